@@ -1,0 +1,49 @@
+/**
+ * Conversion factors and the list of unit suffixes that names in this project may end in.
+ * Exact factors are exact by definition: international foot, inch, mile and pound (1959 agreement),
+ * the litre and the hour (SI Brochure, 9th ed., table 8), conventional gravity and horsepowers
+ * (NIST SP 811, 2008, appendix B.8).
+ */
+
+export const S_PER_MIN = 60;
+export const S_PER_H = 3600;
+export const M_PER_KM = 1000;
+export const M_PER_MILE = 1609.344; // exact
+export const M_PER_IN = 0.0254; // exact
+export const MM_PER_M = 1000;
+export const MPS_PER_KMH = 1 / 3.6; // exact
+export const MPS_PER_MPH = M_PER_MILE / S_PER_H; // exact: 0.44704
+export const MPS_PER_KNOT = 1852 / S_PER_H; // exact
+export const J_PER_WH = 3600; // exact
+export const J_PER_KWH = 3.6e6; // exact
+export const W_PER_KW = 1000;
+export const C_PER_AH = 3600; // exact
+export const KG_PER_LB = 0.45359237; // exact
+export const KG_PER_CWT = 112 * KG_PER_LB; // exact: the hundredweight of 112 lb
+export const KG_PER_CWT_SHORT = 100 * KG_PER_LB; // exact: the hundredweight of 100 lb
+export const KG_PER_T = 1000;
+export const STANDARD_GRAVITY_mps2 = 9.80665; // exact; conventional, for force units
+export const N_PER_LBF = KG_PER_LB * STANDARD_GRAVITY_mps2; // exact
+export const NM_PER_LBFT = N_PER_LBF * 12 * M_PER_IN; // exact
+export const NM_PER_KGFM = STANDARD_GRAVITY_mps2; // exact
+export const W_PER_BHP = 550 * N_PER_LBF * 12 * M_PER_IN; // exact: 550 ft lbf/s
+export const W_PER_PS = 75 * STANDARD_GRAVITY_mps2; // exact: 75 kgf m/s
+export const PA_PER_PSI = N_PER_LBF / (M_PER_IN * M_PER_IN); // exact
+export const PA_PER_BAR = 1e5; // exact
+export const PA_PER_KPA = 1000;
+export const L_PER_GALLON_IMPERIAL = 4.54609; // exact
+export const L_PER_GALLON_US = 231 * (M_PER_IN * 10) ** 3; // exact: 231 cubic inches, in dm3
+export const RADPS_PER_RPM = (2 * Math.PI) / S_PER_MIN;
+export const ZERO_CELSIUS_K = 273.15; // exact
+export const OHM_PER_MOHM = 1e-3;
+
+/** Every suffix that may stand behind the underscore of a quantity's name (style: names of quantities). */
+export const unitSuffixes: readonly string[] = [
+  // SI, inside sim/
+  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa JpK WpK Npmps Npmps2 J_per_kg".split(" "),
+  // at the edges
+  ..."h min km mi mm in kmh mph Wh kWh kW PS bhp Ah degC deg rpm bar psi kPa uF mohm Whpkm l100km".split(" "),
+  ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Nps ms us MB kB".split(" "),
+  // pure numbers
+  ..."frac ratio coeff".split(" "),
+];

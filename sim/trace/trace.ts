@@ -1,0 +1,18 @@
+/** Height along a road. `distance_m` rises from 0, same length as `elevation_m`; straight lines between. */
+export interface Profile {
+  readonly distance_m: Float64Array;
+  readonly elevation_m: Float64Array;
+}
+
+/**
+ * A target speed against time, and where known the height against distance along the road.
+ * `time_s` rises strictly from 0; `speed_mps` is finite and not negative; both have the same length, at least two.
+ * Made by the readers of `sim/trace` and `sim/route`, which check all of that; nothing behind them checks again.
+ */
+export interface Trace {
+  readonly id: string;
+  readonly title: string;
+  readonly time_s: Float64Array;
+  readonly speed_mps: Float64Array;
+  readonly profile?: Profile;
+}
