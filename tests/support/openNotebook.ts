@@ -1,0 +1,30 @@
+import { type Browser, chromium, type Page } from "playwright-core";
+import { inject } from "vitest";
+import { chromiumFlags } from "./chromium.ts";
+
+/** A headless Chromium for one test file; the file closes it in `afterAll`. */
+export function startChromium(): Promise<Browser> {
+  return chromium.launch({ executablePath: inject("chromiumPath"), args: [...chromiumFlags] });
+}
+
+/** The notebook in a fresh profile (empty database), with what went wrong on the page so far. */
+export interface OpenNotebook {
+  readonly page: Page;
+  /** Errors thrown, errors in the console, and requests to any other host, in words. A test expects it empty. */
+  readonly faults: readonly string[];
+}
+
+/** Opens the built notebook as somebody does who never saw it before, and listens for faults from the first byte on. */
+export async function openNotebook(browser: Browser, width = 1440, height = 900): Promise<OpenNotebook> {
+  const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true });
+  const page = await context.newPage();
+  const faults: string[] = [];
+  page.on("pageerror", (error) => faults.push(error.message));
+  page.on("console", (message) => message.type() === "error" && faults.push(message.text()));
+  page.on("request", (request) => {
+    const isOurs = request.url().startsWith(inject("notebookUrl")) || /^(data|blob):/.test(request.url());
+    if (!isOurs) faults.push(`asked ${request.url()}`);
+  });
+  await page.goto(inject("notebookUrl"), { waitUntil: "load" });
+  return { page, faults };
+}
