@@ -1,0 +1,115 @@
+import * as z from "zod";
+import { Heat } from "./motor.ts";
+import { above0, between, lengthMessage, line, risingAxis } from "./number.ts";
+
+/** Pushes a fault where `values` is not as long as its axis. */
+function sameLength(
+  ctx: { issues: { push(issue: { code: "custom"; input: unknown; path: string[]; message: string }): unknown } },
+  input: unknown,
+  path: string,
+  found: number,
+  wanted: number,
+  axis: string,
+) {
+  if (found !== wanted) {
+    ctx.issues.push({ code: "custom", input, path: [path], message: lengthMessage(found, wanted, axis) });
+  }
+}
+
+/** What a module may give or take: for ever, and for `peak_s` seconds. */
+const CurrentLimit = z
+  .strictObject({ continuous_A: above0(5000), peak_A: above0(5000), peak_s: between(0, 600) })
+  .check((ctx) => {
+    const { continuous_A, peak_A } = ctx.value;
+    if (peak_A < continuous_A) {
+      const message = `found ${peak_A} A, continuous_A (${continuous_A} A) or more wanted`;
+      ctx.issues.push({ code: "custom", input: ctx.value, path: ["peak_A"], message });
+    }
+  });
+
+export const Module = z
+  .strictObject({
+    name: line,
+    chemistry: z.enum(["nickel", "ironPhosphate"]),
+    condition: z.enum(["new", "reclaimed"]),
+    /** Where its figures come from: a published law, common practice, invented, a test. */
+    origin: line,
+    seriesCells: z.int().min(1).max(200),
+    parallelCells: z.int().min(1).max(200),
+    /** The whole module's full capacity as tested: state of charge 1 means this. */
+    capacity_Ah: above0(2000),
+    /** Open-circuit voltage of one cell at 25 degC. */
+    openCircuit: z
+      .strictObject({ soc_frac: risingAxis(0, 1), cell_V: z.array(between(0.5, 5)) })
+      .check((ctx) =>
+        sameLength(ctx, ctx.value, "cell_V", ctx.value.cell_V.length, ctx.value.soc_frac.length, "soc_frac"),
+      ),
+    /** Resistance of the whole module at 25 degC when discharging. */
+    resistance: z
+      .strictObject({ soc_frac: risingAxis(0, 1), module_mohm: z.array(above0(10_000)) })
+      .check((ctx) =>
+        sameLength(ctx, ctx.value, "module_mohm", ctx.value.module_mohm.length, ctx.value.soc_frac.length, "soc_frac"),
+      ),
+    /** Resistance at a temperature over that at 25 degC. */
+    resistanceByTemperature: z
+      .strictObject({ temperature_degC: risingAxis(-40, 80), resistance_ratio: z.array(between(0.2, 20)) })
+      .check((ctx) =>
+        sameLength(
+          ctx,
+          ctx.value,
+          "resistance_ratio",
+          ctx.value.resistance_ratio.length,
+          ctx.value.temperature_degC.length,
+          "temperature_degC",
+        ),
+      ),
+    /** Charging resistance over discharging resistance. */
+    charging_ratio: between(0.2, 5).default(1),
+    discharge: CurrentLimit,
+    charge: CurrentLimit,
+    cellMin_V: between(0.5, 5),
+    cellMax_V: between(0.5, 5),
+    mass_kg: above0(500),
+    length_mm: between(10, 3000),
+    width_mm: between(10, 3000),
+    height_mm: between(10, 3000),
+    /** Of one module; current falls from full to none between the two temperatures. */
+    heat: Heat.optional(),
+  })
+  .check((ctx) => {
+    const { cellMin_V, cellMax_V, openCircuit } = ctx.value;
+    const fault = (path: (string | number)[], message: string) => {
+      ctx.issues.push({ code: "custom", input: ctx.value, path, message });
+    };
+    if (cellMax_V <= cellMin_V) fault(["cellMax_V"], `found ${cellMax_V} V, above cellMin_V (${cellMin_V} V) wanted`);
+    if (openCircuit.soc_frac[0] !== 0 || openCircuit.soc_frac.at(-1) !== 1) {
+      fault(["openCircuit", "soc_frac"], "the first value must be 0 and the last 1");
+    }
+    const falling = openCircuit.cell_V.findIndex((cell_V, i) => i > 0 && cell_V < (openCircuit.cell_V[i - 1] ?? 0));
+    if (falling > 0) {
+      fault(["openCircuit", "cell_V", falling], "found a fall, open-circuit voltage may not fall as charge rises");
+    }
+  });
+export type Module = z.infer<typeof Module>;
+
+export const Pack = z
+  .strictObject({
+    name: line,
+    seriesModules: z.int().min(1).max(400),
+    parallelModules: z.int().min(1).max(100),
+    /** Top and bottom of the usable window, as shares of the tested capacity. */
+    ceiling_frac: between(0.05, 1).default(0.95),
+    floor_frac: between(0, 0.95).default(0.1),
+    /** Mass of boxes, bars and lids over that of the modules. */
+    boxes_frac: between(0, 2).default(0.28),
+    /** Leads, fuses, contactors, disconnect. */
+    leads_mohm: between(0, 1000).default(5),
+  })
+  .check((ctx) => {
+    const { ceiling_frac, floor_frac } = ctx.value;
+    if (ceiling_frac <= floor_frac) {
+      const message = `found ${ceiling_frac}, above floor_frac (${floor_frac}) wanted`;
+      ctx.issues.push({ code: "custom", input: ctx.value, path: ["ceiling_frac"], message });
+    }
+  });
+export type Pack = z.infer<typeof Pack>;

@@ -1,0 +1,100 @@
+import * as z from "zod";
+import { Module, Pack } from "./battery.ts";
+import { Controller } from "./controller.ts";
+import { Driveline } from "./driveline.ts";
+import { Motor } from "./motor.ts";
+import { above0, between, line } from "./number.ts";
+import { Road } from "./road.ts";
+import { Vehicle } from "./vehicle.ts";
+
+export const JOB_FORMAT = "bellhousing-job";
+export const JOB_VERSION = 1;
+
+/** Where a value came from, how it was typed, and how far it may be off. */
+const Origin = z.strictObject({
+  from: z.enum(["measured", "handbook", "usual", "guessed"]),
+  typed: z.string().max(200).optional(),
+  plusMinus_frac: between(0, 2).optional(),
+  note: z.string().max(500).optional(),
+});
+export type Origin = z.infer<typeof Origin>;
+
+const Accessories = z.strictObject({
+  /** Contactors, controller, pump: on whenever the car is. Drawn at 12 V. */
+  standing_W: between(0, 5000),
+  dcdcEfficiency_frac: between(0.3, 1),
+  items: z
+    .array(
+      z.strictObject({
+        name: line,
+        power_W: between(0, 10_000),
+        /** Share of the drive it is on. */
+        duty_frac: between(0, 1),
+        supply: z.enum(["12V", "pack"]),
+      }),
+    )
+    .max(30)
+    .default([]),
+});
+
+const Environment = z.strictObject({
+  temperature_degC: between(-40, 55).default(20),
+  pressure_kPa: between(40, 110).default(100),
+  /** Positive against the car. */
+  headWind_kmh: between(-120, 120).default(0),
+  gravity_mps2: between(9.7, 9.9).default(9.81),
+  /** Tyre on road, sliding just avoided. */
+  grip_coeff: between(0.05, 1.5).default(0.8),
+  /** Of the cells at the start; the air's where not given. */
+  pack_degC: between(-40, 60).optional(),
+});
+
+const Note = z.strictObject({ after: line, text: z.string().max(20_000) });
+
+export const Job = z
+  .strictObject({
+    format: z.literal(JOB_FORMAT),
+    version: z.literal(JOB_VERSION),
+    title: line,
+    /** True in demo jobs: nobody's car. */
+    isInvented: z.boolean().default(false),
+    /** The client's own words for the use. */
+    use: z.string().max(2000).default(""),
+    /** The usual day, and the longest of the year: two different numbers. */
+    usualDay_km: above0(2000),
+    longestDay_km: above0(2000).optional(),
+    vehicle: Vehicle,
+    driveline: Driveline,
+    motor: Motor,
+    controller: Controller,
+    module: Module,
+    packs: z.array(Pack).min(1).max(12),
+    accessories: Accessories,
+    charger: z.strictObject({ name: line, efficiency_frac: between(0.3, 1), max_V: above0(1500).optional() }),
+    environment: Environment.prefault({}),
+    roads: z.array(Road).min(1).max(60),
+    notes: z.array(Note).max(200).default([]),
+    hiddenSections: z.array(line).max(100).default([]),
+    /** By path, such as `vehicle.load_kg`. */
+    origins: z.record(z.string().max(200), Origin).default({}),
+  })
+  .check((ctx) => {
+    const { packs, roads, vehicle } = ctx.value;
+    const fault = (path: (string | number)[], message: string) => {
+      ctx.issues.push({ code: "custom", input: ctx.value, path, message });
+    };
+    packs.forEach((pack, i) => {
+      if (packs.findIndex((other) => other.name === pack.name) < i)
+        fault(["packs", i, "name"], `found ${pack.name} twice`);
+    });
+    roads.forEach((road, i) => {
+      if (roads.findIndex((other) => other.id === road.id) < i) fault(["roads", i, "id"], `found ${road.id} twice`);
+    });
+    if (vehicle.removed_kg >= vehicle.arriving_kg) {
+      fault(
+        ["vehicle", "removed_kg"],
+        `found ${vehicle.removed_kg} kg taken out of ${vehicle.arriving_kg} kg, less than the whole car wanted`,
+      );
+    }
+  });
+export type Job = z.infer<typeof Job>;

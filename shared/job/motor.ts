@@ -1,0 +1,133 @@
+import * as z from "zod";
+import { above0, between, lengthMessage, line, risingAxis } from "./number.ts";
+
+/** Peak torque against speed at the reference voltage. */
+const Envelope = z.discriminatedUnion("kind", [
+  /** Constant torque up to where the peak power is reached, constant power above. */
+  z.strictObject({ kind: z.literal("peak"), torque_Nm: above0(10_000), power_kW: above0(2000) }),
+  z
+    .strictObject({
+      kind: z.literal("points"),
+      speed_rpm: risingAxis(0, 30_000),
+      torque_Nm: z.array(between(0, 10_000)),
+    })
+    .check((ctx) => {
+      const { speed_rpm, torque_Nm } = ctx.value;
+      if (torque_Nm.length !== speed_rpm.length) {
+        const message = lengthMessage(torque_Nm.length, speed_rpm.length, "speed_rpm");
+        ctx.issues.push({ code: "custom", input: ctx.value, path: ["torque_Nm"], message });
+      }
+    }),
+]);
+
+interface Table {
+  readonly speed_rpm: readonly number[];
+  readonly torque_Nm: readonly number[];
+}
+
+/** The faults of a table whose rows go by speed and whose columns go by torque. */
+function tableFaults(axes: Table, rows: readonly (readonly number[])[], key: string) {
+  const faults: { path: (string | number)[]; message: string }[] = [];
+  if (rows.length !== axes.speed_rpm.length) {
+    faults.push({ path: [key], message: lengthMessage(rows.length, axes.speed_rpm.length, "speed_rpm") });
+  }
+  rows.forEach((row, i) => {
+    if (row.length !== axes.torque_Nm.length) {
+      faults.push({ path: [key, i], message: lengthMessage(row.length, axes.torque_Nm.length, "torque_Nm") });
+    }
+  });
+  return faults;
+}
+
+const LossTable = z
+  .strictObject({
+    kind: z.literal("lossTable"),
+    speed_rpm: risingAxis(0, 30_000),
+    torque_Nm: risingAxis(-10_000, 10_000),
+    loss_W: z.array(z.array(between(0, 1e6))).max(500),
+  })
+  .check((ctx) => {
+    for (const fault of tableFaults(ctx.value, ctx.value.loss_W, "loss_W")) {
+      ctx.issues.push({ code: "custom", input: ctx.value, ...fault });
+    }
+  });
+
+const EfficiencyMap = z
+  .strictObject({
+    kind: z.literal("efficiencyMap"),
+    speed_rpm: risingAxis(0, 30_000),
+    torque_Nm: risingAxis(0, 10_000),
+    /** Rows by speed, columns by torque. Nodes at no speed or no torque are not read: efficiency means nothing there. */
+    efficiency_frac: z.array(z.array(between(0, 1))).max(500),
+  })
+  .check((ctx) => {
+    const { speed_rpm, torque_Nm, efficiency_frac } = ctx.value;
+    const faults = tableFaults(ctx.value, efficiency_frac, "efficiency_frac");
+    efficiency_frac.forEach((row, i) => {
+      row.forEach((value, j) => {
+        if (value <= 0 && (speed_rpm[i] ?? 0) > 0 && (torque_Nm[j] ?? 0) > 0) {
+          faults.push({ path: ["efficiency_frac", i, j], message: `found ${value}, above 0 and up to 1 allowed` });
+        }
+      });
+    });
+    const inner = (axis: readonly number[]) => axis.filter((value) => value > 0).length;
+    if (inner(speed_rpm) < 2) faults.push({ path: ["speed_rpm"], message: "at least 2 speeds above 0 wanted" });
+    if (inner(torque_Nm) < 2) faults.push({ path: ["torque_Nm"], message: "at least 2 torques above 0 wanted" });
+    for (const fault of faults) ctx.issues.push({ code: "custom", input: ctx.value, ...fault });
+  });
+
+/** Loss of motor and controller together, in watts. */
+const Loss = z.discriminatedUnion("kind", [
+  /** kc T^2 + ki w + kw w^3 + c0, with T in Nm and w in rad/s; c0 is drawn only while turning. */
+  z.strictObject({
+    kind: z.literal("fourTerm"),
+    copper_coeff: between(0, 100),
+    iron_coeff: between(0, 100),
+    windage_coeff: between(0, 0.1),
+    constant_W: between(0, 10_000),
+  }),
+  LossTable,
+  EfficiencyMap,
+  /** One efficiency everywhere, driving and regenerating: all that many workshops have. */
+  z.strictObject({ kind: z.literal("flat"), efficiency_frac: between(0.2, 1) }),
+]);
+
+/** One thermal mass, cooled towards the air; torque falls from full to none between two temperatures. */
+export const Heat = z
+  .strictObject({
+    capacity_kJpK: above0(2000),
+    cooling_WpK: between(0, 5000),
+    derateFrom_degC: between(20, 250),
+    derateTo_degC: between(20, 250),
+  })
+  .check((ctx) => {
+    const { derateFrom_degC, derateTo_degC } = ctx.value;
+    if (derateTo_degC <= derateFrom_degC) {
+      ctx.issues.push({
+        code: "custom",
+        input: ctx.value,
+        path: ["derateTo_degC"],
+        message: `found ${derateTo_degC} degC, above derateFrom_degC (${derateFrom_degC} degC) wanted`,
+      });
+    }
+  });
+
+export const Motor = z.strictObject({
+  name: line,
+  kind: z.enum(["induction", "interiorMagnet", "surfaceMagnet", "seriesBrushed"]),
+  /** Where its figures come from: a published law, common practice, invented, a datasheet. */
+  origin: line,
+  mass_kg: between(1, 1000),
+  envelope: Envelope,
+  /** DC voltage at which the envelope holds; base speed moves in proportion to the voltage under load. */
+  reference_V: above0(1500),
+  maxSpeed_rpm: between(100, 30_000),
+  /** Torque fades to none over this band below the top speed. */
+  rollBack_rpm: between(1, 5000).default(200),
+  rotorInertia_kgm2: between(0, 10).default(0),
+  canRegenerate: z.boolean().default(true),
+  loss: Loss,
+  heat: Heat.optional(),
+});
+export type Motor = z.infer<typeof Motor>;
+export type MotorLoss = z.infer<typeof Loss>;
