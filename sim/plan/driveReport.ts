@@ -1,0 +1,135 @@
+import type { Channels, Limit } from "../step/channels.ts";
+
+/** Every joule drawn from the cells, where it went, in watt-hours. */
+export interface LedgerWh {
+  readonly aero: number;
+  readonly rolling: number;
+  readonly climb: number;
+  readonly speed: number;
+  readonly driveline: number;
+  readonly motor: number;
+  readonly packHeat: number;
+  readonly accessories: number;
+  readonly frictionBrake: number;
+  /** Net energy drawn from the cells; the sum of the others to 1e-9 of their absolute sum. */
+  readonly total: number;
+}
+
+/** A thing a person should know, said in a sentence; `kind` is stable and what tests check. */
+export interface Finding {
+  readonly kind: string;
+  readonly weight: "note" | "warning";
+  readonly sentence: string;
+}
+
+/** One candidate pack driven over the road. */
+export interface Candidate {
+  readonly name: string;
+  readonly pack: {
+    readonly seriesModules: number;
+    readonly parallelModules: number;
+    readonly nominal_kWh: number;
+    /** Open-circuit energy from ceiling to floor at 25 degC. */
+    readonly usable_kWh: number;
+    /** Modules with boxes, bars and lid. */
+    readonly mass_kg: number;
+    readonly nominal_V: number;
+    readonly min_V: number;
+    readonly max_V: number;
+  };
+  readonly testMass_kg: number;
+  readonly wheelPositive_Whpkm: number;
+  readonly battery_Whpkm: number;
+  readonly wall_Whpkm: number;
+  readonly range_km: number;
+  /** Why driving on ended; "time" (24 h) makes the range an "at least". */
+  readonly rangeEnd: "floor" | "stuck" | "time";
+  readonly soc: { readonly start_frac: number; readonly end_frac: number; readonly min_frac: number };
+  readonly distance_km: number;
+  readonly regen_Wh: number;
+  readonly frictionBrake_Wh: number;
+  readonly ledger_Wh: LedgerWh;
+  readonly peak: {
+    readonly battery_A: number;
+    readonly charge_A: number;
+    readonly motor_Nm: number;
+    readonly motor_kW: number;
+    readonly motor_rpm: number;
+    readonly min_V: number;
+    readonly motor_degC: number;
+    readonly pack_degC: number;
+  };
+  readonly rmsBattery_A: number;
+  readonly missed_km: number;
+  /** Seconds in which the car was more than 2 km/h below the trace. */
+  readonly behind_s: number;
+  readonly reachedFloor: boolean;
+  readonly shed_Wh: number;
+  readonly limited_s: Readonly<Record<Exclude<Limit, "none">, number>>;
+  readonly findings: readonly Finding[];
+  readonly channels?: Channels;
+}
+
+/** What `drive` prints with --json and the page draws from. */
+export interface DriveReport {
+  readonly job: string;
+  readonly trace: {
+    readonly id: string;
+    readonly title: string;
+    readonly duration_s: number;
+    readonly distance_km: number;
+    readonly mean_kmh: number;
+    readonly max_kmh: number;
+    readonly climb_m: number;
+  };
+  readonly candidates: readonly Candidate[];
+  /** False where packs missed distances that differ by more than 1 %: their Wh/km then mean different drives. */
+  readonly isComparable: boolean;
+  readonly enough: Enough;
+}
+
+/** Which pack is enough for the usual day, and why; also when none is. */
+export interface Enough {
+  /** Name of the smallest pack that is enough, or none. */
+  readonly pack: string | undefined;
+  /** Plain sentences that hold for the numbers in the report. */
+  readonly sentences: readonly string[];
+  readonly packs: readonly {
+    readonly name: string;
+    readonly isEnough: boolean;
+    /** Share of the usable window used by the usual day. */
+    readonly dayUse_frac: number;
+    /** Left of the range after the usual day. */
+    readonly spare_km: number;
+    readonly why: string;
+  }[];
+}
+
+/** One row of the steady-speed table of one pack. */
+export interface SteadyRow {
+  readonly speed_kmh: number;
+  readonly isHeld: boolean;
+  readonly battery_Whpkm: number;
+  readonly range_km: number;
+  readonly motor_rpm: number;
+  readonly motor_Nm: number;
+  readonly efficiency_frac: number;
+  readonly limit: Limit;
+}
+
+/** The motor's loss over speed and torque, and its limits, for drawing. */
+export interface MotorMap {
+  readonly speed_rpm: Float64Array;
+  readonly torque_Nm: Float64Array;
+  /** Row-major, rows by torque, columns by speed: loss in watts and efficiency, NaN-free; beyond the envelope marked by `isInside`. */
+  readonly loss_W: Float64Array;
+  readonly efficiency_frac: Float64Array;
+  readonly isInside: Uint8Array;
+  /** The envelope at nominal pack voltage, and the torque allowed after every fixed limit in the town gear. */
+  readonly envelope: readonly { readonly speed_rpm: number; readonly torque_Nm: number }[];
+  readonly limits: readonly {
+    readonly name: string;
+    readonly points: readonly { readonly speed_rpm: number; readonly torque_Nm: number }[];
+  }[];
+  readonly maxSpeed_rpm: number;
+}
