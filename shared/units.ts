@@ -1,8 +1,8 @@
 /**
  * Conversion factors and the list of unit suffixes that names in this project may end in.
  * Exact factors are exact by definition: international foot, inch, mile and pound (1959 agreement),
- * the litre and the hour (SI Brochure, 9th ed., table 8), conventional gravity and horsepowers
- * (NIST SP 811, 2008, appendix B.8).
+ * the litre, the degree and the hour [SIBrochure9, table 8], conventional gravity, horsepowers and
+ * hundredweights [NIST811, appendix B.8].
  */
 
 export const S_PER_MIN = 60;
@@ -10,6 +10,8 @@ export const S_PER_H = 3600;
 export const M_PER_KM = 1000;
 export const M_PER_MILE = 1609.344; // exact
 export const M_PER_IN = 0.0254; // exact
+export const M_PER_FT = 12 * M_PER_IN; // exact
+export const M_PER_YARD = 36 * M_PER_IN; // exact
 export const MM_PER_M = 1000;
 export const MPS_PER_KMH = 1 / 3.6; // exact
 export const MPS_PER_MPH = M_PER_MILE / S_PER_H; // exact: 0.44704
@@ -30,6 +32,9 @@ export const W_PER_BHP = 550 * N_PER_LBF * 12 * M_PER_IN; // exact: 550 ft lbf/s
 export const W_PER_PS = 75 * STANDARD_GRAVITY_mps2; // exact: 75 kgf m/s
 export const PA_PER_PSI = N_PER_LBF / (M_PER_IN * M_PER_IN); // exact
 export const PA_PER_BAR = 1e5; // exact
+export const PA_PER_ATM = 101_325; // exact: the standard atmosphere
+export const PA_PER_MMHG = 133.3224; // conventional millimetre of mercury, to the printed digits
+export const PA_PER_INHG = 3386.389; // conventional inch of mercury, to the printed digits
 export const PA_PER_KPA = 1000;
 export const L_PER_GALLON_IMPERIAL = 4.54609; // exact
 export const L_PER_GALLON_US = 231 * (M_PER_IN * 10) ** 3; // exact: 231 cubic inches, in dm3
