@@ -67,6 +67,17 @@ export const Module = z
     charging_ratio: between(0.2, 5).default(1),
     discharge: CurrentLimit,
     charge: CurrentLimit,
+    /** Charging current is none at and below `none_degC` and full from `full_degC`. */
+    coldCharge: z
+      .strictObject({ none_degC: between(-40, 40), full_degC: between(-40, 50) })
+      .check((ctx) => {
+        const { none_degC, full_degC } = ctx.value;
+        if (full_degC <= none_degC) {
+          const message = `found ${full_degC} degC, above none_degC (${none_degC} degC) wanted`;
+          ctx.issues.push({ code: "custom", input: ctx.value, path: ["full_degC"], message });
+        }
+      })
+      .optional(),
     cellMin_V: between(0.5, 5),
     cellMax_V: between(0.5, 5),
     mass_kg: above0(500),

@@ -19,35 +19,48 @@ const Origin = z.strictObject({
 });
 export type Origin = z.infer<typeof Origin>;
 
+export const Accessory = z.strictObject({
+  name: line,
+  power_W: between(0, 10_000),
+  /** Share of the drive it is on. */
+  duty_frac: between(0, 1),
+  supply: z.enum(["12V", "pack"]),
+});
+
+export const Charger = z.strictObject({
+  name: line,
+  efficiency_frac: between(0.3, 1),
+  max_V: above0(1500).optional(),
+});
+
 const Accessories = z.strictObject({
   /** Contactors, controller, pump: on whenever the car is. Drawn at 12 V. */
   standing_W: between(0, 5000),
   dcdcEfficiency_frac: between(0.3, 1),
-  items: z
-    .array(
-      z.strictObject({
-        name: line,
-        power_W: between(0, 10_000),
-        /** Share of the drive it is on. */
-        duty_frac: between(0, 1),
-        supply: z.enum(["12V", "pack"]),
-      }),
-    )
-    .max(30)
-    .default([]),
+  items: z.array(Accessory).max(30).default([]),
 });
 
-const Environment = z.strictObject({
-  temperature_degC: between(-40, 55).default(20),
-  pressure_kPa: between(40, 110).default(100),
-  /** Positive against the car. */
-  headWind_kmh: between(-120, 120).default(0),
-  gravity_mps2: between(9.7, 9.9).default(9.81),
-  /** Tyre on road, sliding just avoided. */
-  grip_coeff: between(0.05, 1.5).default(0.8),
-  /** Of the cells at the start; the air's where not given. */
-  pack_degC: between(-40, 60).optional(),
-});
+const Environment = z
+  .strictObject({
+    temperature_degC: between(-40, 55).default(20),
+    /** Of the air; 100 kPa where neither this nor the altitude is given. */
+    pressure_kPa: between(40, 110).optional(),
+    /** Height above the sea, from which the standard atmosphere gives the pressure. */
+    altitude_m: between(-430, 5000).optional(),
+    /** Positive against the car. */
+    headWind_kmh: between(-120, 120).default(0),
+    gravity_mps2: between(9.7, 9.9).default(9.81),
+    /** Tyre on road, sliding just avoided. */
+    grip_coeff: between(0.05, 1.5).default(0.8),
+    /** Of the cells at the start; the air's where not given. */
+    pack_degC: between(-40, 60).optional(),
+  })
+  .check((ctx) => {
+    if (ctx.value.pressure_kPa !== undefined && ctx.value.altitude_m !== undefined) {
+      const message = "found a pressure and an altitude, one of them wanted: each says how dense the air is";
+      ctx.issues.push({ code: "custom", input: ctx.value, path: ["altitude_m"], message });
+    }
+  });
 
 const Note = z.strictObject({ after: line, text: z.string().max(20_000) });
 
@@ -70,7 +83,7 @@ export const Job = z
     module: Module,
     packs: z.array(Pack).min(1).max(12),
     accessories: Accessories,
-    charger: z.strictObject({ name: line, efficiency_frac: between(0.3, 1), max_V: above0(1500).optional() }),
+    charger: Charger,
     environment: Environment.prefault({}),
     roads: z.array(Road).min(1).max(60),
     notes: z.array(Note).max(200).default([]),

@@ -114,7 +114,7 @@ export const Heat = z
 
 export const Motor = z.strictObject({
   name: line,
-  kind: z.enum(["induction", "interiorMagnet", "surfaceMagnet", "seriesBrushed"]),
+  kind: z.enum(["induction", "interiorMagnet", "surfaceMagnet", "seriesBrushed", "magnetBrushed"]),
   /** Where its figures come from: a published law, common practice, invented, a datasheet. */
   origin: line,
   mass_kg: between(1, 1000),

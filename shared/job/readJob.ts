@@ -127,16 +127,25 @@ function valueAt(json: unknown, path: readonly PropertyKey[]): unknown {
 function keysAt(path: readonly PropertyKey[]): string[] {
   let shapes: unknown[] = [Job];
   for (const key of path) shapes = shapes.flatMap((shape) => children(shape, key));
-  return shapes.flatMap((shape) =>
-    unwrap(shape) instanceof z.ZodObject ? Object.keys((unwrap(shape) as z.ZodObject).shape) : [],
-  );
+  return shapes
+    .flatMap(members)
+    .flatMap((shape) =>
+      unwrap(shape) instanceof z.ZodObject ? Object.keys((unwrap(shape) as z.ZodObject).shape) : [],
+    );
 }
 
 function children(shape: unknown, key: PropertyKey): unknown[] {
   const inner = unwrap(shape);
   if (inner instanceof z.ZodObject) return [inner.shape[String(key)]].filter(Boolean);
   if (inner instanceof z.ZodArray) return [inner.element];
+  if (inner instanceof z.ZodDiscriminatedUnion) return inner.options.flatMap((option) => children(option, key));
   return [];
+}
+
+/** A union's members; of anything else, itself. */
+function members(shape: unknown): readonly unknown[] {
+  const inner = unwrap(shape);
+  return inner instanceof z.ZodDiscriminatedUnion ? inner.options : [inner];
 }
 
 /** The schema under optional, default and prefault wrappers; of a union, every member is tried by the caller. */

@@ -2,7 +2,7 @@ import * as z from "zod";
 import { above0, between, line } from "./number.ts";
 
 /** Road load from the body and the tyres. */
-const PhysicalRoadLoad = z.strictObject({
+export const PhysicalRoadLoad = z.strictObject({
   kind: z.literal("physical"),
   drag_coeff: between(0, 2),
   frontalArea_m2: between(0, 15),
