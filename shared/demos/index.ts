@@ -1,0 +1,11 @@
+import pianoTuner from "./piano-tuner.bellhousing.json" with { type: "json" };
+
+/** A job to start from or to look at. Nobody's car: each of them is invented and says so. */
+export interface Demo {
+  readonly id: string;
+  readonly title: string;
+  /** The document as it stands in the file; `readJob` makes a job of it. */
+  readonly document: unknown;
+}
+
+export const demos: readonly Demo[] = [{ id: "piano-tuner", title: pianoTuner.title, document: pianoTuner }];
