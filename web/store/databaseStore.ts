@@ -1,0 +1,221 @@
+// One file, since every method is one transaction over the same stores: how they agree is seen only side by side.
+import type { IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
+import { type JobSchema, openDatabase } from "./database.ts";
+import type { LiftedJob } from "./jobRecord.ts";
+import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
+import { listKeys } from "./liftedLists.ts";
+import { isHead } from "./readHead.ts";
+import { toRefusal } from "./storeRefusal.ts";
+import { surplusVersions } from "./versionPolicy.ts";
+import { amendHead, planWrite, wordsAfterWrite } from "./writePlan.ts";
+
+type Store = StoreNames<JobSchema>;
+type Transaction<Mode extends IDBTransactionMode> = IDBPTransaction<JobSchema, Store[], Mode>;
+
+const ofOneJob: readonly Store[] = ["versions", "lists", "lastWords", "tracks"];
+const content: Store[] = ["heads", "bodies", "drafts", "lists"];
+const everything: Store[] = ["heads", "bodies", "drafts", "versions", "lists", "lastWords", "tracks", "handles"];
+
+/**
+ * The store over the browser's database. Rejects with StoreRefusal where the database cannot be opened. A connection
+ * lost later (data cleared by hand) is made anew at the next call; the jobs are then gone and calls say so.
+ */
+export async function databaseStore(): Promise<JobStore> {
+  let connection: Promise<IDBPDatabase<JobSchema>> | undefined;
+  const database = () => {
+    connection ??= openDatabase(() => {
+      connection = undefined;
+    });
+    // A failed opening is not remembered, so that the next call tries again.
+    connection.catch(() => {
+      connection = undefined;
+    });
+    return connection;
+  };
+
+  /** Runs `body` in one transaction and waits until it is on disk: a throw inside undoes all of it. */
+  const run = async <Mode extends "readonly" | "readwrite", Result>(
+    stores: Store[],
+    mode: Mode,
+    body: (tx: Transaction<Mode>) => Promise<Result>,
+  ): Promise<Result> => {
+    let tx: Transaction<Mode> | undefined;
+    try {
+      const options = mode === "readwrite" ? { durability: "strict" as const } : {};
+      tx = (await database()).transaction(stores, mode, options);
+      // A refused commit rejects `done` before the body is through; it is awaited below, and must not go unheard here.
+      tx.done.catch(() => {});
+      const result = await body(tx);
+      await tx.done;
+      return result;
+    } catch (error) {
+      // The transaction's own reason (no room) says more than the request that it took down with it.
+      const reason = tx?.error ?? error;
+      try {
+        tx?.abort();
+      } catch {
+        // It has ended already.
+      }
+      throw toRefusal(reason);
+    }
+  };
+
+  await database();
+  return {
+    kind: "database",
+    list: () =>
+      run(["heads"], "readonly", async (tx) => {
+        const all: readonly unknown[] = await tx.objectStore("heads").getAll();
+        const heads = all.filter(isHead);
+        return { heads, unreadable: all.length - heads.length };
+      }),
+    read: (id, lists) =>
+      run(content, "readonly", async (tx) => {
+        const [head, body, drafts] = await Promise.all([
+          tx.objectStore("heads").get(id),
+          tx.objectStore("bodies").get(id),
+          tx.objectStore("drafts").get(id),
+        ]);
+        if (!head || !body) return undefined;
+        return { head, job: await lifted(tx, id, body.frame, lists), drafts: drafts?.drafts ?? {} };
+      }),
+    add: ({ head, job, drafts }) =>
+      run(content, "readwrite", async (tx) => {
+        await Promise.all([
+          tx.objectStore("heads").add(head),
+          tx.objectStore("bodies").put({ id: head.id, frame: job.frame }),
+          tx.objectStore("drafts").put({ id: head.id, drafts }),
+          ...[...job.lists].map(([key, list]) => tx.objectStore("lists").put(list, [head.id, key])),
+        ]);
+      }),
+    write: (write) => run([...content, "versions", "lastWords"], "readwrite", (tx) => writeIn(tx, write)),
+    amend: (id, change) =>
+      run(["heads"], "readwrite", async (tx) => {
+        const head = await tx.objectStore("heads").get(id);
+        if (!head) return undefined;
+        const amended = amendHead(head, change);
+        await tx.objectStore("heads").put(amended);
+        return amended;
+      }),
+    erase: (id) =>
+      run(everything, "readwrite", async (tx) => {
+        await Promise.all([
+          ...(["heads", "bodies", "drafts", "handles"] as const).map((store) => tx.objectStore(store).delete(id)),
+          ...ofOneJob.map((store) => tx.objectStore(store).delete(rangeOf(id))),
+        ]);
+      }),
+    versions: (id) =>
+      run(["versions"], "readonly", async (tx) => {
+        const all = await tx.objectStore("versions").getAll(rangeOf(id));
+        return all.map(({ head }) => head).reverse();
+      }),
+    readVersion: (id, number) =>
+      run(["versions", "lists"], "readonly", async (tx) => {
+        const version = await tx.objectStore("versions").get([id, number]);
+        return version && lifted(tx, id, version.frame);
+      }),
+    putLastWords: async (words) => {
+      const open = await database();
+      // No look at anything else and an explicit commit: what was asked for before the page dies then still happens.
+      const tx = open.transaction(["lastWords"], "readwrite", { durability: "relaxed" });
+      const done = tx.done.catch((error: unknown) => Promise.reject(toRefusal(tx.error ?? error)));
+      tx.objectStore("lastWords")
+        .put(words)
+        .catch(() => {});
+      tx.commit();
+      await done;
+    },
+    lastWords: () => run(["lastWords"], "readonly", (tx) => tx.objectStore("lastWords").getAll()),
+    dropLastWords: (jobId, session) =>
+      run(["lastWords"], "readwrite", (tx) => tx.objectStore("lastWords").delete([jobId, session])),
+    putTrack: (jobId, roadId, track) =>
+      run(["tracks"], "readwrite", async (tx) => void (await tx.objectStore("tracks").put(track, [jobId, roadId]))),
+    readTrack: (jobId, roadId) => run(["tracks"], "readonly", (tx) => tx.objectStore("tracks").get([jobId, roadId])),
+    copyTracks: (fromId, toId) =>
+      run(["tracks"], "readwrite", async (tx) => {
+        const tracks = tx.objectStore("tracks");
+        const [keys, values] = await Promise.all([tracks.getAllKeys(rangeOf(fromId)), tracks.getAll(rangeOf(fromId))]);
+        await Promise.all(values.map((track, i) => tracks.put(track, [toId, keys[i]?.[1] ?? ""])));
+      }),
+    putHandle: (jobId, handle) =>
+      run(["handles"], "readwrite", async (tx) => void (await tx.objectStore("handles").put(handle, jobId))),
+    readHandle: (jobId) => run(["handles"], "readonly", (tx) => tx.objectStore("handles").get(jobId)),
+    dropHandle: (jobId) => run(["handles"], "readwrite", (tx) => tx.objectStore("handles").delete(jobId)),
+    close() {
+      void connection?.then((open) => open.close()).catch(() => {});
+      connection = undefined;
+    },
+  };
+}
+
+/** Everything of a job under keys `[jobId, …]`. */
+function rangeOf(id: string): IDBKeyRange {
+  return IDBKeyRange.bound([id], [id, []]);
+}
+
+async function lifted(
+  tx: Transaction<"readonly">,
+  id: string,
+  frame: unknown,
+  keys: ReadonlySet<string> = listKeys(frame),
+): Promise<LiftedJob> {
+  const lists = new Map<string, Float64Array>();
+  await Promise.all(
+    [...keys].map(async (key) => {
+      const list = await tx.objectStore("lists").get([id, key]);
+      if (list) lists.set(key, list);
+    }),
+  );
+  return { frame, lists };
+}
+
+async function writeIn(tx: Transaction<"readwrite">, write: JobWrite): Promise<WriteAnswer> {
+  const { id, commit } = write;
+  const [head, body, words] = await Promise.all([
+    tx.objectStore("heads").get(id),
+    tx.objectStore("bodies").get(id),
+    tx.objectStore("lastWords").get([id, write.session]),
+  ]);
+  const { answer, keepsOldBody } = planWrite(head, write);
+  if (answer.kind !== "written" || !head) return answer;
+  const puts: Promise<unknown>[] = [
+    tx.objectStore("heads").put(answer.head),
+    tx.objectStore("drafts").put({ id, drafts: write.drafts }),
+  ];
+  if (words) {
+    const left = wordsAfterWrite(words, write, answer.head);
+    puts.push(left ? tx.objectStore("lastWords").put(left) : tx.objectStore("lastWords").delete([id, write.session]));
+  }
+  if (commit) {
+    puts.push(tx.objectStore("bodies").put({ id, frame: commit.job.frame }));
+    if (keepsOldBody && body) {
+      const { version } = head;
+      puts.push(
+        tx.objectStore("versions").put({ jobId: id, number: version.number, head: version, frame: body.frame }),
+      );
+    }
+    puts.push(tidyLists(tx, write, body?.frame));
+  }
+  await Promise.all(puts);
+  return answer;
+}
+
+/** Drops versions that are too many, stores the lists not stored yet, and drops those that nothing refers to any more. */
+async function tidyLists(tx: Transaction<"readwrite">, { id, commit }: JobWrite, oldFrame: unknown): Promise<void> {
+  if (!commit) return;
+  const lists = tx.objectStore("lists");
+  const stored = new Set((await lists.getAllKeys(rangeOf(id))).map(([, key]) => key));
+  const fresh = [...commit.job.lists].filter(([key]) => !stored.has(key));
+  const versionKeys = await tx.objectStore("versions").getAllKeys(rangeOf(id));
+  const surplus = surplusVersions(versionKeys.map(([, number]) => number));
+  await Promise.all([
+    ...fresh.map(([key, list]) => lists.put(list, [id, key])),
+    ...surplus.map((number) => tx.objectStore("versions").delete([id, number])),
+  ]);
+  const now = listKeys(commit.job.frame);
+  const isUntouched = surplus.length === 0 && [...listKeys(oldFrame)].every((key) => now.has(key));
+  if (isUntouched) return;
+  const versions = await tx.objectStore("versions").getAll(rangeOf(id));
+  const used = new Set([...now, ...versions.flatMap(({ frame }) => [...listKeys(frame)])]);
+  await Promise.all([...stored].filter((key) => !used.has(key)).map((key) => lists.delete([id, key])));
+}
