@@ -10,8 +10,8 @@ export const S_PER_H = 3600;
 export const M_PER_KM = 1000;
 export const M_PER_MILE = 1609.344; // exact
 export const M_PER_IN = 0.0254; // exact
-export const M_PER_FT = 12 * M_PER_IN; // exact
-export const M_PER_YARD = 36 * M_PER_IN; // exact
+export const M_PER_FT = 0.3048; // exact
+export const M_PER_YARD = 0.9144; // exact
 export const MM_PER_M = 1000;
 export const MPS_PER_KMH = 1 / 3.6; // exact
 export const MPS_PER_MPH = M_PER_MILE / S_PER_H; // exact: 0.44704
@@ -45,7 +45,7 @@ export const OHM_PER_MOHM = 1e-3;
 /** Every suffix that may stand behind the underscore of a quantity's name (style: names of quantities). */
 export const unitSuffixes: readonly string[] = [
   // SI, inside sim/
-  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa JpK WpK Npmps Npmps2 J_per_kg".split(" "),
+  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa KpJ A2s radpm JpK WpK Npmps Npmps2 J_per_kg".split(" "),
   // at the edges
   ..."h min km mi mm in kmh mph Wh kWh kW PS bhp Ah degC deg rpm bar psi kPa uF mohm Whpkm l100km".split(" "),
   ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Nps ms us MB kB".split(" "),

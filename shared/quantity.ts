@@ -1,0 +1,90 @@
+import { refuse, type Written } from "./quantity/answers.ts";
+import { formatNumber } from "./quantity/formatNumber.ts";
+import { kindInfo, type QuantityKind } from "./quantity/kinds.ts";
+import { readClock } from "./quantity/readClock.ts";
+import { readFraction } from "./quantity/readFraction.ts";
+import { readGradient } from "./quantity/readGradient.ts";
+import type { QuantityOptions, QuantityReading } from "./quantity/reading.ts";
+import { readNumber } from "./quantity/readNumber.ts";
+import { readPlain } from "./quantity/readPlain.ts";
+import { readRatio } from "./quantity/readRatio.ts";
+import { readWheel } from "./quantity/readWheel.ts";
+import { tidyText } from "./quantity/tidyText.ts";
+
+const unknowns = /^(\?+|unknown|not known|don'?t know|do not know|dunno|no idea|n\/k|unk|none known)[.!]?$/i;
+const about = /^(about|approx\.?|approximately|roughly|around|circa|ca\.?|c\.|~|≈)\s*/i;
+const longest = 200; // characters; what a workshop writes in a field is shorter by far
+
+/**
+ * What a workshop wrote, as a number in the unit that the job file has for this kind, with how it was understood; or
+ * "unknown"; or why it is refused and what was likely meant. Never throws and never returns a number that is not finite.
+ *
+ * A decimal comma is read only where it can be nothing else. Bounds are the kind's own, or the field's where given.
+ */
+export function readQuantity(kind: QuantityKind, text: string, options: QuantityOptions = {}): QuantityReading {
+  const typed = text.trim();
+  const tidy = tidyText(text);
+  const words = tidy.replace(about, "");
+  const written: Written = { kind, typed: typed.slice(0, longest), text: words, options };
+  if (words === "")
+    return refuse(written, "quantity-empty", `nothing written: write ${kindInfo(kind).name}, or unknown`);
+  if (typed.length > longest)
+    return refuse(written, "quantity-unreadable", `found ${typed.length} characters, at most ${longest} are read`);
+  if (unknowns.test(tidy)) {
+    return { ok: true, unknown: true, understood: "unknown: the usual value with its band takes its place" };
+  }
+  const reading = readKind(written);
+  return words === tidy || !reading.ok || reading.unknown
+    ? reading
+    : { ...reading, notes: [...reading.notes, "written as about"] };
+}
+
+function readKind(written: Written): QuantityReading {
+  switch (written.kind) {
+    case "gradient":
+      return readGradient(written);
+    case "gearRatio":
+    case "finalDrive":
+      return readRatio(written);
+    case "wheelRadius":
+    case "circumference":
+      return readWheel(written);
+    case "fraction":
+      return readFraction(written);
+    case "fuelUse":
+      return readFuelUse(written);
+    case "count":
+      return readCount(written);
+    case "duration":
+    case "hours":
+      return readClock(written) ?? readPlain(written);
+    default:
+      return readPlain(written);
+  }
+}
+
+/** `26` alone could be miles to the gallon or litres for 100 km: the one grows as the other falls, so it is asked. */
+function readFuelUse(written: Written): QuantityReading {
+  const number = readNumber(written.text);
+  if (number === undefined || number.rest.trim() !== "" || written.options.bareUnit !== undefined)
+    return readPlain(written);
+  const typed = formatNumber(number.value, 12);
+  const texts = [`${typed} mpg`, `${typed} l/100 km`];
+  return refuse(
+    written,
+    "quantity-ambiguous",
+    `found ${written.typed}, wanted with its unit: ${texts.join(" or ")}`,
+    undefined,
+    {
+      id: "consumption",
+      text: `is ${written.typed} miles to the gallon, or litres for 100 km?`,
+      choices: texts.map((choice) => ({ label: choice, text: choice })),
+    },
+  );
+}
+
+function readCount(written: Written): QuantityReading {
+  const reading = readPlain(written);
+  if (!reading.ok || reading.unknown || Number.isInteger(reading.value)) return reading;
+  return refuse(written, "quantity-range", `found ${written.typed}, a count is a whole number`);
+}

@@ -1,0 +1,95 @@
+import { formatNumber } from "./formatNumber.ts";
+import { kindInfo, type QuantityKind } from "./kinds.ts";
+import { isAllowed, type Likely } from "./likelyMeant.ts";
+import type { QuantityOptions, QuantityQuestion, QuantityReading, Refused } from "./reading.ts";
+
+/** One reader's text and what its field says about itself. */
+export interface Written {
+  readonly kind: QuantityKind;
+  /** As typed, outer spaces taken off. */
+  readonly typed: string;
+  /** In plain characters, for reading. */
+  readonly text: string;
+  readonly options: QuantityOptions;
+}
+
+/** What goes with a value. */
+export interface Aside {
+  readonly notes?: readonly string[];
+  readonly question?: QuantityQuestion | undefined;
+  readonly plusMinus?: number | undefined;
+  readonly likely?: Likely | undefined;
+  /** The value as people read it, where it is not simply number and unit. */
+  readonly shown?: string;
+  /** Significant figures of the value shown; 12, that is all of them, where nothing was converted. */
+  readonly digits?: number;
+}
+
+/** The value, if it is within bounds; otherwise why not, and what was likely meant. */
+export function answer(written: Written, value: number, aside: Aside = {}): QuantityReading {
+  const { kind, typed, options } = written;
+  if (!isAllowed(kind, value, options)) {
+    const isSame = sameNumber(typed, value) || written.text === showValue(kind, value, 12);
+    const shown = isSame ? "" : ` = ${aside.shown ?? showValue(kind, value)}`;
+    return refuse(
+      written,
+      "quantity-range",
+      `found ${typed}${shown}, ${bounds(kind, options)}`,
+      aside.likely,
+      aside.question,
+    );
+  }
+  const shown = aside.shown ?? showValue(kind, value, aside.digits);
+  const notes = aside.notes ?? [];
+  return {
+    ok: true,
+    unknown: false,
+    value: value + 0, // never -0
+    ...(aside.plusMinus === undefined ? {} : { plusMinus: aside.plusMinus }),
+    understood: written.text === shown ? shown : `${typed} = ${shown}`,
+    notes,
+    ...(aside.question ? { question: aside.question } : {}),
+  };
+}
+
+/** A refusal, with a guess at what was meant if there is one. */
+export function refuse(
+  written: Written,
+  code: string,
+  message: string,
+  likely?: Likely,
+  question?: QuantityQuestion,
+): Refused {
+  const { kind, options } = written;
+  const problem = {
+    code,
+    where: options.label ?? kind,
+    message: likely ? `${message}; likely ${explain(kind, likely)}` : message,
+  };
+  return { ok: false, problem, ...(likely ? { likely: likely.text } : {}), ...(question ? { question } : {}) };
+}
+
+/** `a gear ratio is 0.4 to 12` */
+export function bounds(kind: QuantityKind, options: QuantityOptions): string {
+  const { name, unit, min, max } = kindInfo(kind);
+  const [from, to] = [showValue(kind, options.min ?? min, 12), showValue(kind, options.max ?? max, 12)];
+  const isTwice = unit !== "" && from.endsWith(` ${unit}`); // -60 to 200 °C, not -60 °C to 200 °C
+  return `${name} is ${isTwice ? from.slice(0, -unit.length - 1) : from} to ${to}`;
+}
+
+/** A value of the kind with its unit, as people read it. */
+export function showValue(kind: QuantityKind, value: number, digits = 3): string {
+  const { unit } = kindInfo(kind);
+  if (kind === "fraction" || kind === "gradient") return `${formatNumber(100 * value, digits)} %`;
+  if (kind === "gearRatio" || kind === "finalDrive" || unit === "") return formatNumber(value, digits);
+  return `${formatNumber(value, digits)} ${unit}`;
+}
+
+function explain(kind: QuantityKind, likely: Likely): string {
+  const shown = showValue(kind, likely.value);
+  return likely.text === shown || sameNumber(likely.text, likely.value) ? likely.text : `${likely.text} = ${shown}`;
+}
+
+function sameNumber(text: string, value: number): boolean {
+  return Number(text) === value;
+}

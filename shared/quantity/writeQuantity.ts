@@ -1,0 +1,61 @@
+import { formatNumber } from "./formatNumber.ts";
+import { kindInfo, type QuantityKind, unapplyUnit } from "./kinds.ts";
+import { tidyUnit } from "./tidyText.ts";
+
+/** The units a reader is used to. */
+export type UnitHabit = "metric" | "british" | "american";
+
+// Kinds that stay in the job file's own unit are not listed; the unit as people read it, one spelling of the kind's table.
+const british: Partial<Record<QuantityKind, string>> = {
+  speed: "mph",
+  length: "in",
+  elevation: "ft",
+  distance: "miles",
+  area: "ft²",
+  torque: "lb ft",
+  power: "bhp",
+  energyUse: "Wh/mile",
+  pressure: "psi",
+  wheelRadius: "in",
+  circumference: "in",
+  fuelUse: "mpg",
+};
+const american: Partial<Record<QuantityKind, string>> = {
+  ...british,
+  mass: "lb",
+  force: "lbf",
+  power: "hp",
+  fuelUse: "mpg (US)",
+  temperature: "°F",
+};
+const fewCwt_kg = 250; // from here a Briton weighs in hundredweights; assumed
+
+/**
+ * A value, in the job file's unit for its kind, for a person: in the units he is used to, to so many significant figures
+ * at most, with its unit. A gradient is a percentage, or `1 in 6` for a Briton; a share is a percentage; a ratio is bare.
+ * Not a number is written `-`.
+ */
+export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabit, digits = 3): string {
+  if (!Number.isFinite(value)) return "-";
+  const info = kindInfo(kind);
+  if (kind === "count") return formatNumber(value, 12);
+  if (kind === "gradient" && units === "british") return writeOneIn(value, digits);
+  if (kind === "gradient" || kind === "fraction") return `${formatNumber(100 * value, digits)} %`;
+  if (kind === "gearRatio" || kind === "finalDrive" || kind === "coefficient") return formatNumber(value, digits);
+  const unit = unitFor(kind, value, units);
+  const rule = info.units[tidyUnit(unit)] ?? info.units[tidyUnit(unit).replace(/s$/, "")];
+  if (unit === info.unit || rule === undefined) return `${formatNumber(value, digits)} ${info.unit}`;
+  const number = unapplyUnit(rule, value);
+  return Number.isFinite(number) ? `${formatNumber(number, digits)} ${unit}` : "-";
+}
+
+function unitFor(kind: QuantityKind, value: number, units: UnitHabit): string {
+  if (units === "metric") return kindInfo(kind).unit;
+  if (kind === "mass" && units === "british") return Math.abs(value) >= fewCwt_kg ? "cwt" : "lb";
+  return (units === "british" ? british : american)[kind] ?? kindInfo(kind).unit;
+}
+
+function writeOneIn(ratio: number, digits: number): string {
+  const run = formatNumber(1 / Math.abs(ratio), digits);
+  return Math.abs(ratio) < 1e-4 ? "level" : `1 in ${run}${ratio < 0 ? " down" : ""}`;
+}
