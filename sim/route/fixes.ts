@@ -1,0 +1,178 @@
+/** Columns a log may carry beside the drive itself; kept for holding a prediction against a log. */
+export const extraNames = ["packVoltage_V", "packCurrent_A", "motorSpeed_radps", "temperature_K"] as const;
+export type ExtraName = (typeof extraNames)[number];
+
+/**
+ * A log as columns of one length, one row a fix, in the order of the file. NaN stands for "the file has no value here"
+ * and for nothing else. `time_s` counts from 1970-01-01 UTC (or from the log's start where the file has no date).
+ */
+export interface Fixes {
+  readonly count: number;
+  readonly time_s: Float64Array;
+  readonly lat_deg: Float64Array;
+  readonly lon_deg: Float64Array;
+  readonly speed_mps: Float64Array;
+  readonly height_m: Float64Array;
+  /** Standard deviation of the position per axis as the receiver states it. */
+  readonly accuracy_m: Float64Array;
+  /** Line of the file the fix came from, counted from 1. */
+  readonly line: Uint32Array;
+  /** Where it changes, the recorder itself broke the record (a new track segment). */
+  readonly segment: Uint32Array;
+  readonly extras: Partial<Readonly<Record<ExtraName, Float64Array>>>;
+}
+
+/** One fix on its way into the columns. */
+export interface Fix {
+  time_s: number;
+  lat_deg: number;
+  lon_deg: number;
+  speed_mps: number;
+  height_m: number;
+  accuracy_m: number;
+  line: number;
+  segment: number;
+  extras: Partial<Record<ExtraName, number>>;
+}
+
+/** A fix with no value in it yet. */
+export function emptyFix(line: number, segment: number): Fix {
+  return {
+    time_s: Number.NaN,
+    lat_deg: Number.NaN,
+    lon_deg: Number.NaN,
+    speed_mps: Number.NaN,
+    height_m: Number.NaN,
+    accuracy_m: Number.NaN,
+    line,
+    segment,
+    extras: {},
+  };
+}
+
+const columnNames = ["time_s", "lat_deg", "lon_deg", "speed_mps", "height_m", "accuracy_m"] as const;
+
+/** Columns that grow by doubling while a file is read, so that a long log costs no array of row objects. */
+export class FixBuilder {
+  count = 0;
+  readonly columns: Record<(typeof columnNames)[number], Float64Array>;
+  private line = new Uint32Array(1024);
+  private segment = new Uint32Array(1024);
+  private readonly extras = new Map<ExtraName, Float64Array>();
+
+  constructor() {
+    const column = () => new Float64Array(1024);
+    this.columns = {
+      time_s: column(),
+      lat_deg: column(),
+      lon_deg: column(),
+      speed_mps: column(),
+      height_m: column(),
+      accuracy_m: column(),
+    };
+  }
+
+  add(fix: Fix): void {
+    if (this.count === this.line.length) {
+      this.grow();
+    }
+    const i = this.count;
+    for (const name of columnNames) {
+      this.columns[name][i] = fix[name];
+    }
+    this.line[i] = fix.line;
+    this.segment[i] = fix.segment;
+    for (const name of extraNames) {
+      const value = fix.extras[name];
+      if (value !== undefined) {
+        this.extraColumn(name)[i] = value;
+      }
+    }
+    this.count = i + 1;
+  }
+
+  finish(): Fixes {
+    const n = this.count;
+    const extras: Partial<Record<ExtraName, Float64Array>> = {};
+    for (const [name, column] of this.extras) {
+      extras[name] = column.slice(0, n);
+    }
+    return {
+      count: n,
+      time_s: this.columns.time_s.slice(0, n),
+      lat_deg: this.columns.lat_deg.slice(0, n),
+      lon_deg: this.columns.lon_deg.slice(0, n),
+      speed_mps: this.columns.speed_mps.slice(0, n),
+      height_m: this.columns.height_m.slice(0, n),
+      accuracy_m: this.columns.accuracy_m.slice(0, n),
+      line: this.line.slice(0, n),
+      segment: this.segment.slice(0, n),
+      extras,
+    };
+  }
+
+  private extraColumn(name: ExtraName): Float64Array {
+    const known = this.extras.get(name);
+    if (known) {
+      return known;
+    }
+    const column = new Float64Array(this.line.length).fill(Number.NaN);
+    this.extras.set(name, column);
+    return column;
+  }
+
+  private grow(): void {
+    const length = this.line.length * 2;
+    const grown = (old: Float64Array) => {
+      const column = new Float64Array(length).fill(Number.NaN, old.length);
+      column.set(old);
+      return column;
+    };
+    for (const name of columnNames) {
+      this.columns[name] = grown(this.columns[name]);
+    }
+    for (const [name, column] of this.extras) {
+      this.extras.set(name, grown(column));
+    }
+    const line = new Uint32Array(length);
+    line.set(this.line);
+    this.line = line;
+    const segment = new Uint32Array(length);
+    segment.set(this.segment);
+    this.segment = segment;
+  }
+}
+
+/** The same log with only the rows named, in the order named. */
+export function pickFixes(fixes: Fixes, rows: Uint32Array | readonly number[]): Fixes {
+  const pick = (column: Float64Array) => Float64Array.from(rows, (row) => column[row]);
+  const extras: Partial<Record<ExtraName, Float64Array>> = {};
+  for (const name of extraNames) {
+    const column = fixes.extras[name];
+    if (column) {
+      extras[name] = pick(column);
+    }
+  }
+  return {
+    count: rows.length,
+    time_s: pick(fixes.time_s),
+    lat_deg: pick(fixes.lat_deg),
+    lon_deg: pick(fixes.lon_deg),
+    speed_mps: pick(fixes.speed_mps),
+    height_m: pick(fixes.height_m),
+    accuracy_m: pick(fixes.accuracy_m),
+    line: Uint32Array.from(rows, (row) => fixes.line[row]),
+    segment: Uint32Array.from(rows, (row) => fixes.segment[row]),
+    extras,
+  };
+}
+
+/** True where any row of the column has a value. */
+export function hasValues(column: Float64Array): boolean {
+  for (let i = 0; i < column.length; i++) {
+    if (!Number.isNaN(column[i])) {
+      return true;
+    }
+  }
+  return false;
+}

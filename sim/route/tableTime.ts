@@ -1,0 +1,137 @@
+import { quantileSorted } from "simple-statistics";
+import { type DecimalSign, readNumber } from "./readNumber.ts";
+import { type DateOrder, dateParts, readClock_s, readDate_s, readIsoMoment, splitDateTime } from "./readTime.ts";
+
+/** How a table writes time. */
+export type TimeForm =
+  | { readonly kind: "iso" }
+  | { readonly kind: "dateTime"; readonly order: DateOrder; readonly isSure: boolean }
+  | { readonly kind: "clock" }
+  | { readonly kind: "epoch"; readonly perSecond: number }
+  | { readonly kind: "elapsed"; readonly perSecond: number; readonly why: string };
+
+const S_PER_DAY = 86400;
+/** Years 1980 to 2100 in seconds since 1970: a count in this span is a date, whatever its factor. */
+const EPOCH_FROM_s = 315532800;
+const EPOCH_TO_s = 4102444800;
+
+/** The form of a time column from its first cells and its unit; undefined where they are no times. */
+export function timeForm(cells: readonly string[], unit: string, decimal: DecimalSign): TimeForm | undefined {
+  const filled = cells.filter((cell) => cell.trim() !== "");
+  const most = (test: (cell: string) => boolean) =>
+    filled.length > 0 && filled.filter(test).length >= 0.8 * filled.length;
+  if (most((cell) => readIsoMoment(cell) !== undefined)) {
+    return { kind: "iso" };
+  }
+  if (most((cell) => splitDateTime(cell) !== undefined)) {
+    return { kind: "dateTime", ...dateOrder(filled.map((cell) => splitDateTime(cell)?.[0] ?? "")) };
+  }
+  if (most((cell) => readClock_s(cell) !== undefined)) {
+    return { kind: "clock" };
+  }
+  const numbers = filled.map((cell) => readNumber(cell, decimal)).filter((value) => !Number.isNaN(value));
+  if (numbers.length === 0 || numbers.length < 0.8 * filled.length) {
+    return undefined;
+  }
+  for (const perSecond of [1, 1e3, 1e6, 1e9]) {
+    if (numbers.every((value) => value / perSecond > EPOCH_FROM_s && value / perSecond < EPOCH_TO_s)) {
+      return { kind: "epoch", perSecond };
+    }
+  }
+  return elapsedForm(numbers, unit);
+}
+
+/** The order of day, month and year from the dates themselves; not sure where every date reads both ways. */
+export function dateOrder(dates: readonly string[]): { readonly order: DateOrder; readonly isSure: boolean } {
+  let dayFirst = false;
+  let monthFirst = false;
+  for (const date of dates) {
+    const parts = dateParts(date);
+    if (!parts) {
+      continue;
+    }
+    if (parts[0] > 31) {
+      return { order: "ymd", isSure: true };
+    }
+    dayFirst ||= parts[0] > 12 || date.includes(".");
+    monthFirst ||= parts[1] > 12;
+  }
+  return { order: monthFirst && !dayFirst ? "mdy" : "dmy", isSure: dayFirst !== monthFirst };
+}
+
+/** Reads the cells of one table's time, row after row: clocks without a date turn over at midnight. */
+export class TimeReader {
+  utcOffset_s: number | undefined;
+  zoneless = 0;
+  private day_s: number;
+  private lastClock_s = Number.NaN;
+  private readonly form: TimeForm;
+  private readonly separateDate: DateOrder | undefined;
+  private readonly decimal: DecimalSign;
+
+  constructor(form: TimeForm, separateDate: DateOrder | undefined, firstDay_s: number, decimal: DecimalSign) {
+    this.form = form;
+    this.separateDate = separateDate;
+    this.day_s = firstDay_s;
+    this.decimal = decimal;
+  }
+
+  /** Seconds of the moment in the cell (and the date cell beside it), or NaN where it is none. */
+  read(cell: string, dateCell: string): number {
+    const form = this.form;
+    if (form.kind === "iso") {
+      const moment = readIsoMoment(cell);
+      if (moment && moment.utcOffset_s === undefined) {
+        this.zoneless++;
+      } else if (moment) {
+        this.utcOffset_s ??= moment.utcOffset_s;
+      }
+      return moment?.time_s ?? Number.NaN;
+    }
+    if (form.kind === "dateTime") {
+      this.zoneless++;
+      const [date, clock] = splitDateTime(cell) ?? ["", ""];
+      return (readDate_s(date, form.order) ?? Number.NaN) + (readClock_s(clock) ?? Number.NaN);
+    }
+    if (form.kind === "clock") {
+      this.zoneless++;
+      return this.clock(readClock_s(cell) ?? Number.NaN, dateCell);
+    }
+    return readNumber(cell, this.decimal) / form.perSecond;
+  }
+
+  private clock(clock_s: number, dateCell: string): number {
+    if (this.separateDate) {
+      return (readDate_s(dateCell, this.separateDate) ?? Number.NaN) + clock_s;
+    }
+    if (clock_s < this.lastClock_s - S_PER_DAY / 2) {
+      this.day_s += S_PER_DAY;
+    }
+    if (!Number.isNaN(clock_s)) {
+      this.lastClock_s = clock_s;
+    }
+    return this.day_s + clock_s;
+  }
+}
+
+/** Elapsed time: by the unit where one is named; else in ms where rows lie 50 or more apart, since no drive is logged so thinly. */
+function elapsedForm(numbers: readonly number[], unit: string): TimeForm | undefined {
+  const steps = numbers.slice(1).map((value, i) => value - numbers[i]);
+  const rising = steps.filter((step) => step >= 0).length;
+  if (steps.length > 0 && rising < 0.9 * steps.length) {
+    return undefined;
+  }
+  const named: Readonly<Record<string, number>> = { s: 1, ms: 1e3, us: 1e6, min: 1 / 60 };
+  const perSecond = named[unit];
+  if (perSecond !== undefined) {
+    return { kind: "elapsed", perSecond, why: `counted in ${unit} from a start` };
+  }
+  const sorted = steps.filter((step) => step > 0).sort((a, b) => a - b);
+  const median = sorted.length > 0 ? quantileSorted(sorted, 0.5) : 1;
+  if (median >= 50000) {
+    return { kind: "elapsed", perSecond: 1e6, why: "rows lie 50,000 or more apart: microseconds" };
+  }
+  return median >= 50
+    ? { kind: "elapsed", perSecond: 1e3, why: "rows lie 50 or more apart: milliseconds" }
+    : { kind: "elapsed", perSecond: 1, why: "rows lie less than 50 apart: seconds" };
+}
