@@ -31,6 +31,7 @@ export function likelyMeant(
   if (own === undefined) return undefined;
   for (const shift of [-1, -2, -3, 1, 2, 3]) {
     const moved = number * 10 ** shift;
+    if (kind === "count" && !Number.isInteger(moved)) continue;
     const value = applyUnit(own, moved);
     if (isPlausible(kind, value, options)) {
       return { text: `${formatNumber(moved, 12)}${written === "" ? "" : ` ${spell(kind, written)}`}`, value };
