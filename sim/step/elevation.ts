@@ -1,0 +1,18 @@
+import type { Profile } from "../trace/trace.ts";
+
+/** Height at a distance along the road, searching forward from a stretch; level before the first and beyond the last point. */
+export function elevationAt_m(profile: Profile, distance_m: number, fromStretch: number): number {
+  const { distance_m: along_m, elevation_m } = profile;
+  const i = stretchAt(profile, distance_m, fromStretch);
+  const run_m = along_m[i + 1] - along_m[i];
+  const part = Math.min(1, Math.max(0, (distance_m - along_m[i]) / run_m));
+  return elevation_m[i] + part * (elevation_m[i + 1] - elevation_m[i]);
+}
+
+/** The stretch of the profile at a distance, searching forward from one at or before it. */
+export function stretchAt(profile: Profile, distance_m: number, fromStretch: number): number {
+  const last = profile.distance_m.length - 2;
+  let i = fromStretch;
+  while (i < last && profile.distance_m[i + 1] <= distance_m) i++;
+  return i;
+}

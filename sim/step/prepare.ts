@@ -1,0 +1,61 @@
+import type { Pack } from "../../shared/job/battery.ts";
+import type { Job } from "../../shared/job/job.ts";
+import { MM_PER_M, ZERO_CELSIUS_K } from "../../shared/units.ts";
+import type { Grip } from "../vehicle/grip.ts";
+import { packMass_kg, testMass_kg } from "../vehicle/masses.ts";
+import type { Model } from "./model.ts";
+import { prepareDriveline } from "./prepareDriveline.ts";
+import { prepareController, prepareMotor } from "./prepareMotor.ts";
+import { preparePack } from "./preparePack.ts";
+import { prepareRoadLoad } from "./prepareRoadLoad.ts";
+
+/** A job's car with one of its packs aboard, in SI, ready for stepping. The job is valid: its reader saw to that. */
+export function prepare(job: Job, pack: Pack): Model {
+  const { vehicle, environment } = job;
+  const driveline = prepareDriveline(job);
+  const mass_kg = testMass_kg(vehicle, packMass_kg(pack, job.module));
+  const bodyDrag_Nm = vehicle.roadLoad.kind === "physical" ? vehicle.roadLoad.wheelDrag_Nm : 0;
+  const road = prepareRoadLoad(job, mass_kg, bodyDrag_Nm + driveline.frontShaftDrag_Nm);
+  const radius_m = vehicle.tyres.loadedRadius_mm / MM_PER_M;
+  const byParts = vehicle.inertia.kind === "parts";
+  const ambient_K = environment.temperature_degC + ZERO_CELSIUS_K;
+  return {
+    road,
+    inertia_kg:
+      vehicle.inertia.kind === "parts"
+        ? road.mass_kg + vehicle.tyres.wheelsInertia_kgm2 / (radius_m * radius_m)
+        : road.mass_kg * vehicle.inertia.mass_ratio,
+    noLoadDrag_Nm: job.driveline.noLoadDrag_Nm,
+    gears: driveline.gears,
+    gearUp_mps: driveline.gearUp_mps,
+    grip: prepareGrip(job, mass_kg, driveline.drivenAxle),
+    motor: prepareMotor(job.motor, byParts),
+    controller: prepareController(job.controller, job.motor),
+    pack: preparePack(pack, job.module),
+    accessories_W: accessories_W(job),
+    ambient_K,
+    packStart_K: (environment.pack_degC ?? environment.temperature_degC) + ZERO_CELSIUS_K,
+  };
+}
+
+/** What the accessories draw at the pack's terminals on average, in watts: 12 V loads over the DC-DC converter's efficiency. */
+export function accessories_W(job: Job): number {
+  const { standing_W, dcdcEfficiency_frac, items } = job.accessories;
+  return items.reduce((sum_W, { power_W, duty_frac, supply }) => {
+    const mean_W = power_W * duty_frac;
+    return sum_W + (supply === "12V" ? mean_W / dcdcEfficiency_frac : mean_W);
+  }, standing_W / dcdcEfficiency_frac);
+}
+
+function prepareGrip(job: Job, mass_kg: number, drivenAxle: Grip["drivenAxle"]): Grip | undefined {
+  const { balance } = job.vehicle;
+  if (balance === undefined) return undefined;
+  return {
+    grip_coeff: job.environment.grip_coeff,
+    drivenAxle,
+    drivenShare_frac: drivenAxle === "front" ? balance.frontShare_frac : 1 - balance.frontShare_frac,
+    transfer_ratio: balance.gravityHeight_mm / balance.wheelbase_mm,
+    mass_kg,
+    gravity_mps2: job.environment.gravity_mps2,
+  };
+}

@@ -1,0 +1,62 @@
+import type { Job } from "../../shared/job/job.ts";
+import { MM_PER_M, MPS_PER_KMH, PA_PER_KPA, ZERO_CELSIUS_K } from "../../shared/units.ts";
+import { REFERENCE_AIR_K, REFERENCE_AIR_kgpm3, TYRE_TEMPERATURE_coeff } from "../constants.ts";
+import { airDensity_kgpm3, standardPressure_Pa } from "../vehicle/airDensity.ts";
+import type { RoadLoad } from "../vehicle/roadLoad.ts";
+
+const PER_100_KMH_mps = 100 * MPS_PER_KMH;
+
+/**
+ * Road load of a job's car at a mass, on its day: temperature, pressure, wind.
+ *
+ *   rolling at T = rolling at 20 degC / (1 + 0.0086 (T - 20));  drag in proportion to air density      [GTR15, Annex 4]
+ *
+ * Coast-down coefficients hold at reference conditions and the mass they were found at: f0 goes with mass, f1 and f2 do not.
+ * Wheel-side drag is in them and not added; trailer and roof come on top.
+ */
+export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: number): RoadLoad {
+  const { vehicle, environment } = job;
+  const { tyres, roadLoad, roof, trailer } = vehicle;
+  const air_kgpm3 = airOf_kgpm3(job);
+  const softer_ratio = tyres.followsTemperature
+    ? 1 + TYRE_TEMPERATURE_coeff * (environment.temperature_degC + ZERO_CELSIUS_K - REFERENCE_AIR_K)
+    : 1;
+  const gravity_mps2 = environment.gravity_mps2;
+  const mass_kg = testMass_kg + (trailer?.mass_kg ?? 0);
+  const towed_N = trailer ? (trailer.mass_kg * gravity_mps2 * trailer.rolling_coeff) / softer_ratio : 0;
+  const extraDragArea_m2 = (roof?.dragArea_m2 ?? 0) + (trailer?.dragArea_m2 ?? 0);
+  const shared = {
+    mass_kg,
+    weight_N: mass_kg * gravity_mps2,
+    headWind_mps: environment.headWind_kmh * MPS_PER_KMH,
+  };
+  if (roadLoad.kind === "coastDown") {
+    return {
+      ...shared,
+      rollingWeight_N: towed_N,
+      rollingWeight_Npmps2: 0,
+      rollingFixed_N: (roadLoad.f0_N * (testMass_kg / roadLoad.mass_kg)) / softer_ratio,
+      rolling_Npmps: roadLoad.f1_Npkmh / MPS_PER_KMH / softer_ratio,
+      drag_Npmps2:
+        (roadLoad.f2_Npkmh2 / (MPS_PER_KMH * MPS_PER_KMH)) * (air_kgpm3 / REFERENCE_AIR_kgpm3) +
+        0.5 * air_kgpm3 * extraDragArea_m2,
+      wheelDrag_N: 0,
+    };
+  }
+  const carWeight_N = testMass_kg * gravity_mps2;
+  return {
+    ...shared,
+    rollingWeight_N: (carWeight_N * tyres.rolling_coeff) / softer_ratio + towed_N,
+    rollingWeight_Npmps2: (carWeight_N * tyres.rollingRise_coeff) / (PER_100_KMH_mps * PER_100_KMH_mps) / softer_ratio,
+    rollingFixed_N: 0,
+    rolling_Npmps: 0,
+    drag_Npmps2: 0.5 * air_kgpm3 * (roadLoad.drag_coeff * roadLoad.frontalArea_m2 + extraDragArea_m2),
+    wheelDrag_N: wheelDrag_Nm / (tyres.loadedRadius_mm / MM_PER_M),
+  };
+}
+
+function airOf_kgpm3(job: Job): number {
+  const { temperature_degC, pressure_kPa, altitude_m } = job.environment;
+  const pressure_Pa = altitude_m === undefined ? (pressure_kPa ?? 100) * PA_PER_KPA : standardPressure_Pa(altitude_m);
+  return airDensity_kgpm3(temperature_degC + ZERO_CELSIUS_K, pressure_Pa);
+}

@@ -1,0 +1,98 @@
+/** Joules by where they went, sums over a run. Each entry from its own force or power; none is a remainder. */
+export interface Ledger {
+  aero_J: number;
+  rolling_J: number;
+  climb_J: number;
+  /** Kinetic energy of car, wheels and rotor: what is left in them at the end. */
+  speed_J: number;
+  driveline_J: number;
+  motor_J: number;
+  packHeat_J: number;
+  accessories_J: number;
+  frictionBrake_J: number;
+  /** Net energy drawn from the cells. */
+  total_J: number;
+}
+
+/** What a run adds up: the ledger, and what else a report needs. */
+export interface Totals {
+  readonly ledger: Ledger;
+  time_s: number;
+  distance_m: number;
+  /** Distance the trace asked for. */
+  target_m: number;
+  wheelPositive_J: number;
+  terminal_J: number;
+  regen_J: number;
+  shed_J: number;
+  /** Integral of the squared pack current, for its root mean square. */
+  current_A2s: number;
+  behind_s: number;
+  /** Seconds each limit held the car back, by index into LIMITS. */
+  readonly limited_s: Float64Array;
+  dischargePeak_A: number;
+  chargePeak_A: number;
+  motorPeak_Nm: number;
+  motorPeak_W: number;
+  motorPeak_radps: number;
+  lowest_V: number;
+  lowestSoc_frac: number;
+  hottestMotor_K: number;
+  hottestPack_K: number;
+  reachedFloor: boolean;
+}
+
+/** Totals of nothing yet, for a pack that begins at `soc_frac` and temperatures as given. */
+export function createTotals(soc_frac: number, motor_K: number, pack_K: number): Totals {
+  return {
+    ledger: {
+      aero_J: 0,
+      rolling_J: 0,
+      climb_J: 0,
+      speed_J: 0,
+      driveline_J: 0,
+      motor_J: 0,
+      packHeat_J: 0,
+      accessories_J: 0,
+      frictionBrake_J: 0,
+      total_J: 0,
+    },
+    time_s: 0,
+    distance_m: 0,
+    target_m: 0,
+    wheelPositive_J: 0,
+    terminal_J: 0,
+    regen_J: 0,
+    shed_J: 0,
+    current_A2s: 0,
+    behind_s: 0,
+    limited_s: new Float64Array(7),
+    dischargePeak_A: 0,
+    chargePeak_A: 0,
+    motorPeak_Nm: 0,
+    motorPeak_W: 0,
+    motorPeak_radps: 0,
+    lowest_V: Number.POSITIVE_INFINITY,
+    lowestSoc_frac: soc_frac,
+    hottestMotor_K: motor_K,
+    hottestPack_K: pack_K,
+    reachedFloor: false,
+  };
+}
+
+/**
+ * Makes sure the ledger closes: what left the cells is where the entries say, to 1e-9 of their absolute sum.
+ * An error of ours otherwise, with the figures in it.
+ */
+export function checkLedger(ledger: Ledger): void {
+  const { total_J, ...entries } = ledger;
+  let sum_J = 0;
+  let throughput_J = 0;
+  for (const entry_J of Object.values(entries)) {
+    sum_J += entry_J;
+    throughput_J += Math.abs(entry_J);
+  }
+  if (!(Math.abs(sum_J - total_J) <= 1e-9 * throughput_J)) {
+    throw new Error(`the ledger does not close: ${JSON.stringify(ledger)}, off by ${sum_J - total_J} J`);
+  }
+}
