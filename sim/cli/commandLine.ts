@@ -1,0 +1,75 @@
+import about from "../../package.json" with { type: "json" };
+import { nearest } from "../../shared/nearest.ts";
+import { InputError, inputError } from "../../shared/problems.ts";
+import type { Command, Print } from "./command.ts";
+import { commandList, commandUsage } from "./help.ts";
+import { parseArguments } from "./parseArguments.ts";
+
+/**
+ * Carries out one command line and comes back with its exit code: 0 done, 1 a check that was asked for failed, 2 wrong
+ * input or arguments, 3 a fault of ours. Never throws. `args` are what follows the program's name.
+ */
+export async function runCommandLine(
+  commands: readonly Command[],
+  args: readonly string[],
+  print: Print,
+  warn: Print,
+): Promise<number> {
+  try {
+    return await carryOut(commands, args, print, warn);
+  } catch (error) {
+    if (error instanceof InputError) {
+      for (const { where, message } of error.problems) warn(`${where}: ${message}`);
+      return 2;
+    }
+    const isDebug = args.includes("--debug");
+    const message = error instanceof Error ? error.message : String(error);
+    warn(`a fault of this program, not of your input: ${message}${isDebug ? "" : " (--debug shows where)"}`);
+    if (isDebug && error instanceof Error && error.stack) warn(error.stack);
+    return 3;
+  }
+}
+
+async function carryOut(
+  commands: readonly Command[],
+  args: readonly string[],
+  print: Print,
+  warn: Print,
+): Promise<number> {
+  // `bellhousing --debug drive JOB` is `bellhousing drive JOB --debug`.
+  const [name, ...rest] = args[0] === "--debug" ? [...args.slice(1), "--debug"] : args;
+  if (name === undefined || name === "--debug") {
+    warn(commandList(commands));
+    warn("\ncommand: found none, one of those above is wanted");
+    return 2;
+  }
+  if (name === "--help" || name === "-h" || name === "help") {
+    print(rest[0] === undefined ? commandList(commands) : commandUsage(find(commands, rest[0])));
+    return 0;
+  }
+  if (name === "--version") {
+    print(about.version);
+    return 0;
+  }
+  const command = find(commands, name);
+  const parsed = parseArguments(
+    rest.map((arg) => (arg === "-h" ? "--help" : arg)),
+    command.options,
+  );
+  if (parsed.values["help"]) {
+    print(commandUsage(command));
+    return 0;
+  }
+  return (await command.run(parsed, print, warn)) ?? 0;
+}
+
+function find(commands: readonly Command[], name: string): Command {
+  const command = commands.find((one) => one.name === name);
+  if (command) return command;
+  const names = commands.map((one) => one.name);
+  const near = nearest(name.replace(/^-+/, ""), names);
+  const hint = near ? `did you mean ${near}` : `known are ${names.join(", ")}`;
+  throw name.startsWith("-")
+    ? inputError("option-unknown", name, `found an option before any command; ${hint}, --help, --version`)
+    : inputError("command-unknown", name, `found no command of this name; ${hint}`);
+}

@@ -1,0 +1,6 @@
+import type { Command } from "./command.ts";
+import { cycles } from "./cycles.ts";
+import { trace } from "./trace.ts";
+
+/** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
+export const commands: readonly Command[] = [trace, cycles];

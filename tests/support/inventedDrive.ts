@@ -1,0 +1,138 @@
+import { type Candidate, type Channels, createChannels, type MotorMap, type SteadyRow } from "../../sim/index.ts";
+
+/**
+ * An invented drive for figures, from short formulas and not from the simulation: three packs over a hilly road in town,
+ * a motor with a four-term loss. Plausible sizes; no measured car.
+ */
+const ROWS = 1200;
+const g_mps2 = 9.81;
+const ratio = 4.1 * 1.4;
+const radius_m = 0.3;
+const lossAt_W = (torque_Nm: number, speed_radps: number) =>
+  60 + 0.16 * torque_Nm ** 2 + 1.2 * speed_radps + 4e-6 * speed_radps ** 3;
+
+export function inventedChannels(mass_kg: number, capacity_C: number, power_W: number, startSoc_frac = 0.95): Channels {
+  const run = createChannels(ROWS);
+  let distance_m = 0;
+  let soc_frac = startSoc_frac;
+  let speed_mps = 0;
+  for (let i = 0; i < ROWS; i++) {
+    const phase = (i % 200) / 200;
+    const wave = Math.sin(Math.PI * Math.min(1, phase * 1.25));
+    const target_mps = phase > 0.8 ? 0 : Math.max(0, wave * (9 + 9 * Math.sin(i / 190) ** 2));
+    const grade = 0.05 * Math.sin(distance_m / 700);
+    const resist_N = mass_kg * g_mps2 * (0.013 + grade) + 0.45 * speed_mps ** 2;
+    const most_mps2 = power_W / Math.max(speed_mps, 5) / mass_kg - resist_N / mass_kg;
+    const next_mps = Math.max(0, Math.min(target_mps, speed_mps + Math.max(0.1, most_mps2)));
+    const mean_mps = (speed_mps + next_mps) / 2;
+    distance_m += mean_mps;
+    const force_N = mean_mps > 0 ? resist_N + mass_kg * (next_mps - speed_mps) : 0;
+    const motor_Nm = Math.max(-40, (force_N * radius_m) / ratio / (force_N > 0 ? 0.93 : 1 / 0.93));
+    const motor_radps = (mean_mps / radius_m) * ratio;
+    const loss_W = motor_radps > 0 ? lossAt_W(motor_Nm, motor_radps) : 0;
+    const battery_W = motor_Nm * motor_radps + loss_W + 260;
+    const battery_V = 110 + 20 * soc_frac - battery_W * 2e-4;
+    const battery_A = battery_W / battery_V;
+    soc_frac = Math.max(0, soc_frac - battery_A / capacity_C);
+    speed_mps = next_mps;
+    run.time_s[i] = i;
+    run.distance_m[i] = distance_m;
+    run.target_mps[i] = target_mps;
+    run.speed_mps[i] = next_mps;
+    run.grade_ratio[i] = grade;
+    run.elevation_m[i] = 35 - 35 * Math.cos(distance_m / 700);
+    run.wheelForce_N[i] = force_N;
+    run.brakeForce_N[i] = Math.max(0, -force_N - (40 * ratio) / radius_m);
+    run.gear[i] = mean_mps > 9 ? 3 : 2;
+    run.motorSpeed_radps[i] = motor_radps;
+    run.motorTorque_Nm[i] = motor_Nm;
+    run.motorLoss_W[i] = loss_W;
+    run.controller_W[i] = battery_W - 260;
+    run.battery_A[i] = battery_A;
+    run.battery_V[i] = battery_V;
+    run.soc_frac[i] = soc_frac;
+    run.motor_K[i] = 295 + 0.03 * i;
+    run.pack_K[i] = 293 + 0.008 * i;
+    run.length = i + 1;
+    if (soc_frac <= 0.1) break;
+  }
+  return run;
+}
+
+const sizes = [
+  { name: "Two modules, nickel, second-hand", mass_kg: 1210, capacity_C: 20 * 3600, power_W: 30_000 },
+  { name: "Four modules, iron phosphate", mass_kg: 1290, capacity_C: 60 * 3600, power_W: 45_000 },
+  { name: "Six modules", mass_kg: 1370, capacity_C: 105 * 3600, power_W: 60_000 },
+];
+
+export const inventedPacks = sizes.map((size, index) => ({
+  name: size.name,
+  index,
+  floor_frac: 0.1,
+  ceiling_frac: 0.95,
+  channels: inventedChannels(size.mass_kg, size.capacity_C, size.power_W),
+}));
+
+/** Ledgers as shares of a round consumption; the last ends lower than it began, so that climbing gives back. */
+export const inventedLedgers: Pick<Candidate, "name" | "distance_km" | "ledger_Wh">[] = sizes.map((size, index) => {
+  const distance_km = 10;
+  const perTonne = size.mass_kg / 1000;
+  const parts = {
+    aero: 330,
+    rolling: 380 * perTonne,
+    climb: index === 2 ? -55 : 40,
+    speed: 1,
+    driveline: 105 * perTonne,
+    motor: 190,
+    packHeat: 62 / (index + 1),
+    accessories: 130,
+    frictionBrake: 70 * perTonne,
+  };
+  const total = Object.values(parts).reduce((sum, part) => sum + part, 0);
+  return { name: size.name, distance_km, ledger_Wh: { ...parts, total } };
+});
+
+export const inventedMotorMap: MotorMap = (() => {
+  const speed_rpm = Float64Array.from({ length: 25 }, (_, i) => (i * 8000) / 24);
+  const torque_Nm = Float64Array.from({ length: 23 }, (_, i) => -110 + i * 10);
+  const envelope_Nm = (rpm: number) => Math.min(110, 45_000 / Math.max(1, (rpm * Math.PI) / 30));
+  const cells = Array.from({ length: 25 * 23 }, (_, k) => {
+    const rpm = speed_rpm[k % 25] as number;
+    const torque = torque_Nm[Math.floor(k / 25)] as number;
+    const speed_radps = (rpm * Math.PI) / 30;
+    const loss_W = lossAt_W(torque, speed_radps);
+    const shaft_W = torque * speed_radps;
+    const efficiency = shaft_W > 0 ? shaft_W / (shaft_W + loss_W) : shaft_W < 0 ? Math.max(0, 1 + loss_W / shaft_W) : 0;
+    return { loss_W, efficiency, isInside: Math.abs(torque) <= envelope_Nm(rpm) };
+  });
+  const speeds = Array.from({ length: 41 }, (_, i) => i * 200);
+  return {
+    speed_rpm,
+    torque_Nm,
+    loss_W: Float64Array.from(cells, (cell) => cell.loss_W),
+    efficiency_frac: Float64Array.from(cells, (cell) => cell.efficiency),
+    isInside: Uint8Array.from(cells, (cell) => (cell.isInside ? 1 : 0)),
+    envelope: speeds.map((rpm) => ({ speed_rpm: rpm, torque_Nm: envelope_Nm(rpm) })),
+    limits: [
+      {
+        name: "gearbox input",
+        points: speeds.map((rpm) => ({ speed_rpm: rpm, torque_Nm: Math.min(85, envelope_Nm(rpm)) })),
+      },
+    ],
+    maxSpeed_rpm: 8000,
+  };
+})();
+
+export const inventedSteady: readonly SteadyRow[] = [30, 40, 50, 60, 70, 80, 90, 100].map((speed_kmh) => {
+  const battery_Whpkm = 45 + 260 / speed_kmh + 0.0105 * speed_kmh ** 2;
+  return {
+    speed_kmh,
+    isHeld: speed_kmh < 95,
+    battery_Whpkm,
+    range_km: 12_000 / battery_Whpkm,
+    motor_rpm: speed_kmh * 50,
+    motor_Nm: 8 + speed_kmh * 0.3,
+    efficiency_frac: 0.86,
+    limit: speed_kmh < 95 ? "none" : "pack",
+  };
+});
