@@ -60,7 +60,7 @@ export function inventedChannels(mass_kg: number, capacity_C: number, power_W: n
 }
 
 const sizes = [
-  { name: "Two modules, nickel, second-hand", mass_kg: 1210, capacity_C: 20 * 3600, power_W: 30_000 },
+  { name: "Two modules, nickel, second-hand", mass_kg: 1210, capacity_C: 20 * 3600, power_W: 12_000 },
   { name: "Four modules, iron phosphate", mass_kg: 1290, capacity_C: 60 * 3600, power_W: 45_000 },
   { name: "Six modules", mass_kg: 1370, capacity_C: 105 * 3600, power_W: 60_000 },
 ];

@@ -1,0 +1,47 @@
+import type { RegularGrid } from "./regularGrid.ts";
+
+export interface ContourLabel {
+  readonly level: number;
+  /** Middle, in pixels. */
+  readonly x: number;
+  readonly y: number;
+}
+
+/**
+ * A place on each contour for its number: where it crosses a column of the grid in the half of positive y, as far to the right as
+ * `isInside` allows and clear of the numbers placed before it. A contour with no such place goes without.
+ */
+export function contourLabels(
+  grid: RegularGrid,
+  levels: readonly number[],
+  pixel: { x(x: number): number; y(y: number): number; width(level: number): number },
+  isInside: (x: number, y: number) => boolean,
+): ContourLabel[] {
+  const { columns, rows, values } = grid;
+  const xAt = (column: number) => grid.x1 + ((column + 0.5) / columns) * (grid.x2 - grid.x1);
+  const yAt = (row: number) => grid.y1 + ((row + 0.5) / rows) * (grid.y2 - grid.y1);
+  const placed: (ContourLabel & { readonly half: number })[] = [];
+  for (const level of levels) {
+    const half = pixel.width(level) / 2 + 3;
+    const found = firstPlace(level, half);
+    if (found) placed.push(found);
+  }
+  return placed.map(({ level, x, y }) => ({ level, x, y }));
+
+  function firstPlace(level: number, half: number): (ContourLabel & { half: number }) | undefined {
+    for (let column = Math.floor(columns * 0.8); column > 2; column--) {
+      for (let row = 0; row + 1 < rows; row++) {
+        if (yAt(row) < 0) continue;
+        const below = values[row * columns + column] as number;
+        const above = values[(row + 1) * columns + column] as number;
+        if (below === above || (below - level) * (above - level) > 0) continue;
+        const y = yAt(row) + ((level - below) / (above - below)) * (yAt(row + 1) - yAt(row));
+        if (!isInside(xAt(column), y)) continue;
+        const at = { level, x: pixel.x(xAt(column)), y: pixel.y(y), half };
+        if (placed.every((other) => Math.abs(other.y - at.y) > 14 || Math.abs(other.x - at.x) > other.half + half))
+          return at;
+      }
+    }
+    return undefined;
+  }
+}

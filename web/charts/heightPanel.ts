@@ -1,0 +1,37 @@
+import { areaY, lineY } from "@observablehq/plot";
+import type { Channels } from "../../sim/index.ts";
+import { inkSoft } from "../look/tokens.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
+import type { Drawing } from "./chart.ts";
+import { domain, reach } from "./domain.ts";
+import { inUnit, METRIC } from "./figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame } from "./frame.ts";
+import { shade } from "./inks.ts";
+import type { RoadAxis } from "./roadAxis.ts";
+import { thin } from "./thin.ts";
+
+export const HEIGHT_PANEL_PX = 136;
+
+/** Height of the road along a run, to stand beneath a figure with the same `left`, `right` and horizontal scale. */
+export function heightPanel(
+  drawing: Drawing,
+  above: Pick<Frame, "left" | "right" | "x">,
+  channels: Channels,
+  axis: RoadAxis,
+): SVGSVGElement {
+  const { height: unit } = drawing.units ?? METRIC;
+  const [lowest_m, highest_m] = reach(channels.elevation_m, channels.length);
+  const y = domain(inUnit(unit, lowest_m), inUnit(unit, highest_m));
+  const { left, right, x } = above;
+  const frame: Frame = { left, right, x, y, top: 30, bottom: HEIGHT_PANEL_PX - BELOW_PX, height: HEIGHT_PANEL_PX };
+  const column = axis.column(channels);
+  const rows = thin(column, channels.elevation_m, channels.length, Math.max(1, Math.round(right - left)));
+  const along = (row: number) => axis.shown(column[row] as number);
+  const heightOf = (row: number) => inUnit(unit, channels.elevation_m[row] as number);
+  return drawFrame(drawing, frame, [
+    areaY(rows, { x: along, y1: y[0], y2: heightOf, fill: shade }),
+    bottomAxis({ label: axis.label, ticks: ticksFor(right - left) }),
+    leftAxis({ label: `Height (${unit.sign})`, ticks: 3 }, left),
+    lineY(rows, { x: along, y: heightOf, stroke: inkSoft, strokeWidth: 1.4 }),
+  ]);
+}

@@ -1,0 +1,261 @@
+import { areaY, axisX, contour, dot, line, ruleY } from "@observablehq/plot";
+import { ticks as roundTicks } from "d3-array";
+import type { Channels, MotorMap } from "../../sim/index.ts";
+import { heed, ink, inkSoft, paper } from "../look/tokens.ts";
+import { writeWords } from "./annotate.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
+import type { Chart, Drawing } from "./chart.ts";
+import { contourLabels } from "./contourLabels.ts";
+import { domain } from "./domain.ts";
+import { FONT_PX } from "./drawPlot.ts";
+import { type FigureUnits, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
+import { contourFill } from "./inks.ts";
+import { nameFigure } from "./nameFigure.ts";
+import { packStyle } from "./packStyle.ts";
+import { regularGrid } from "./regularGrid.ts";
+import { textWidth_px, wrapped } from "./textWidth.ts";
+import { threeFigures } from "./threeFigures.ts";
+import { type TimedPoint, timeByPoint } from "./timeByPoint.ts";
+import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
+
+export interface OperatingPointsInput {
+  readonly name: string;
+  readonly index: number;
+  readonly channels: Channels;
+  readonly map: MotorMap;
+  /** What the contours show. */
+  readonly contours: "loss" | "efficiency";
+  /** Road speed at one motor turn a minute in the gear that is asked about, for a second scale above. */
+  readonly gear?: { readonly name: string; readonly speedPerRpm_mps: number };
+}
+
+const LOSSES_W = [50, 100, 200, 500, 1000, 2000, 3000, 5000, 7500, 10_000, 15_000, 20_000, 30_000, 50_000];
+const EFFICIENCIES_percent = [70, 80, 85, 90, 92, 94, 96];
+const LEFT_PX = 52;
+
+/**
+ * Where the motor works: its speed and torque over a run, the area of each dot in proportion to the time spent there, over
+ * contours of its loss (or efficiency) within the torque envelope, with every limit that holds it back.
+ */
+export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): Chart {
+  const { map, gear } = input;
+  const units = drawing.units ?? METRIC;
+  const inTorque = (torque_Nm: number) => inUnit(units.torque, torque_Nm);
+  const driving = map.envelope.filter((point) => point.torque_Nm >= 0);
+  const given = map.envelope.filter((point) => point.torque_Nm < 0);
+  // An envelope told for driving only holds for the overrun too.
+  const overrun = given.length > 0 ? given : driving.map((each) => ({ ...each, torque_Nm: -each.torque_Nm }));
+  const points = timeByPoint(input.channels, map.maxSpeed_rpm, peakOf(driving).torque_Nm);
+  const most_s = Math.max(0, ...points.map((point) => point.time_s));
+
+  const torques = [...driving, ...overrun, ...points].map((each) => inTorque(each.torque_Nm));
+  const yDomain = domain(Math.min(0, ...torques), Math.max(0, ...torques) * 1.06, true);
+  const most_rpm = Math.max(map.maxSpeed_rpm, ...[...driving, ...points].map((each) => each.speed_rpm)) || 1;
+  const height = Math.round(Math.min(460, Math.max(330, drawing.width_px * 0.6)));
+  const right = drawing.width_px - 18;
+  const bottom = height - BELOW_PX;
+  const frame: Frame = { left: LEFT_PX, right, top: gear ? 78 : 34, bottom, height, x: [0, most_rpm], y: yDomain };
+
+  const isLoss = input.contours === "loss";
+  const values = isLoss ? map.loss_W : map.efficiency_frac.map((value) => value * 100);
+  const grid = regularGrid(map.speed_rpm, map.torque_Nm, values, 96, 72);
+  const levels = (isLoss ? LOSSES_W : EFFICIENCIES_percent).filter((level) => level > grid.low && level < grid.high);
+  const most_px = Math.min(9, Math.max(5, drawing.width_px / 80));
+  const ticks = ticksFor(right - LEFT_PX);
+  const outline = { x: "speed_rpm", y: (each: { torque_Nm: number }) => inTorque(each.torque_Nm) };
+  const svg = drawFrame(
+    drawing,
+    frame,
+    [
+      contour(grid.values, {
+        width: grid.columns,
+        height: grid.rows,
+        x1: grid.x1,
+        x2: grid.x2,
+        y1: inTorque(grid.y1),
+        y2: inTorque(grid.y2),
+        thresholds: levels,
+        stroke: inkSoft,
+        strokeWidth: 0.8,
+        strokeOpacity: 0.75,
+        fill: contourFill,
+        fillOpacity: 0.1,
+        clip: true,
+      }),
+      // Paper over what the motor cannot reach, so that contours end at the envelope.
+      areaY(driving, { x: "speed_rpm", y1: outline.y, y2: yDomain[1], fill: paper }),
+      areaY(overrun, { x: "speed_rpm", y1: yDomain[0], y2: outline.y, fill: paper }),
+      bottomAxis({ label: "Motor speed (rpm)", ticks }),
+      leftAxis({ label: `Torque (${units.torque.sign})`, ticks: 7 }, LEFT_PX),
+      gear ? roadSpeedAxis(gear, most_rpm, units, ticks) : null,
+      ruleY([0], { stroke: ink }),
+      line(driving, { ...outline, stroke: ink, strokeWidth: 1.8 }),
+      line(overrun, { ...outline, stroke: ink, strokeWidth: 1.8 }),
+      map.limits.map((limit) =>
+        line(limit.points, { ...outline, stroke: heed, strokeWidth: 1.4, strokeDasharray: "6 3" }),
+      ),
+      dot(points, {
+        ...outline,
+        r: (point: TimedPoint) => 1 + most_px * Math.sqrt(point.time_s / most_s),
+        fill: packStyle(input.index).colour,
+        fillOpacity: 0.55,
+        stroke: paper,
+        strokeWidth: 0.5,
+      }),
+    ],
+    { r: { type: "identity" } },
+  );
+
+  const sayLevel = isLoss ? sayLoss : (value: number) => `${value} %`;
+  // Contours of loss run across the zero line, those of efficiency along it.
+  const lowest_Nm = peakOf(driving).torque_Nm * (isLoss ? 0.3 : 0.08);
+  const labels = contourLabels(
+    grid,
+    levels,
+    { x: (rpm) => xPixel(frame, rpm), y: torquePixel, width: (level) => textWidth_px(sayLevel(level), 11) },
+    (speed_rpm, torque_Nm) => torque_Nm > lowest_Nm && torque_Nm < torqueOn(driving, speed_rpm) * 0.92,
+  );
+  for (const { x, y, level } of labels) {
+    writeWords(svg, {
+      x,
+      y,
+      lines: [sayLevel(level)],
+      anchor: "middle",
+      fill: inkSoft,
+      fontSize_px: 11,
+      isHaloed: true,
+    });
+  }
+  nameLimits(svg, map.limits, right, torquePixel, sayTorque);
+  const peak = peakOf(driving);
+  writeWords(svg, {
+    x: LEFT_PX + 6,
+    y: torquePixel(peak.torque_Nm) - 10,
+    lines: [`envelope ${sayTorque(peak.torque_Nm)}`],
+    isHaloed: true,
+  });
+  const key = `lines: ${isLoss ? "loss" : "efficiency"}; largest dot: ${threeFigures(most_s)} s`;
+  writeWords(svg, {
+    x: right - 6,
+    y: bottom - 12,
+    lines: [key],
+    anchor: "end",
+    fill: inkSoft,
+    isItalic: true,
+    isHaloed: true,
+  });
+
+  const position = positionAlong(frame, "motorSpeed_rpm", 1, 50);
+  const alt = describe(input, points, driving, sayTorque);
+  nameFigure(svg, alt);
+  return {
+    svg,
+    alt,
+    table: {
+      columns: [
+        { name: "motorSpeed_rpm", label: "Motor speed (rpm)" },
+        { name: `torque_${units.torque.suffix}`, label: `Torque (${units.torque.sign})` },
+        { name: "time_s", label: "Time there (s)" },
+      ],
+      rows: points.map((point) => [point.speed_rpm, inTorque(point.torque_Nm), point.time_s]),
+    },
+    position,
+    read(at) {
+      const rpm = within(position, at);
+      const near = points.filter((point) => Math.abs(point.speed_rpm - rpm) <= most_rpm / 100);
+      const time_s = near.reduce((sum, point) => sum + point.time_s, 0);
+      const road = gear
+        ? [
+            {
+              label: `road speed in ${gear.name}`,
+              text: `${threeFigures(inUnit(units.speed, rpm * gear.speedPerRpm_mps))} ${units.speed.sign}`,
+            },
+          ]
+        : [];
+      return {
+        where: `${threeFigures(rpm)} rpm`,
+        values: [
+          ...road,
+          { label: "time near this speed", text: `${threeFigures(time_s)} s` },
+          { label: "envelope", text: sayTorque(torqueOn(driving, rpm)) },
+          ...map.limits.map((limit) => ({ label: limit.name, text: sayTorque(torqueOn(limit.points, rpm)) })),
+        ],
+      };
+    },
+  };
+
+  function torquePixel(torque_Nm: number): number {
+    return yPixel(frame, inTorque(torque_Nm));
+  }
+
+  function sayTorque(torque_Nm: number): string {
+    return `${threeFigures(inTorque(torque_Nm))} ${units.torque.sign}`;
+  }
+}
+
+function roadSpeedAxis(
+  gear: NonNullable<OperatingPointsInput["gear"]>,
+  most_rpm: number,
+  units: FigureUnits,
+  ticks: number,
+) {
+  const shown = (rpm: number) => inUnit(units.speed, rpm * gear.speedPerRpm_mps);
+  const at = roundTicks(0, shown(most_rpm), ticks).map((speed) => fromUnit(units.speed, speed) / gear.speedPerRpm_mps);
+  return axisX(at, {
+    anchor: "top",
+    label: `Road speed in ${gear.name} (${units.speed.sign})`,
+    labelArrow: "none",
+    labelOffset: 38,
+    tickSize: 4,
+    tickFormat: (rpm: number) => threeFigures(shown(rpm)),
+  });
+}
+
+/** Each limit's name and torque at its right end, or above it where two lie close. */
+function nameLimits(
+  svg: SVGSVGElement,
+  limits: MotorMap["limits"],
+  right: number,
+  torquePixel: (torque_Nm: number) => number,
+  sayTorque: (torque_Nm: number) => string,
+): void {
+  for (const limit of limits) {
+    const peak = peakOf(limit.points);
+    const [words = ""] = wrapped(`${limit.name} ${sayTorque(peak.torque_Nm)}`, right - LEFT_PX - 12, FONT_PX, 1);
+    writeWords(svg, {
+      x: right - 6,
+      y: torquePixel(peak.torque_Nm) - 9,
+      lines: [words],
+      anchor: "end",
+      fill: heed,
+      isHaloed: true,
+    });
+  }
+}
+
+function sayLoss(loss_W: number): string {
+  return loss_W >= 1000 ? `${loss_W / 1000} kW` : `${loss_W} W`;
+}
+
+function describe(
+  { name, map, contours }: OperatingPointsInput,
+  points: readonly TimedPoint[],
+  driving: TorqueLine,
+  sayTorque: (torque_Nm: number) => string,
+): string {
+  const limits = map.limits
+    .map((limit) => `; ${limit.name} allows ${sayTorque(peakOf(limit.points).torque_Nm)}`)
+    .join("");
+  const allowed = `The envelope allows ${sayTorque(peakOf(driving).torque_Nm)} and ${threeFigures(map.maxSpeed_rpm)} rpm${limits}. Contours show ${contours === "loss" ? "loss in watts" : "efficiency in percent"}.`;
+  if (points.length === 0) return `Where the motor works with ${name}: it does not turn in this run. ${allowed}`;
+  const time_s = points.reduce((sum, point) => sum + point.time_s, 0);
+  const most = points.reduce((a, b) => (b.time_s > a.time_s ? b : a));
+  const speeds = points.map((point) => point.speed_rpm);
+  const torques = points.map((point) => point.torque_Nm);
+  return (
+    `Where the motor works with ${name}: it turns for ${threeFigures(time_s)} s, longest near ${threeFigures(most.speed_rpm)} rpm and ` +
+    `${sayTorque(most.torque_Nm)} (${threeFigures(most.time_s)} s), between ${threeFigures(Math.min(...speeds))} and ` +
+    `${threeFigures(Math.max(...speeds))} rpm and between ${sayTorque(Math.min(...torques))} and ${sayTorque(Math.max(...torques))}. ${allowed}`
+  );
+}

@@ -1,0 +1,155 @@
+import { lineY, rectY, ruleY } from "@observablehq/plot";
+import type { Channels } from "../../sim/index.ts";
+import { figureColours, ink, inkSoft } from "../look/tokens.ts";
+import { writeWords } from "./annotate.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
+import type { Chart, Drawing } from "./chart.ts";
+import { lineAt } from "./columnAt.ts";
+import { domain, reach } from "./domain.ts";
+import { FONT_PX } from "./drawPlot.ts";
+import { emptyFigure } from "./emptyFigure.ts";
+import { endLabels } from "./endLabels.ts";
+import { inUnit, METRIC } from "./figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
+import { HEIGHT_PANEL_PX, heightPanel } from "./heightPanel.ts";
+import { shade } from "./inks.ts";
+import { nameFigure } from "./nameFigure.ts";
+import { type Along, type RoadAxis, roadAxis } from "./roadAxis.ts";
+import { stackFigures } from "./stackFigures.ts";
+import { type Stretch, stretchesBehind } from "./stretchesBehind.ts";
+import { textWidth_px } from "./textWidth.ts";
+import { thin } from "./thin.ts";
+import { threeFigures } from "./threeFigures.ts";
+
+export interface SpeedTraceInput {
+  readonly name: string;
+  readonly channels: Channels;
+  readonly along: Along;
+}
+
+const LEFT_PX = 48;
+const attainedColour = figureColours[0] ?? ink;
+
+/**
+ * Speed asked for and speed attained along a run; stretches in which the car falls behind the trace are shaded and say so
+ * in words. Where the road rises and falls its height stands beneath.
+ */
+export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
+  const { channels } = input;
+  const n = channels.length;
+  if (n === 0) return emptyFigure(drawing, "Nothing has been driven, so there is no speed to show.");
+  const units = drawing.units ?? METRIC;
+  const [first, end] = reach(input.along === "time" ? channels.time_s : channels.distance_m, n);
+  const axis = roadAxis(input.along, end, units);
+  const column = axis.column(channels);
+  const [lowest_m, highest_m] = reach(channels.elevation_m, n);
+  const isHilly = highest_m - lowest_m > 0.5;
+  const top_mps = Math.max(reach(channels.speed_mps, n)[1], reach(channels.target_mps, n)[1]);
+  const below_px = isHilly ? 16 : BELOW_PX;
+  const frame: Frame = {
+    left: LEFT_PX,
+    right: drawing.width_px - textWidth_px("attained", FONT_PX) - 26,
+    top: 46,
+    bottom: 226,
+    height: 226 + below_px,
+    x: [axis.shown(first), end > first ? axis.shown(end) : axis.shown(first) + 1],
+    y: domain(0, inUnit(units.speed, top_mps), true),
+  };
+  const wide_px = Math.round(frame.right - LEFT_PX);
+  const rows = thin(column, channels.speed_mps, n, wide_px);
+  const x = (row: number) => axis.shown(column[row] as number);
+  const speed = (row: number) => inUnit(units.speed, channels.speed_mps[row] as number);
+  const target = (row: number) => inUnit(units.speed, channels.target_mps[row] as number);
+  const behind = stretchesBehind(channels, (end - first) * 0.02, column);
+  const noWords = isHilly ? { tickFormat: () => "" } : {};
+  const upper = drawFrame(drawing, frame, [
+    rectY(behind, {
+      x1: (each: Stretch) => axis.shown(each.from),
+      x2: (each: Stretch) => axis.shown(each.to),
+      y1: frame.y[0],
+      y2: frame.y[1],
+      fill: shade,
+      stroke: shade,
+    }),
+    bottomAxis({ label: isHilly ? null : axis.label, ticks: ticksFor(wide_px), ...noWords }),
+    leftAxis({ label: `Speed (${units.speed.sign})`, ticks: 5 }, LEFT_PX),
+    lineY(thin(column, channels.target_mps, n, wide_px), {
+      x,
+      y: target,
+      stroke: inkSoft,
+      strokeWidth: 1.2,
+      strokeDasharray: "2 2",
+    }),
+    lineY(rows, { x, y: speed, stroke: attainedColour, strokeWidth: 1.6 }),
+    ruleY([0], { stroke: ink }),
+  ]);
+  sayBehind(upper, frame, behind, axis);
+  const ends = [
+    { lines: ["attained"], x: xPixel(frame, x(n - 1)), y: yPixel(frame, speed(n - 1)), colour: attainedColour },
+    { lines: ["target"], x: xPixel(frame, x(n - 1)), y: yPixel(frame, target(n - 1)), colour: inkSoft },
+  ];
+  endLabels(upper, ends, frame.right + 22, frame.top, frame.bottom + 8);
+  const svg = stackFigures(drawing, isHilly ? [upper, heightPanel(drawing, frame, channels, axis)] : [upper]);
+
+  const sayHeight = (height_m: number) => `${threeFigures(inUnit(units.height, height_m))} ${units.height.sign}`;
+  const saySpeed = (speed_mps: number) => `${threeFigures(inUnit(units.speed, speed_mps))} ${units.speed.sign}`;
+  const behind_s = behind.reduce((sum, each) => sum + each.time_s, 0);
+  const alt =
+    `Speed along the road with ${input.name}: up to ${saySpeed(reach(channels.target_mps, n)[1])} asked for, ` +
+    `${saySpeed(reach(channels.speed_mps, n)[1])} attained, over ${axis.say(end)}. ` +
+    (behind.length === 0
+      ? "The car follows the trace throughout."
+      : `The car is more than 2 km/h behind for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}.`) +
+    (isHilly ? ` The road lies between ${sayHeight(lowest_m)} and ${sayHeight(highest_m)}.` : "");
+  nameFigure(svg, alt);
+
+  const position = {
+    ...positionAlong(frame, axis.quantity, axis.perShown),
+    ...(isHilly ? { to_px: frame.height + HEIGHT_PANEL_PX - BELOW_PX } : {}),
+  };
+  return {
+    svg,
+    alt,
+    table: {
+      columns: [
+        { name: axis.name, label: axis.label },
+        { name: `target_${units.speed.suffix}`, label: `Target (${units.speed.sign})` },
+        { name: `speed_${units.speed.suffix}`, label: `Attained (${units.speed.sign})` },
+        { name: `elevation_${units.height.suffix}`, label: `Height (${units.height.sign})` },
+      ],
+      rows: rows.map((row) => [
+        x(row),
+        target(row),
+        speed(row),
+        inUnit(units.height, channels.elevation_m[row] as number),
+      ]),
+    },
+    position,
+    read(at) {
+      const inside = within(position, at);
+      const along = (values: Float64Array) => lineAt(column, values, n, inside);
+      return {
+        where: axis.say(inside),
+        values: [
+          { label: "target", text: saySpeed(along(channels.target_mps)) },
+          { label: "attained", text: saySpeed(along(channels.speed_mps)) },
+          ...(isHilly ? [{ label: "height", text: sayHeight(along(channels.elevation_m)) }] : []),
+        ],
+      };
+    },
+  };
+}
+
+/** Says of each stretch, where there is room above it, how long the car is behind. */
+function sayBehind(svg: SVGSVGElement, frame: Frame, behind: readonly Stretch[], axis: RoadAxis): void {
+  let free = frame.left;
+  for (const { from, to, time_s } of behind) {
+    const words = `behind ${threeFigures(time_s)} s`;
+    const half = textWidth_px(words, FONT_PX) / 2;
+    const middle = xPixel(frame, (axis.shown(from) + axis.shown(to)) / 2);
+    const x = Math.min(frame.right - half, Math.max(frame.left + half, middle));
+    if (x - half < free) continue;
+    free = x + half + 8;
+    writeWords(svg, { x, y: frame.top - 8, lines: [words], anchor: "middle", isItalic: true });
+  }
+}
