@@ -40,7 +40,7 @@ export function readJob(json: unknown, where = "document"): Job {
 }
 
 /** One or more problems of ours for one issue of the schema library's. */
-function toProblems(issue: z.core.$ZodIssue, json: unknown): Problem[] {
+export function toProblems(issue: z.core.$ZodIssue, json: unknown): Problem[] {
   const where = issue.path.length > 0 ? issue.path.map(String).join(".") : "document";
   const found = valueAt(json, issue.path);
   switch (issue.code) {
