@@ -1,3 +1,5 @@
+import { sameDocument } from "./sameDocument.ts";
+
 /** One difference between two job documents. */
 export interface Difference {
   readonly kind: "changed" | "added" | "removed";
@@ -28,14 +30,17 @@ export function jobDiff(before: unknown, after: unknown): Difference[] {
 
 function compare(before: unknown, after: unknown, place: Place, found: Difference[]): void {
   if (Object.is(before, after)) return;
-  if (isThings(before) && isThings(after)) return compareThings(before, after, place, found);
+  if (isThings(before) && isThings(after)) {
+    compareThings(before, after, place, found);
+    return;
+  }
   if (isGroup(before) && isGroup(after)) {
     for (const key of new Set([...Object.keys(before), ...Object.keys(after)])) {
       compare(before[key], after[key], step(place, key, key), found);
     }
     return;
   }
-  if (isPlainList(before) && isPlainList(after) && samePlainList(before, after)) return;
+  if (Array.isArray(before) && Array.isArray(after) && sameDocument(before, after)) return;
   const at = { path: place.path.join("."), place: place.words.join(" › ") };
   if (before === undefined) found.push({ kind: "added", ...at, after });
   else if (after === undefined) found.push({ kind: "removed", ...at, before });
@@ -55,7 +60,7 @@ function compareThings(before: readonly object[], after: readonly object[], plac
 
 /** For each thing after, the index of its like before. */
 function partners(before: readonly object[], after: readonly object[]): (number | undefined)[] {
-  const key = (["id", "name"] as const).find((each) => hasOwn(before, each) && hasOwn(after, each));
+  const key = (["id", "name"] as const).find((each) => haveOwn(before, each) && haveOwn(after, each));
   if (!key) return after.map((_, i) => (i < before.length ? i : undefined));
   const names = before.map((thing) => (thing as Record<string, unknown>)[key]);
   const matched = after.map((thing) => {
@@ -66,7 +71,7 @@ function partners(before: readonly object[], after: readonly object[]): (number 
 }
 
 /** Whether every thing has a text under `key`, no two the same. */
-function hasOwn(things: readonly object[], key: string): boolean {
+function haveOwn(things: readonly object[], key: string): boolean {
   const values = things.map((thing) => (thing as Record<string, unknown>)[key]);
   return values.every((value) => typeof value === "string") && new Set(values).size === values.length;
 }
@@ -87,12 +92,4 @@ function isGroup(value: unknown): value is Record<string, unknown> {
 
 function isThings(value: unknown): value is object[] {
   return Array.isArray(value) && value.every(isGroup);
-}
-
-function isPlainList(value: unknown): value is unknown[] {
-  return Array.isArray(value);
-}
-
-function samePlainList(before: readonly unknown[], after: readonly unknown[]): boolean {
-  return before.length === after.length && before.every((value, i) => Object.is(value, after[i]));
 }
