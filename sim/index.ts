@@ -1,5 +1,13 @@
 /** The only door of sim/ for web/. */
 
-export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorMap, SteadyRow } from "./plan/driveReport.ts";
+export { driveJob } from "./plan/driveJob.ts";
+export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
+export { HIGH_VOLTAGE_V } from "./plan/findings.ts";
+export { motorSurface } from "./plan/motorSurface.ts";
+export { roadTrace } from "./plan/roadTrace.ts";
+export { type StandingStart, standingStart, timeTo_s } from "./plan/standingStart.ts";
+export { steadyTable } from "./plan/steadyTable.ts";
 export { type Channels, createChannels, LIMITS, type Limit } from "./step/channels.ts";
+export { prepare } from "./step/prepare.ts";
+export { type StandardCycle, standardCycles } from "./trace/standardCycles.ts";
 export type { Profile, Trace } from "./trace/trace.ts";

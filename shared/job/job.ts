@@ -85,6 +85,15 @@ export const Job = z
     accessories: Accessories,
     charger: Charger,
     environment: Environment.prefault({}),
+    /** What a pack must allow for beside the day itself; usual values, common practice, no source. */
+    allowance: z
+      .strictObject({
+        /** Energy on a winter's day over that on the day reckoned. */
+        winter_ratio: between(1, 3).default(1.33),
+        /** Capacity left when the pack is old, as a share of what it was tested at. */
+        aged_frac: between(0.3, 1).default(0.75),
+      })
+      .prefault({}),
     roads: z.array(Road).min(1).max(60),
     notes: z.array(Note).max(200).default([]),
     hiddenSections: z.array(line).max(100).default([]),

@@ -9,7 +9,7 @@
  */
 export function terminalCurrent_A(power_W: number, openCircuit_V: number, resistance_ohm: number): number {
   const discriminant = openCircuit_V * openCircuit_V - 4 * resistance_ohm * power_W;
-  return (2 * power_W) / (openCircuit_V + Math.sqrt(discriminant > 0 ? discriminant : 0));
+  return (2 * power_W) / (openCircuit_V + Math.sqrt(Math.max(discriminant, 0)));
 }
 
 /**

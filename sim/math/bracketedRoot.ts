@@ -7,14 +7,16 @@ export interface Bracket {
 }
 
 /**
- * Narrows a bracket around a sign change of f to `tolerance`: afterwards f(low) <= 0 < f(high).
- * Takes f at both ends as given, so that nothing is worked out twice. Allocates nothing.
+ * Narrows a bracket around a sign change of f to `tolerance`: afterwards f(low) <= 0 < f(high), whichever of the two is larger.
+ * Takes f at both ends as given, so that nothing is worked out twice, and f's surroundings as an argument, so that no function
+ * is made for the call: it allocates nothing.
  *
  * Inverse quadratic interpolation where it can be trusted, bisection elsewhere  [Chandrupatla1997, algorithm].
  * f need not be continuous; it then narrows to the jump. Ends after 200 evaluations at the latest.
  */
-export function narrowBracket(
-  f: (x: number) => number,
+export function narrowBracket<C>(
+  f: (context: C, x: number) => number,
+  context: C,
   bracket: Bracket,
   fLow: number,
   fHigh: number,
@@ -29,7 +31,7 @@ export function narrowBracket(
   let t = 0.5;
   for (let round = 0; round < 200; round++) {
     const x = a + t * (b - a);
-    const fx = f(x);
+    const fx = f(context, x);
     if (fx > 0 === fa > 0) {
       c = a;
       fc = fa;
@@ -42,7 +44,7 @@ export function narrowBracket(
     a = x;
     fa = fx;
     const share = (0.5 * tolerance) / Math.abs(b - a);
-    if (!(share < 0.5) || fa === 0) break;
+    if (!(share < 0.5)) break;
     const xi = (a - b) / (c - b);
     const phi = (fa - fb) / (fc - fb);
     t =

@@ -40,7 +40,7 @@ export function motorLoss_W(loss: Loss, torque_Nm: number, speed_radps: number):
       return fourTermLoss_W(loss.law, torque_Nm, speed_radps);
     case "table": {
       const value_W = bilinear(loss.table, speed_radps, loss.isMirrored ? Math.abs(torque_Nm) : torque_Nm);
-      return value_W > 0 ? value_W : 0;
+      return Math.max(value_W, 0);
     }
     case "flat":
       return torque_Nm > 0

@@ -118,7 +118,7 @@ export interface SteadyRow {
 }
 
 /** The motor's loss over speed and torque, and its limits, for drawing. */
-export interface MotorMap {
+export interface MotorSurface {
   readonly speed_rpm: Float64Array;
   readonly torque_Nm: Float64Array;
   /** Row-major, rows by torque, columns by speed: loss in watts and efficiency, NaN-free; beyond the envelope marked by `isInside`. */

@@ -4,7 +4,7 @@ import { book } from "./book.ts";
 import type { Channels } from "./channels.ts";
 import { elevationAt_m, stretchAt } from "./elevation.ts";
 import type { Model } from "./model.ts";
-import { createWork, type Work } from "./state.ts";
+import { beginRoad, createWork, type Work } from "./state.ts";
 import { stand, step } from "./step.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
 
@@ -30,7 +30,7 @@ export function run(
   channels?: Channels,
   startSoc_frac = model.pack.ceiling_frac,
 ): RunResult {
-  const work = createWork(model, trace.profile, startSoc_frac, trace.speed_mps[0]);
+  const work = createWork(model, startSoc_frac);
   const totals = createTotals(startSoc_frac, work.state.motor_K, work.state.pack_K);
   pass(work, totals, trace, channels);
   checkLedger(totals.ledger);
@@ -44,7 +44,7 @@ export function run(
 export function pass(work: Work, totals: Totals, trace: Trace, channels?: Channels): void {
   const { time_s, speed_mps } = trace;
   const { state, interval } = work;
-  beginRoad(work, trace);
+  beginRoad(work, trace.profile, speed_mps[0]);
   if (channels) recordStart(channels, work, trace);
   const n = time_s.length;
   for (let i = 1; i < n; i++) {
@@ -70,15 +70,6 @@ export function pass(work: Work, totals: Totals, trace: Trace, channels?: Channe
     if (target_mps - state.speed_mps > BEHIND_mps) totals.behind_s += dt_s;
     if (channels) recordEnd(channels, work, i, totals.time_s, target_mps, startSoc_frac, dt_s);
   }
-}
-
-/** Puts the car at the beginning of the road, charge and temperatures going on; at rest unless the trace begins in motion. */
-function beginRoad(work: Work, trace: Trace): void {
-  const { state } = work;
-  state.distance_m = 0;
-  state.stretch = 0;
-  state.elevation_m = trace.profile === undefined ? 0 : elevationAt_m(trace.profile, 0, 0);
-  state.speed_mps = trace.speed_mps[0];
 }
 
 function recordStart(out: Channels, work: Work, trace: Trace): void {

@@ -68,7 +68,8 @@ export interface Interval {
 /** One run's surroundings and scratch space, made once, so that stepping allocates nothing. */
 export interface Work {
   readonly model: Model;
-  readonly profile: Profile | undefined;
+  /** Heights of the road that is being driven. */
+  profile: Profile | undefined;
   readonly state: State;
   readonly interval: Interval;
   readonly speedBracket: Bracket;
@@ -77,15 +78,15 @@ export interface Work {
   ramp_frac: number;
 }
 
-/** A car about to start its road: charged to `soc_frac`, at `speed_mps` (0 but for roads that begin in motion). */
-export function createWork(model: Model, profile: Profile | undefined, soc_frac: number, speed_mps: number): Work {
+/** A car at rest, charged to `soc_frac`, that has yet to be put on a road. */
+export function createWork(model: Model, soc_frac: number): Work {
   return {
     model,
-    profile,
+    profile: undefined,
     state: {
-      speed_mps,
+      speed_mps: 0,
       distance_m: 0,
-      elevation_m: profile === undefined ? 0 : elevationAt_m(profile, 0, 0),
+      elevation_m: 0,
       soc_frac,
       motor_K: model.ambient_K,
       pack_K: model.packStart_K,
@@ -100,6 +101,17 @@ export function createWork(model: Model, profile: Profile | undefined, soc_frac:
   };
 }
 
+/** Puts the car at the beginning of a road, charge and temperatures going on; at rest unless the trace begins in motion. */
+export function beginRoad(work: Work, profile: Profile | undefined, speed_mps: number): void {
+  const { state } = work;
+  work.profile = profile;
+  state.distance_m = 0;
+  state.stretch = 0;
+  state.elevation_m = profile === undefined ? 0 : elevationAt_m(profile, 0, 0);
+  state.speed_mps = speed_mps;
+}
+
+/** Scratch space, all nought until a step fills it. */
 function createInterval(): Interval {
   return {
     dt_s: 0,

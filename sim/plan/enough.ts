@@ -1,0 +1,97 @@
+import type { Job } from "../../shared/job/job.ts";
+import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
+import type { Candidate, Enough } from "./driveReport.ts";
+
+/** Share of the road that a car may miss and still be said to drive it. */
+const MISSED_frac = 0.02;
+/** Findings with which a pack cannot be used at all. */
+const UNUSABLE = ["packAboveController", "packBelowController", "aboveGross"];
+
+type Verdict = Enough["packs"][number];
+
+/**
+ * Which pack is enough for the usual day, and no more. A pack is enough where the car drives the road with it, and where its range
+ * today covers the usual day in winter (that much more energy a kilometre) when the pack is old (that share of its capacity left):
+ *
+ *   range ≥ usual day · winter / aged
+ *
+ * The smallest one by usable energy is the answer; with none, the sentences say by how much the best falls short.
+ */
+export function enoughFor(job: Job, candidates: readonly Candidate[]): Enough {
+  const { winter_ratio, aged_frac } = job.allowance;
+  const day_km = job.usualDay_km;
+  const needed_km = (day_km * winter_ratio) / aged_frac;
+  const packs = candidates.map((candidate) => verdict(candidate, day_km, needed_km));
+  const bySize = [...candidates].sort((a, b) => a.pack.usable_kWh - b.pack.usable_kWh);
+  const isEnough = (candidate: Candidate) => packs.some(({ name, isEnough }) => isEnough && name === candidate.name);
+  const smallest = bySize.find(isEnough);
+  const asks = `The usual day is ${n(day_km)} km. With a winter that takes ${n(100 * (winter_ratio - 1))} % more energy and an old pack that holds ${n(100 * aged_frac)} % of today's charge, it asks for ${n(needed_km)} km of range today.`;
+  const sentences = smallest
+    ? [...yes(job, smallest, needed_km), asks, ...rest(smallest, bySize)]
+    : [no(candidates, packs, needed_km), asks];
+  return { pack: smallest?.name, sentences, packs };
+}
+
+function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdict {
+  const { name, range_km } = candidate;
+  const asked_km = candidate.distance_km + candidate.missed_km;
+  const unusable = candidate.findings.find(({ kind }) => UNUSABLE.includes(kind));
+  const misses = asked_km > 0 && !candidate.reachedFloor && candidate.missed_km / asked_km > MISSED_frac;
+  const isFar = range_km >= needed_km;
+  const why = unusable
+    ? unusable.sentence
+    : misses
+      ? `The car does not keep up with this road: ${n((100 * candidate.missed_km) / asked_km)} % of it is missed.`
+      : isFar
+        ? `${n(range_km)} km of range, ${n(needed_km)} km asked for.`
+        : `${n(range_km)} km of range, ${n(needed_km - range_km)} km short of the ${n(needed_km)} km asked for.`;
+  return {
+    name,
+    isEnough: !unusable && !misses && isFar,
+    dayUse_frac: range_km > 0 ? day_km / range_km : Number.POSITIVE_INFINITY,
+    spare_km: range_km - day_km,
+    why,
+  };
+}
+
+function yes(job: Job, smallest: Candidate, needed_km: number): string[] {
+  const { longestDay_km } = job;
+  const range = `${smallest.rangeEnd === "time" ? "at least " : ""}${n(smallest.range_km)} km`;
+  const sentences = [
+    `${smallest.name} is enough: it goes ${range} on this road today, and the usual day, winter and age allowed for, asks for ${n(needed_km)} km.`,
+  ];
+  if (longestDay_km !== undefined) {
+    sentences.push(
+      smallest.range_km >= longestDay_km
+        ? `The longest day of the year, ${n(longestDay_km)} km, it does on one charge as long as it is new and the weather is like today's.`
+        : `The longest day of the year, ${n(longestDay_km)} km, it does not do on one charge: that day needs a charge on the way or another car.`,
+    );
+  }
+  return sentences;
+}
+
+/** What the next pack up would add to the car. */
+function rest(smallest: Candidate, bySize: readonly Candidate[]): string[] {
+  const larger = bySize[bySize.indexOf(smallest) + 1];
+  if (larger === undefined) return [];
+  const heavier_kg = larger.testMass_kg - smallest.testMass_kg;
+  const dearer_ratio = larger.battery_Whpkm / smallest.battery_Whpkm - 1;
+  const thirst =
+    Math.abs(dearer_ratio) < 0.005
+      ? "and takes about as much energy a kilometre"
+      : `and takes ${n(100 * Math.abs(dearer_ratio), 2)} % ${dearer_ratio > 0 ? "more" : "less"} energy a kilometre`;
+  return [
+    `The next one up, ${larger.name}, weighs ${n(heavier_kg)} kg more ${thirst}; on a usual day the charge it adds is not used.`,
+  ];
+}
+
+function no(candidates: readonly Candidate[], packs: readonly Verdict[], needed_km: number): string {
+  const usable = candidates.filter((_, i) => packs[i].why.includes("short of"));
+  const best = usable.reduce<Candidate | undefined>(
+    (a, b) => (a === undefined || b.range_km > a.range_km ? b : a),
+    undefined,
+  );
+  if (best === undefined)
+    return "None of these packs will do on this road: each is held back for the reason beside it.";
+  return `None of these packs is enough: the one that goes furthest, ${best.name}, does ${n(best.range_km)} km today and ${n(needed_km)} km is asked for.`;
+}

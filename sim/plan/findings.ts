@@ -1,0 +1,168 @@
+import type { Job } from "../../shared/job/job.ts";
+import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
+import { MPS_PER_KMH } from "../../shared/units.ts";
+import type { Model } from "../step/model.ts";
+import { characteristics } from "../trace/characteristics.ts";
+import type { Trace } from "../trace/trace.ts";
+import type { Candidate, Finding } from "./driveReport.ts";
+
+/** DC voltage strictly above which a circuit counts as high voltage (class B). [ISO6469-3, voltage classes], from memory. */
+export const HIGH_VOLTAGE_V = 60;
+
+/** What a person should know about one candidate on one road, warnings first. Sentences hold for the candidate's own figures. */
+export function findingsFor(job: Job, model: Model, trace: Trace, candidate: Candidate): Finding[] {
+  const findings = [
+    ...voltageFindings(job, candidate),
+    ...speedFindings(model, trace),
+    ...drivingFindings(candidate),
+    ...weightFindings(job, candidate),
+    ...inputFindings(job),
+  ];
+  return findings.sort((a, b) => Number(b.weight === "warning") - Number(a.weight === "warning"));
+}
+
+function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
+  const { controller, charger } = job;
+  const found: Finding[] = [];
+  if (pack.max_V > controller.max_V) {
+    found.push(
+      warning(
+        "packAboveController",
+        `Full, this pack has ${n(pack.max_V)} V and the controller takes at most ${n(controller.max_V)} V: fewer modules in series, or another controller.`,
+      ),
+    );
+  }
+  if (pack.max_V < controller.min_V) {
+    found.push(
+      warning(
+        "packBelowController",
+        `Even full, this pack has ${n(pack.max_V)} V and the controller needs at least ${n(controller.min_V)} V: the car does not move.`,
+      ),
+    );
+  } else if (pack.min_V < controller.min_V) {
+    found.push(
+      note(
+        "controllerCutsFirst",
+        `The controller stops at ${n(controller.min_V)} V, before the cells are down to their lowest (${n(pack.min_V)} V for the pack).`,
+      ),
+    );
+  }
+  if (charger.max_V !== undefined && pack.max_V > charger.max_V) {
+    found.push(
+      warning(
+        "packAboveCharger",
+        `Full, this pack has ${n(pack.max_V)} V and the charger goes to ${n(charger.max_V)} V: it will never be charged full.`,
+      ),
+    );
+  }
+  if (pack.max_V > HIGH_VOLTAGE_V) {
+    found.push(
+      note(
+        "highVoltage",
+        `Up to ${n(pack.max_V)} V DC, which is above ${HIGH_VOLTAGE_V} V: treat it as deadly; local rules say who may work on it.`,
+      ),
+    );
+  }
+  return found;
+}
+
+function speedFindings(model: Model, trace: Trace): Finding[] {
+  const top = model.gears[model.gears.length - 1];
+  const wanted_mps = characteristics(trace).max_mps;
+  if (wanted_mps <= top.top_mps) return [];
+  return [
+    warning(
+      "motorPastTopSpeed",
+      `In ${top.name} gear the motor is at its top speed at ${n(top.top_mps / MPS_PER_KMH)} km/h; the road asks for ${n(wanted_mps / MPS_PER_KMH)} km/h.`,
+    ),
+  ];
+}
+
+const LIMIT_WORDS = {
+  grip: "the tyres' grip",
+  driveline: "the driveline's torque limit",
+  motor: "the motor",
+  controller: "the controller's limits",
+  pack: "the pack",
+  heat: "heat",
+} as const;
+
+function drivingFindings(candidate: Candidate): Finding[] {
+  const found: Finding[] = [];
+  const { limited_s, missed_km, behind_s, distance_km } = candidate;
+  const limits = (Object.keys(LIMIT_WORDS) as (keyof typeof LIMIT_WORDS)[])
+    .filter((limit) => limited_s[limit] > 0)
+    .sort((a, b) => limited_s[b] - limited_s[a]);
+  if (candidate.reachedFloor) {
+    found.push(
+      warning(
+        "reachedFloor",
+        `Empty on the way: the pack is at its floor after ${n(distance_km)} km, ${n(missed_km)} km of the road are left.`,
+      ),
+    );
+  } else if (behind_s > 0) {
+    const held = limits.map((limit) => `${LIMIT_WORDS[limit]} for ${n(limited_s[limit])} s`).join(", ");
+    found.push(
+      warning(
+        "traceNotFollowed",
+        `The trace was not followed for ${n(behind_s)} s (more than 2 km/h behind), ${n(missed_km)} km missed; held back by ${held}.`,
+      ),
+    );
+  } else if (limits.length > 0) {
+    const held = limits.map((limit) => `${LIMIT_WORDS[limit]} ${n(limited_s[limit])} s`).join(", ");
+    found.push(note("touchedLimit", `The car keeps up with the trace; limits were met for moments: ${held}.`));
+  }
+  if (candidate.rangeEnd === "stuck" && !candidate.reachedFloor) {
+    found.push(
+      warning(
+        "stuck",
+        "Driven over and over, the car covers less than half of the road before the pack is at its floor.",
+      ),
+    );
+  }
+  if (candidate.shed_Wh > 0) {
+    found.push(
+      warning(
+        "shedAccessories",
+        `The pack could not feed the accessories all the time; ${n(candidate.shed_Wh)} Wh were shed.`,
+      ),
+    );
+  }
+  return found;
+}
+
+function weightFindings(job: Job, { testMass_kg }: Candidate): Finding[] {
+  const { gross_kg } = job.vehicle;
+  if (gross_kg === undefined || testMass_kg <= gross_kg) return [];
+  return [
+    warning(
+      "aboveGross",
+      `As driven the car weighs ${n(testMass_kg, 4)} kg, ${n(testMass_kg - gross_kg)} kg more than its plate allows (${n(gross_kg, 4)} kg).`,
+    ),
+  ];
+}
+
+function inputFindings(job: Job): Finding[] {
+  const found: Finding[] = [];
+  const { transferBox } = job.driveline;
+  if (job.motor.loss.kind === "flat") {
+    found.push(
+      note(
+        "flatEfficiency",
+        `The motor is reckoned with one efficiency everywhere (${n(100 * job.motor.loss.efficiency_frac)} %): town driving usually takes more than such a figure says.`,
+      ),
+    );
+  }
+  if (transferBox?.isFrontEngaged && transferBox.hubs === "free") {
+    found.push(note("hubsFree", "The front axle is engaged but its hubs are free: only the rear wheels drive."));
+  }
+  return found;
+}
+
+function note(kind: string, sentence: string): Finding {
+  return { kind, weight: "note", sentence };
+}
+
+function warning(kind: string, sentence: string): Finding {
+  return { kind, weight: "warning", sentence };
+}
