@@ -9,9 +9,6 @@ export const heed = "#8a3b12";
 
 /**
  * One colour a pack, in order of use, told apart by colour-blind readers and in grey: lightness L* is
- * 20, 45, 40, 59, 31, 51. From the seventh pack on the colours come again, with the next dash of `figureDashes`.
+ * 20, 45, 40, 59, 31, 51. From the seventh pack on the colours come again; dashes and marks tell those apart.
  */
 export const figureColours: readonly string[] = ["#1b2f52", "#b4491a", "#0f6b62", "#b98312", "#7a2a55", "#3f7fb5"];
-
-/** Dashes of lines, one for each round through the colours. */
-export const figureDashes: readonly (string | undefined)[] = [undefined, "7 3"];

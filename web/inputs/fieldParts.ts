@@ -1,0 +1,20 @@
+import { html, type TemplateResult } from "lit-html";
+
+export interface FieldIds {
+  readonly input: string;
+  readonly says: string;
+  readonly hint: string;
+}
+
+/** Ids of a field's parts, from its path. */
+export function fieldIds(path: string): FieldIds {
+  const input = `field-${path.replaceAll(".", "-")}`;
+  return { input, says: `${input}-says`, hint: `${input}-hint` };
+}
+
+/** The sentence below a field: what is wrong with it, or how it was understood. Always there, so that it is announced. */
+export function says(ids: FieldIds, problem: string | undefined, understood: readonly string[]): TemplateResult {
+  return html`<p class="says" id=${ids.says} aria-live="polite">
+    ${problem === undefined ? understood.join("; ") : html`<strong>To mend:</strong> ${problem}.`}
+  </p>`;
+}

@@ -1,0 +1,76 @@
+import { type Signal, signal } from "@preact/signals-core";
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Job } from "../../shared/job/job.ts";
+import type { QuantityOptions } from "../../shared/quantity/reading.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import type { Along } from "../charts/roadAxis.ts";
+import type { Desk } from "../notebook/desk.ts";
+import { choiceField } from "./choiceField.ts";
+import { fieldAt } from "./fieldAt.ts";
+import { quantityField } from "./quantityField.ts";
+import { textField } from "./textField.ts";
+import { yesNoField } from "./yesNoField.ts";
+
+/** What the fields of one page share. */
+export interface Paper {
+  readonly desk: Desk;
+  /** The text in the field that is being typed in: shown as it is, and not yet told off. */
+  readonly typing: Signal<{ readonly path: string; readonly text: string } | undefined>;
+  /** What was asked once and need not be asked again, such as which hundredweight is meant. */
+  readonly remembered: Signal<Pick<QuantityOptions, "cwt" | "gallon">>;
+  readonly view: PageView;
+}
+
+/** What the person looks at; no part of the job. */
+export interface PageView {
+  readonly units: Signal<UnitHabit>;
+  readonly roadId: Signal<string>;
+  readonly along: Signal<Along>;
+  readonly packIndex: Signal<number>;
+}
+
+/** The fields of a section, drawn from the job as it is now. */
+export interface Form {
+  readonly job: Job;
+  readonly desk: Desk;
+  readonly view: PageView;
+  /** The field of a path of the job. */
+  field(path: string): TemplateResult;
+  /** Several fields side by side. */
+  fields(...paths: readonly string[]): TemplateResult;
+  /** Fields that a first answer does without, folded away under a few words. */
+  fold(words: string, content: TemplateResult, ...paths: readonly string[]): TemplateResult;
+}
+
+export function createPaper(desk: Desk): Paper {
+  const view: PageView = {
+    units: signal<UnitHabit>("metric"),
+    roadId: signal(desk.job.peek().roads[0].id),
+    along: signal<Along>("time"),
+    packIndex: signal(0),
+  };
+  return { desk, typing: signal(undefined), remembered: signal({}), view };
+}
+
+export function createForm(paper: Paper): Form {
+  const { desk } = paper;
+  const form: Form = {
+    job: desk.job.value,
+    desk,
+    view: paper.view,
+    field(path) {
+      const field = fieldAt(path);
+      if (field.type === "quantity") return quantityField(paper, path, field);
+      if (field.type === "choice") return choiceField(paper, path, field);
+      if (field.type === "yesNo") return yesNoField(paper, path, field);
+      return textField(paper, path, field);
+    },
+    fields: (...paths) => html`<div class="fields">${paths.map((path) => form.field(path))}</div>`,
+    fold(words, content, ...paths) {
+      const wrong = paths.filter((path) => desk.drafts.value[path] !== undefined).length;
+      const note = wrong === 0 ? nothing : html` <span class="to-mend">(${wrong} to mend)</span>`;
+      return html`<details class="fold"><summary>${words}${note}</summary><div class="folded">${content}</div></details>`;
+    },
+  };
+  return form;
+}

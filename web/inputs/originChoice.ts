@@ -1,0 +1,38 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Origin } from "../../shared/job/job.ts";
+import { atPath } from "../notebook/atPath.ts";
+import { fieldIds } from "./fieldParts.ts";
+import type { Paper } from "./form.ts";
+import type { QuantityFieldSpec } from "./quantityField.ts";
+
+export const originWords: Readonly<Record<Origin["from"], string>> = {
+  measured: "measured",
+  handbook: "handbook",
+  usual: "usual value",
+  guessed: "guessed",
+};
+
+/** Where the value of a field comes from, as a choice; nothing is said of values that the job says nothing of. */
+export function originChoice(paper: Paper, path: string, field: QuantityFieldSpec): TemplateResult {
+  const { desk } = paper;
+  const origin = desk.job.value.origins[path];
+  const id = `${fieldIds(path).input}-from`;
+  const choose = (event: Event) => {
+    const from = (event.target as HTMLSelectElement).value as Origin["from"] | "";
+    if (from === "") return;
+    const what = `${field.label}: where from`;
+    if (from === "usual" && field.usual) desk.edit(path, "", field.usual.value, { what, from });
+    else desk.edit(path, origin?.typed ?? "", atPath(desk.job.value, path), { what, from });
+    desk.settle();
+  };
+  const options = Object.entries(originWords).filter(
+    ([from]) => from !== "usual" || field.usual !== undefined || origin?.from === "usual",
+  );
+  return html`<span class="origin">
+    <label class="unseen" for=${id}>Where ${field.label} comes from</label>
+    <select id=${id} @change=${choose}>
+      ${origin ? nothing : html`<option value="" selected>from where?</option>`}
+      ${options.map(([from, words]) => html`<option value=${from} .selected=${origin?.from === from}>${words}</option>`)}
+    </select>
+  </span>`;
+}

@@ -1,0 +1,120 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
+import type { QuantityReading } from "../../shared/quantity/reading.ts";
+import { readQuantity } from "../../shared/quantity.ts";
+import { atPath } from "../notebook/atPath.ts";
+import { allowedRange } from "./allowedRange.ts";
+import { enterQuantity } from "./enterQuantity.ts";
+import type { Field } from "./fieldList.ts";
+import { fieldIds, says } from "./fieldParts.ts";
+import type { Paper } from "./form.ts";
+import { originChoice } from "./originChoice.ts";
+import { shownQuantity } from "./shownQuantity.ts";
+
+export type QuantityFieldSpec = Extract<Field, { type: "quantity" }>;
+
+/** A field for a quantity: what was typed, how it was understood or why not, and where the value comes from. */
+export function quantityField(paper: Paper, path: string, field: QuantityFieldSpec): TemplateResult {
+  const { desk, typing, remembered, view } = paper;
+  const job = desk.job.value;
+  const draft = desk.drafts.value[path];
+  const origin = job.origins[path];
+  const value = atPath(job, path);
+  const ids = fieldIds(path);
+  const isTyping = typing.value?.path === path;
+
+  const shown = shownQuantity(field.kind, value, origin?.typed, view.units.value);
+  const text = isTyping ? (typing.value?.text ?? "") : (draft?.typed ?? shown.text);
+  const reading =
+    text.trim() === "" ? undefined : readQuantity(field.kind, text, { ...remembered.value, bareUnit: shown.unit });
+  const problem = isTyping ? undefined : draft?.problem;
+  const isUsual = !draft && origin?.from === "usual";
+  const isBare = /^[\s\d.,+-]*$/.test(text);
+
+  const enter = (typed: string) => enterQuantity(paper, path, field, typed);
+  return html`<div class="field ${isUsual ? "is-usual" : ""} ${problem === undefined ? "" : "is-wrong"}">
+    <label for=${ids.input}>${field.label}${field.isOptional ? html` <span class="aside">if known</span>` : nothing}</label>
+    <span class="entry">
+      <input
+        id=${ids.input}
+        type="text"
+        autocomplete="off"
+        spellcheck="false"
+        .value=${live(text)}
+        placeholder=${field.isOptional ? "not known" : ""}
+        aria-describedby="${ids.says} ${ids.hint}"
+        aria-invalid=${problem === undefined ? "false" : "true"}
+        @input=${(event: Event) => enter((event.target as HTMLInputElement).value)}
+        @change=${() => leave(paper)}
+        @blur=${() => leave(paper)}
+      />
+      <span class="unit">${isBare ? shown.unit : nothing}</span>
+    </span>
+    ${value === undefined && !draft ? nothing : originChoice(paper, path, field)}
+    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading) : [])}
+    ${asked(
+      reading,
+      isTyping,
+      (typed) => {
+        enter(typed);
+        leave(paper);
+      },
+      paper,
+    )}
+    <p class="hint" id=${ids.hint}>${hint(paper, path, field)}</p>
+    <span class="as-printed">${draft ? "" : text} ${isBare ? shown.unit : ""}</span>
+  </div>`;
+}
+
+function leave({ typing, desk }: Paper) {
+  typing.value = undefined;
+  desk.settle();
+}
+
+/** `14 1/4 cwt = 724 kg`, without what was typed anyway. */
+function understood(reading: Extract<QuantityReading, { ok: true; unknown: false }>): string[] {
+  const shown = reading.understood.includes(" = ")
+    ? reading.understood.slice(reading.understood.indexOf(" = ") + 1)
+    : "";
+  return [shown, ...reading.notes].filter((part) => part !== "");
+}
+
+/** What only the person can say, or what was likely meant, as buttons that write it. */
+function asked(reading: QuantityReading | undefined, isTyping: boolean, write: (typed: string) => void, paper: Paper) {
+  if (!reading || isTyping) return nothing;
+  const question = "question" in reading ? reading.question : undefined;
+  if (question) {
+    return html`<p class="asked">
+      ${question.text}
+      ${question.choices.map(
+        ({ label, text, remember }) =>
+          html`<button
+            type="button"
+            @click=${() => {
+              if (remember) paper.remembered.value = { ...paper.remembered.value, ...remember };
+              write(text);
+            }}
+          >
+            ${label}
+          </button> `,
+      )}
+    </p>`;
+  }
+  const likely = reading.ok ? undefined : reading.likely;
+  if (likely === undefined) return nothing;
+  return html`<p class="asked">Was this meant? <button type="button" @click=${() => write(likely)}>${likely}</button></p>`;
+}
+
+function hint(paper: Paper, path: string, field: QuantityFieldSpec): string {
+  const { desk, view } = paper;
+  const job = desk.job.value;
+  const range = allowedRange(job, path);
+  const write = (value: number) => {
+    const { text, unit } = shownQuantity(field.kind, value, undefined, view.units.value);
+    return `${text} ${unit}`.trim();
+  };
+  const parts = [field.help, job.origins[path]?.note && `Noted: ${job.origins[path]?.note}.`];
+  if (range) parts.push(`${write(range.min)} to ${write(range.max)} can be entered.`);
+  if (field.usual) parts.push(`Usual: ${write(field.usual.value)} (${field.usual.why}); leave it empty if unknown.`);
+  return parts.filter((part) => part !== undefined && part !== "").join(" ");
+}

@@ -1,0 +1,24 @@
+import { kindInfo, type QuantityKind } from "../../shared/quantity/kinds.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+
+export interface ShownQuantity {
+  readonly text: string;
+  /** The unit that a bare number in this field has. */
+  readonly unit: string;
+}
+
+/**
+ * How a value stands in its field: as it was typed, or else as a number in the reader's units. Six figures, so that
+ * nothing measured is rounded away.
+ */
+export function shownQuantity(
+  kind: QuantityKind,
+  value: unknown,
+  typed: string | undefined,
+  units: UnitHabit,
+): ShownQuantity {
+  const isNumber = typeof value === "number";
+  const written = writeQuantity(kind, isNumber ? value : (kindInfo(kind).usual[1] ?? 1), units, 6);
+  const [, number = written, unit = ""] = /^(-?[\d.]+(?:e[-+]?\d+)?)\s*(\D.*)?$/.exec(written) ?? [];
+  return { text: typed ?? (isNumber ? number : ""), unit };
+}

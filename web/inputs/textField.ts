@@ -1,0 +1,44 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
+import { atPath } from "../notebook/atPath.ts";
+import type { Field } from "./fieldList.ts";
+import { fieldIds, says } from "./fieldParts.ts";
+import type { Paper } from "./form.ts";
+
+/** A field for words: one line, or as many as it takes. */
+export function textField(
+  paper: Paper,
+  path: string,
+  field: Extract<Field, { type: "line" | "text" }>,
+): TemplateResult {
+  const { desk, typing } = paper;
+  const ids = fieldIds(path);
+  const draft = desk.drafts.value[path];
+  const isTyping = typing.value?.path === path;
+  const text = isTyping ? (typing.value?.text ?? "") : (draft?.typed ?? String(atPath(desk.job.value, path) ?? ""));
+  const problem = isTyping ? undefined : draft?.problem;
+  const enter = (event: Event) => {
+    const typed = (event.target as HTMLInputElement | HTMLTextAreaElement).value;
+    typing.value = { path, text: typed };
+    desk.editPlain(path, typed, field.label);
+  };
+  const leave = () => {
+    typing.value = undefined;
+    desk.settle();
+  };
+  const described = `${ids.says} ${ids.hint}`;
+  const invalid = problem === undefined ? "false" : "true";
+  const input =
+    field.type === "line"
+      ? html`<input id=${ids.input} type="text" .value=${live(text)} aria-describedby=${described}
+          aria-invalid=${invalid} @input=${enter} @change=${leave} @blur=${leave} />`
+      : html`<textarea id=${ids.input} rows="3" .value=${live(text)} aria-describedby=${described}
+          aria-invalid=${invalid} @input=${enter} @change=${leave} @blur=${leave}></textarea>`;
+  return html`<div class="field is-words ${field.type === "text" ? "is-long" : ""} ${problem === undefined ? "" : "is-wrong"}">
+    <label for=${ids.input}>${field.label}</label>
+    <span class="entry">${input}</span>
+    ${says(ids, problem, [])}
+    <p class="hint" id=${ids.hint}>${field.help ?? nothing}</p>
+    <span class="as-printed">${text}</span>
+  </div>`;
+}

@@ -1,0 +1,25 @@
+import { html, type TemplateResult } from "lit-html";
+import type { AnySection } from "./section.ts";
+import type { Standing } from "./standing.ts";
+
+/** The contents: every section, how it stands in words, and which one is being read. */
+export function contentsView(
+  sections: readonly AnySection[],
+  standings: readonly Standing[],
+  reading: string,
+): TemplateResult {
+  const toDo = standings.filter(({ needsAttention }) => needsAttention).length;
+  const items = sections.map(({ name, title }, i) => {
+    const { words, needsAttention } = standings[i];
+    return html`<li class=${needsAttention ? "needs-attention" : ""}>
+      <a href="#${name}" aria-current=${name === reading ? "true" : "false"}>
+        <span>${title}</span> <span class="standing">${words}</span>
+      </a>
+    </li>`;
+  });
+  const summary = toDo === 0 ? "all in order" : `${toDo} of ${sections.length} need a look`;
+  return html`<details class="contents-fold" open>
+    <summary><span>Contents</span> <span class="standing">${summary}</span></summary>
+    <ol>${items}</ol>
+  </details>`;
+}

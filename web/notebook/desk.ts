@@ -1,0 +1,162 @@
+import { batch, computed, type ReadonlySignal, signal } from "@preact/signals-core";
+import type { Job, Origin } from "../../shared/job/job.ts";
+import type { Problem } from "../../shared/problems.ts";
+import { withPath } from "./atPath.ts";
+import { checkJob } from "./checkJob.ts";
+import { problemAt } from "./problemAt.ts";
+
+/** A text that stands in a field and is not in the job: unreadable, out of range, or at odds with another field. */
+export interface Draft {
+  readonly typed: string;
+  readonly problem: string;
+  /** The value read from the text, where it could be read; it is tried again when another field changes. */
+  readonly value?: unknown;
+}
+
+export type Drafts = Readonly<Record<string, Draft>>;
+
+/** All that an undo brings back. */
+export interface Sheet {
+  readonly job: Job;
+  readonly drafts: Drafts;
+}
+
+interface History {
+  readonly past: readonly Step[];
+  readonly present: Sheet;
+  readonly future: readonly Step[];
+}
+
+interface Step {
+  readonly sheet: Sheet;
+  /** What was changed from or to this sheet, in the words of its field. */
+  readonly what: string;
+}
+
+/** The job on the desk: the one document that the page shows, and every way to change it. */
+export interface Desk {
+  readonly job: ReadonlySignal<Job>;
+  readonly drafts: ReadonlySignal<Drafts>;
+  /** What the next undo takes back and the next redo does again; undefined where there is none. */
+  readonly undoes: ReadonlySignal<string | undefined>;
+  readonly redoes: ReadonlySignal<string | undefined>;
+  /** Puts a value into a field; `from` says where it comes from. A value that does not fit stays as a draft. */
+  edit(path: string, typed: string, value: unknown, about: About): void;
+  /** Puts in words, a choice or a yes or no, of which nobody asks where they come from. */
+  editPlain(path: string, value: string | boolean, what: string): void;
+  /** Keeps a text that could not be read in its field, with the sentence that says why. */
+  keepDraft(path: string, typed: string, problem: string, what: string): void;
+  /** Any other change of the job, such as a pack more. Returns the problems if it was refused. */
+  change(what: string, how: (sheet: Sheet) => Sheet): readonly Problem[];
+  /** Ends a run of edits in one field, so that the next one there is a step of its own. */
+  settle(): void;
+  undo(): string | undefined;
+  redo(): string | undefined;
+  /** Another job takes the place of this one; what was done to the old one cannot be undone here. */
+  open(sheet: Sheet): void;
+}
+
+export interface About {
+  /** The field's own words, for the undo. */
+  readonly what: string;
+  readonly from?: Origin["from"];
+  readonly plusMinus_frac?: number;
+}
+
+/** Steps kept; older ones fall off. */
+const KEPT = 500;
+
+export function createDesk(first: Sheet): Desk {
+  const history = signal<History>({ past: [], present: first, future: [] });
+  const sheet = computed(() => history.value.present);
+  let openField: string | undefined; // successive edits in one field make one step
+
+  const put = (present: Sheet, what: string, field?: string) => {
+    const { past, present: before } = history.peek();
+    const isSameStep = field !== undefined && field === openField && past.length > 0;
+    const kept = isSameStep ? past : [...past.slice(1 - KEPT), { sheet: before, what }];
+    openField = field;
+    history.value = { past: kept, present, future: [] };
+  };
+
+  const step = (from: "past" | "future"): string | undefined => {
+    const { past, present, future } = history.peek();
+    const taken = from === "past" ? past.at(-1) : future.at(-1);
+    if (!taken) return undefined;
+    openField = undefined;
+    const here = { sheet: present, what: taken.what };
+    history.value =
+      from === "past"
+        ? { past: past.slice(0, -1), present: taken.sheet, future: [...future, here] }
+        : { past: [...past, here], present: taken.sheet, future: future.slice(0, -1) };
+    return taken.what;
+  };
+
+  return {
+    job: computed(() => sheet.value.job),
+    drafts: computed(() => sheet.value.drafts),
+    undoes: computed(() => history.value.past.at(-1)?.what),
+    redoes: computed(() => history.value.future.at(-1)?.what),
+    edit: (path, typed, value, about) => put(edited(sheet.peek(), path, typed, value, about), about.what, path),
+    editPlain: (path, value, what) => put(edited(sheet.peek(), path, String(value), value), what, path),
+    keepDraft(path, typed, problem, what) {
+      const { job, drafts } = sheet.peek();
+      put({ job, drafts: { ...drafts, [path]: { typed, problem } } }, what, path);
+    },
+    change(what, how) {
+      const before = sheet.peek();
+      const after = how(before);
+      const checked = checkJob(after.job, before.job);
+      if (!checked.ok) return checked.problems;
+      put({ job: checked.job, drafts: after.drafts }, what);
+      return [];
+    },
+    settle: () => {
+      openField = undefined;
+    },
+    undo: () => step("past"),
+    redo: () => step("future"),
+    open(present) {
+      openField = undefined;
+      batch(() => {
+        history.value = { past: [], present, future: [] };
+      });
+    },
+  };
+}
+
+/** The sheet after an edit; without `about` the origin is left alone. */
+function edited(before: Sheet, path: string, typed: string, value: unknown, about?: About): Sheet {
+  const { [path]: _own, ...others } = before.drafts;
+  const alone = about ? withField(before.job, path, typed, value, about) : withPath(before.job, path, value);
+  // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
+  const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
+  if (waiting.length > 0) {
+    const together = waiting.reduce((job, [at, draft]) => withField(job, at, draft.typed, draft.value), alone);
+    const checked = checkJob(together, before.job);
+    if (checked.ok) return { job: checked.job, drafts: without(others, waiting) };
+  }
+  const checked = checkJob(alone, before.job);
+  if (checked.ok) return { job: checked.job, drafts: others };
+  const problem = problemAt(path, checked.problems);
+  return { job: before.job, drafts: { ...others, [path]: { typed, problem, value } } };
+}
+
+/** The job with a value in a field and its origin noted beside it. */
+function withField(job: Job, path: string, typed: string, value: unknown, about?: About): Job {
+  const { [path]: known, ...others } = job.origins;
+  if (value === undefined) return { ...withPath(job, path, undefined), origins: others };
+  const origin: Origin = {
+    // A number typed over a usual one is no longer the usual one; where it comes from only the person can say.
+    from: about?.from ?? (known && known.from !== "usual" ? known.from : "guessed"),
+    ...(typed.trim() !== "" && { typed: typed.slice(0, 200) }),
+    ...(about?.plusMinus_frac !== undefined && { plusMinus_frac: about.plusMinus_frac }),
+    ...(known?.note !== undefined && { note: known.note }),
+  };
+  return { ...withPath(job, path, value), origins: { ...job.origins, [path]: origin } };
+}
+
+function without(drafts: Drafts, taken: readonly (readonly [string, Draft])[]): Drafts {
+  const gone = new Set(taken.map(([path]) => path));
+  return Object.fromEntries(Object.entries(drafts).filter(([path]) => !gone.has(path)));
+}

@@ -1,0 +1,21 @@
+/**
+ * `next`, with every part that equals its counterpart in `before` replaced by that very part, so that whoever compares
+ * by identity sees only what changed.
+ */
+export function keepShared<T>(before: unknown, next: T): T {
+  if (Object.is(before, next) || !isGroup(before) || !isGroup(next)) return next;
+  if (Array.isArray(before) !== Array.isArray(next)) return next;
+  const keys = Object.keys(next);
+  let isSame = keys.length === Object.keys(before).length;
+  const parts = keys.map((key) => {
+    const part = keepShared(before[key], next[key]);
+    if (!Object.is(part, before[key])) isSame = false;
+    return part;
+  });
+  if (isSame) return before as T;
+  return (Array.isArray(next) ? parts : Object.fromEntries(keys.map((key, i) => [key, parts[i]]))) as T;
+}
+
+function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null;
+}

@@ -1,0 +1,53 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import type { Paper } from "../inputs/form.ts";
+import type { Desk } from "./desk.ts";
+
+export interface Masthead {
+  readonly desk: Desk;
+  readonly paper: Paper;
+  /** The finding of the last question, said at the top too; empty while it is not known. */
+  readonly answer: string;
+  readonly say: (words: string) => void;
+}
+
+const habits: Readonly<Record<UnitHabit, string>> = {
+  metric: "km, kg, Nm",
+  british: "miles, cwt, lb ft",
+  american: "miles, lb, lb ft",
+};
+
+/** The head of the page: whose job it is, the answer in short, undo and redo, and the units to read in. */
+export function mastheadView({ desk, paper, answer, say }: Masthead): TemplateResult {
+  const job = desk.job.value;
+  const step = (how: () => string | undefined, done: string) => () => {
+    paper.typing.value = undefined;
+    const what = how();
+    if (what !== undefined) say(`${done}: ${what}.`);
+  };
+  const button = (words: string, what: string | undefined, click: () => void) =>
+    html`<button type="button" ?disabled=${what === undefined} @click=${click}>
+      ${words}${what === undefined ? nothing : html` <span class="what">${what}</span>`}
+    </button>`;
+  return html`<p class="name">Bellhousing</p>
+    <h1>${job.title}</h1>
+    ${job.isInvented ? html`<p class="invented">An invented job to look at and change. It is nobody's car.</p>` : nothing}
+    <p class="answer"><a href="#whichIsEnough">The answer so far</a> ${answer === "" ? "is being worked out …" : answer}</p>
+    <div class="tools">
+      ${button("Take back", desk.undoes.value, step(desk.undo, "Taken back"))}
+      ${button("Do again", desk.redoes.value, step(desk.redo, "Done again"))}
+      <label>
+        Read in
+        <select
+          @change=${(event: Event) => {
+            paper.view.units.value = (event.target as HTMLSelectElement).value as UnitHabit;
+          }}
+        >
+          ${Object.entries(habits).map(
+            ([habit, words]) =>
+              html`<option value=${habit} .selected=${paper.view.units.value === habit}>${words}</option>`,
+          )}
+        </select>
+      </label>
+    </div>`;
+}

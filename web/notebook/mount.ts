@@ -1,0 +1,203 @@
+import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { html, nothing, render } from "lit-html";
+import type { Drawing } from "../charts/chart.ts";
+import { createForm, type Paper } from "../inputs/form.ts";
+import { contentsView } from "./contentsView.ts";
+import type { Desk } from "./desk.ts";
+import { figureUnitsOf } from "./figureUnitsOf.ts";
+import { figureView } from "./figureView.ts";
+import type { Graph, Reading } from "./graph.ts";
+import { mastheadView } from "./mastheadView.ts";
+import type { AnySection, Worked } from "./section.ts";
+import { failureView, findingView, type Places, placesOf, sectionFrame } from "./sectionView.ts";
+import { standingOf } from "./standing.ts";
+import { tableView } from "./tableView.ts";
+import { createTurns, type Turns } from "./turns.ts";
+
+export interface Notebook {
+  readonly sections: readonly AnySection[];
+  readonly graph: Graph;
+  readonly desk: Desk;
+  readonly paper: Paper;
+}
+
+/** Puts the notebook on the page and keeps it there, true to the job. The only file that touches the page. */
+export function mount(page: HTMLElement, notebook: Notebook): void {
+  const { sections, desk, paper } = notebook;
+  const turns = createTurns();
+  const spoken = signal("");
+  const reading = signal(sections[0]?.name ?? "");
+  const figureCounts = sections.map(() => signal(0));
+
+  render(
+    html`<header class="masthead" data-place="masthead"></header>
+      <nav class="contents" aria-label="Contents" data-place="contents"></nav>
+      <div class="sections">${sections.map(sectionFrame)}</div>
+      <p class="unseen" role="status" data-place="status"></p>`,
+    page,
+  );
+  const place = (name: string) => page.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? page;
+  const readings = sections.map(({ name }) => notebook.graph.read(name));
+
+  const answer = computed(() => shortAnswer(sections, readings));
+  effect(() => {
+    document.title = `${desk.job.value.title} · Bellhousing`;
+    render(mastheadView({ desk, paper, answer: answer.value, say }), place("masthead"));
+  });
+  effect(() => {
+    const standings = sections.map((section, i) => standingOf(section, readings[i].value, desk.drafts.value));
+    render(contentsView(sections, standings, reading.value), place("contents"));
+  });
+  effect(() => {
+    render(spoken.value, place("status"));
+  });
+
+  const width_px = watchWidth(page);
+  sections.forEach((section, i) => {
+    const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
+    const firstNumber = computed(() => 1 + figureCounts.slice(0, i).reduce((sum, count) => sum + count.value, 0));
+    if (section.given) fillGiven(section, places, paper);
+    fillWorked(section, readings[i], places, { turns, width_px, paper, firstNumber, count: figureCounts[i] });
+  });
+
+  function say(words: string) {
+    spoken.value = words;
+  }
+  followReading(page, (name) => {
+    reading.value = name;
+  });
+  listenForUndo(desk, paper, say);
+  addEventListener("beforeprint", () => turns.finish());
+}
+
+/** The finding of the last question, which is the one the client came with. */
+function shortAnswer(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
+  const reading = readings.at(-1)?.value;
+  return reading?.state === "ready" ? (sections.at(-1)?.sentence(reading.value as never) ?? "") : "";
+}
+
+function fillGiven(section: AnySection, places: Places, paper: Paper): void {
+  effect(() => {
+    render(section.given?.(createForm(paper)) ?? nothing, places.given);
+  });
+}
+
+interface Drawn {
+  readonly turns: Turns;
+  readonly width_px: ReadonlySignal<number>;
+  readonly paper: Paper;
+  readonly firstNumber: ReadonlySignal<number>;
+  readonly count: { value: number };
+}
+
+function fillWorked(
+  section: AnySection,
+  reading: ReadonlySignal<Reading<unknown>>,
+  places: Places,
+  drawn: Drawn,
+): void {
+  const { turns, width_px, paper, firstNumber, count } = drawn;
+  const worked = signal<readonly Worked[]>([]);
+  let drawnFor: unknown;
+  effect(() => {
+    const now = reading.value;
+    const drawing: Drawing = { document, width_px: width_px.value, units: figureUnitsOf(paper.view.units.value) };
+    turns.take(
+      section.name,
+      () => distanceFromView(places.whole),
+      () => {
+        places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
+        if (now.state === "waiting") return;
+        if (now.state === "failed") {
+          drawnFor = undefined;
+          render(failureView(section, now.where, now.message), places.finding);
+          return;
+        }
+        const { value, isLate } = now;
+        const key = { value, width_px: drawing.width_px, units: drawing.units };
+        try {
+          if (!isSameKey(drawnFor, key)) worked.value = section.plot(value as never, drawing);
+          drawnFor = key;
+          const attention = section.attention?.(value as never) ?? [];
+          render(findingView(section.sentence(value as never), attention, isLate), places.finding);
+        } catch (error) {
+          drawnFor = undefined;
+          render(failureView(section, section.name, String(error)), places.finding);
+        }
+      },
+    );
+  });
+  effect(() => {
+    let number = firstNumber.value;
+    let tables = 0;
+    count.value = worked.value.filter((each) => "chart" in each).length;
+    render(
+      worked.value.map((each) => {
+        if ("chart" in each) return figureView(each, number++);
+        tables += 1;
+        return tableView(each, `${section.name}-table-${tables}`);
+      }),
+      places.worked,
+    );
+  });
+}
+
+function isSameKey(a: unknown, b: Readonly<Record<string, unknown>>): boolean {
+  if (typeof a !== "object" || a === null) return false;
+  return Object.entries(b).every(([key, value]) => Object.is((a as Record<string, unknown>)[key], value));
+}
+
+/** Pixels between an element and the part of the page that is seen; 0 when it is seen. */
+function distanceFromView(element: HTMLElement): number {
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom < 0 ? -bottom : top > innerHeight ? top - innerHeight : 0;
+}
+
+/** Width that figures are drawn for, following the page's in steps, so that a window being dragged draws few times. */
+function watchWidth(page: HTMLElement): ReadonlySignal<number> {
+  const body = page.querySelector<HTMLElement>(".worked .body") ?? page;
+  const step_px = 20;
+  const stepped = () => Math.max(320, Math.min(1200, Math.floor(body.clientWidth / step_px) * step_px));
+  const width_px = signal(stepped());
+  new ResizeObserver(() => {
+    width_px.value = stepped();
+  }).observe(body);
+  return width_px;
+}
+
+/** Tells which section is being read: the last whose heading has passed the upper third of the window. */
+function followReading(page: HTMLElement, tell: (name: string) => void): void {
+  const sections = [...page.querySelectorAll<HTMLElement>("section")];
+  const look = () => {
+    const passed = sections.filter((each) => each.getBoundingClientRect().top < innerHeight / 3);
+    const atEnd = scrollY + innerHeight >= document.documentElement.scrollHeight - 2;
+    tell((atEnd ? sections.at(-1) : passed.at(-1))?.id ?? sections[0]?.id ?? "");
+  };
+  let isComing = false;
+  addEventListener(
+    "scroll",
+    () => {
+      if (isComing) return;
+      isComing = true;
+      requestAnimationFrame(() => {
+        isComing = false;
+        look();
+      });
+    },
+    { passive: true },
+  );
+  look();
+}
+
+/** Ctrl+Z and its kin, left to the browser while a field holds letters that are not in the job yet. */
+function listenForUndo(desk: Desk, paper: Paper, say: (words: string) => void): void {
+  addEventListener("keydown", (event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || paper.typing.value !== undefined) return;
+    const key = event.key.toLowerCase();
+    const isRedo = key === "y" || (key === "z" && event.shiftKey);
+    if (key !== "z" && !isRedo) return;
+    event.preventDefault();
+    const what = isRedo ? desk.redo() : desk.undo();
+    say(what === undefined ? "Nothing to take back." : `${isRedo ? "Done again" : "Taken back"}: ${what}.`);
+  });
+}

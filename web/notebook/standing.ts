@@ -1,0 +1,25 @@
+import type { Drafts } from "./desk.ts";
+import type { Reading } from "./graph.ts";
+import type { AnySection } from "./section.ts";
+
+/** How a section stands, in the words of the contents list. */
+export interface Standing {
+  readonly words: string;
+  readonly needsAttention: boolean;
+}
+
+/** What the contents list says of a section: fields to mend, then a failure, then findings to look at. */
+export function standingOf(section: AnySection, reading: Reading<unknown>, drafts: Drafts): Standing {
+  const toMend = Object.keys(drafts).filter((path) => owns(section, path)).length;
+  if (toMend > 0) return { words: `${toMend} to mend`, needsAttention: true };
+  if (reading.state === "failed") return { words: "cannot be worked", needsAttention: true };
+  if (reading.state === "waiting") return { words: "being worked", needsAttention: false };
+  const toHeed = section.attention?.(reading.value as never).length ?? 0;
+  if (toHeed > 0) return { words: `${toHeed} to look at`, needsAttention: true };
+  return { words: "in order", needsAttention: false };
+}
+
+/** Whether a section shows the field of a path. */
+export function owns(section: AnySection, path: string): boolean {
+  return (section.fields ?? []).some((beginning) => path === beginning || path.startsWith(`${beginning}.`));
+}

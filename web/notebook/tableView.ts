@@ -1,0 +1,32 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Table } from "./section.ts";
+
+/** A table of results, in a frame of its own that scrolls sideways on a narrow page. */
+export function tableView(table: Table, id: string): TemplateResult {
+  const isText = (column: number) => column === 0 || table.columns[column]?.isText === true;
+  return html`<div class="table-frame" role="region" aria-labelledby=${id} tabindex="0">
+    <table>
+      <caption id=${id}>${table.caption}</caption>
+      <thead>
+        <tr>
+          ${table.columns.map(
+            ({ title }, i) => html`<th scope="col" class=${isText(i) ? "" : "is-number"}>${title}</th>`,
+          )}
+        </tr>
+      </thead>
+      <tbody>
+        ${table.rows.map(
+          (row) =>
+            html`<tr>
+              ${row.map((cell, i) =>
+                i === 0
+                  ? html`<th scope="row">${cell}</th>`
+                  : html`<td class=${isText(i) ? "" : "is-number"}>${cell}</td>`,
+              )}
+            </tr>`,
+        )}
+      </tbody>
+    </table>
+    ${table.note ? html`<p class="table-note">${table.note}</p>` : nothing}
+  </div>`;
+}

@@ -1,0 +1,43 @@
+/** Work for the page's thread, one piece a turn, so that a key press never waits for more than one piece. */
+export interface Turns {
+  /** Puts work in line under a name; work still waiting under that name is dropped for it. `urgency`: least first. */
+  take(name: string, urgency: () => number, work: () => void): void;
+  /** Does all that waits at once, as before printing. */
+  finish(): void;
+}
+
+interface Piece {
+  readonly name: string;
+  readonly urgency: () => number;
+  readonly work: () => void;
+}
+
+/** `later` calls its argument in a turn of its own; a timer of no delay on the page. */
+export function createTurns(later: (run: () => void) => void = (run) => setTimeout(run)): Turns {
+  let waiting: Piece[] = [];
+  let isComing = false;
+  const turn = () => {
+    isComing = false;
+    const [first] = waiting.toSorted((a, b) => a.urgency() - b.urgency());
+    if (!first) return;
+    waiting = waiting.filter((piece) => piece !== first);
+    come();
+    first.work();
+  };
+  const come = () => {
+    if (isComing || waiting.length === 0) return;
+    isComing = true;
+    later(turn);
+  };
+  return {
+    take(name, urgency, work) {
+      waiting = [...waiting.filter((piece) => piece.name !== name), { name, urgency, work }];
+      come();
+    },
+    finish() {
+      const all = waiting;
+      waiting = [];
+      for (const { work } of all) work();
+    },
+  };
+}

@@ -1,0 +1,94 @@
+import type { ReadonlySignal } from "@preact/signals-core";
+import type { Job } from "../../shared/job/job.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import type { DriveReport, MotorMap, SteadyRow, Trace } from "../../sim/index.ts";
+import type { Along } from "../charts/roadAxis.ts";
+import type { SimulationApi } from "../worker/api.ts";
+import type { Definition } from "./graph.ts";
+import { keepShared } from "./keepShared.ts";
+
+/** Every value that a section may ask for, by its name. */
+export interface Values {
+  readonly job: Job;
+  /** The job's car, drive and packs; a change of words or roads leaves it the same. */
+  readonly machine: Job;
+  /** `machine`, with the days that the packs are judged by. */
+  readonly use: Job;
+  readonly units: UnitHabit;
+  /** Which road is driven. */
+  readonly roadId: string;
+  readonly road: Trace;
+  readonly runs: DriveReport;
+  /** Whether figures along the road go by time or by distance. */
+  readonly along: Along;
+  /** The pack that single-pack figures show. */
+  readonly packIndex: number;
+  readonly steady: readonly SteadyRow[];
+  readonly motorMap: MotorMap;
+}
+
+/** What the person looks at; not part of the job. */
+export interface View {
+  readonly units: ReadonlySignal<UnitHabit>;
+  readonly roadId: ReadonlySignal<string>;
+  readonly along: ReadonlySignal<Along>;
+  readonly packIndex: ReadonlySignal<number>;
+}
+
+/** Speeds of the steady table, as a technician checks them first. */
+export const steadySpeeds_kmh: readonly number[] = [30, 40, 50, 60, 70, 80, 90, 100];
+
+/** The values below the sections. Only these start a simulation. */
+export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: SimulationApi): Definition[] {
+  const sameMachine = remembering((whole: Job) => machineOf(whole));
+  const sameUse = remembering((whole: Job) => ({
+    ...machineOf(whole),
+    usualDay_km: whole.usualDay_km,
+    ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
+  }));
+  const sameRoads = remembering((whole: Job) => whole.roads);
+  return [
+    { name: "job", from: job },
+    { name: "units", from: view.units },
+    { name: "roadId", from: view.roadId },
+    { name: "along", from: view.along },
+    { name: "packIndex", from: view.packIndex },
+    { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
+    { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
+    { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
+    {
+      name: "road",
+      inputs: ["roads", "roadId"],
+      ask: (values: Values & { roads: Job["roads"] }) =>
+        simulation.road({ ...job.peek(), roads: values.roads }, values.roadId),
+    },
+    { name: "runs", inputs: ["use", "road"], ask: (values: Values) => simulation.drive(values.use, values.road) },
+    {
+      name: "steady",
+      inputs: ["machine", "packIndex"],
+      ask: (values: Values) => simulation.steady(values.machine, values.packIndex, steadySpeeds_kmh),
+    },
+    {
+      name: "motorMap",
+      inputs: ["machine", "packIndex"],
+      ask: (values: Values) => simulation.motorMap(values.machine, values.packIndex),
+    },
+  ];
+}
+
+/** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
+function machineOf(job: Job): Job {
+  const { longestDay_km: _day, ...others } = job;
+  const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
+  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], origins: {} };
+  return { ...others, ...nothing, usualDay_km: 1, roads };
+}
+
+/** `work` with every part of its answer that came out the same being the same object as the last time. */
+function remembering<In, Out>(work: (input: In) => Out): (input: In) => Out {
+  let last: Out | undefined;
+  return (input) => {
+    last = keepShared(last, work(input));
+    return last;
+  };
+}

@@ -1,0 +1,58 @@
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { energyLedger, type LedgerEntry, ledgerNames } from "../charts/energyLedger.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** How much energy does each pack spend on a kilometre, and where does it go? */
+export default defineSection({
+  name: "energyPerKm",
+  title: "Energy, and where it goes",
+  question: "How much energy does a kilometre take, and where does it go?",
+  inputs: ["runs", "units"],
+  compute: ({ runs, units }) => {
+    const say = (use_Whpkm: number) => writeQuantity("energyUse", use_Whpkm, units);
+    const driven = runs.candidates.filter(({ distance_km }) => distance_km > 0);
+    const byUse = driven.toSorted((a, b) => a.battery_Whpkm - b.battery_Whpkm);
+    const spender = byUse[0];
+    const entries = spender ? Object.entries(ledgerNames) : [];
+    const largest = entries
+      .map(([key, words]) => ({ words, energy_Wh: spender.ledger_Wh[key as LedgerEntry] }))
+      .toSorted((a, b) => b.energy_Wh - a.energy_Wh)
+      .slice(0, 3)
+      .map(({ words, energy_Wh }) => `${words} ${say(energy_Wh / spender.distance_km)}`);
+    return {
+      candidates: runs.candidates,
+      isComparable: runs.isComparable,
+      least: spender && { name: spender.name, use: say(spender.battery_Whpkm) },
+      most:
+        byUse.length > 1 ? { name: byUse.at(-1)?.name ?? "", use: say(byUse.at(-1)?.battery_Whpkm ?? 0) } : undefined,
+      largest,
+      rows: driven.map((run) => [
+        run.name,
+        say(run.battery_Whpkm),
+        say(run.wall_Whpkm),
+        say(run.wheelPositive_Whpkm),
+        writeQuantity("energy", run.regen_Wh / 1000, units),
+        writeQuantity("energy", run.frictionBrake_Wh / 1000, units),
+      ]),
+    };
+  },
+  plot: ({ candidates, rows }, drawing) => [
+    { caption: "Where every watt-hour of a kilometre goes, by pack", chart: energyLedger(candidates, drawing) },
+    {
+      caption: "Energy of one drive of the road",
+      columns: "Pack,From the pack,From the socket,At the wheels,Given back by braking,Lost in the wheel brakes"
+        .split(",")
+        .map((title) => ({ title })),
+      rows,
+    },
+  ],
+  sentence: ({ least, most, largest }) => {
+    if (!least) return "No pack covers any distance on this road.";
+    const spread = most ? `; ${most.name} takes the most, ${most.use}` : "";
+    return `${least.name} takes the least, ${least.use}${spread}. Most of it goes into ${largest.join(", ")}.`;
+  },
+  attention: ({ isComparable }) =>
+    isComparable
+      ? []
+      : ["The packs do not cover the same distance, so their figures per kilometre are of different drives."],
+});

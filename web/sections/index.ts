@@ -1,0 +1,25 @@
+import type { AnySection } from "../notebook/section.ts";
+import energyPerKm from "./energyPerKm.ts";
+import motorAndGears from "./motorAndGears.ts";
+import operatingPoints from "./operatingPoints.ts";
+import packs from "./packs.ts";
+import roadLoad from "./roadLoad.ts";
+import stateOfCharge from "./stateOfCharge.ts";
+import theCar from "./theCar.ts";
+import theJob from "./theJob.ts";
+import theRoad from "./theRoad.ts";
+import whichIsEnough from "./whichIsEnough.ts";
+
+/** The sections of the notebook, in the order of the job. */
+export const sections: readonly AnySection[] = [
+  theJob,
+  theCar,
+  roadLoad,
+  theRoad,
+  motorAndGears,
+  packs,
+  energyPerKm,
+  operatingPoints,
+  stateOfCharge,
+  whichIsEnough,
+];

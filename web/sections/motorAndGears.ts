@@ -1,0 +1,135 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
+import { shiftingChoice } from "../inputs/shiftingChoice.ts";
+import { defineSection } from "../notebook/section.ts";
+import { steadySpeeds_kmh } from "../notebook/values.ts";
+
+/** How fast does the motor turn in each gear? */
+export default defineSection({
+  name: "motorAndGears",
+  title: "Motor and gears",
+  question: "How fast does the motor turn in each gear, and which gears are used?",
+  given: (form) => {
+    const { motor, driveline } = form.job;
+    return html`
+      ${form.fields("driveline.finalDrive_ratio", ...driveline.gears.map((_, i) => `driveline.gears.${i}.gear_ratio`))}
+      ${shiftingChoice(form)}
+      ${form.fields(
+        "motor.name",
+        ...(motor.envelope.kind === "peak" ? ["motor.envelope.torque_Nm", "motor.envelope.power_kW"] : []),
+        "motor.maxSpeed_rpm",
+        "controller.torqueCap_Nm",
+        "driveline.limits.gearboxInput_Nm",
+      )}
+      ${form.fold(
+        "More about the motor",
+        form.fields(
+          "motor.origin",
+          "motor.reference_V",
+          "motor.rotorInertia_kgm2",
+          ...(motor.loss.kind === "flat" ? ["motor.loss.efficiency_frac"] : []),
+        ),
+        "motor",
+      )}
+      ${form.fold(
+        "More about the controller and its braking",
+        form.fields(
+          "controller.name",
+          "controller.min_V",
+          "controller.max_V",
+          "controller.current_A",
+          "controller.power_kW",
+          "controller.regen.isOn",
+          "controller.regen.torque_Nm",
+          "controller.regen.current_A",
+          "controller.regen.power_kW",
+          "controller.regen.wheelForce_N",
+          "controller.regen.fadeNone_kmh",
+          "controller.regen.fadeFull_kmh",
+        ),
+        "controller",
+      )}
+      ${form.fold(
+        "More about the gearbox and axle",
+        form.fields(
+          "driveline.drivenAxle",
+          ...driveline.gears.map((_, i) => `driveline.gears.${i}.efficiency_frac`),
+          "driveline.finalDriveEfficiency_frac",
+          "driveline.noLoadDrag_Nm",
+          "driveline.limits.propellerShaft_Nm",
+          "driveline.limits.halfShaft_Nm",
+        ),
+        "driveline",
+      )}
+    `;
+  },
+  fields: ["driveline", "motor", "controller"],
+  inputs: ["job", "runs", "units"],
+  compute: ({ job, runs, units }) => {
+    const { gears, finalDrive_ratio, shifting, transferBox } = job.driveline;
+    const box_ratio = transferBox ? transferBox[transferBox.range === "low" ? "low_ratio" : "high_ratio"] : 1;
+    const radius_m = job.vehicle.tyres.loadedRadius_mm / MM_PER_M;
+    const { maxSpeed_rpm } = job.motor;
+    // One turn of the wheel carries the car 2 pi r, so a km/h is this many rpm of the wheel.
+    const wheelPerKmh_rpm = MPS_PER_KMH / radius_m / RADPS_PER_RPM;
+    const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
+    const rows = gears.map(({ name, gear_ratio }) => {
+      const overall_ratio = gear_ratio * box_ratio * finalDrive_ratio;
+      const top_kmh = maxSpeed_rpm / (wheelPerKmh_rpm * overall_ratio);
+      return {
+        name: used.includes(name) ? `${name}, used` : name,
+        isUsed: used.includes(name),
+        overall_ratio,
+        top_kmh,
+        top: writeQuantity("speed", top_kmh, units),
+        turns: steadySpeeds_kmh.map((speed_kmh) => {
+          const rotation_rpm = speed_kmh * wheelPerKmh_rpm * overall_ratio;
+          return rotation_rpm > maxSpeed_rpm ? "too fast" : String(Math.round(rotation_rpm));
+        }),
+      };
+    });
+    const fastest = rows.filter(({ isUsed }) => isUsed).toSorted((a, b) => b.top_kmh - a.top_kmh)[0];
+    return {
+      rows,
+      speeds: steadySpeeds_kmh.map((speed_kmh) => writeQuantity("speed", speed_kmh, units)),
+      highest_rpm: Math.max(...runs.candidates.map(({ peak }) => peak.motor_rpm)),
+      maxSpeed_rpm,
+      used,
+      fastest,
+      roadTop_kmh: runs.trace.max_kmh,
+      roadTop: writeQuantity("speed", runs.trace.max_kmh, units),
+      canRegenerate: job.motor.canRegenerate && job.controller.regen.isOn,
+    };
+  },
+  plot: ({ rows, speeds }) => [
+    {
+      caption: "Turns of the motor in a minute, by gear and road speed",
+      columns: [
+        { title: "Gear" },
+        { title: "Overall ratio" },
+        ...speeds.map((title) => ({ title })),
+        { title: "Top speed" },
+      ],
+      rows: rows.map(({ name, overall_ratio, turns, top }) => [name, overall_ratio.toPrecision(3), ...turns, top]),
+      note: "Hold this against your own card of gear speeds.",
+    },
+  ],
+  sentence: ({ used, highest_rpm, maxSpeed_rpm, fastest }) => {
+    const share = Math.round((100 * highest_rpm) / maxSpeed_rpm);
+    const gears = used.length === 1 ? `${used[0]} gear alone` : `gears ${used.join(", ")}`;
+    return `In ${gears} the motor turns at most ${Math.round(highest_rpm)} times a minute on this road, ${share} % of its top speed; it could do ${fastest?.top ?? "no speed"}.`;
+  },
+  attention: ({ highest_rpm, maxSpeed_rpm, fastest, roadTop_kmh, roadTop }) => {
+    if (fastest && fastest.top_kmh < roadTop_kmh) {
+      return [
+        `The road asks for ${roadTop}, the motor is at its top speed at ${fastest.top} in the highest gear used.`,
+      ];
+    }
+    return highest_rpm > 0.9 * maxSpeed_rpm
+      ? ["The motor turns above nine tenths of its top speed: for steady running choose a higher gear."]
+      : [];
+  },
+  caution:
+    "Braking by the motor on the rear axle of a light car can lock it in the wet: set it gently, try it in an empty yard, and keep the wheel brakes in full order. They must stop the car alone when the pack is full.",
+});

@@ -1,0 +1,47 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { operatingPoints } from "../charts/operatingPoints.ts";
+import { packChoice } from "../inputs/packChoice.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** Where does the motor work on this road? */
+export default defineSection({
+  name: "operatingPoints",
+  title: "Motor operating points",
+  question: "Where in its range does the motor work on this road, and what does that cost?",
+  given: (form) => html`${packChoice(form, "view-pack-points")}`,
+  inputs: ["runs", "motorMap", "packIndex", "units"],
+  compute: ({ runs, motorMap, packIndex, units }) => {
+    const run = runs.candidates[packIndex] ?? runs.candidates[0];
+    const held = Object.entries(run.limited_s).filter(([, time_s]) => time_s >= 1);
+    return {
+      run,
+      index: runs.candidates.indexOf(run),
+      map: motorMap,
+      torque: writeQuantity("torque", run.peak.motor_Nm, units),
+      power: writeQuantity("power", run.peak.motor_kW, units),
+      loss: writeQuantity("energyUse", run.distance_km > 0 ? run.ledger_Wh.motor / run.distance_km : Number.NaN, units),
+      held: held.map(([limit, time_s]) => ({ limit, time_s: Math.round(time_s) })),
+    };
+  },
+  plot: ({ run, index, map }, drawing) => {
+    if (!run.channels) return [];
+    const chart = operatingPoints({ name: run.name, index, channels: run.channels, map, contours: "loss" }, drawing);
+    return [{ caption: `Motor torque against its speed, over lines of equal loss, with pack ${run.name}`, chart }];
+  },
+  sentence: ({ run, torque, power, loss }) =>
+    `With ${run.name} the motor gives at most ${torque} and ${power}; motor and controller lose ${loss}.`,
+  attention: ({ held }) =>
+    held.map(
+      ({ limit, time_s }) => `The ${limitWords[limit] ?? limit} holds the car back for ${time_s} s of this road.`,
+    ),
+});
+
+const limitWords: Readonly<Record<string, string>> = {
+  grip: "grip of the tyres",
+  driveline: "limit of the gearbox and shafts",
+  motor: "motor",
+  controller: "controller",
+  pack: "pack",
+  heat: "heat of motor or pack",
+};

@@ -1,0 +1,75 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { packsForm } from "../inputs/packsForm.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** Which packs are on the table, and do their voltages fit? */
+export default defineSection({
+  name: "packs",
+  title: "Packs",
+  question: "Which packs are on the table, and do they fit the controller and the charger?",
+  given: (form) => html`
+    ${form.fields("module.name", "module.condition", "module.capacity_Ah", "module.mass_kg")}
+    ${form.fold(
+      "More about the module",
+      form.fields(
+        "module.origin",
+        "module.seriesCells",
+        "module.parallelCells",
+        "module.discharge.continuous_A",
+        "module.discharge.peak_A",
+        "module.charge.continuous_A",
+        "module.charge.peak_A",
+      ),
+      "module",
+    )}
+    ${packsForm(form)}
+    ${form.fold("The charger", form.fields("charger.name", "charger.efficiency_frac", "charger.max_V"), "charger")}
+  `,
+  fields: ["packs", "module", "charger"],
+  inputs: ["job", "runs", "units"],
+  compute: ({ job, runs, units }) => {
+    const volts = (value_V: number) => writeQuantity("voltage", value_V, units);
+    const { min_V, max_V } = job.controller;
+    return {
+      window: `${volts(min_V)} to ${volts(max_V)}`,
+      packs: runs.candidates.map(({ name, pack, findings }) => ({
+        name,
+        layout: `${pack.seriesModules}s${pack.parallelModules}p`,
+        nominal: writeQuantity("energy", pack.nominal_kWh, units),
+        usable: writeQuantity("energy", pack.usable_kWh, units),
+        mass: writeQuantity("mass", pack.mass_kg, units),
+        voltages: `${volts(pack.min_V)} · ${volts(pack.nominal_V)} · ${volts(pack.max_V)}`,
+        full_V: pack.max_V,
+        usable_kWh: pack.usable_kWh,
+        warnings: findings.filter(({ weight }) => weight === "warning").map(({ sentence }) => sentence),
+      })),
+    };
+  },
+  plot: ({ packs, window }) => [
+    {
+      caption: "The candidate packs",
+      columns: [
+        { title: "Pack" },
+        { title: "Modules" },
+        { title: "On the label" },
+        { title: "Usable" },
+        { title: "With boxes" },
+        { title: "Volts empty · middle · full" },
+      ],
+      rows: packs.map((pack) => [pack.name, pack.layout, pack.nominal, pack.usable, pack.mass, pack.voltages]),
+      note: `The controller works from ${window}.`,
+    },
+  ],
+  sentence: ({ packs }) => {
+    const [least, most] = [
+      packs.toSorted((a, b) => a.usable_kWh - b.usable_kWh)[0],
+      packs.toSorted((a, b) => b.usable_kWh - a.usable_kWh)[0],
+    ];
+    const count = packs.length === 1 ? "One pack is" : `${packs.length} packs are`;
+    return `${count} on the table, from ${least.usable} usable (${least.name}) to ${most.usable} (${most.name}).`;
+  },
+  attention: ({ packs }) => packs.flatMap(({ name, warnings }) => warnings.map((warning) => `${name}: ${warning}`)),
+  caution:
+    "Direct voltage above about 60 V kills. Every pack here is to be treated so, whatever it shows on the meter: who may work on it, and how, the local rules say. Gloves, one hand, disconnect open, wait, prove it dead. A damaged or unknown module stays outdoors.",
+});

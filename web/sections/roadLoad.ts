@@ -1,0 +1,74 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** What does it cost to hold a steady speed on the level? */
+export default defineSection({
+  name: "roadLoad",
+  title: "Road load",
+  question: "What does it cost to hold a steady speed on a level road?",
+  given: (form) => html`
+    ${roadLoadChoice(form)}
+    ${form.fields("vehicle.tyres.loadedRadius_mm", "vehicle.tyres.rolling_coeff")}
+    ${form.fold(
+      "More about the tyres",
+      form.fields(
+        "vehicle.tyres.rollingRise_coeff",
+        "vehicle.tyres.wheelsInertia_kgm2",
+        "vehicle.tyres.followsTemperature",
+      ),
+      "vehicle.tyres.rollingRise_coeff",
+      "vehicle.tyres.wheelsInertia_kgm2",
+    )}
+    ${form.fold(
+      "The air and the weather",
+      form.fields(
+        "environment.temperature_degC",
+        "environment.pressure_kPa",
+        "environment.headWind_kmh",
+        "environment.grip_coeff",
+        "environment.pack_degC",
+      ),
+      "environment",
+    )}
+  `,
+  fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
+  inputs: ["steady", "runs", "packIndex", "units"],
+  compute: ({ steady, runs, packIndex, units }) => ({
+    pack: runs.candidates[packIndex]?.name ?? "",
+    rows: steady.map((row) => ({
+      ...row,
+      speed: writeQuantity("speed", row.speed_kmh, units),
+      use: writeQuantity("energyUse", row.battery_Whpkm, units),
+      range: writeQuantity("distance", row.range_km, units),
+      rotation: writeQuantity("rotation", row.motor_rpm, units),
+      torque: writeQuantity("torque", row.motor_Nm, units),
+      efficiency: writeQuantity("fraction", row.efficiency_frac, units, 2),
+    })),
+  }),
+  plot: ({ rows, pack }) => [
+    {
+      caption: `Steady speeds on a level road, pack ${pack}`,
+      columns: "Speed,Energy at the pack,Range,Motor turns,Motor torque,Motor and controller"
+        .split(",")
+        .map((title) => ({ title })),
+      rows: rows.map((row) =>
+        row.isHeld
+          ? [row.speed, row.use, row.range, row.rotation, row.torque, row.efficiency]
+          : [row.speed, `not held: ${row.limit}`, "", "", "", ""],
+      ),
+      note: "Check these first: if the figure at 60 km/h is not what you expect of such a car, something above is wrong.",
+    },
+  ],
+  sentence: ({ rows }) => {
+    const held = rows.filter(({ isHeld }) => isHeld);
+    const middle = held.find(({ speed_kmh }) => speed_kmh >= 60) ?? held.at(-1);
+    if (!middle) return "The car holds none of these speeds on the level.";
+    return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} on it.`;
+  },
+  attention: ({ rows }) =>
+    rows
+      .filter(({ isHeld, speed_kmh }) => !isHeld && speed_kmh <= 80)
+      .map(({ speed, limit }) => `It does not hold ${speed}: the ${limit} ends there.`),
+});

@@ -1,0 +1,67 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** What does the car weigh with each pack in it? */
+export default defineSection({
+  name: "theCar",
+  title: "The car",
+  question: "What does it weigh as it arrives, and what will it weigh with each pack?",
+  given: (form) => html`
+    ${form.fields("vehicle.name")}
+    ${form.fields("vehicle.arriving_kg", "vehicle.load_kg", "vehicle.removed_kg", "vehicle.added_kg", "vehicle.gross_kg")}
+    ${form.fold(
+      "What else draws on the pack while driving",
+      html`${form.fields("accessories.standing_W", "accessories.dcdcEfficiency_frac")}
+      ${form.job.accessories.items.map(
+        (item, i) => html`<fieldset>
+          <legend>${item.name}</legend>
+          ${form.fields(
+            `accessories.items.${i}.power_W`,
+            `accessories.items.${i}.duty_frac`,
+            `accessories.items.${i}.supply`,
+          )}
+        </fieldset>`,
+      )}`,
+      "accessories",
+    )}
+  `,
+  fields: [
+    ..."name arriving_kg load_kg removed_kg added_kg gross_kg".split(" ").map((key) => `vehicle.${key}`),
+    "accessories",
+  ],
+  inputs: ["job", "runs", "units"],
+  compute: ({ job, runs, units }) => {
+    const say = (mass_kg: number) => writeQuantity("mass", mass_kg, units);
+    const { gross_kg } = job.vehicle;
+    const packs = runs.candidates.map(({ name, pack, testMass_kg }) => ({
+      name,
+      pack: say(pack.mass_kg),
+      driven: say(testMass_kg),
+      driven_kg: testMass_kg,
+      over: gross_kg !== undefined && testMass_kg > gross_kg ? say(testMass_kg - gross_kg) : undefined,
+      spare: gross_kg === undefined ? "plate not known" : say(gross_kg - testMass_kg),
+    }));
+    return { packs, lightest: packs.toSorted((a, b) => a.driven_kg - b.driven_kg), load: say(job.vehicle.load_kg) };
+  },
+  plot: ({ packs }) => [
+    {
+      caption: "The car as driven, people and luggage aboard",
+      columns: [
+        { title: "Pack" },
+        { title: "Pack with boxes" },
+        { title: "Car as driven" },
+        { title: "Below the plate" },
+      ],
+      rows: packs.map(({ name, pack, driven, spare, over }) => [name, pack, driven, over ? `over by ${over}` : spare]),
+    },
+  ],
+  sentence: ({ lightest, load }) => {
+    const [first, last] = [lightest[0], lightest.at(-1)];
+    return `With ${load} of people and luggage aboard it weighs from ${first.driven} (${first.name}) to ${last?.driven} (${last?.name}).`;
+  },
+  attention: ({ packs }) =>
+    packs.flatMap(({ name, over }) => (over ? [`${name}: ${over} above the gross weight on the plate.`] : [])),
+  caution:
+    "A box of modules weighs as much as a person: lift it with a hoist or with two people, and weigh the car on its wheels again before it is driven. Brakes and springs were made for the old weight.",
+});

@@ -1,0 +1,40 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { daySlider } from "../inputs/daySlider.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** Which pack is enough for the usual day, and why? */
+export default defineSection({
+  name: "whichIsEnough",
+  title: "Which pack is enough",
+  question: "Which is the smallest pack that does the usual day and has enough left?",
+  given: (form) => html`${daySlider(form)}`,
+  inputs: ["runs", "units"],
+  compute: ({ runs, units }) => ({
+    pack: runs.enough.pack,
+    sentences: runs.enough.sentences,
+    rows: runs.enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
+      name,
+      isEnough ? "enough" : "not enough",
+      writeQuantity("fraction", dayUse_frac, units),
+      writeQuantity("distance", spare_km, units),
+      why,
+    ]),
+  }),
+  plot: ({ rows }) => [
+    {
+      caption: "The packs held against the usual day",
+      columns: [
+        { title: "Pack" },
+        { title: "Is it enough?", isText: true },
+        { title: "Used by the day" },
+        { title: "Left after it" },
+        { title: "Why", isText: true },
+      ],
+      rows,
+      note: "No range here is a promise: it holds for this road, this load and this weather.",
+    },
+  ],
+  sentence: ({ sentences }) => sentences.join(" "),
+  attention: ({ pack }) => (pack === undefined ? ["None of the packs on the table is enough."] : []),
+});

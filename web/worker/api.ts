@@ -1,0 +1,13 @@
+import type { Job } from "../../shared/job/job.ts";
+import type { DriveReport, MotorMap, SteadyRow, Trace } from "../../sim/index.ts";
+
+/** What the page may ask of the simulation, which runs off the page's thread. */
+export interface SimulationApi {
+  /** The road as a trace, standard cycles read from their tables. */
+  road(job: Job, roadId: string): Promise<Trace>;
+  /** Every candidate pack over a road, with channels. */
+  drive(job: Job, trace: Trace): Promise<DriveReport>;
+  /** One pack at steady speeds on a level road. */
+  steady(job: Job, packIndex: number, speeds_kmh: readonly number[]): Promise<readonly SteadyRow[]>;
+  motorMap(job: Job, packIndex: number): Promise<MotorMap>;
+}
