@@ -45,10 +45,12 @@ export const OHM_PER_MOHM = 1e-3;
 /** Every suffix that may stand behind the underscore of a quantity's name (style: names of quantities). */
 export const unitSuffixes: readonly string[] = [
   // SI, inside sim/
-  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa KpJ A2s radpm JpK WpK Npmps Npmps2 J_per_kg".split(" "),
+  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa KpJ A2s radpm JpK WpK Npmps Npmps2 J_per_kg".split(
+    " ",
+  ),
   // at the edges
   ..."h min km mi mm in kmh mph Wh kWh kW PS bhp Ah degC deg rpm bar psi kPa uF mohm Whpkm l100km".split(" "),
-  ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Nps ms us MB kB".split(" "),
+  ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Whpkg Jpm perK Nps ms us days MB kB px percent".split(" "),
   // pure numbers
   ..."frac ratio coeff".split(" "),
 ];

@@ -43,7 +43,7 @@ export function characteristics(trace: Trace): Characteristics {
   let stops = 0;
   let hasRested = false; // since it last moved, having moved before
   let hasMoved = false;
-  let positiveWork_m2ps2 = 0;
+  let positiveWork_J_per_kg = 0;
   let maxAcceleration_mps2 = 0;
   let maxDeceleration_mps2 = 0;
   for (let i = 1; i <= last; i++) {
@@ -54,7 +54,7 @@ export function characteristics(trace: Trace): Characteristics {
     max_mps = Math.max(max_mps, v1_mps);
     maxAcceleration_mps2 = Math.max(maxAcceleration_mps2, acceleration_mps2);
     maxDeceleration_mps2 = Math.max(maxDeceleration_mps2, -acceleration_mps2);
-    if (acceleration_mps2 > 0) positiveWork_m2ps2 += 0.5 * (v1_mps * v1_mps - v0_mps * v0_mps);
+    if (acceleration_mps2 > 0) positiveWork_J_per_kg += 0.5 * (v1_mps * v1_mps - v0_mps * v0_mps);
     if (v0_mps === 0 && v1_mps === 0) stop_s += dt_s;
     if (v0_mps > 0) hasMoved = true;
     if (v1_mps === 0 && hasMoved) hasRested = true;
@@ -71,7 +71,7 @@ export function characteristics(trace: Trace): Characteristics {
     max_mps,
     stop_s,
     stops,
-    relativePositiveAcceleration_mps2: distance_m > 0 ? positiveWork_m2ps2 / distance_m : 0,
+    relativePositiveAcceleration_mps2: distance_m > 0 ? positiveWork_J_per_kg / distance_m : 0,
     maxAcceleration_mps2,
     maxDeceleration_mps2,
   };

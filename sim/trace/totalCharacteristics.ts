@@ -12,7 +12,7 @@ export function totalCharacteristics(parts: readonly Characteristics[]): Charact
   const distance_m = sum((part) => part.distance_m);
   const duration_s = sum((part) => part.duration_s);
   const stop_s = sum((part) => part.stop_s);
-  const work_m2ps2 = sum((part) => part.relativePositiveAcceleration_mps2 * part.distance_m);
+  const work_J_per_kg = sum((part) => part.relativePositiveAcceleration_mps2 * part.distance_m);
   const total = {
     distance_m,
     duration_s,
@@ -21,7 +21,7 @@ export function totalCharacteristics(parts: readonly Characteristics[]): Charact
     max_mps: largest((part) => part.max_mps),
     stop_s,
     stops: sum((part) => part.stops),
-    relativePositiveAcceleration_mps2: distance_m > 0 ? work_m2ps2 / distance_m : 0,
+    relativePositiveAcceleration_mps2: distance_m > 0 ? work_J_per_kg / distance_m : 0,
     maxAcceleration_mps2: largest((part) => part.maxAcceleration_mps2),
     maxDeceleration_mps2: largest((part) => part.maxDeceleration_mps2),
   };

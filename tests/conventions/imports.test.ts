@@ -1,0 +1,110 @@
+import { existsSync } from "node:fs";
+import { dirname, join, normalize } from "node:path";
+import ts from "typescript";
+import { describe, expect, it } from "vitest";
+import about from "../../package.json" with { type: "json" };
+import { root, sourceFiles, textOf } from "../support/sourceFiles.ts";
+
+/** Which rooms each room may import from, itself aside, and which packages. A longer path is a room within a room. */
+interface Arrow {
+  readonly rooms: readonly string[];
+  readonly packages: readonly string[];
+}
+
+const runTime = Object.keys(about.dependencies);
+const physics = ["sim/math", "sim/trace", "sim/vehicle", "sim/motor", "sim/battery"];
+const arrows: Readonly<Record<string, Arrow>> = {
+  shared: { rooms: [], packages: ["zod"] },
+  "sim/math": { rooms: ["shared", "sim/constants.ts"], packages: [] },
+  "sim/trace": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
+  "sim/vehicle": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
+  "sim/motor": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
+  "sim/battery": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
+  "sim/step": { rooms: ["shared", "sim/constants.ts", ...physics], packages: [] },
+  "sim/route": { rooms: ["shared", "sim/constants.ts", "sim/math", "sim/trace"], packages: runTime },
+  "sim/plan": { rooms: ["shared", "sim/constants.ts", ...physics, "sim/step"], packages: runTime },
+  // constants.ts and index.ts, the door.
+  sim: { rooms: ["shared", ...physics, "sim/step", "sim/route", "sim/plan"], packages: [] },
+  // The edge that knows Node; its `sheet` command may draw the client sheet. serve.ts builds the page before it serves it.
+  "sim/cli": {
+    rooms: ["shared", "sim", "web/sheet", "web/charts", "package.json"],
+    packages: [...runTime, "node:*", "vite"],
+  },
+  web: { rooms: ["shared", "sim/index.ts", "cycles"], packages: runTime },
+};
+
+interface Import {
+  readonly file: string;
+  readonly path: string;
+  /** For a relative path, what it leads to from the top of the checkout; a `?raw` is cut off. */
+  readonly target: string | undefined;
+}
+
+function importsOf(file: string): readonly Import[] {
+  return ts.preProcessFile(textOf(file), true, true).importedFiles.map(({ fileName: path }) => ({
+    file,
+    path,
+    target: path.startsWith(".") ? normalize(join(dirname(file), path.replace(/\?.*$/, ""))) : undefined,
+  }));
+}
+
+/** The innermost room of the table above that a file lies in. */
+function roomOf(file: string): string {
+  const rooms = Object.keys(arrows).filter((room) => isIn(file, room));
+  return rooms.reduce((innermost, room) => (room.length > innermost.length ? room : innermost), "");
+}
+
+function isIn(path: string, place: string): boolean {
+  return path === place || path.startsWith(`${place}/`);
+}
+
+function isPackageAllowed(path: string, packages: readonly string[]): boolean {
+  return packages.some((name) =>
+    name === "node:*" ? path.startsWith("node:") : path === name || path.startsWith(`${name}/`),
+  );
+}
+
+const files = sourceFiles("shared", "sim", "web");
+const imports = files.flatMap(importsOf);
+const tell = ({ file, path }: Import) => `${file} -> ${path}`;
+
+describe("imports", () => {
+  it("are read from every room", () => {
+    for (const room of Object.keys(arrows)) expect(files.some((file) => roomOf(file) === room)).toBe(true);
+    expect(imports.length).toBeGreaterThan(files.length);
+  });
+
+  it.each(Object.keys(arrows))("of %s lead only where its arrows point", (room) => {
+    const { rooms, packages } = arrows[room] ?? { rooms: [], packages: [] };
+    const strays = imports.filter(({ file, path, target }) => {
+      if (roomOf(file) !== room) return false;
+      if (target === undefined) return !isPackageAllowed(path, packages);
+      return roomOf(target) !== room && !rooms.some((allowed) => isIn(target, allowed));
+    });
+    expect(strays.map(tell)).toEqual([]);
+  });
+
+  it("name real files, with their ending", () => {
+    const tests = sourceFiles("tests").flatMap(importsOf);
+    const broken = [...imports, ...tests].filter(
+      ({ target }) => target !== undefined && !existsSync(join(root, target)),
+    );
+    expect(broken.map(tell)).toEqual([]);
+  });
+
+  it("never lead from one section of the notebook to another", () => {
+    const strays = imports.filter(
+      ({ file, target }) =>
+        target !== undefined &&
+        isIn(target, "web/sections") &&
+        file !== "web/sections/index.ts" &&
+        isIn(file, "web/sections"),
+    );
+    expect(strays.map(tell)).toEqual([]);
+  });
+
+  it("of the cycles take the tables as text", () => {
+    const strays = imports.filter(({ path, target }) => target && isIn(target, "cycles") && !path.endsWith(".csv?raw"));
+    expect(strays.map(tell)).toEqual([]);
+  });
+});
