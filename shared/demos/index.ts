@@ -1,4 +1,6 @@
+import bakeryVan from "./bakery-van.bellhousing.json" with { type: "json" };
 import pianoTuner from "./piano-tuner.bellhousing.json" with { type: "json" };
+import vineyardPickup from "./vineyard-pickup.bellhousing.json" with { type: "json" };
 
 /** A job to start from or to look at. Nobody's car: each of them is invented and says so. */
 export interface Demo {
@@ -8,4 +10,9 @@ export interface Demo {
   readonly document: unknown;
 }
 
-export const demos: readonly Demo[] = [{ id: "piano-tuner", title: pianoTuner.title, document: pianoTuner }];
+/** The demo jobs, the first one first. */
+export const demos: readonly Demo[] = [
+  { id: "piano-tuner", title: pianoTuner.title, document: pianoTuner },
+  { id: "bakery-van", title: bakeryVan.title, document: bakeryVan },
+  { id: "vineyard-pickup", title: vineyardPickup.title, document: vineyardPickup },
+];
