@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import type { DriveReport, MotorMap, SteadyRow, Trace } from "../../sim/index.ts";
+import type { DriveReport, MotorSurface, SteadyRow, Trace } from "../../sim/index.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
@@ -24,7 +24,7 @@ export interface Values {
   /** The pack that single-pack figures show. */
   readonly packIndex: number;
   readonly steady: readonly SteadyRow[];
-  readonly motorMap: MotorMap;
+  readonly motorSurface: MotorSurface;
 }
 
 /** What the person looks at; not part of the job. */
@@ -69,9 +69,9 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
       ask: (values: Values) => simulation.steady(values.machine, values.packIndex, steadySpeeds_kmh),
     },
     {
-      name: "motorMap",
+      name: "motorSurface",
       inputs: ["machine", "packIndex"],
-      ask: (values: Values) => simulation.motorMap(values.machine, values.packIndex),
+      ask: (values: Values) => simulation.motorSurface(values.machine, values.packIndex),
     },
   ];
 }

@@ -10,14 +10,14 @@ export default defineSection({
   title: "Motor operating points",
   question: "Where in its range does the motor work on this road, and what does that cost?",
   given: (form) => html`${packChoice(form, "view-pack-points")}`,
-  inputs: ["runs", "motorMap", "packIndex", "units"],
-  compute: ({ runs, motorMap, packIndex, units }) => {
+  inputs: ["runs", "motorSurface", "packIndex", "units"],
+  compute: ({ runs, motorSurface, packIndex, units }) => {
     const run = runs.candidates[packIndex] ?? runs.candidates[0];
     const held = Object.entries(run.limited_s).filter(([, time_s]) => time_s >= 1);
     return {
       run,
       index: runs.candidates.indexOf(run),
-      map: motorMap,
+      map: motorSurface,
       torque: writeQuantity("torque", run.peak.motor_Nm, units),
       power: writeQuantity("power", run.peak.motor_kW, units),
       loss: writeQuantity("energyUse", run.distance_km > 0 ? run.ledger_Wh.motor / run.distance_km : Number.NaN, units),

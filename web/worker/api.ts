@@ -1,5 +1,5 @@
 import type { Job } from "../../shared/job/job.ts";
-import type { DriveReport, MotorMap, SteadyRow, Trace } from "../../sim/index.ts";
+import type { DriveReport, MotorSurface, SteadyRow, Trace } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
 export interface SimulationApi {
@@ -9,5 +9,5 @@ export interface SimulationApi {
   drive(job: Job, trace: Trace): Promise<DriveReport>;
   /** One pack at steady speeds on a level road. */
   steady(job: Job, packIndex: number, speeds_kmh: readonly number[]): Promise<readonly SteadyRow[]>;
-  motorMap(job: Job, packIndex: number): Promise<MotorMap>;
+  motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;
 }

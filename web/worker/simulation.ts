@@ -1,20 +1,20 @@
 import { expose, transfer } from "comlink";
-import { type DriveReport, driveJob, motorMap, roadTrace, steadyTable } from "../../sim/index.ts";
+import { type DriveReport, driveJob, motorSurface, roadTrace, steadyTable } from "../../sim/index.ts";
 import type { SimulationApi } from "./api.ts";
 import { cycleText } from "./cycleText.ts";
 
 /** The worker's side: the same simulation as the command line, and nothing of its own. */
 const api: SimulationApi = {
   async road(job, roadId) {
-    const road = job.roads.find(({ id }) => id === roadId);
-    return roadTrace(job, roadId, road?.kind === "cycle" ? await cycleText(road.cycle) : {});
+    const road = job.roads.find(({ id }) => id === roadId) ?? job.roads[0];
+    return roadTrace(road, road.kind === "cycle" ? await cycleText(road.cycle) : {});
   },
   async drive(job, trace) {
     const report = driveJob(job, trace, { channels: true });
     return transfer(report, columnsOf(report));
   },
   steady: async (job, packIndex, speeds_kmh) => steadyTable(job, packIndex, speeds_kmh),
-  motorMap: async (job, packIndex) => motorMap(job, packIndex),
+  motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
 };
 
 /** The memory of all columns, which is handed over instead of copied. */

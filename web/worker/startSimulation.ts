@@ -11,6 +11,6 @@ export function startSimulation(): SimulationApi {
     road: (job, roadId) => ask("road", () => remote.road(job, roadId)),
     drive: (job, trace) => ask("drive", () => remote.drive(job, trace)),
     steady: (job, packIndex, speeds_kmh) => ask("steady", () => remote.steady(job, packIndex, speeds_kmh)),
-    motorMap: (job, packIndex) => ask("motorMap", () => remote.motorMap(job, packIndex)),
+    motorSurface: (job, packIndex) => ask("motorSurface", () => remote.motorSurface(job, packIndex)),
   };
 }
