@@ -6,7 +6,7 @@ import { partOf } from "./part.ts";
 export const TyresPart = partOf(Tyres);
 export type TyresPart = z.infer<typeof TyresPart>;
 
-const rig = "[Wong2001, ch. 1]";
+const rig = "[Wong2008, ch. 1]";
 const remembered = "from memory, unconfirmed";
 const stands = "measure the rolling circumference instead";
 

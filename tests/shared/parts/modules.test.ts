@@ -20,13 +20,13 @@ it("there are reclaimed and new ones of both chemistries", () => {
 describe.each(modules.map(({ id, data }) => [id, data] as const))("%s", (_, module) => {
   it("weighs what its energy usually weighs", () => {
     // Common practice, no source: 90 to 160 Wh/kg reclaimed, 130 to 180 new; iron phosphate 100 to 140 whichever.
-    const [low_WhpKg, high_WhpKg] = module.condition === "reclaimed" ? [90, 160] : [130, 180];
-    const density_WhpKg = energy_Wh(module) / module.mass_kg;
-    expect(density_WhpKg).toBeGreaterThan(low_WhpKg);
-    expect(density_WhpKg).toBeLessThan(high_WhpKg);
+    const [low_Whpkg, high_Whpkg] = module.condition === "reclaimed" ? [90, 160] : [130, 180];
+    const density_Whpkg = energy_Wh(module) / module.mass_kg;
+    expect(density_Whpkg).toBeGreaterThan(low_Whpkg);
+    expect(density_Whpkg).toBeLessThan(high_Whpkg);
     if (module.chemistry === "ironPhosphate") {
-      expect(density_WhpKg).toBeGreaterThan(100);
-      expect(density_WhpKg).toBeLessThan(140);
+      expect(density_Whpkg).toBeGreaterThan(100);
+      expect(density_Whpkg).toBeLessThan(140);
     }
   });
 

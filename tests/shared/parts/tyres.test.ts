@@ -24,7 +24,7 @@ it.each(bands)("%s rolls within %f to %f, ends and all", (id, low, high) => {
 });
 
 describe("the period tyres follow the rig's law with speed", () => {
-  // 0.0136 + 0.40e-7 v^2 radial, 0.0169 + 0.19e-6 v^2 bias-ply, v in km/h [Wong2001, ch. 1], from memory. Values of the
+  // 0.0136 + 0.40e-7 v^2 radial, 0.0169 + 0.19e-6 v^2 bias-ply, v in km/h [Wong2008, ch. 1], from memory. Values of the
   // law to its printed digits: half of the last one is allowed.
   it.each([
     ["period-radial", 80, 0.013856],
