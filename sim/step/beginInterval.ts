@@ -42,9 +42,11 @@ export function beginInterval(model: Model, state: State, interval: Interval, ta
   interval.gear = gearFor(model.gearUp_mps, 0.5 * (state.speed_mps + target_mps));
 }
 
-/** The share of full that is left at x between where none is left and where all is; steps where the two meet. */
+/** The share of full that is left at x between where none is left and where all is; a jump at `none` where the two meet. */
 export function share(x: number, none: number, full: number): number {
-  return full > none ? Math.min(1, Math.max(0, (x - none) / (full - none))) : x > none ? 1 : 0;
+  if (x <= none) return 0;
+  if (x >= full) return 1;
+  return (x - none) / (full - none);
 }
 
 function derating_frac(heat: Heat, temperature_K: number): number {
@@ -53,8 +55,9 @@ function derating_frac(heat: Heat, temperature_K: number): number {
 
 function currentWithin_A(limit: CurrentLimit, used_A2s: number, dt_s: number): number {
   const { continuous_A, peak_A } = limit;
-  const left_A2s = Math.max(0, limit.budget_A2s - used_A2s);
-  return Math.min(peak_A, Math.sqrt(continuous_A * continuous_A + left_A2s / dt_s));
+  const beyond_A2 = Math.max(0, limit.budget_A2s - used_A2s) / dt_s;
+  const squared_A2 = continuous_A * continuous_A + beyond_A2;
+  return squared_A2 >= peak_A * peak_A ? peak_A : Math.sqrt(squared_A2);
 }
 
 function gearFor(gearUp_mps: Float64Array, mean_mps: number): number {
