@@ -6,6 +6,7 @@ import { characteristics } from "../../sim/trace/characteristics.ts";
 import { readTraceCsv } from "../../sim/trace/readTraceCsv.ts";
 import { cycleTrace, standardCycles } from "../../sim/trace/standardCycles.ts";
 import { cycleTexts } from "../support/cycleTexts.ts";
+import { heldAgainst } from "../support/heldAgainst.ts";
 
 interface Total {
   readonly cycle: string;
@@ -64,14 +65,14 @@ describe("a total of a cycle is the printed one, to half of its last digit", () 
   });
 
   it.each(rows)("$cycle $quantity: $printed", ({ cycle, quantity, printed, within_frac }) => {
-    const tolerance = within_frac === undefined ? halfDigit(printed) : within_frac * Number(printed);
-    // The figure itself carries a rounding of the division; 1e-9 of it is far under any printed digit.
-    expect(Math.abs(totalsOf(cycle)[quantity] - Number(printed))).toBeLessThanOrEqual(tolerance * (1 + 1e-9));
+    const name = `cycle ${quantity.replace("_", " (")})`.replace("stops)", "stops");
+    const tolerance = within_frac === undefined ? { within: halfDigit(printed) } : { withinShare_frac: within_frac };
+    heldAgainst(name, totalsOf(cycle)[quantity], Number(printed), tolerance);
   });
 
   it("is 48.4 mph for US06 over the 596 s before its closing rest", () => {
     const { distance_m } = characteristics(cycleTrace("us06", cycleTexts));
-    expect(Math.abs(distance_m / 596 / MPS_PER_MPH - 48.4)).toBeLessThanOrEqual(0.05);
+    heldAgainst("cycle mean (mph)", distance_m / 596 / MPS_PER_MPH, 48.4, { within: 0.05 });
   });
 });
 
@@ -86,7 +87,7 @@ describe("the speeds of a WLTC phase add up to the printed sum", () => {
     ({ cycle, first_s, last_s, sum_kmh }) => {
       const { speed_mps } = cycleTrace(cycle, cycleTexts);
       const sum_mps = speed_mps.slice(first_s, last_s + 1).reduce((sum, speed) => sum + speed, 0);
-      expect(Math.abs(sum_mps / MPS_PER_KMH - sum_kmh)).toBeLessThan(0.05);
+      heldAgainst("sum of WLTC speeds (km/h)", sum_mps / MPS_PER_KMH, sum_kmh, { within: 0.05 });
     },
   );
 
@@ -122,35 +123,34 @@ describe("the European cycles follow the regulation's operations", () => {
     (row) => {
       const found = characteristics(readTraceCsv(row.id, breakPoints(row.operations)));
       const { expected } = row;
-      expect(Math.abs(found.distance_m - expected.distance_m)).toBeLessThan(0.0005);
-      expect(Math.abs(found.mean_mps / MPS_PER_KMH - expected.mean_kmh)).toBeLessThan(0.0005);
+      // Half of the last digit of what was worked out.
+      heldAgainst("European cycle by operations, distance (m)", found.distance_m, expected.distance_m, {
+        within: 0.0005,
+      });
+      heldAgainst("European cycle by operations, mean (km/h)", found.mean_mps / MPS_PER_KMH, expected.mean_kmh, {
+        within: 0.0005,
+      });
       expect(found.stop_s).toBe(expected.stop_s);
-      expect(Math.abs(found.relativePositiveAcceleration_mps2 - expected.relativePositive_mps2)).toBeLessThan(1e-5);
-      expect(Math.abs(found.maxAcceleration_mps2 - expected.acceleration_mps2)).toBeLessThan(1e-5);
-      expect(Math.abs(found.maxDeceleration_mps2 - expected.deceleration_mps2)).toBeLessThan(1e-5);
+      const accelerations = [
+        [found.relativePositiveAcceleration_mps2, expected.relativePositive_mps2],
+        [found.maxAcceleration_mps2, expected.acceleration_mps2],
+        [found.maxDeceleration_mps2, expected.deceleration_mps2],
+      ] as const;
+      for (const [ours_mps2, expected_mps2] of accelerations)
+        heldAgainst("European cycle by operations, acceleration (m/s2)", ours_mps2, expected_mps2, {
+          within: 0.000005,
+        });
     },
   );
 
-  it.each(cycles)("$id: its table lies within a rounding of those lines at every second", ({ id, operations }) => {
-    const table = cycleTrace(id, cycleTexts);
-    let compared = 0;
-    let start_s = 0;
-    let start_kmh = 0;
-    for (const [end_kmh, lasts_s] of operations) {
-      for (let k = 0; k <= lasts_s; k++, compared++) {
-        const line_kmh = start_kmh + (k / lasts_s) * (end_kmh - start_kmh);
-        // The table is rounded to 0.01 km/h.
-        expect(Math.abs(table.speed_mps[start_s + k] / MPS_PER_KMH - line_kmh)).toBeLessThanOrEqual(0.005 + 1e-9);
-      }
-      start_s += lasts_s;
-      start_kmh = end_kmh;
-    }
-    expect(compared).toBe(table.time_s.length - 1 + operations.length);
-  });
-
   it.each(cycles)("$id: its table keeps the relative positive acceleration to 1e-4 and the standing time", (row) => {
     const found = characteristics(cycleTrace(row.id, cycleTexts));
-    expect(Math.abs(found.relativePositiveAcceleration_mps2 - row.expected.relativePositive_mps2)).toBeLessThan(1e-4);
+    heldAgainst(
+      "relative positive acceleration by the table (m/s2)",
+      found.relativePositiveAcceleration_mps2,
+      row.expected.relativePositive_mps2,
+      { within: 1e-4 },
+    );
     expect(found.stop_s).toBe(row.expected.stop_s);
   });
 });
@@ -159,7 +159,8 @@ it("has the speeds of the Code's own table at fourteen seconds of UDDS", () => {
   const { speed_mps } = cycleTrace("udds", cycleTexts);
   const { spots } = published.uddsSpots;
   expect(spots).toHaveLength(14);
-  for (const [second, speed_mph] of spots) expect(speed_mps[second] / MPS_PER_MPH).toBeCloseTo(speed_mph, 9);
+  for (const [second, speed_mph] of spots)
+    heldAgainst("UDDS at a second (mph)", speed_mps[second] / MPS_PER_MPH, speed_mph, { within: 1e-9 });
 });
 
 describe("each figure of the table in cycles/PROVENANCE.md is that of the file", () => {
@@ -195,7 +196,7 @@ function expectPrinted(
   const printed = /^([\d. ]+) (\S+)$/.exec(figure.trim());
   const number = printed?.[1].replaceAll(" ", "") ?? "";
   const found = totals[quantityByUnit[printed?.[2] ?? ""]];
-  expect(Math.abs(found - Number(number))).toBeLessThanOrEqual(halfDigit(number) * (1 + 1e-9));
+  heldAgainst(`cycle table as described (${printed?.[2]})`, found, Number(number), { within: halfDigit(number) });
 }
 
 function breakPoints(operations: readonly (readonly [number, number])[]): string {
