@@ -4,6 +4,17 @@ import { demos } from "../../shared/demos/index.ts";
 import { readJob, readJobText } from "../../shared/job/readJob.ts";
 import { modules } from "../../shared/parts/modules.ts";
 import { motors } from "../../shared/parts/motors.ts";
+import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import { readQuantity } from "../../shared/quantity.ts";
+
+/** How the field at the end of a path is read. */
+const kindsByEnd: readonly [RegExp, QuantityKind][] = [
+  [/_kg$/, "mass"],
+  [/_km$/, "distance"],
+  [/_Nm$/, "torque"],
+  [/\.gear_ratio$/, "gearRatio"],
+  [/\.finalDrive_ratio$/, "finalDrive"],
+];
 
 /** The value at a path such as `vehicle.tyres.loadedRadius_mm` or `packs.0.name`, undefined where there is none. */
 function valueAt(document: unknown, path: string): unknown {
@@ -43,6 +54,19 @@ describe.each(demos.map(({ id, document }) => [id, document] as const))("%s", (i
     const paths = Object.keys(job.origins);
     expect(paths.length).toBeGreaterThanOrEqual(20);
     expect(paths.filter((path) => valueAt(document, path) === undefined)).toEqual([]);
+  });
+
+  it("holds what was typed, as the field would have understood it", () => {
+    const typed = Object.entries(job.origins).filter(([, origin]) => origin.typed !== undefined);
+    expect(typed.length).toBeGreaterThanOrEqual(3);
+    for (const [path, origin] of typed) {
+      const kind = kindsByEnd.find(([end]) => end.test(path))?.[1];
+      if (!kind) throw new Error(`no kind of quantity for ${path}`);
+      const reading = readQuantity(kind, origin.typed ?? "", { cwt: "112" });
+      const read = reading.ok && !reading.unknown ? reading.value : Number.NaN;
+      // The file rounds to three digits at the least: half of the third one.
+      expect(Math.abs(Number(valueAt(document, path)) / read - 1), path).toBeLessThan(0.005);
+    }
   });
 
   it("knows measured, handbook, usual and guessed values", () => {
