@@ -20,6 +20,8 @@ export default defineConfig({
   test: {
     reporters: ["default", new CountReporter()],
     environment: "node",
+    // The machine of the gate has two cores, and the usual "all but one" would leave half of it idle.
+    maxWorkers: "100%",
     // A run that finds no test at all has failed.
     passWithNoTests: false,
     coverage: { provider: "v8", include: ["shared/**/*.ts", "sim/**/*.ts", "web/**/*.ts"] },
@@ -34,8 +36,6 @@ export default defineConfig({
           globalSetup: ["tests/support/builtNotebook.ts"],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          // Each file drives a browser of several processes; two files at once keep two cores busy.
-          maxWorkers: 2,
           benchmark: { include: [] },
         },
       },
