@@ -11,6 +11,7 @@ import { shownQuantity } from "./shownQuantity.ts";
 export function enterQuantity(paper: Paper, path: string, field: QuantityFieldSpec, typed: string): void {
   const { desk, typing, remembered, view } = paper;
   typing.value = { path, text: typed };
+  paper.typedHere.add(path);
   const about = { what: field.label };
   const { unit } = shownQuantity(field.kind, atPath(desk.job.value, path), undefined, view.units.value);
   const isEmpty = typed.trim() === "";

@@ -16,6 +16,8 @@ export type Field =
       readonly usual?: Usual;
       /** May be left empty: the job does without it. */
       readonly isOptional?: boolean;
+      /** A thing that is decided, not a fact of the car: nobody asks where it comes from. */
+      readonly isChosen?: boolean;
     }
   | { readonly type: "line" | "text"; readonly label: string; readonly help?: string; readonly isOptional?: boolean }
   | {
@@ -26,7 +28,7 @@ export type Field =
     }
   | { readonly type: "yesNo"; readonly label: string; readonly help?: string };
 
-type Aside = { help?: string; usual?: Usual; isOptional?: boolean };
+type Aside = { help?: string; usual?: Usual; isOptional?: boolean; isChosen?: boolean };
 
 function quantity(kind: QuantityKind, label: string, aside: Aside = {}): Field {
   return { type: "quantity", kind, label, ...aside };
@@ -37,6 +39,7 @@ function usual(value: number, why: string): { usual: Usual } {
 }
 
 const optional = { isOptional: true } as const;
+const chosen = { isChosen: true } as const;
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
 /** Every field of the page by its path in the job; `*` stands for a place in a list. */
@@ -94,13 +97,14 @@ export const fieldList: Readonly<Record<string, Field>> = {
   "vehicle.roadLoad.f2_Npkmh2": quantity("dragSquare", "Term that grows with speed squared"),
   "vehicle.roadLoad.mass_kg": quantity("mass", "Weight at the coast-down", { help: "As it rolled, people in it." }),
 
-  "environment.temperature_degC": quantity("temperature", "Air temperature"),
-  "environment.pressure_kPa": quantity("airPressure", "Air pressure"),
-  "environment.headWind_kmh": quantity("speed", "Head wind"),
+  "environment.temperature_degC": quantity("temperature", "Air temperature", { ...chosen }),
+  "environment.pressure_kPa": quantity("airPressure", "Air pressure", { ...chosen }),
+  "environment.headWind_kmh": quantity("speed", "Head wind", { ...chosen }),
   "environment.grip_coeff": quantity("coefficient", "Grip of the road", {
+    ...chosen,
     help: "Dry tarmac about 0.8, wet about 0.5.",
   }),
-  "environment.pack_degC": quantity("temperature", "Temperature of the pack at the start", { ...optional }),
+  "environment.pack_degC": quantity("temperature", "Temperature of the pack at the start", { ...chosen, ...optional }),
 
   "accessories.standing_W": quantity("accessoryPower", "Standing draw", {
     help: "Contactors, controller, pump: on whenever the car is.",
@@ -157,26 +161,32 @@ export const fieldList: Readonly<Record<string, Field>> = {
   }),
   "motor.mass_kg": quantity("mass", "Mass of the motor"),
 
-  "driveline.shifting.up_kmh.*": quantity("speed", "Change up at", { help: "Into the next higher of the gears used." }),
+  "driveline.shifting.up_kmh.*": quantity("speed", "Change up at", {
+    ...chosen,
+    help: "Into the next higher of the gears used.",
+  }),
 
   "controller.name": { type: "line", label: "Controller" },
   "controller.min_V": quantity("voltage", "Lowest pack voltage it works at"),
   "controller.max_V": quantity("voltage", "Highest pack voltage it stands"),
   "controller.torqueCap_Nm": quantity("torque", "Torque cap set in the controller", {
+    ...chosen,
     ...optional,
     help: "Set to spare the gearbox, at the motor shaft.",
   }),
-  "controller.power_kW": quantity("power", "Most power it takes from the pack", { ...optional }),
-  "controller.current_A": quantity("current", "Most current it takes from the pack", { ...optional }),
+  "controller.power_kW": quantity("power", "Most power it takes from the pack", { ...chosen, ...optional }),
+  "controller.current_A": quantity("current", "Most current it takes from the pack", { ...chosen, ...optional }),
   "controller.regen.isOn": { type: "yesNo", label: "Regenerative braking is on" },
-  "controller.regen.torque_Nm": quantity("torque", "Regen limit at the motor shaft", { ...optional }),
-  "controller.regen.power_kW": quantity("power", "Regen limit in power", { ...optional }),
-  "controller.regen.current_A": quantity("current", "Regen limit in current", { ...optional }),
-  "controller.regen.wheelForce_N": quantity("force", "Regen limit at the tyres", { ...optional }),
+  "controller.regen.torque_Nm": quantity("torque", "Regen limit at the motor shaft", { ...chosen, ...optional }),
+  "controller.regen.power_kW": quantity("power", "Regen limit in power", { ...chosen, ...optional }),
+  "controller.regen.current_A": quantity("current", "Regen limit in current", { ...chosen, ...optional }),
+  "controller.regen.wheelForce_N": quantity("force", "Regen limit at the tyres", { ...chosen, ...optional }),
   "controller.regen.fadeNone_kmh": quantity("speed", "No regen below", {
+    ...chosen,
     ...usual(5, "none below 8 to 12 km/h in full"),
   }),
   "controller.regen.fadeFull_kmh": quantity("speed", "Full regen above", {
+    ...chosen,
     ...usual(12, "none below 8 to 12 km/h in full"),
   }),
 
@@ -199,14 +209,26 @@ export const fieldList: Readonly<Record<string, Field>> = {
   "module.charge.peak_A": quantity("current", "Charge for a moment"),
 
   "packs.*.name": { type: "line", label: "Name of the pack" },
-  "packs.*.seriesModules": quantity("count", "Modules in series"),
-  "packs.*.parallelModules": quantity("count", "Strings in parallel"),
-  "packs.*.ceiling_frac": quantity("fraction", "Charged up to", { ...usual(0.95, "top twentieth left alone") }),
-  "packs.*.floor_frac": quantity("fraction", "Driven down to", { ...usual(0.1, "bottom tenth left alone") }),
+  "packs.*.seriesModules": quantity("count", "Modules in series", { ...chosen }),
+  "packs.*.parallelModules": quantity("count", "Strings in parallel", { ...chosen }),
+  "packs.*.ceiling_frac": quantity("fraction", "Charged up to", {
+    ...chosen,
+    ...usual(0.95, "top twentieth left alone"),
+  }),
+  "packs.*.floor_frac": quantity("fraction", "Driven down to", { ...chosen, ...usual(0.1, "bottom tenth left alone") }),
   "packs.*.boxes_frac": quantity("fraction", "Boxes, bars and lids, on the mass of modules", {
     ...usual(0.28, "20 to 35 % on top of the modules"),
   }),
   "packs.*.leads_mohm": quantity("resistance", "Leads, fuses and contactors", { ...usual(5, "common practice") }),
+
+  "allowance.winter_ratio": quantity("coefficient", "A winter's day takes, times today's energy", {
+    ...chosen,
+    ...usual(1.33, "a third more: heater, cold tyres, cold pack"),
+  }),
+  "allowance.aged_frac": quantity("fraction", "Left of the pack when it is old", {
+    ...chosen,
+    ...usual(0.75, "0.70 to 0.85 after ten years; nobody can promise it"),
+  }),
 
   "charger.name": { type: "line", label: "Charger" },
   "charger.efficiency_frac": quantity("fraction", "Efficiency of the charger", {

@@ -19,6 +19,8 @@ export interface Paper {
   /** What was asked once and need not be asked again, such as which hundredweight is meant. */
   readonly remembered: Signal<Pick<QuantityOptions, "cwt" | "gallon">>;
   readonly view: PageView;
+  /** Paths typed in since the job was opened: only there is asked what only the person can say. */
+  readonly typedHere: Set<string>;
 }
 
 /** What the person looks at; no part of the job. */
@@ -26,7 +28,8 @@ export interface PageView {
   readonly units: Signal<UnitHabit>;
   readonly roadId: Signal<string>;
   readonly along: Signal<Along>;
-  readonly packIndex: Signal<number>;
+  /** Nothing chosen: the pack that is enough. */
+  readonly packIndex: Signal<number | undefined>;
 }
 
 /** The fields of a section, drawn from the job as it is now. */
@@ -34,10 +37,10 @@ export interface Form {
   readonly job: Job;
   readonly desk: Desk;
   readonly view: PageView;
-  /** The field of a path of the job. */
-  field(path: string): TemplateResult;
+  /** The field of a path of the job; `label` where its own words would not tell it from its neighbours. */
+  field(path: string, label?: string): TemplateResult;
   /** Several fields side by side. */
-  fields(...paths: readonly string[]): TemplateResult;
+  fields(...fields: readonly (string | TemplateResult)[]): TemplateResult;
   /** Fields that a first answer does without, folded away under a few words. */
   fold(words: string, content: TemplateResult, ...paths: readonly string[]): TemplateResult;
 }
@@ -47,9 +50,9 @@ export function createPaper(desk: Desk): Paper {
     units: signal<UnitHabit>("metric"),
     roadId: signal(desk.job.peek().roads[0].id),
     along: signal<Along>("time"),
-    packIndex: signal(0),
+    packIndex: signal<number | undefined>(undefined),
   };
-  return { desk, typing: signal(undefined), remembered: signal({}), view };
+  return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set() };
 }
 
 export function createForm(paper: Paper): Form {
@@ -58,14 +61,15 @@ export function createForm(paper: Paper): Form {
     job: desk.job.value,
     desk,
     view: paper.view,
-    field(path) {
-      const field = fieldAt(path);
+    field(path, label) {
+      const field = { ...fieldAt(path), ...(label !== undefined && { label }) };
       if (field.type === "quantity") return quantityField(paper, path, field);
       if (field.type === "choice") return choiceField(paper, path, field);
       if (field.type === "yesNo") return yesNoField(paper, path, field);
       return textField(paper, path, field);
     },
-    fields: (...paths) => html`<div class="fields">${paths.map((path) => form.field(path))}</div>`,
+    fields: (...fields) =>
+      html`<div class="fields">${fields.map((each) => (typeof each === "string" ? form.field(each) : each))}</div>`,
     fold(words, content, ...paths) {
       const wrong = paths.filter((path) => desk.drafts.value[path] !== undefined).length;
       const note = wrong === 0 ? nothing : html` <span class="to-mend">(${wrong} to mend)</span>`;

@@ -7,10 +7,13 @@ export function packChoice(form: Form, id: string): TemplateResult {
   return viewChoice(
     id,
     "The pack to look at",
-    form.job.packs.map(({ name }, i) => ({ key: String(i), words: name })),
-    String(form.view.packIndex.value),
+    [
+      { key: "", words: "the one that is enough" },
+      ...form.job.packs.map(({ name }, i) => ({ key: String(i), words: name })),
+    ],
+    String(form.view.packIndex.value ?? ""),
     (key) => {
-      form.view.packIndex.value = Number(key);
+      form.view.packIndex.value = key === "" ? undefined : Number(key);
     },
   );
 }

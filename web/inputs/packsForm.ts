@@ -20,13 +20,29 @@ export function packsForm(form: Form): TemplateResult {
     desk.change("A pack more", (sheet) => withEntry(sheet, "packs", index + 1, pack, index));
   };
   const remove = (index: number) => {
-    if (view.packIndex.peek() >= packs.length - 1) view.packIndex.value = packs.length - 2;
+    view.packIndex.value = undefined;
     desk.change(`${packs[index].name} taken out`, (sheet) => withoutEntry(sheet, "packs", index));
   };
   return html`${packs.map(
     (pack, i) => html`<fieldset class="pack">
-        <legend>${pack.name}</legend>
-        ${form.fields(`packs.${i}.name`, `packs.${i}.seriesModules`, `packs.${i}.parallelModules`)}
+        <legend class="unseen">${pack.name}</legend>
+        ${form.fields(
+          `packs.${i}.name`,
+          `packs.${i}.seriesModules`,
+          `packs.${i}.parallelModules`,
+          html`<p class="buttons">
+          ${
+            packs.length < MOST_PACKS
+              ? html`<button type="button" @click=${() => copy(i)}>Copy<span class="unseen"> ${pack.name}</span></button>`
+              : nothing
+          }
+          ${
+            packs.length > 1
+              ? html`<button type="button" @click=${() => remove(i)}>Take out<span class="unseen"> ${pack.name}</span></button>`
+              : nothing
+          }
+        </p>`,
+        )}
         ${form.fold(
           "Window, boxes, leads",
           form.fields(
@@ -40,18 +56,6 @@ export function packsForm(form: Form): TemplateResult {
           `packs.${i}.boxes_frac`,
           `packs.${i}.leads_mohm`,
         )}
-        <p class="buttons">
-          ${
-            packs.length < MOST_PACKS
-              ? html`<button type="button" @click=${() => copy(i)}>Copy<span class="unseen"> ${pack.name}</span></button>`
-              : nothing
-          }
-          ${
-            packs.length > 1
-              ? html`<button type="button" @click=${() => remove(i)}>Take out<span class="unseen"> ${pack.name}</span></button>`
-              : nothing
-          }
-        </p>
       </fieldset>`,
   )}
     <p class="aside">${packs.length} of at most ${MOST_PACKS} packs. Copy one and change it to add another.</p>`;

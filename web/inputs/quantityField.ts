@@ -50,10 +50,10 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
       />
       <span class="unit">${isBare ? shown.unit : nothing}</span>
     </span>
-    ${value === undefined && !draft ? nothing : originChoice(paper, path, field)}
-    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading) : [])}
+    ${field.isChosen || (value === undefined && !draft) ? nothing : originChoice(paper, path, field)}
+    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, paper.typedHere.has(path)) : [])}
     ${asked(
-      reading,
+      paper.typedHere.has(path) ? reading : undefined,
       isTyping,
       (typed) => {
         enter(typed);
@@ -72,11 +72,11 @@ function leave({ typing, desk }: Paper) {
 }
 
 /** `14 1/4 cwt = 724 kg`, without what was typed anyway. */
-function understood(reading: Extract<QuantityReading, { ok: true; unknown: false }>): string[] {
+function understood(reading: Extract<QuantityReading, { ok: true; unknown: false }>, isTypedHere: boolean): string[] {
   const shown = reading.understood.includes(" = ")
     ? reading.understood.slice(reading.understood.indexOf(" = ") + 1)
     : "";
-  return [shown, ...reading.notes].filter((part) => part !== "");
+  return [shown, ...(isTypedHere ? reading.notes : [])].filter((part) => part !== "");
 }
 
 /** What only the person can say, or what was likely meant, as buttons that write it. */

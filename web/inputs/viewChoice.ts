@@ -8,8 +8,7 @@ export function viewChoice(
   chosen: string,
   choose: (key: string) => void,
 ): TemplateResult {
-  return html`<div class="fields">
-    <div class="field is-words">
+  return html`<div class="field is-words">
       <label for=${id}>${label}</label>
       <span class="entry">
         <select id=${id} @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
@@ -17,6 +16,5 @@ export function viewChoice(
         </select>
       </span>
       <span class="as-printed">${choices.find(({ key }) => key === chosen)?.words ?? ""}</span>
-    </div>
-  </div>`;
+    </div>`;
 }

@@ -7,6 +7,7 @@ export function contentsView(
   sections: readonly AnySection[],
   standings: readonly Standing[],
   reading: string,
+  isWide: boolean,
 ): TemplateResult {
   const toDo = standings.filter(({ needsAttention }) => needsAttention).length;
   const items = sections.map(({ name, title }, i) => {
@@ -18,7 +19,7 @@ export function contentsView(
     </li>`;
   });
   const summary = toDo === 0 ? "all in order" : `${toDo} of ${sections.length} need a look`;
-  return html`<details class="contents-fold" open>
+  return html`<details class="contents-fold" ?open=${isWide}>
     <summary><span>Contents</span> <span class="standing">${summary}</span></summary>
     <ol>${items}</ol>
   </details>`;

@@ -26,6 +26,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const { sections, desk, paper } = notebook;
   const turns = createTurns();
   const spoken = signal("");
+  const isWide = matchMedia("(min-width: 70rem)").matches;
   const reading = signal(sections[0]?.name ?? "");
   const figureCounts = sections.map(() => signal(0));
 
@@ -46,7 +47,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
   effect(() => {
     const standings = sections.map((section, i) => standingOf(section, readings[i].value, desk.drafts.value));
-    render(contentsView(sections, standings, reading.value), place("contents"));
+    render(contentsView(sections, standings, reading.value, isWide), place("contents"));
   });
   effect(() => {
     render(spoken.value, place("status"));
@@ -73,7 +74,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 /** The finding of the last question, which is the one the client came with. */
 function shortAnswer(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
   const reading = readings.at(-1)?.value;
-  return reading?.state === "ready" ? (sections.at(-1)?.sentence(reading.value as never) ?? "") : "";
+  return reading?.state === "ready" ? (sections.at(-1)?.inShort?.(reading.value as never) ?? "") : "";
 }
 
 function fillGiven(section: AnySection, places: Places, paper: Paper): void {
@@ -155,7 +156,7 @@ function distanceFromView(element: HTMLElement): number {
 
 /** Width that figures are drawn for, following the page's in steps, so that a window being dragged draws few times. */
 function watchWidth(page: HTMLElement): ReadonlySignal<number> {
-  const body = page.querySelector<HTMLElement>(".worked .body") ?? page;
+  const body = page.querySelector<HTMLElement>(".finding .body") ?? page;
   const step_px = 20;
   const stepped = () => Math.max(320, Math.min(1200, Math.floor(body.clientWidth / step_px) * step_px));
   const width_px = signal(stepped());

@@ -35,6 +35,8 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
   readonly compute: (values: Pick<Values, Name>) => Result;
   readonly plot: (result: Result, drawing: Drawing) => readonly Worked[];
   readonly sentence: (result: Result) => string;
+  /** The finding in its shortest form, for the head of the page. */
+  readonly inShort?: (result: Result) => string;
   /** What in the result needs somebody's attention, a sentence each. */
   readonly attention?: (result: Result) => readonly string[];
   /** Where the work can hurt someone. */
@@ -42,11 +44,13 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
 }
 
 /** A section with its result's type kept between its parts and forgotten behind them. */
-export interface AnySection extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "attention"> {
+export interface AnySection
+  extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "inShort" | "attention"> {
   readonly inputs: readonly (keyof Values)[];
   readonly compute: (values: never) => unknown;
   readonly plot: (result: never, drawing: Drawing) => readonly Worked[];
   readonly sentence: (result: never) => string;
+  readonly inShort?: (result: never) => string;
   readonly attention?: (result: never) => readonly string[];
 }
 

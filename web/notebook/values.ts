@@ -23,7 +23,8 @@ export interface Values {
   readonly along: Along;
   /** The pack that single-pack figures show. */
   readonly packIndex: number;
-  readonly steady: readonly SteadyRow[];
+  /** Steady speeds, pack by pack. */
+  readonly steady: readonly (readonly SteadyRow[])[];
   readonly motorSurface: MotorSurface;
 }
 
@@ -32,7 +33,8 @@ export interface View {
   readonly units: ReadonlySignal<UnitHabit>;
   readonly roadId: ReadonlySignal<string>;
   readonly along: ReadonlySignal<Along>;
-  readonly packIndex: ReadonlySignal<number>;
+  /** Nothing chosen: the pack that is enough. */
+  readonly packIndex: ReadonlySignal<number | undefined>;
 }
 
 /** Speeds of the steady table, as a technician checks them first. */
@@ -52,7 +54,15 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "units", from: view.units },
     { name: "roadId", from: view.roadId },
     { name: "along", from: view.along },
-    { name: "packIndex", from: view.packIndex },
+    { name: "chosenPack", from: view.packIndex },
+    {
+      name: "packIndex",
+      inputs: ["runs", "chosenPack"],
+      compute: ({ runs, chosenPack }: Values & { chosenPack: number | undefined }) => {
+        const enough = runs.candidates.findIndex(({ name }) => name === runs.enough.pack);
+        return Math.min(chosenPack ?? Math.max(0, enough), runs.candidates.length - 1);
+      },
+    },
     { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
     { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
@@ -65,8 +75,8 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "runs", inputs: ["use", "road"], ask: (values: Values) => simulation.drive(values.use, values.road) },
     {
       name: "steady",
-      inputs: ["machine", "packIndex"],
-      ask: (values: Values) => simulation.steady(values.machine, values.packIndex, steadySpeeds_kmh),
+      inputs: ["machine"],
+      ask: (values: Values) => simulation.steady(values.machine, steadySpeeds_kmh),
     },
     {
       name: "motorSurface",

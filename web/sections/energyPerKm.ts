@@ -1,11 +1,12 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { energyLedger, type LedgerEntry, ledgerNames } from "../charts/energyLedger.ts";
+import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** How much energy does each pack spend on a kilometre, and where does it go? */
 export default defineSection({
   name: "energyPerKm",
-  title: "Energy, and where it goes",
+  title: "Energy",
   question: "How much energy does a kilometre take, and where does it go?",
   inputs: ["runs", "units"],
   compute: ({ runs, units }) => {
@@ -22,6 +23,7 @@ export default defineSection({
     return {
       candidates: runs.candidates,
       isComparable: runs.isComparable,
+      flat: findingsOf(runs.candidates, ["flatEfficiency"]),
       least: spender && { name: spender.name, use: say(spender.battery_Whpkm) },
       most:
         byUse.length > 1 ? { name: byUse.at(-1)?.name ?? "", use: say(byUse.at(-1)?.battery_Whpkm ?? 0) } : undefined,
@@ -51,8 +53,8 @@ export default defineSection({
     const spread = most ? `; ${most.name} takes the most, ${most.use}` : "";
     return `${least.name} takes the least, ${least.use}${spread}. Most of it goes into ${largest.join(", ")}.`;
   },
-  attention: ({ isComparable }) =>
+  attention: ({ isComparable, flat }) =>
     isComparable
-      ? []
+      ? flat
       : ["The packs do not cover the same distance, so their figures per kilometre are of different drives."],
 });

@@ -1,7 +1,9 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
+import { gearSpeeds } from "../charts/gearSpeeds.ts";
 import { shiftingChoice } from "../inputs/shiftingChoice.ts";
+import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 import { steadySpeeds_kmh } from "../notebook/values.ts";
 
@@ -13,7 +15,10 @@ export default defineSection({
   given: (form) => {
     const { motor, driveline } = form.job;
     return html`
-      ${form.fields("driveline.finalDrive_ratio", ...driveline.gears.map((_, i) => `driveline.gears.${i}.gear_ratio`))}
+      ${form.fields(
+        "driveline.finalDrive_ratio",
+        ...driveline.gears.map(({ name }, i) => form.field(`driveline.gears.${i}.gear_ratio`, `Ratio of ${name}`)),
+      )}
       ${shiftingChoice(form)}
       ${form.fields(
         "motor.name",
@@ -54,7 +59,9 @@ export default defineSection({
         "More about the gearbox and axle",
         form.fields(
           "driveline.drivenAxle",
-          ...driveline.gears.map((_, i) => `driveline.gears.${i}.efficiency_frac`),
+          ...driveline.gears.map(({ name }, i) =>
+            form.field(`driveline.gears.${i}.efficiency_frac`, `Efficiency of ${name}`),
+          ),
           "driveline.finalDriveEfficiency_frac",
           "driveline.noLoadDrag_Nm",
           "driveline.limits.propellerShaft_Nm",
@@ -97,12 +104,15 @@ export default defineSection({
       maxSpeed_rpm,
       used,
       fastest,
-      roadTop_kmh: runs.trace.max_kmh,
-      roadTop: writeQuantity("speed", runs.trace.max_kmh, units),
-      canRegenerate: job.motor.canRegenerate && job.controller.regen.isOn,
+      tooFast: findingsOf(runs.candidates, ["motorPastTopSpeed"]),
+      curves: rows.map(({ name, top_kmh }) => ({ name, speedPerRpm_mps: (top_kmh * MPS_PER_KMH) / maxSpeed_rpm })),
     };
   },
-  plot: ({ rows, speeds }) => [
+  plot: ({ rows, speeds, curves, maxSpeed_rpm }, drawing) => [
+    {
+      caption: "Turns of the motor against road speed, gear by gear",
+      chart: gearSpeeds({ gears: curves, maxSpeed_rpm }, drawing),
+    },
     {
       caption: "Turns of the motor in a minute, by gear and road speed",
       columns: [
@@ -117,15 +127,12 @@ export default defineSection({
   ],
   sentence: ({ used, highest_rpm, maxSpeed_rpm, fastest }) => {
     const share = Math.round((100 * highest_rpm) / maxSpeed_rpm);
-    const gears = used.length === 1 ? `${used[0]} gear alone` : `gears ${used.join(", ")}`;
-    return `In ${gears} the motor turns at most ${Math.round(highest_rpm)} times a minute on this road, ${share} % of its top speed; it could do ${fastest?.top ?? "no speed"}.`;
+    const gears =
+      used.length === 1 ? `${used[0]} gear alone` : `${used.slice(0, -1).join(", ")} and ${used.at(-1)} gear`;
+    return `In ${gears} the motor turns at most ${Math.round(highest_rpm)} times a minute on this road, ${share} % of its top speed. It would be at its top speed at ${fastest.top}.`;
   },
-  attention: ({ highest_rpm, maxSpeed_rpm, fastest, roadTop_kmh, roadTop }) => {
-    if (fastest && fastest.top_kmh < roadTop_kmh) {
-      return [
-        `The road asks for ${roadTop}, the motor is at its top speed at ${fastest.top} in the highest gear used.`,
-      ];
-    }
+  attention: ({ highest_rpm, maxSpeed_rpm, tooFast }) => {
+    if (tooFast.length > 0) return tooFast;
     return highest_rpm > 0.9 * maxSpeed_rpm
       ? ["The motor turns above nine tenths of its top speed: for steady running choose a higher gear."]
       : [];

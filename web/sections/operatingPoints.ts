@@ -1,4 +1,3 @@
-import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { operatingPoints } from "../charts/operatingPoints.ts";
 import { packChoice } from "../inputs/packChoice.ts";
@@ -7,9 +6,9 @@ import { defineSection } from "../notebook/section.ts";
 /** Where does the motor work on this road? */
 export default defineSection({
   name: "operatingPoints",
-  title: "Motor operating points",
+  title: "Operating points",
   question: "Where in its range does the motor work on this road, and what does that cost?",
-  given: (form) => html`${packChoice(form, "view-pack-points")}`,
+  given: (form) => form.fields(packChoice(form, "view-pack-points")),
   inputs: ["runs", "motorSurface", "packIndex", "units"],
   compute: ({ runs, motorSurface, packIndex, units }) => {
     const run = runs.candidates[packIndex] ?? runs.candidates[0];
@@ -29,12 +28,11 @@ export default defineSection({
     const chart = operatingPoints({ name: run.name, index, channels: run.channels, map, contours: "loss" }, drawing);
     return [{ caption: `Motor torque against its speed, over lines of equal loss, with pack ${run.name}`, chart }];
   },
-  sentence: ({ run, torque, power, loss }) =>
-    `With ${run.name} the motor gives at most ${torque} and ${power}; motor and controller lose ${loss}.`,
-  attention: ({ held }) =>
-    held.map(
-      ({ limit, time_s }) => `The ${limitWords[limit] ?? limit} holds the car back for ${time_s} s of this road.`,
-    ),
+  sentence: ({ run, torque, power, loss, held }) => {
+    const limits = held.map(({ limit, time_s }) => `the ${limitWords[limit] ?? limit} for ${time_s} s`);
+    const heldBack = limits.length === 0 ? "Nothing holds it back." : `It is held at a limit by ${limits.join(", ")}.`;
+    return `With ${run.name} the motor gives at most ${torque} and ${power}; motor and controller lose ${loss}. ${heldBack}`;
+  },
 });
 
 const limitWords: Readonly<Record<string, string>> = {

@@ -1,6 +1,7 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { packsForm } from "../inputs/packsForm.ts";
+import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** Which packs are on the table, and do their voltages fit? */
@@ -32,8 +33,15 @@ export default defineSection({
     const volts = (value_V: number) => writeQuantity("voltage", value_V, units);
     const { min_V, max_V } = job.controller;
     return {
+      warnings: findingsOf(runs.candidates, [
+        "packAboveController",
+        "packBelowController",
+        "packAboveCharger",
+        "controllerCutsFirst",
+        "shedAccessories",
+      ]),
       window: `${volts(min_V)} to ${volts(max_V)}`,
-      packs: runs.candidates.map(({ name, pack, findings }) => ({
+      packs: runs.candidates.map(({ name, pack }) => ({
         name,
         layout: `${pack.seriesModules}s${pack.parallelModules}p`,
         nominal: writeQuantity("energy", pack.nominal_kWh, units),
@@ -42,7 +50,6 @@ export default defineSection({
         voltages: `${volts(pack.min_V)} · ${volts(pack.nominal_V)} · ${volts(pack.max_V)}`,
         full_V: pack.max_V,
         usable_kWh: pack.usable_kWh,
-        warnings: findings.filter(({ weight }) => weight === "warning").map(({ sentence }) => sentence),
       })),
     };
   },
@@ -69,7 +76,7 @@ export default defineSection({
     const count = packs.length === 1 ? "One pack is" : `${packs.length} packs are`;
     return `${count} on the table, from ${least.usable} usable (${least.name}) to ${most.usable} (${most.name}).`;
   },
-  attention: ({ packs }) => packs.flatMap(({ name, warnings }) => warnings.map((warning) => `${name}: ${warning}`)),
+  attention: ({ warnings }) => warnings,
   caution:
     "Direct voltage above about 60 V kills. Every pack here is to be treated so, whatever it shows on the meter: who may work on it, and how, the local rules say. Gloves, one hand, disconnect open, wait, prove it dead. A damaged or unknown module stays outdoors.",
 });

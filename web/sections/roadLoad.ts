@@ -1,5 +1,6 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { steadySpeed } from "../charts/steadySpeed.ts";
 import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
 import { defineSection } from "../notebook/section.ts";
 
@@ -36,8 +37,9 @@ export default defineSection({
   fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
   inputs: ["steady", "runs", "packIndex", "units"],
   compute: ({ steady, runs, packIndex, units }) => ({
-    pack: runs.candidates[packIndex]?.name ?? "",
-    rows: steady.map((row) => ({
+    pack: runs.candidates[packIndex].name,
+    packs: steady.map((rows, index) => ({ name: runs.candidates[index]?.name ?? "", index, rows })),
+    rows: (steady[packIndex] ?? []).map((row) => ({
       ...row,
       speed: writeQuantity("speed", row.speed_kmh, units),
       use: writeQuantity("energyUse", row.battery_Whpkm, units),
@@ -47,9 +49,9 @@ export default defineSection({
       efficiency: writeQuantity("fraction", row.efficiency_frac, units, 2),
     })),
   }),
-  plot: ({ rows, pack }) => [
+  plot: ({ rows, packs, pack }, drawing) => [
     {
-      caption: `Steady speeds on a level road, pack ${pack}`,
+      caption: `Steady speeds on a level road, with ${pack}`,
       columns: "Speed,Energy at the pack,Range,Motor turns,Motor torque,Motor and controller"
         .split(",")
         .map((title) => ({ title })),
@@ -60,15 +62,16 @@ export default defineSection({
       ),
       note: "Check these first: if the figure at 60 km/h is not what you expect of such a car, something above is wrong.",
     },
+    { caption: "Energy and range at steady speeds, pack by pack", chart: steadySpeed(packs, drawing) },
   ],
-  sentence: ({ rows }) => {
+  sentence: ({ rows, pack }) => {
     const held = rows.filter(({ isHeld }) => isHeld);
     const middle = held.find(({ speed_kmh }) => speed_kmh >= 60) ?? held.at(-1);
     if (!middle) return "The car holds none of these speeds on the level.";
-    return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} on it.`;
+    return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} with ${pack}.`;
   },
   attention: ({ rows }) =>
     rows
       .filter(({ isHeld, speed_kmh }) => !isHeld && speed_kmh <= 80)
-      .map(({ speed, limit }) => `It does not hold ${speed}: the ${limit} ends there.`),
+      .map(({ speed, limit }) => `It does not hold ${speed}: the limit is ${limit}.`),
 });

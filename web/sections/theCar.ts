@@ -1,5 +1,6 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** What does the car weigh with each pack in it? */
@@ -42,7 +43,12 @@ export default defineSection({
       over: gross_kg !== undefined && testMass_kg > gross_kg ? say(testMass_kg - gross_kg) : undefined,
       spare: gross_kg === undefined ? "plate not known" : say(gross_kg - testMass_kg),
     }));
-    return { packs, lightest: packs.toSorted((a, b) => a.driven_kg - b.driven_kg), load: say(job.vehicle.load_kg) };
+    return {
+      packs,
+      over: findingsOf(runs.candidates, ["aboveGross"]),
+      lightest: packs.toSorted((a, b) => a.driven_kg - b.driven_kg),
+      load: say(job.vehicle.load_kg),
+    };
   },
   plot: ({ packs }) => [
     {
@@ -60,8 +66,7 @@ export default defineSection({
     const [first, last] = [lightest[0], lightest.at(-1)];
     return `With ${load} of people and luggage aboard it weighs from ${first.driven} (${first.name}) to ${last?.driven} (${last?.name}).`;
   },
-  attention: ({ packs }) =>
-    packs.flatMap(({ name, over }) => (over ? [`${name}: ${over} above the gross weight on the plate.`] : [])),
+  attention: ({ over }) => over,
   caution:
     "A box of modules weighs as much as a person: lift it with a hoist or with two people, and weigh the car on its wheels again before it is driven. Brakes and springs were made for the old weight.",
 });

@@ -1,7 +1,7 @@
-import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { speedTrace } from "../charts/speedTrace.ts";
 import { viewChoice } from "../inputs/viewChoice.ts";
+import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** Which road is driven, and does the car keep up with it? */
@@ -9,29 +9,30 @@ export default defineSection({
   name: "theRoad",
   title: "The road",
   question: "Which road is driven, and does the car keep up with it?",
-  given: (form) => html`
-    ${viewChoice(
-      "view-road",
-      "The road to drive",
-      form.job.roads.map(({ id, title }) => ({ key: id, words: title })),
-      form.view.roadId.value,
-      (id) => {
-        form.view.roadId.value = id;
-      },
-    )}
-    ${viewChoice(
-      "view-along",
-      "Figures along the road go by",
-      [
-        { key: "time", words: "time" },
-        { key: "distance", words: "distance" },
-      ],
-      form.view.along.value,
-      (key) => {
-        form.view.along.value = key === "distance" ? "distance" : "time";
-      },
-    )}
-  `,
+  given: (form) =>
+    form.fields(
+      viewChoice(
+        "view-road",
+        "The road to drive",
+        form.job.roads.map(({ id, title }) => ({ key: id, words: title })),
+        form.view.roadId.value,
+        (id) => {
+          form.view.roadId.value = id;
+        },
+      ),
+      viewChoice(
+        "view-along",
+        "Figures along the road go by",
+        [
+          { key: "time", words: "time" },
+          { key: "distance", words: "distance" },
+        ],
+        form.view.along.value,
+        (key) => {
+          form.view.along.value = key === "distance" ? "distance" : "time";
+        },
+      ),
+    ),
   fields: ["roads"],
   inputs: ["runs", "packIndex", "along", "units"],
   compute: ({ runs, packIndex, along, units }) => {
@@ -46,14 +47,7 @@ export default defineSection({
       mean: say("speed", trace.mean_kmh),
       top: say("speed", trace.max_kmh),
       climb: trace.climb_m >= 1 ? say("elevation", trace.climb_m) : undefined,
-      missing: candidates
-        .filter(({ missed_km, behind_s }) => missed_km > 0.01 || behind_s >= 1)
-        .map(({ name, missed_km, behind_s, reachedFloor }) => ({
-          name,
-          missed: say("distance", missed_km),
-          behind_s: Math.round(behind_s),
-          reachedFloor,
-        })),
+      missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"]),
     };
   },
   plot: ({ run, along, title }, drawing) => {
@@ -66,10 +60,5 @@ export default defineSection({
     const kept = missing.length === 0 ? "Every pack keeps up with it." : "Not every pack keeps up with it.";
     return `${title}: ${distance} in ${minutes} minutes, ${mean} in the mean and ${top} at most${hills}. ${kept}`;
   },
-  attention: ({ missing }) =>
-    missing.map(({ name, missed, behind_s, reachedFloor }) =>
-      reachedFloor
-        ? `${name}: the pack is down to its floor before the end, ${missed} of the road are not driven.`
-        : `${name}: more than 2 km/h behind for ${behind_s} s, ${missed} short in all.`,
-    ),
+  attention: ({ missing }) => missing,
 });

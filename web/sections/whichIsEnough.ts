@@ -8,7 +8,8 @@ export default defineSection({
   name: "whichIsEnough",
   title: "Which pack is enough",
   question: "Which is the smallest pack that does the usual day and has enough left?",
-  given: (form) => html`${daySlider(form)}`,
+  given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
+  fields: ["allowance"],
   inputs: ["runs", "units"],
   compute: ({ runs, units }) => ({
     pack: runs.enough.pack,
@@ -36,5 +37,6 @@ export default defineSection({
     },
   ],
   sentence: ({ sentences }) => sentences.join(" "),
+  inShort: ({ sentences }) => sentences[0] ?? "",
   attention: ({ pack }) => (pack === undefined ? ["None of the packs on the table is enough."] : []),
 });

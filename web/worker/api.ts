@@ -7,7 +7,7 @@ export interface SimulationApi {
   road(job: Job, roadId: string): Promise<Trace>;
   /** Every candidate pack over a road, with channels. */
   drive(job: Job, trace: Trace): Promise<DriveReport>;
-  /** One pack at steady speeds on a level road. */
-  steady(job: Job, packIndex: number, speeds_kmh: readonly number[]): Promise<readonly SteadyRow[]>;
+  /** Every pack at steady speeds on a level road. */
+  steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;
 }

@@ -13,7 +13,7 @@ const api: SimulationApi = {
     const report = driveJob(job, trace, { channels: true });
     return transfer(report, columnsOf(report));
   },
-  steady: async (job, packIndex, speeds_kmh) => steadyTable(job, packIndex, speeds_kmh),
+  steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
 };
 

@@ -10,7 +10,7 @@ export function startSimulation(): SimulationApi {
   return {
     road: (job, roadId) => ask("road", () => remote.road(job, roadId)),
     drive: (job, trace) => ask("drive", () => remote.drive(job, trace)),
-    steady: (job, packIndex, speeds_kmh) => ask("steady", () => remote.steady(job, packIndex, speeds_kmh)),
+    steady: (job, speeds_kmh) => ask("steady", () => remote.steady(job, speeds_kmh)),
     motorSurface: (job, packIndex) => ask("motorSurface", () => remote.motorSurface(job, packIndex)),
   };
 }

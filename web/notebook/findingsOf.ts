@@ -1,0 +1,14 @@
+import type { Candidate } from "../../sim/index.ts";
+
+/** What the drive found of certain kinds, each sentence once, with the packs that it holds for unless it holds for all. */
+export function findingsOf(candidates: readonly Candidate[], kinds: readonly string[]): string[] {
+  const packsBySentence = new Map<string, string[]>();
+  for (const { name, findings } of candidates) {
+    for (const { kind, sentence } of findings) {
+      if (kinds.includes(kind)) packsBySentence.set(sentence, [...(packsBySentence.get(sentence) ?? []), name]);
+    }
+  }
+  return [...packsBySentence].map(([sentence, packs]) =>
+    packs.length === candidates.length ? sentence : `${packs.join("; ")}: ${sentence}`,
+  );
+}
