@@ -12,25 +12,45 @@ declare module "vitest" {
     /** Address of the built notebook, with a closing slash. */
     notebookUrl: string;
     chromiumPath: string;
+    /** Why the one or the other is not there, in one sentence; empty where both are. */
+    browserFault: string;
   }
 }
 
-/** Builds the notebook as `npm start` does, into a folder of its own, and serves it by the same server on a free port. */
-export async function setup(project: TestProject): Promise<() => Promise<void>> {
-  project.provide("chromiumPath", await chromiumPath());
+/**
+ * Builds the notebook as `npm start` does, into a folder of its own, and serves it by the same server on a free port. What
+ * goes wrong here is told to the tests, which then fail with that sentence, rather than ending the whole run.
+ */
+export async function setup(project: TestProject): Promise<(() => Promise<void>) | undefined> {
+  project.provide("browserFault", "");
+  try {
+    project.provide("chromiumPath", await chromiumPath());
+    const { url, close } = await buildAndServe();
+    project.provide("notebookUrl", url);
+    return close;
+  } catch (error) {
+    project.provide("browserFault", error instanceof Error ? error.message : String(error));
+    return undefined;
+  }
+}
+
+async function buildAndServe(): Promise<{ url: string; close: () => Promise<void> }> {
   const folder = mkdtempSync(join(tmpdir(), "bellhousing-web-"));
   const nodeEnvBefore = process.env["NODE_ENV"];
   process.env["NODE_ENV"] = "production"; // the runner says "test", and packages would then bundle their development build
-  await build({ mode: "production", logLevel: "warn", build: { outDir: folder, emptyOutDir: true } });
-  if (nodeEnvBefore !== undefined) process.env["NODE_ENV"] = nodeEnvBefore;
+  try {
+    await build({ mode: "production", logLevel: "warn", build: { outDir: folder, emptyOutDir: true } });
+  } finally {
+    if (nodeEnvBefore !== undefined) process.env["NODE_ENV"] = nodeEnvBefore;
+  }
   const server = staticServer(folder);
   const port = await listen(server, 0);
-  project.provide("notebookUrl", `http://127.0.0.1:${port}/`);
-  return async () => {
+  const close = async () => {
     await new Promise((resolve) => {
       server.close(resolve);
       server.closeAllConnections();
     });
     rmSync(folder, { recursive: true, force: true });
   };
+  return { url: `http://127.0.0.1:${port}/`, close };
 }

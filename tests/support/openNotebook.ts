@@ -3,7 +3,9 @@ import { inject } from "vitest";
 import { chromiumFlags } from "./chromium.ts";
 
 /** A headless Chromium for one test file; the file closes it in `afterAll`. */
-export function startChromium(): Promise<Browser> {
+export async function startChromium(): Promise<Browser> {
+  const fault = inject("browserFault");
+  if (fault) throw new Error(fault);
   return chromium.launch({ executablePath: inject("chromiumPath"), args: [...chromiumFlags] });
 }
 
