@@ -1,3 +1,4 @@
+import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { InputError } from "../../shared/problems.ts";
 import { isBuildDue } from "./builtPage.ts";
@@ -17,13 +18,14 @@ const options: Readonly<Record<string, CommandOption>> = {
 async function serve(args: readonly string[]): Promise<void> {
   const port = portOf(args);
   const folder = join(root, "dist/web");
+  mkdirSync(folder, { recursive: true });
+  await listen(staticServer(folder), port); // before the build: a taken port is then told at once
   if (isBuildDue(root)) {
     console.log("building the notebook");
     // Only here: whoever serves what is built already need not load the bundler.
     const { build } = await import("vite");
     await build({ root: join(root, "web"), configFile: join(root, "vite.config.ts"), logLevel: "warn" });
   }
-  await listen(staticServer(folder), port);
   console.log(`the notebook is at http://127.0.0.1:${port}/ (Ctrl+C ends it)`);
   if (port !== usualPort)
     console.log(`a browser keeps saved jobs per address: those saved at port ${usualPort} do not show here`);
@@ -52,5 +54,5 @@ try {
   await serve(process.argv.slice(2));
 } catch (error) {
   console.error(sentenceFor(error));
-  process.exitCode = error instanceof InputError ? 2 : 1;
+  process.exit(error instanceof InputError ? 2 : 1); // a build that failed leaves the server listening
 }

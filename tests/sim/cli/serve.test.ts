@@ -1,6 +1,8 @@
 import { spawnSync } from "node:child_process";
+import { createServer } from "node:http";
 import { join } from "node:path";
-import { expect, it } from "vitest";
+import { expect, it, onTestFinished } from "vitest";
+import { listen } from "../../../sim/cli/listen.ts";
 
 const root = join(import.meta.dirname, "../../..");
 
@@ -20,4 +22,17 @@ it.each([
 ] as const)("refuses %j with BELLHOUSING_PORT %s before it builds anything", (args, port, message) => {
   const { status, stdout, stderr } = start(args, port);
   expect({ status, stdout, stderr }).toEqual({ status: 2, stdout: "", stderr: message });
+});
+
+it("says by what a taken port is changed, and that another port shows other saved jobs, and does not wander", async () => {
+  const other = createServer();
+  onTestFinished(() => void other.close());
+  const port = await listen(other, 0);
+  for (const { status, stdout, stderr } of [start(["--port", String(port)]), start([], String(port))]) {
+    expect({ status, stdout }).toEqual({ status: 1, stdout: "" });
+    expect(stderr.split("\n")).toHaveLength(2);
+    expect(stderr).toContain(`port ${port} is taken`);
+    expect(stderr).toContain("BELLHOUSING_PORT");
+    expect(stderr).toContain("a browser keeps saved jobs per address");
+  }
 });
