@@ -43,7 +43,7 @@ export function readWheel(written: Written): QuantityReading {
     .replace(spoke, "")
     .replace(/^[:= ]+/, "")
     .trim();
-  const size = lengthOf(text);
+  const size = lengthOf(text, written.options.bareUnit);
   if (size === undefined) return readPlain(written);
   const isUnladen = /free/i.test(written.text);
   if (turn.test(written.text)) return asRound(written, size, []);
@@ -53,10 +53,17 @@ export function readWheel(written: Written): QuantityReading {
       : ["taken as the loaded wheel's"];
     return asRound(written, Math.PI * size * (isUnladen ? 0.97 : 1), note);
   }
-  if (spoke.test(written.text)) return asRound(written, 2 * Math.PI * size, []);
+  if (spoke.test(written.text)) return asRadius(written, size);
   if (written.kind === "circumference") return readPlain(written);
   if (size >= 1300) return asRound(written, size, ["read as the rolling circumference"]);
-  if (size <= 480 || size > 900) return readPlain(written);
+  if (size >= 150 && size <= 480) return asRadius(written, size);
+  if (size < 150 || size > 900) {
+    const reading = readPlain(written);
+    // 1.85 alone: a turn in metres
+    const isTurn = !reading.ok && size >= 1.3 && size <= 3 && Number(text) === size;
+    const likely = { text: `${text} m round`, value: (size * MM_PER_M) / (2 * Math.PI) };
+    return isTurn ? refuse(written, reading.problem.code, reading.problem.message, likely) : reading;
+  }
   const texts = [`${text} free diameter`, `${text} loaded diameter`, `${text} radius`];
   const message = `found ${written.typed}, too large for a radius and too small for a circumference; say which: ${texts[0]}`;
   return refuse(written, "quantity-ambiguous", message, undefined, {
@@ -82,13 +89,19 @@ function asRound(written: Written, round_mm: number, notes: readonly string[]): 
   });
 }
 
+function asRadius(written: Written, radius_mm: number): QuantityReading {
+  if (written.kind === "circumference") return asRound(written, 2 * Math.PI * radius_mm, []);
+  const round = `${formatNumber((2 * Math.PI * radius_mm) / MM_PER_M)} m a turn`;
+  return answer(written, radius_mm, { shown: `loaded radius ${formatNumber(radius_mm)} mm, ${round}` });
+}
+
 function sizeFor(written: Written, round_mm: number): number {
   return written.kind === "circumference" ? round_mm : round_mm / (2 * Math.PI);
 }
 
-function lengthOf(text: string): number | undefined {
+function lengthOf(text: string, bareUnit: string | undefined): number | undefined {
   const number = readNumber(text);
-  const unit = number && readUnit("circumference", number.rest.trim(), {});
+  const unit = number && readUnit("circumference", number.rest.trim(), { bareUnit });
   if (!unit || typeof unit.rule !== "number") return undefined;
   // 1,850 m is no wheel: a decimal comma wherever thousands cannot be
   const size = number.value * unit.rule;

@@ -6,7 +6,7 @@ import { fillLosses } from "./fillLosses.ts";
 import { type MapCell, type MapCells, type MapValues, readMotorMapCells } from "./readMotorMapCells.ts";
 
 /** A motor map read from a file: losses of motor and controller in watts, rows by speed, columns by torque. */
-export interface MapOfLosses {
+export interface MotorMap {
   readonly speed_rpm: readonly number[];
   readonly speed_radps: readonly number[];
   readonly torque_Nm: readonly number[];
@@ -37,7 +37,7 @@ const nearby_frac = 0.004; // of an axis: a measured 1998 rpm and 2003 rpm are o
  * Throws an InputError for an efficiency above 100 %, fewer than two speeds or torques above zero, points that are no
  * grid, a node given twice, values below zero.
  */
-export function readMotorMap(name: string, text: string): MapOfLosses {
+export function readMotorMap(name: string, text: string): MotorMap {
   const read = readMotorMapCells(name, text);
   const notes = [...read.notes];
   const { isLoss, scale, says } = valueScale(name, read);
@@ -104,7 +104,7 @@ export function readMotorMap(name: string, text: string): MapOfLosses {
 }
 
 /** The map as the job file keeps a motor's loss. */
-export function lossTableOf(map: MapOfLosses): MotorLoss {
+export function lossTableOf(map: MotorMap): MotorLoss {
   return {
     kind: "lossTable",
     speed_rpm: [...map.speed_rpm],

@@ -51,7 +51,7 @@ describe("what a workshop writes", () => {
     ["length", "5 1/2 in", 139.7, "5 1/2 in = 140 mm"],
     ["length", "5½″", 139.7, "5½″ = 140 mm"],
     ["length", "3 ft 6 in", 1066.8, "3 ft 6 in = 1070 mm"],
-    ["wheelRadius", "11 in", 279.4, "11 in = 279 mm"],
+    ["wheelRadius", "11 in", 279.4, "11 in = loaded radius 279 mm, 1.76 m a turn"],
     ["wheelRadius", "1.85 m round", 294.43664, "1.85 m round = loaded radius 294 mm, 1.85 m a turn"],
     ["wheelRadius", "860 revs per mile", 297.83146, "860 revs per mile = loaded radius 298 mm, 1.87 m a turn"],
     ["circumference", "1.85 m", 1850, "1.85 m = 1850 mm"],
@@ -182,6 +182,8 @@ describe("slips", () => {
     ["pressure", "210", "210 kPa"],
     ["gradient", "6 in 1", "1 in 6"],
     ["wheelRadius", "520-13", "5.20-13"],
+    ["wheelRadius", "1.85", "1.85 m round"],
+    ["wheelRadius", "28", "28 cm"],
     ["length", "15 ft", "15 in", { max: 3000 }],
     ["power", "45000", "45000 W"],
     ["charge", "52000", "52000 mAh"],
@@ -228,6 +230,13 @@ describe("slips", () => {
     const { problem } = refused("gearRatio", "342", { label: "driveline.gears[2].gear_ratio" });
     expect(problem.where).toBe("driveline.gears[2].gear_ratio");
     expect(problem.message).toBe("found 342, a gear ratio is 0.4 to 12; likely 3.42");
+  });
+
+  it("reads a bare number in the field's unit", () => {
+    expect(understood("speed", "52", { bareUnit: "mph" }).value).toBeCloseTo(83.685888, 9);
+    expect(understood("wheelRadius", "11", { bareUnit: "in" }).value).toBeCloseTo(279.4, 9);
+    expect(understood("fuelUse", "26", { bareUnit: "mpg", gallon: "imperial" }).value).toBeCloseTo(10.864651, 6);
+    expect(understood("speed", "52 km/h", { bareUnit: "mph" }).value).toBe(52);
   });
 
   it("keeps to a field's own bounds", () => {
