@@ -75,6 +75,8 @@ export interface Jobs {
   dropDraft(path: string): void;
   /** Takes in an edit with its reason line; `settled` names drafts that it makes superfluous. */
   commit(job: Job, reason: string, settled?: readonly string[]): void;
+  /** Takes in the open job with all its drafts as they stand; `reason` counts where the job itself changed. */
+  saveSheet(job: Job, drafts: Drafts, reason: string): void;
   flush(): Promise<void>;
   versions(id: string): Promise<readonly JobVersion[]>;
   readVersion(id: string, number: number): Promise<Job>;
@@ -390,6 +392,10 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     dropDraft: (path) => saver?.dropDraft(path),
     commit(job, reason, settled = []) {
       saver?.commit(job, reason, { settled });
+      keepAsked();
+    },
+    saveSheet(job, drafts, reason) {
+      saver?.put(job, drafts, reason);
       keepAsked();
     },
     flush: async () => saver?.flush(),

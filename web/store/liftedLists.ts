@@ -6,17 +6,22 @@ const LEAST_LENGTH = 256;
 /** Marks the place of a list. No job document has such a key, since its schema knows every key. */
 const MARK = "\u0000list";
 
+/** Lists met before with what became of them. Job documents are never changed in place, so a list seen is a list known. */
+export type KnownLists = WeakMap<readonly unknown[], { readonly key: string; readonly list: Float64Array }>;
+
 /**
  * A document with its long lists of numbers taken out, each under a key made from its content: a road recorded once is
- * then stored once, however many versions of the job hold it, and an edit elsewhere does not write it again.
+ * then stored once, however many versions of the job hold it, and an edit elsewhere does not write it again. With the
+ * same `known` from call to call, a list that is the very same one is not gone through again.
  */
-export function liftLists(document: unknown): LiftedJob {
+export function liftLists(document: unknown, known: KnownLists = new WeakMap()): LiftedJob {
   const lists = new Map<string, Float64Array>();
   const lift = (value: unknown): unknown => {
     if (Array.isArray(value)) {
-      if (value.length < LEAST_LENGTH || !value.every(Number.isFinite)) return value.map(lift);
-      const list = Float64Array.from(value);
-      const key = contentKey(list);
+      const seen = known.get(value);
+      if (!seen && (value.length < LEAST_LENGTH || !value.every(Number.isFinite))) return value.map(lift);
+      const { key, list } = seen ?? keyed(Float64Array.from(value));
+      known.set(value, { key, list });
       lists.set(key, list);
       return { [MARK]: key };
     }
@@ -58,6 +63,10 @@ export function listKeys(frame: unknown): Set<string> {
 function markedKey(value: object): string | undefined {
   const key = (value as Record<string, unknown>)[MARK];
   return typeof key === "string" ? key : undefined;
+}
+
+function keyed(list: Float64Array): { readonly key: string; readonly list: Float64Array } {
+  return { key: contentKey(list), list };
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Job } from "../../shared/job/job.ts";
 import { jobLine } from "./jobLine.ts";
 import type { Commit, Drafts, JobHead, LiftedJob } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
-import { liftLists, listKeys } from "./liftedLists.ts";
+import { type KnownLists, liftLists, listKeys } from "./liftedLists.ts";
 import { sameDocument } from "./sameDocument.ts";
 import type { SaveStatus } from "./saveStatus.ts";
 import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
@@ -48,6 +48,8 @@ export interface Saver {
     options?: { readonly settled?: readonly string[]; readonly isMilestone?: boolean },
   ): void;
   dropDraft(path: string): void;
+  /** Takes in a job with all its drafts as they stand, and finds out itself what of it is new. */
+  put(job: Job, drafts: Drafts, reason: string): void;
   /** Whether everything typed is stored. */
   isClean(): boolean;
   /** Saves what is unsaved now; comes back when it is stored or refused. */
@@ -76,7 +78,8 @@ export function jobSaver(
   events: SaverEvents,
 ): Saver {
   let { head, job, drafts, isStored } = opened;
-  let lifted = liftLists(job);
+  const known: KnownLists = new WeakMap();
+  let lifted = liftLists(job, known);
   /** Lists the store holds for certain; last words carry only the others. */
   let storedLists: ReadonlySet<string> = isStored ? listKeys(lifted.frame) : new Set();
   let step = 0;
@@ -122,6 +125,14 @@ export function jobSaver(
     store.putLastWords(words).catch(refuse);
     events.onStatus({ kind: "saving" });
     schedule(Math.max(0, Math.min(PAUSE_BEFORE_SAVE_ms, firstUnsavedAt_ms + LONGEST_WAIT_ms - now_ms)));
+  };
+
+  const take = (next: Job, nextDrafts: Drafts, reason: string, isMilestone: boolean) => {
+    job = next;
+    lifted = liftLists(job, known);
+    drafts = nextDrafts;
+    pending = { reason, edits: (pending?.edits ?? 0) + 1, isMilestone: isMilestone || pending?.isMilestone === true };
+    edited();
   };
 
   /** One write with its read-back. False where there is no point in going on. */
@@ -225,11 +236,14 @@ export function jobSaver(
       edited();
     },
     commit(next, reason, { settled = [], isMilestone = false } = {}) {
-      job = next;
-      lifted = liftLists(job);
-      drafts = without(drafts, settled);
-      pending = { reason, edits: (pending?.edits ?? 0) + 1, isMilestone: isMilestone || pending?.isMilestone === true };
-      edited();
+      take(next, without(drafts, settled), reason, isMilestone);
+    },
+    put(next, nextDrafts, reason) {
+      if (next !== job) take(next, nextDrafts, reason, false);
+      else if (!sameDocument(nextDrafts, drafts)) {
+        drafts = nextDrafts;
+        edited();
+      }
     },
     isClean: () => savedStep >= step && !running,
     async flush() {

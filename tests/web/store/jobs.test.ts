@@ -86,6 +86,22 @@ describe("saving as typed", () => {
     expect(browser.shelves.jobs.get(id)?.drafts).toEqual({});
   });
 
+  it("takes a job with all its drafts and stores what is new of it", async () => {
+    const { browser, jobs } = await onePage();
+    const job = inventedJob("Saloon", 150);
+    const id = await jobs.create(job, "the demo");
+    const { revision } = jobs.list.value[0]!;
+    jobs.saveSheet(jobs.current.value!.job, {}, "nothing");
+    await browser.pass(1000);
+    expect(browser.shelves.jobs.get(id)?.head.revision).toBe(revision);
+    jobs.saveSheet(jobs.current.value!.job, { title: "Sal" }, "half a word");
+    await browser.pass(1000);
+    expect(browser.shelves.jobs.get(id)).toMatchObject({ drafts: { title: "Sal" }, head: { editCount: 0 } });
+    jobs.saveSheet(inventedJob("Sal", 150), {}, "title");
+    await browser.pass(1000);
+    expect(browser.shelves.jobs.get(id)).toMatchObject({ drafts: {}, head: { editCount: 1, title: "Sal" } });
+  });
+
   it("leaves the words of a page that is still open to that page", async () => {
     const { browser, jobs } = await onePage();
     await jobs.create(inventedJob(), "the demo");
