@@ -1,0 +1,394 @@
+import { crossGap, crossingSpeed_mps } from "./bridgeGap.ts";
+import { Mended } from "./cleanedLog.ts";
+import type { Stretch } from "./findGaps.ts";
+import { findStanding, standingLimit_mps } from "./findStanding.ts";
+import { holdToCar } from "./holdToCar.ts";
+import { layOut } from "./plane.ts";
+import { writeClock, writeDuration } from "./readTime.ts";
+import type { RepairList } from "./repairList.ts";
+import type { RowColumns } from "./rowColumns.ts";
+import { type PositionNoise, type SmoothedPositions, smoothPositions } from "./smoothPositions.ts";
+import { type SpeedNoise, smoothSpeed } from "./smoothSpeed.ts";
+import type { Steps } from "./steps.ts";
+import { type Timeline, timeline } from "./timeline.ts";
+
+/** What is known of the whole log when a stretch of it is cleaned. */
+export interface StretchSetting {
+  readonly noise: PositionNoise;
+  readonly speedNoise: SpeedNoise;
+  /** Factor on recorded speeds. */
+  readonly speedScale: number;
+  readonly hasSpeeds: boolean;
+  readonly offsetRows: ReadonlySet<number>;
+  readonly utcOffset_s: number;
+}
+
+/** One stretch at one row a second, before heights. */
+export interface CleanedStretch {
+  readonly start_s: number;
+  readonly speed_mps: Float64Array;
+  readonly flags: Uint8Array;
+  readonly lat_deg: Float64Array;
+  readonly lon_deg: Float64Array;
+}
+
+/** Speed from positions stands in where a log with speeds has none for this long. */
+const SILENT_s = 5;
+
+/** Cleans one stretch: positions smoothed, stands held still, speeds smoothed, gaps bridged, all held to what a car can do. */
+export function* cleanStretch(
+  rows: RowColumns,
+  stretch: Stretch,
+  setting: StretchSetting,
+  repairs: RepairList,
+): Steps<CleanedStretch> {
+  const line = timeline(rows, stretch.from, stretch.to);
+  const plane = planeOf(rows, stretch);
+  const moments = momentsOf(rows, stretch, line, plane, setting);
+  const bridged = bridgedMoments(rows, stretch, line);
+  const hasPositions = moments.positions > 1;
+
+  let smoothed: SmoothedPositions | undefined;
+  let fromPositions: Float64Array | undefined;
+  if (hasPositions) {
+    smoothed = yield* smoothPositions({ ...moments, isStanding: bridged.parked, noise: setting.noise });
+    fromPositions = hypotenuse(smoothed.eastSpeed_mps, smoothed.northSpeed_mps);
+  }
+  const source = setting.hasSpeeds ? filledIn(line, moments.speed_mps, fromPositions) : fromPositions;
+  if (!source) {
+    return nothing(rows, stretch, line);
+  }
+  let isStanding = bridged.parked;
+  if (repairs.does("standingDrift")) {
+    const limit_mps = setting.hasSpeeds ? undefined : standingLimit_mps(setting.noise.wandering_m);
+    isStanding = findStanding(line.time_s, forStanding(source, setting.hasSpeeds), limit_mps);
+    for (let i = 0; i < line.count; i++) {
+      // in a gap nothing is known of a stop; a parking was found by its two ends
+      isStanding[i] = bridged.parked[i] || (isStanding[i] && !bridged.driven[i]) ? 1 : 0;
+    }
+    if (hasPositions) {
+      smoothed = yield* smoothPositions({ ...moments, isStanding, noise: setting.noise });
+      fromPositions = hypotenuse(smoothed.eastSpeed_mps, smoothed.northSpeed_mps);
+    }
+  }
+  const isSmoothing = repairs.does("speedNoise");
+  let speed_mps: Float64Array;
+  if (!setting.hasSpeeds) {
+    speed_mps = isSmoothing || !smoothed ? (fromPositions ?? source) : rawFromPositions(line, moments);
+  } else if (isSmoothing) {
+    speed_mps = smoothSpeed(
+      line.time_s,
+      filledIn(line, moments.speed_mps, fromPositions),
+      isStanding,
+      setting.speedNoise,
+    );
+  } else {
+    speed_mps = interpolated(line.time_s, filledIn(line, moments.speed_mps, fromPositions));
+  }
+  for (let i = 0; i < line.count; i++) {
+    speed_mps[i] = isStanding[i] ? 0 : Math.max(0, speed_mps[i]);
+  }
+  bridge(stretch, line, speed_mps, smoothed);
+  return onGrid(rows, stretch, line, speed_mps, isStanding, bridged.driven, smoothed, plane, setting, repairs);
+}
+
+interface Moments {
+  readonly time_s: Float64Array;
+  readonly east_m: Float64Array;
+  readonly north_m: Float64Array;
+  readonly speed_mps: Float64Array;
+  readonly isOffset: Uint8Array;
+  readonly positions: number;
+}
+
+interface Plane {
+  readonly east_m: Float64Array;
+  readonly north_m: Float64Array;
+}
+
+function planeOf(rows: RowColumns, stretch: Stretch): Plane {
+  return layOut(rows.lat_deg.subarray(stretch.from, stretch.to), rows.lon_deg.subarray(stretch.from, stretch.to));
+}
+
+function momentsOf(rows: RowColumns, stretch: Stretch, line: Timeline, plane: Plane, setting: StretchSetting): Moments {
+  const n = line.count;
+  const east_m = new Float64Array(n).fill(Number.NaN);
+  const north_m = new Float64Array(n).fill(Number.NaN);
+  const speed_mps = new Float64Array(n).fill(Number.NaN);
+  const isOffset = new Uint8Array(n);
+  const parkedBefore = new Set(stretch.bridges.filter((gap) => gap.kind === "parked").map((gap) => gap.from + 1));
+  let positions = 0;
+  for (let k = 0; k < n; k++) {
+    const row = line.row[k];
+    if (row < 0) {
+      continue;
+    }
+    east_m[k] = plane.east_m[row - stretch.from];
+    north_m[k] = plane.north_m[row - stretch.from];
+    speed_mps[k] = rows.speed_mps[row] * setting.speedScale;
+    isOffset[k] = setting.offsetRows.has(row) || parkedBefore.has(row) ? 1 : 0;
+    positions += Number.isNaN(east_m[k]) ? 0 : 1;
+  }
+  return { time_s: line.time_s, east_m, north_m, speed_mps, isOffset, positions };
+}
+
+/** Moments strictly inside bridged gaps: those driven over and those parked through. */
+function bridgedMoments(
+  rows: RowColumns,
+  stretch: Stretch,
+  line: Timeline,
+): { parked: Uint8Array; driven: Uint8Array } {
+  const parked = new Uint8Array(line.count);
+  const driven = new Uint8Array(line.count);
+  let k = 0;
+  for (const gap of stretch.bridges) {
+    const [from_s, to_s] = [rows.time_s[gap.from], rows.time_s[gap.from + 1]];
+    while (k < line.count && line.time_s[k] <= from_s) {
+      k++;
+    }
+    for (; k < line.count && line.time_s[k] < to_s; k++) {
+      (gap.kind === "parked" ? parked : driven)[k] = 1;
+    }
+  }
+  return { parked, driven };
+}
+
+/** Recorded speeds, and where there has been none for seconds, those from positions. */
+function filledIn(line: Timeline, recorded_mps: Float64Array, fromPositions: Float64Array | undefined): Float64Array {
+  if (!fromPositions) {
+    return recorded_mps;
+  }
+  const filled = Float64Array.from(recorded_mps);
+  let last = -1;
+  for (let k = 0; k <= line.count; k++) {
+    const isEnd = k === line.count;
+    if (!isEnd && Number.isNaN(recorded_mps[k])) {
+      continue;
+    }
+    const from_s = last < 0 ? Number.NEGATIVE_INFINITY : line.time_s[last];
+    const to_s = isEnd ? Number.POSITIVE_INFINITY : line.time_s[k];
+    if (to_s - from_s > 2 * SILENT_s) {
+      for (let j = last + 1; j < k; j++) {
+        if (line.time_s[j] - from_s >= SILENT_s && to_s - line.time_s[j] >= SILENT_s) {
+          filled[j] = fromPositions[j];
+        }
+      }
+    }
+    last = k;
+  }
+  return filled;
+}
+
+/** Recorded speeds hold until the next one, so that moments between two slow ones count as slow. */
+function forStanding(source: Float64Array, isRecorded: boolean): Float64Array {
+  if (!isRecorded) {
+    return source;
+  }
+  const held = Float64Array.from(source);
+  let next = Number.POSITIVE_INFINITY;
+  let last = Number.POSITIVE_INFINITY;
+  const after = new Float64Array(source.length);
+  for (let k = source.length - 1; k >= 0; k--) {
+    next = Number.isNaN(source[k]) ? next : source[k];
+    after[k] = next;
+  }
+  for (let k = 0; k < source.length; k++) {
+    last = Number.isNaN(source[k]) ? last : source[k];
+    const before = Number.isFinite(last) ? last : after[k];
+    const behind = Number.isFinite(after[k]) ? after[k] : before;
+    held[k] = Math.max(before, behind);
+  }
+  return held;
+}
+
+function interpolated(time_s: Float64Array, sparse: Float64Array): Float64Array {
+  const n = sparse.length;
+  const full = new Float64Array(n);
+  let last = -1;
+  for (let k = 0; k <= n; k++) {
+    if (k < n && Number.isNaN(sparse[k])) {
+      continue;
+    }
+    for (let j = last + 1; j < k; j++) {
+      const a = last >= 0 ? sparse[last] : k < n ? sparse[k] : 0;
+      const b = k < n ? sparse[k] : a;
+      const share = last >= 0 && k < n ? (time_s[j] - time_s[last]) / (time_s[k] - time_s[last]) : 0;
+      full[j] = a + (b - a) * share;
+    }
+    if (k < n) {
+      full[k] = sparse[k];
+    }
+    last = k;
+  }
+  return full;
+}
+
+/** Speed from one position straight to the next, for those who turn the smoothing off. */
+function rawFromPositions(line: Timeline, moments: Moments): Float64Array {
+  const sparse = new Float64Array(line.count).fill(Number.NaN);
+  let last = -1;
+  for (let k = 0; k < line.count; k++) {
+    if (Number.isNaN(moments.east_m[k])) {
+      continue;
+    }
+    if (last >= 0) {
+      const leg_m = Math.hypot(moments.east_m[k] - moments.east_m[last], moments.north_m[k] - moments.north_m[last]);
+      sparse[k] = leg_m / (line.time_s[k] - line.time_s[last]);
+    }
+    last = k;
+  }
+  return interpolated(line.time_s, sparse);
+}
+
+function hypotenuse(east: Float64Array, north: Float64Array): Float64Array {
+  return east.map((value, i) => Math.hypot(value, north[i]));
+}
+
+/** Replaces the smoother's guess across each driven gap by the plainest drive over its distance. */
+function bridge(
+  stretch: Stretch,
+  line: Timeline,
+  speed_mps: Float64Array,
+  smoothed: SmoothedPositions | undefined,
+): void {
+  let k = 0;
+  for (const gap of stretch.bridges) {
+    if (gap.kind === "parked") {
+      continue;
+    }
+    while (k < line.count && line.row[k] !== gap.from) {
+      k++;
+    }
+    const start = k;
+    while (k < line.count && line.row[k] !== gap.from + 1) {
+      k++;
+    }
+    const end = Math.min(k, line.count - 1);
+    const gap_s = line.time_s[end] - line.time_s[start];
+    const [from_mps, to_mps] = [speed_mps[start], speed_mps[end]];
+    const distance_m = smoothed ? arc_m(line, smoothed, start, end) : 0.5 * (from_mps + to_mps) * gap_s;
+    const crossing = crossGap(from_mps, to_mps, gap_s, distance_m);
+    for (let j = start + 1; j < end; j++) {
+      speed_mps[j] = crossingSpeed_mps(crossing, from_mps, to_mps, gap_s, line.time_s[j] - line.time_s[start]);
+    }
+  }
+}
+
+/** Length of the smoothed track across a gap: bends at its ends count, wild swings of the smoother do not. */
+function arc_m(line: Timeline, smoothed: SmoothedPositions, start: number, end: number): number {
+  const chord_m = Math.hypot(
+    smoothed.east_m[end] - smoothed.east_m[start],
+    smoothed.north_m[end] - smoothed.north_m[start],
+  );
+  let length_m = 0;
+  for (let j = start + 1; j <= end; j++) {
+    const speed = (i: number) => Math.hypot(smoothed.eastSpeed_mps[i], smoothed.northSpeed_mps[i]);
+    length_m += 0.5 * (speed(j) + speed(j - 1)) * (line.time_s[j] - line.time_s[j - 1]);
+  }
+  return Math.min(length_m, 1.2 * chord_m + 10);
+}
+
+function onGrid(
+  rows: RowColumns,
+  stretch: Stretch,
+  line: Timeline,
+  speed_mps: Float64Array,
+  isStanding: Uint8Array,
+  isDriven: Uint8Array,
+  smoothed: SmoothedPositions | undefined,
+  plane: Plane,
+  setting: StretchSetting,
+  repairs: RepairList,
+): CleanedStretch {
+  const result = emptyStretch(rows, stretch, line);
+  let lastPlaced = -1;
+  for (let k = 0; k < line.count; k++) {
+    const row = line.row[k];
+    if (row >= 0 && !Number.isNaN(rows.lat_deg[row])) {
+      lastPlaced = row;
+    }
+    const second = line.second[k];
+    if (second < 0) {
+      continue;
+    }
+    result.speed_mps[second] = speed_mps[k];
+    result.flags[second] = (isStanding[k] ? Mended.standing : 0) | (isDriven[k] ? Mended.bridged : 0);
+    if (smoothed && lastPlaced >= 0) {
+      place(
+        result,
+        second,
+        rows,
+        lastPlaced,
+        smoothed.east_m[k] - plane.east_m[lastPlaced - stretch.from],
+        smoothed.north_m[k] - plane.north_m[lastPlaced - stretch.from],
+      );
+    }
+  }
+  if (repairs.does("acceleration")) {
+    const held = holdToCar(result.speed_mps, result.flags, Mended.limited);
+    if (held > 0) {
+      const at = writeClock(result.start_s, setting.utcOffset_s);
+      repairs.add(
+        "acceleration",
+        held,
+        result.start_s,
+        result.start_s + line.seconds,
+        `${held} s held to what a car can do after ${at}`,
+      );
+    }
+  }
+  countStands(result, setting, repairs);
+  return result;
+}
+
+/** Metres of a degree are taken at the nearby fix: the smoothed place lies within metres of it. */
+function place(
+  result: CleanedStretch,
+  second: number,
+  rows: RowColumns,
+  row: number,
+  east_m: number,
+  north_m: number,
+): void {
+  const lat_rad = (rows.lat_deg[row] * Math.PI) / 180;
+  result.lat_deg[second] = rows.lat_deg[row] + north_m / 111200;
+  result.lon_deg[second] = rows.lon_deg[row] + east_m / (111320 * Math.max(0.01, Math.cos(lat_rad)));
+}
+
+function countStands(result: CleanedStretch, setting: StretchSetting, repairs: RepairList): void {
+  if (setting.hasSpeeds || !repairs.does("standingDrift")) {
+    return; // with recorded speeds a stand is no repair: the log itself says so
+  }
+  let start = -1;
+  for (let i = 0; i <= result.flags.length; i++) {
+    const stands = i < result.flags.length && (result.flags[i] & Mended.standing) !== 0;
+    if (stands && start < 0) {
+      start = i;
+    } else if (!stands && start >= 0) {
+      const from_s = result.start_s + start;
+      const detail = `held still for ${writeDuration(i - start)} at ${writeClock(from_s, setting.utcOffset_s)}`;
+      repairs.add("standingDrift", 1, from_s, result.start_s + i, detail);
+      start = -1;
+    }
+  }
+}
+
+function nothing(rows: RowColumns, stretch: Stretch, line: Timeline): CleanedStretch {
+  const result = emptyStretch(rows, stretch, line);
+  const where = stretch.from;
+  if (!Number.isNaN(rows.lat_deg[where])) {
+    result.lat_deg.fill(rows.lat_deg[where]);
+    result.lon_deg.fill(rows.lon_deg[where]);
+  }
+  return result;
+}
+
+function emptyStretch(rows: RowColumns, stretch: Stretch, line: Timeline): CleanedStretch {
+  return {
+    start_s: rows.time_s[stretch.from],
+    speed_mps: new Float64Array(line.seconds),
+    flags: new Uint8Array(line.seconds),
+    lat_deg: new Float64Array(line.seconds).fill(Number.NaN),
+    lon_deg: new Float64Array(line.seconds).fill(Number.NaN),
+  };
+}

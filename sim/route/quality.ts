@@ -1,0 +1,77 @@
+import { type CleanedSeries, Mended, type Quality, type Repair } from "./cleanedLog.ts";
+
+/** What the verdict is made from. */
+export interface QualityInput {
+  readonly series: CleanedSeries;
+  readonly repairs: readonly Repair[];
+  readonly rows: number;
+  readonly interval_s: number;
+  readonly positionNoise_m: number;
+  readonly incrementNoise_m: number;
+  readonly hasSpeeds: boolean;
+  readonly isStill: boolean;
+}
+
+/** A verdict on a cleaned log in a word, with the reasons a person can check. */
+export function qualityOf(input: QualityInput): Quality {
+  const { series, interval_s } = input;
+  let moving = 0;
+  let bridged = 0;
+  let heights = 0;
+  for (let i = 0; i < series.count; i++) {
+    const isMoving = series.speed_mps[i] > 0.5;
+    moving += isMoving ? 1 : 0;
+    bridged += isMoving && (series.flags[i] & Mended.bridged) !== 0 ? 1 : 0;
+    heights += Number.isNaN(series.height_m[i]) ? 0 : 1;
+  }
+  const bridged_frac = moving > 0 ? bridged / moving : 0;
+  const wild = input.repairs.find((repair) => repair.kind === "wildFix")?.count ?? 0;
+  const poor: string[] = [];
+  const doubtful: string[] = [];
+  if (input.isStill) {
+    poor.push("the log goes nowhere");
+  }
+  if (bridged_frac > 0.2) {
+    poor.push(`${(100 * bridged_frac).toFixed(0)} % of the driving is bridged, not measured`);
+  } else if (bridged_frac > 0.05) {
+    doubtful.push(`${(100 * bridged_frac).toFixed(0)} % of the driving is bridged, not measured`);
+  }
+  if (wild > 0.05 * input.rows) {
+    poor.push(`${((100 * wild) / input.rows).toFixed(0)} % of the positions were wild`);
+  }
+  if (interval_s > 15) {
+    poor.push(`a fix only every ${interval_s.toPrecision(2)} s: starts and stops are lost`);
+  } else if (interval_s > 3) {
+    doubtful.push(`a fix only every ${interval_s.toPrecision(2)} s: short stops and hard starts are rounded off`);
+  }
+  if (!input.hasSpeeds && input.positionNoise_m > 6) {
+    doubtful.push(`no recorded speed, and positions scatter by ${input.positionNoise_m.toPrecision(2)} m`);
+  }
+  if (heights === 0) {
+    doubtful.push("no heights: the road counts as flat");
+  }
+  const verdict = poor.length > 0 ? "poor" : doubtful.length > 0 ? "usable" : "good";
+  const reasons = [...poor, ...doubtful];
+  return {
+    verdict,
+    reasons:
+      reasons.length > 0
+        ? reasons
+        : [`a fix every ${interval_s.toPrecision(2)} s, ${(100 * bridged_frac).toPrecision(2)} % bridged`],
+    interval_s,
+    bridged_frac,
+    positionNoise_m: input.positionNoise_m,
+    speedSource: input.hasSpeeds ? "recorded" : "positions",
+    heightSource: heights > 0 ? "recorded" : "none",
+    samplingNote: samplingNote(interval_s, input.hasSpeeds),
+  };
+}
+
+/** What thin sampling does to the energy at the wheel. The figures are put in from the bench's table. */
+function samplingNote(interval_s: number, hasSpeeds: boolean): string | undefined {
+  if (interval_s < 3) {
+    return undefined;
+  }
+  const from = hasSpeeds ? "recorded speeds" : "positions alone";
+  return `with a fix every ${interval_s.toPrecision(2)} s and ${from}, starts and stops between the fixes are not seen`;
+}

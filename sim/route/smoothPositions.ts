@@ -1,0 +1,121 @@
+import { accelerationModel } from "./accelerationModel.ts";
+import { smooth } from "./smoother.ts";
+import type { Steps } from "./steps.ts";
+
+/** What the smoother is told about one stretch, moment by moment. NaN is "no position at this moment". */
+export interface PositionInput {
+  readonly time_s: Float64Array;
+  readonly east_m: Float64Array;
+  readonly north_m: Float64Array;
+  /** 1 where the car is known to stand. */
+  readonly isStanding: Uint8Array;
+  /** 1 where positions are offset for good from here on (the receiver changed its mind). */
+  readonly isOffset: Uint8Array;
+  readonly noise: PositionNoise;
+}
+
+/** Noise of positions per axis: one part that wanders with a time constant, one that is new in every fix. */
+export interface PositionNoise {
+  readonly wandering_m: number;
+  readonly white_m: number;
+}
+
+export interface SmoothedPositions {
+  readonly east_m: Float64Array;
+  readonly north_m: Float64Array;
+  readonly eastSpeed_mps: Float64Array;
+  readonly northSpeed_mps: Float64Array;
+}
+
+/** Time constant of a receiver's wander: satellites and reflections change over tens of seconds. Assumed. */
+export const WANDER_s = 20;
+/**
+ * Accelerations of everyday driving have a standard deviation of 0.6 to 0.9 m/s2 along the road in the standard cycles
+ * and bends add as much across it; they last some seconds. Computed from the cycles on board.
+ */
+const ACCELERATION_mps2 = 0.9;
+const ACCELERATION_LASTS_s = 5;
+/** Moments smoothed at once, and the overlap on each side after which the ends no longer matter. */
+const CHUNK = 16384;
+const OVERLAP = 512;
+
+/**
+ * Positions and velocities along a stretch, by a Kalman filter with backward smoothing over distance, speed and
+ * acceleration of both axes and the wander of the receiver. Done in overlapping chunks, so that memory stays bounded.
+ */
+export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions> {
+  const n = input.time_s.length;
+  const result: SmoothedPositions = {
+    east_m: new Float64Array(n),
+    north_m: new Float64Array(n),
+    eastSpeed_mps: new Float64Array(n),
+    northSpeed_mps: new Float64Array(n),
+  };
+  for (let from = 0; from < n; from += CHUNK) {
+    const to = Math.min(n, from + CHUNK);
+    smoothChunk(input, Math.max(0, from - OVERLAP), Math.min(n, to + OVERLAP), from, to, result);
+    yield to / n;
+  }
+  return result;
+}
+
+const STATES = 4; // distance, speed, acceleration, wander
+
+function smoothChunk(
+  input: PositionInput,
+  first: number,
+  last: number,
+  from: number,
+  to: number,
+  result: SmoothedPositions,
+): void {
+  const { time_s, east_m, north_m, isStanding, isOffset, noise } = input;
+  const wander = noise.wandering_m ** 2;
+  const white = noise.white_m ** 2;
+  const positionRow = Float64Array.of(1, 0, 0, 1);
+  const speedRow = Float64Array.of(0, 1, 0, 0);
+  const values = new Float64Array(2);
+  const zeros = new Float64Array(2);
+  let start = first;
+  while (start < last && Number.isNaN(east_m[start])) {
+    start++;
+  }
+  const [startEast, startNorth] = start < last ? [east_m[start], north_m[start]] : [0, 0];
+  const startCovariance = new Float64Array(STATES * STATES);
+  startCovariance[0] = 400;
+  startCovariance[5] = 400;
+  startCovariance[10] = 1;
+  startCovariance[15] = wander;
+  const { mean } = smooth({
+    states: STATES,
+    axes: 2,
+    events: last - first,
+    startCovariance,
+    startMean: Float64Array.of(startEast, 0, 0, 0, startNorth, 0, 0, 0),
+    transition(k, transition, spread) {
+      const dt_s = time_s[first + k] - time_s[first + k - 1];
+      accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
+      const keep = Math.exp(-dt_s / WANDER_s);
+      transition[15] = keep;
+      spread[15] = wander * (1 - keep * keep) + (isOffset[first + k] ? 1600 : 0); // an offset of some 40 m
+    },
+    measure(k, observe) {
+      const i = first + k;
+      if (!Number.isNaN(east_m[i])) {
+        values[0] = east_m[i];
+        values[1] = north_m[i];
+        observe(positionRow, white, values);
+      }
+      if (isStanding[i]) {
+        observe(speedRow, 0.0025, zeros); // 0.05 m/s: standing, to within the grid's second
+      }
+    },
+  });
+  for (let i = from; i < to; i++) {
+    const at = (i - first) * 2 * STATES;
+    result.east_m[i] = mean[at];
+    result.eastSpeed_mps[i] = mean[at + 1];
+    result.north_m[i] = mean[at + STATES];
+    result.northSpeed_mps[i] = mean[at + STATES + 1];
+  }
+}

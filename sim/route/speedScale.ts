@@ -1,0 +1,57 @@
+import { median } from "simple-statistics";
+import { geodesicLeg } from "./geodesicLeg.ts";
+import type { RepairList } from "./repairList.ts";
+import type { RowColumns } from "./rowColumns.ts";
+
+/** Only fast, long pieces are compared, so that bends and position noise change the ratio by less than 1 %. */
+const LEAST_mps = 8;
+const PIECE_m = 200;
+const LEAST_PIECES = 10;
+/** Below this the two are taken to agree. A dashboard may by law read up to 10 % high and never low [R39, para 5.3]. */
+const AGREED_frac = 0.025;
+const MOST_frac = 0.2;
+
+/**
+ * Factor that brings recorded speeds to the positions' scale: 1 where they agree within 2.5 %, or where the log has
+ * too few long fast pieces to tell. Said as a repair where it is not 1.
+ */
+export function speedScale(rows: RowColumns, repairs: RepairList): number {
+  const ratios: number[] = [];
+  let start = -1;
+  let last = -1;
+  let driven_m = 0;
+  for (let i = 0; i < rows.count; i++) {
+    if (Number.isNaN(rows.speed_mps[i]) || Number.isNaN(rows.lat_deg[i])) {
+      continue;
+    }
+    const dt_s = last >= 0 ? rows.time_s[i] - rows.time_s[last] : Number.NaN;
+    if (start >= 0 && dt_s <= 2.5 && rows.speed_mps[i] > LEAST_mps) {
+      driven_m += 0.5 * (rows.speed_mps[i] + rows.speed_mps[last]) * dt_s;
+      if (driven_m > PIECE_m) {
+        const chord = geodesicLeg(rows.lat_deg[start], rows.lon_deg[start], rows.lat_deg[i], rows.lon_deg[i]);
+        ratios.push(chord.length_m / driven_m);
+        start = -1;
+      }
+    } else {
+      start = -1;
+    }
+    if (start < 0) {
+      start = rows.speed_mps[i] > LEAST_mps ? i : -1;
+      driven_m = 0;
+    }
+    last = i;
+  }
+  if (ratios.length < LEAST_PIECES || !repairs.does("speedScale")) {
+    return 1;
+  }
+  // Chords are never longer than the road: the upper quarter of the ratios comes from the straight pieces.
+  const sorted = ratios.sort((a, b) => a - b).slice(Math.floor(ratios.length / 2));
+  const ratio = median(sorted);
+  if (Math.abs(ratio - 1) < AGREED_frac || Math.abs(ratio - 1) > MOST_frac) {
+    return 1;
+  }
+  const percent = Math.abs(100 * (1 / ratio - 1)).toPrecision(2);
+  const detail = `recorded speed reads ${percent} % ${ratio < 1 ? "high" : "low"} against the positions; corrected`;
+  repairs.add("speedScale", 1, rows.time_s[0], rows.time_s[rows.count - 1], detail);
+  return ratio;
+}
