@@ -1,4 +1,5 @@
-import { type Candidate, type Channels, createChannels, type MotorMap, type SteadyRow } from "../../sim/index.ts";
+import { type Candidate, type Channels, createChannels, type MotorSurface, type SteadyRow } from "../../sim/index.ts";
+import type { RoadLoadRow } from "../../web/charts/roadLoad.ts";
 
 /**
  * An invented drive for figures, from short formulas and not from the simulation: three packs over a hilly road in town,
@@ -92,7 +93,7 @@ export const inventedLedgers: Pick<Candidate, "name" | "distance_km" | "ledger_W
   return { name: size.name, distance_km, ledger_Wh: { ...parts, total } };
 });
 
-export const inventedMotorMap: MotorMap = (() => {
+export const inventedMotorMap: MotorSurface = (() => {
   const speed_rpm = Float64Array.from({ length: 25 }, (_, i) => (i * 8000) / 24);
   const torque_Nm = Float64Array.from({ length: 23 }, (_, i) => -110 + i * 10);
   const envelope_Nm = (rpm: number) => Math.min(110, 45_000 / Math.max(1, (rpm * Math.PI) / 30));
@@ -123,16 +124,47 @@ export const inventedMotorMap: MotorMap = (() => {
   };
 })();
 
-export const inventedSteady: readonly SteadyRow[] = [30, 40, 50, 60, 70, 80, 90, 100].map((speed_kmh) => {
-  const battery_Whpkm = 45 + 260 / speed_kmh + 0.0105 * speed_kmh ** 2;
-  return {
-    speed_kmh,
-    isHeld: speed_kmh < 95,
-    battery_Whpkm,
-    range_km: 12_000 / battery_Whpkm,
-    motor_rpm: speed_kmh * 50,
-    motor_Nm: 8 + speed_kmh * 0.3,
-    efficiency_frac: 0.86,
-    limit: speed_kmh < 95 ? "none" : "pack",
-  };
+/** Steady speeds of a pack with that much usable energy; 100 km/h is beyond it. */
+export function inventedSteady(usable_kWh: number, weight_ratio: number): SteadyRow[] {
+  return [30, 40, 50, 60, 70, 80, 90, 100].map((speed_kmh) => {
+    const battery_Whpkm = (45 + 260 / speed_kmh + 0.0105 * speed_kmh ** 2) * weight_ratio;
+    return {
+      speed_kmh,
+      isHeld: speed_kmh < 95,
+      battery_Whpkm,
+      range_km: (usable_kWh * 1000) / battery_Whpkm,
+      motor_rpm: speed_kmh * 50,
+      motor_Nm: 8 + speed_kmh * 0.3,
+      efficiency_frac: 0.86,
+      limit: speed_kmh < 95 ? "none" : "pack",
+    };
+  });
+}
+
+export const inventedRoadLoad: readonly RoadLoadRow[] = Array.from({ length: 25 }, (_, i) => {
+  const speed_mps = (i * 5) / 3.6;
+  return { speed_mps, rolling_N: 160 + 0.6 * speed_mps, aero_N: 0.45 * speed_mps ** 2, drag_N: 22, climb_N: 250 };
 });
+
+const perRpm_mps = (ratio_overall: number) => (0.3 / ratio_overall) * ((2 * Math.PI) / 60);
+export const inventedGears = [
+  { name: "first", speedPerRpm_mps: perRpm_mps(4.1 * 3.6) },
+  { name: "second", speedPerRpm_mps: perRpm_mps(4.1 * 2.2) },
+  { name: "third", speedPerRpm_mps: perRpm_mps(4.1 * 1.4) },
+  { name: "top", speedPerRpm_mps: perRpm_mps(4.1) },
+];
+
+/** Points as a handbook would print them for a small four-cylinder engine. */
+export const inventedEngine = [
+  { speed_rpm: 1000, torque_Nm: 68 },
+  { speed_rpm: 1500, torque_Nm: 77 },
+  { speed_rpm: 2500, torque_Nm: 84 },
+  { speed_rpm: 3500, torque_Nm: 78 },
+  { speed_rpm: 4500, torque_Nm: 66 },
+  { speed_rpm: 5200, torque_Nm: 52 },
+];
+
+export const inventedDays_m = Array.from(
+  { length: 60 },
+  (_, i) => 22_000 + 12_000 * Math.sin(i * 2.4) + (i % 15 === 0 ? 60_000 : 0) + 300 * i,
+);

@@ -1,9 +1,29 @@
+import { anyChannel } from "../../web/charts/anyChannel.ts";
+import { batteryPower } from "../../web/charts/batteryPower.ts";
 import type { Chart, Drawing } from "../../web/charts/chart.ts";
+import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
+import { gearSpeeds } from "../../web/charts/gearSpeeds.ts";
 import { operatingPoints } from "../../web/charts/operatingPoints.ts";
+import { rawAgainstCleaned } from "../../web/charts/rawAgainstCleaned.ts";
+import { roadLoad } from "../../web/charts/roadLoad.ts";
+import { routeMap } from "../../web/charts/routeMap.ts";
+import { smallMultiples } from "../../web/charts/smallMultiples.ts";
 import { socAlongRoad } from "../../web/charts/socAlongRoad.ts";
 import { speedTrace } from "../../web/charts/speedTrace.ts";
-import { inventedLedgers, inventedMotorMap, inventedPacks } from "./inventedDrive.ts";
+import { steadySpeed } from "../../web/charts/steadySpeed.ts";
+import { torqueCurve } from "../../web/charts/torqueCurve.ts";
+import {
+  inventedDays_m,
+  inventedEngine,
+  inventedGears,
+  inventedLedgers,
+  inventedMotorMap,
+  inventedPacks,
+  inventedRoadLoad,
+  inventedSteady,
+} from "./inventedDrive.ts";
+import { inventedLog, inventedTrack } from "./inventedLog.ts";
 
 const [weak, middle] = inventedPacks as [(typeof inventedPacks)[0], (typeof inventedPacks)[0]];
 const gear = { name: "third gear", speedPerRpm_mps: 0.3 / ((4.1 * 1.4 * 60) / (2 * Math.PI)) };
@@ -16,4 +36,37 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
   operatingPoints: (drawing) => operatingPoints({ ...middle, map: inventedMotorMap, contours: "loss", gear }, drawing),
   operatingPointsEfficiency: (drawing) =>
     operatingPoints({ ...middle, map: inventedMotorMap, contours: "efficiency" }, drawing),
+  torqueCurve: (drawing) =>
+    torqueCurve(
+      {
+        motor: { name: "motor", points: inventedMotorMap.envelope },
+        engine: { name: "engine taken out", points: inventedEngine },
+      },
+      drawing,
+    ),
+  steadySpeed: (drawing) =>
+    steadySpeed(
+      inventedPacks.map(({ name, index }) => ({ name, index, rows: inventedSteady(4 + 6 * index, 1 + index / 40) })),
+      drawing,
+    ),
+  roadLoad: (drawing) => roadLoad(inventedRoadLoad, drawing),
+  gearSpeeds: (drawing) => gearSpeeds({ gears: inventedGears, maxSpeed_rpm: 8000 }, drawing),
+  daysDistribution: (drawing) =>
+    daysDistribution(
+      {
+        days_m: inventedDays_m,
+        usual_m: 34_000,
+        longest_m: 96_000,
+        packs: inventedPacks.map(({ name, index }) => ({ name, index, range_m: 21_000 + 40_000 * index })),
+      },
+      drawing,
+    ),
+  batteryPower: (drawing) => batteryPower({ packs: inventedPacks, along: "time" }, drawing),
+  smallMultiples: (drawing) =>
+    smallMultiples({ packs: inventedPacks, channel: "batteryCurrent", along: "distance" }, drawing),
+  anyChannel: (drawing) =>
+    anyChannel({ packs: inventedPacks.slice(0, 2), x: "speed", y: "batteryPower", colour: "gradient" }, drawing),
+  anyChannelAlong: (drawing) => anyChannel({ packs: inventedPacks, x: "time", y: "packTemperature" }, drawing),
+  rawAgainstCleaned: (drawing) => rawAgainstCleaned(inventedLog, drawing),
+  routeMap: (drawing) => routeMap(inventedTrack, drawing),
 };

@@ -49,7 +49,10 @@ export interface Position {
   readonly from_px: number;
   readonly to_px: number;
   toPixel(at: number): number;
-  fromPixel(pixel: number): number;
+  /** Where a position is a place in the plane (a track) and not a line across the figure. */
+  toPoint?(at: number): readonly [number, number];
+  /** The pixel along the scale; a track asks for the other one too. */
+  fromPixel(pixel: number, across: number): number;
 }
 
 export interface Reading {

@@ -30,8 +30,8 @@ export function drawFrame(
     marginRight: drawing.width_px - frame.right,
     marginTop: frame.top,
     marginBottom: frame.height - frame.bottom,
-    x: { type: "linear", domain: [...frame.x] },
-    y: { type: "linear", domain: [...frame.y] },
+    x: { type: "linear", domain: [...frame.x], axis: null },
+    y: { type: "linear", domain: [...frame.y], axis: null },
     marks,
   });
 }

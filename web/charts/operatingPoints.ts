@@ -1,19 +1,20 @@
 import { areaY, axisX, contour, dot, line, ruleY } from "@observablehq/plot";
 import { ticks as roundTicks } from "d3-array";
-import type { Channels, MotorMap } from "../../sim/index.ts";
+import type { Channels, MotorSurface } from "../../sim/index.ts";
 import { heed, ink, inkSoft, paper } from "../look/tokens.ts";
 import { writeWords } from "./annotate.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { contourLabels } from "./contourLabels.ts";
 import { domain } from "./domain.ts";
-import { FONT_PX } from "./drawPlot.ts";
+import { FONT_PX, LINE_PX } from "./drawPlot.ts";
 import { type FigureUnits, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { contourFill } from "./inks.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { packStyle } from "./packStyle.ts";
 import { regularGrid } from "./regularGrid.ts";
+import { spread } from "./spread.ts";
 import { textWidth_px, wrapped } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
 import { type TimedPoint, timeByPoint } from "./timeByPoint.ts";
@@ -23,7 +24,7 @@ export interface OperatingPointsInput {
   readonly name: string;
   readonly index: number;
   readonly channels: Channels;
-  readonly map: MotorMap;
+  readonly map: MotorSurface;
   /** What the contours show. */
   readonly contours: "loss" | "efficiency";
   /** Road speed at one motor turn a minute in the gear that is asked about, for a second scale above. */
@@ -127,13 +128,19 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
       isHaloed: true,
     });
   }
-  nameLimits(svg, map.limits, right, torquePixel, sayTorque);
-  const peak = peakOf(driving);
-  writeWords(svg, {
-    x: LEFT_PX + 6,
-    y: torquePixel(peak.torque_Nm) - 10,
-    lines: [`envelope ${sayTorque(peak.torque_Nm)}`],
-    isHaloed: true,
+  const lines = [{ name: "envelope", points: driving }, ...map.limits];
+  const peaks = lines.map((each) => torquePixel(peakOf(each.points).torque_Nm) - 9);
+  const heights = spread(
+    peaks,
+    peaks.map(() => LINE_PX),
+    frame.top - 4,
+    frame.bottom,
+  );
+  lines.forEach((each, i) => {
+    const says = `${each.name} ${sayTorque(peakOf(each.points).torque_Nm)}`;
+    const [words = ""] = wrapped(says, right - LEFT_PX - 12, FONT_PX, 1);
+    const fill = i === 0 ? ink : heed;
+    writeWords(svg, { x: LEFT_PX + 6, y: heights[i] ?? 0, lines: [words], fill, isHaloed: true });
   });
   const key = `lines: ${isLoss ? "loss" : "efficiency"}; largest dot: ${threeFigures(most_s)} s`;
   writeWords(svg, {
@@ -210,28 +217,6 @@ function roadSpeedAxis(
     tickSize: 4,
     tickFormat: (rpm: number) => threeFigures(shown(rpm)),
   });
-}
-
-/** Each limit's name and torque at its right end, or above it where two lie close. */
-function nameLimits(
-  svg: SVGSVGElement,
-  limits: MotorMap["limits"],
-  right: number,
-  torquePixel: (torque_Nm: number) => number,
-  sayTorque: (torque_Nm: number) => string,
-): void {
-  for (const limit of limits) {
-    const peak = peakOf(limit.points);
-    const [words = ""] = wrapped(`${limit.name} ${sayTorque(peak.torque_Nm)}`, right - LEFT_PX - 12, FONT_PX, 1);
-    writeWords(svg, {
-      x: right - 6,
-      y: torquePixel(peak.torque_Nm) - 9,
-      lines: [words],
-      anchor: "end",
-      fill: heed,
-      isHaloed: true,
-    });
-  }
 }
 
 function sayLoss(loss_W: number): string {

@@ -43,7 +43,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
   const { packs, axis, columns } = input;
   const room_px = Math.min(190, Math.max(84, drawing.width_px * 0.26));
   const names = packs.map((pack, i) => [
-    ...wrapped(pack.name, room_px, FONT_PX, 2),
+    ...wrapped(pack.name, room_px, FONT_PX, drawing.width_px < 480 ? 3 : 2),
     ...(input.endWords ? [input.endWords(i)] : []),
   ]);
   const widest_px = Math.max(...names.flat().map((line) => textWidth_px(line, FONT_PX)));

@@ -1,7 +1,6 @@
 import { lineY, rectY, ruleY } from "@observablehq/plot";
 import type { Channels } from "../../sim/index.ts";
 import { figureColours, ink, inkSoft } from "../look/tokens.ts";
-import { writeWords } from "./annotate.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { lineAt } from "./columnAt.ts";
@@ -14,7 +13,8 @@ import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel 
 import { HEIGHT_PANEL_PX, heightPanel } from "./heightPanel.ts";
 import { shade } from "./inks.ts";
 import { nameFigure } from "./nameFigure.ts";
-import { type Along, type RoadAxis, roadAxis } from "./roadAxis.ts";
+import { type Along, roadAxis } from "./roadAxis.ts";
+import { sayStretches } from "./sayStretches.ts";
 import { stackFigures } from "./stackFigures.ts";
 import { type Stretch, stretchesBehind } from "./stretchesBehind.ts";
 import { textWidth_px } from "./textWidth.ts";
@@ -83,7 +83,12 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     lineY(rows, { x, y: speed, stroke: attainedColour, strokeWidth: 1.6 }),
     ruleY([0], { stroke: ink }),
   ]);
-  sayBehind(upper, frame, behind, axis);
+  const told = behind.map(({ from, to, time_s }) => ({
+    from: axis.shown(from),
+    to: axis.shown(to),
+    words: `behind ${threeFigures(time_s)} s`,
+  }));
+  sayStretches(upper, frame, told);
   const ends = [
     { lines: ["attained"], x: xPixel(frame, x(n - 1)), y: yPixel(frame, speed(n - 1)), colour: attainedColour },
     { lines: ["target"], x: xPixel(frame, x(n - 1)), y: yPixel(frame, target(n - 1)), colour: inkSoft },
@@ -138,18 +143,4 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
       };
     },
   };
-}
-
-/** Says of each stretch, where there is room above it, how long the car is behind. */
-function sayBehind(svg: SVGSVGElement, frame: Frame, behind: readonly Stretch[], axis: RoadAxis): void {
-  let free = frame.left;
-  for (const { from, to, time_s } of behind) {
-    const words = `behind ${threeFigures(time_s)} s`;
-    const half = textWidth_px(words, FONT_PX) / 2;
-    const middle = xPixel(frame, (axis.shown(from) + axis.shown(to)) / 2);
-    const x = Math.min(frame.right - half, Math.max(frame.left + half, middle));
-    if (x - half < free) continue;
-    free = x + half + 8;
-    writeWords(svg, { x, y: frame.top - 8, lines: [words], anchor: "middle", isItalic: true });
-  }
 }

@@ -16,8 +16,9 @@ export function thin(x: ArrayLike<number>, y: ArrayLike<number>, length: number,
     let highest = first;
     let next = first + 1;
     while (next < length && Math.floor(((x[next] as number) - from) * perColumn) === column) {
-      if ((y[next] as number) < (y[lowest] as number)) lowest = next;
-      if ((y[next] as number) > (y[highest] as number)) highest = next;
+      // Written so that a gap (NaN) gives way to any number.
+      if (!((y[next] as number) >= (y[lowest] as number))) lowest = next;
+      if (!((y[next] as number) <= (y[highest] as number))) highest = next;
       next++;
     }
     const four = [first, lowest, highest, next - 1].sort((a, b) => a - b);

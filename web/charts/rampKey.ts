@@ -1,0 +1,48 @@
+import { drawBox, writeWords } from "./annotate.ts";
+import { FONT_PX } from "./drawPlot.ts";
+import type { SteppedRamp } from "./steppedRamp.ts";
+import { textWidth_px } from "./textWidth.ts";
+
+const ROW_PX = 18;
+
+/** Places of a key's entries, broken into rows of `room_px`. */
+function layOut(key: SteppedRamp, title: string, room_px: number) {
+  let x = textWidth_px(title, FONT_PX) + 12;
+  let row = 0;
+  const places = key.steps.map(({ words }) => {
+    const width = textWidth_px(words, FONT_PX) + 30;
+    if (x + width > room_px && x > 0) {
+      x = 0;
+      row++;
+    }
+    const place = { x, row };
+    x += width;
+    return place;
+  });
+  return { places, rows: row + 1 };
+}
+
+/** Height that `drawRampKey` takes. */
+export function rampKeyHeight_px(key: SteppedRamp, title: string, room_px: number): number {
+  return layOut(key, title, room_px).rows * ROW_PX;
+}
+
+/** The steps of a colour scale in swatches and words, from (`left`, `top`) on. */
+export function drawRampKey(
+  svg: SVGSVGElement,
+  key: SteppedRamp,
+  title: string,
+  left: number,
+  top: number,
+  room_px: number,
+): void {
+  writeWords(svg, { x: left, y: top + ROW_PX / 2, lines: [title] });
+  const { places } = layOut(key, title, room_px);
+  key.steps.forEach(({ colour, words }, i) => {
+    const place = places[i];
+    if (!place) return;
+    const y = top + place.row * ROW_PX;
+    drawBox(svg, left + place.x, y + 3, 14, 12, colour);
+    writeWords(svg, { x: left + place.x + 18, y: y + ROW_PX / 2, lines: [words] });
+  });
+}

@@ -1,0 +1,201 @@
+import { dot, line } from "@observablehq/plot";
+import { bisectLeft, ticks } from "d3-array";
+import { heed, ink, paper } from "../look/tokens.ts";
+import { drawPath, writeWords } from "./annotate.ts";
+import type { Chart, Drawing, Position } from "./chart.ts";
+import { reach } from "./domain.ts";
+import { emptyFigure } from "./emptyFigure.ts";
+import { type FigureUnit, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
+import { drawFrame, type Frame, within, xPixel, yPixel } from "./frame.ts";
+import { nameFigure } from "./nameFigure.ts";
+import { drawRampKey, rampKeyHeight_px } from "./rampKey.ts";
+import { roadAxis } from "./roadAxis.ts";
+import { type SteppedRamp, steppedRamp } from "./steppedRamp.ts";
+import { threeFigures } from "./threeFigures.ts";
+import { onPlane, type PlacedTrack, type Track } from "./trackOnPlane.ts";
+
+/** A run of the points drawn, from one place in their list to another, that looks the same all along. */
+interface Leg {
+  readonly points: readonly number[];
+  readonly colour: string;
+  readonly isRepaired: boolean;
+}
+
+const INSET_PX = 18;
+
+/** Where a log was driven: its track, north up, darker where faster, repaired stretches in a wide rim; no map beneath. */
+export function routeMap(track: Track, drawing: Drawing): Chart {
+  const n = track.lon_deg.length;
+  if (n === 0) return emptyFigure(drawing, "The log holds no position, so there is no track to show.");
+  const units = drawing.units ?? METRIC;
+  const speeds = track.speed_mps.map((speed_mps) => inUnit(units.speed, speed_mps));
+  const [slowest, fastest] = reach(speeds, n);
+  const colours = steppedRamp(slowest, fastest);
+  const samples = track.isRepaired?.reduce((sum, flag) => sum + flag, 0) ?? 0;
+  const title = `Speed (${units.speed.sign})${samples > 0 ? ", wide rim: repaired" : ""}`;
+  const room_px = drawing.width_px - 20;
+  const plane = onPlane(track);
+  const frame = fitted(plane, drawing.width_px, 10 + rampKeyHeight_px(colours, title, room_px));
+  const kept = apart(plane, frame);
+  const legs = legsOf(kept, track, speeds, colours);
+  const place = { x: (i: number) => plane.east_m[i], y: (i: number) => plane.north_m[i] };
+  const round = { ...place, strokeLinejoin: "round", strokeLinecap: "round" } as const;
+  const svg = drawFrame(drawing, frame, [
+    legs
+      .filter((leg) => leg.isRepaired)
+      .map((leg) => line(leg.points, { ...round, stroke: heed, strokeWidth: 11, strokeOpacity: 0.35 })),
+    line(kept, { ...round, stroke: ink, strokeWidth: 4.6 }),
+    legs.map((leg) => line(leg.points, { ...round, stroke: leg.colour, strokeWidth: 3.2 })),
+    dot([...new Set([0, n - 1])], { ...place, r: 4.5, fill: paper, stroke: ink, strokeWidth: 1.5 }),
+  ]);
+  drawRampKey(svg, colours, title, 10, 4, room_px);
+  const pixels = (i: number): [number, number] => [
+    xPixel(frame, plane.east_m[i] as number),
+    yPixel(frame, plane.north_m[i] as number),
+  ];
+  nameEnds(svg, frame, pixels(0), pixels(n - 1));
+  drawScaleBar(svg, frame, units.distance);
+
+  const [west_m, east_m] = reach(plane.east_m, n);
+  const [south_m, north_m] = reach(plane.north_m, n);
+  const far = (length_m: number) => `${threeFigures(inUnit(units.distance, length_m))} ${units.distance.sign}`;
+  const alt =
+    `Track of ${far(plane.length_m)}, ${far(east_m - west_m)} from west to east and ${far(north_m - south_m)} from south to north, ` +
+    `driven at ${threeFigures(slowest)} to ${threeFigures(fastest)} ${units.speed.sign}. ` +
+    (samples === 0 ? "Nothing was repaired." : `${samples} of ${n} samples were repaired and stand in a wide rim.`);
+  nameFigure(svg, alt);
+
+  const { time_s } = track;
+  const axis = roadAxis("time", time_s[n - 1] as number, units);
+  const position: Position = {
+    quantity: "time_s",
+    first: time_s[0] as number,
+    last: time_s[n - 1] as number,
+    step: ((time_s[n - 1] as number) - (time_s[0] as number)) / 100,
+    isVertical: false,
+    from_px: frame.top,
+    to_px: frame.bottom,
+    toPixel: (at) => pixels(sampleAt(at))[0],
+    toPoint: (at) => pixels(sampleAt(at)),
+    fromPixel(x, y) {
+      const away = (i: number) => Math.hypot(pixels(i)[0] - x, pixels(i)[1] - y);
+      return time_s[kept.reduce((a, b) => (away(b) < away(a) ? b : a), 0)] as number;
+    },
+  };
+  return {
+    svg,
+    alt,
+    table: {
+      columns: [
+        { name: "time_s", label: "Time (s)" },
+        { name: "lon_deg", label: "Longitude (deg)" },
+        { name: "lat_deg", label: "Latitude (deg)" },
+        { name: `speed_${units.speed.suffix}`, label: `Speed (${units.speed.sign})` },
+        { name: "repaired", label: "Repaired" },
+      ],
+      rows: kept.map((i) => [
+        time_s[i] as number,
+        track.lon_deg[i] as number,
+        track.lat_deg[i] as number,
+        speeds[i] as number,
+        track.isRepaired?.[i] ? "yes" : "no",
+      ]),
+    },
+    position,
+    read(at) {
+      const inside = within(position, at);
+      const i = sampleAt(inside);
+      const repaired = track.isRepaired?.[i] ? ", repaired" : "";
+      return {
+        where: axis.say(inside),
+        values: [{ label: "speed", text: `${threeFigures(speeds[i] as number)} ${units.speed.sign}${repaired}` }],
+      };
+    },
+  };
+
+  function sampleAt(at_s: number): number {
+    return Math.min(n - 1, bisectLeft(time_s, at_s));
+  }
+}
+
+/** The frame that shows the whole track at one scale in both directions, between 180 and 460 px high. */
+function fitted(plane: PlacedTrack, width_px: number, top: number): Frame {
+  const n = plane.east_m.length;
+  const [west, east] = reach(plane.east_m, n);
+  const [south, north] = reach(plane.north_m, n);
+  const wide_px = width_px - 2 * INSET_PX;
+  const wide_m = Math.max(east - west, 1);
+  const high_m = Math.max(north - south, 1);
+  const high_px = Math.min(460, Math.max(180, (wide_px * high_m) / wide_m));
+  const perPixel_m = Math.max(wide_m / wide_px, high_m / high_px);
+  const half = { x: (perPixel_m * wide_px) / 2, y: (perPixel_m * high_px) / 2 };
+  const centre = { x: (west + east) / 2, y: (south + north) / 2 };
+  return {
+    left: INSET_PX,
+    right: width_px - INSET_PX,
+    top: top + INSET_PX,
+    bottom: top + INSET_PX + high_px,
+    height: top + 2 * INSET_PX + high_px + 26,
+    x: [centre.x - half.x, centre.x + half.x],
+    y: [centre.y - half.y, centre.y + half.y],
+  };
+}
+
+/** Samples at least a pixel and a half from the one kept before, with the first, the last and every change of repair. */
+function apart(plane: PlacedTrack, frame: Frame): number[] {
+  const n = plane.east_m.length;
+  const least_m = (1.5 * (frame.x[1] - frame.x[0])) / (frame.right - frame.left);
+  const kept = [0];
+  for (let i = 1; i < n; i++) {
+    const before = kept.at(-1) as number;
+    const east_m = (plane.east_m[i] as number) - (plane.east_m[before] as number);
+    const north_m = (plane.north_m[i] as number) - (plane.north_m[before] as number);
+    if (i === n - 1 || Math.hypot(east_m, north_m) >= least_m) kept.push(i);
+  }
+  return kept;
+}
+
+/** The points drawn, parted where the colour or the repair changes; each leg ends where the next begins. */
+function legsOf(kept: readonly number[], track: Track, speeds: Float64Array, colours: SteppedRamp): Leg[] {
+  const legs: { points: number[]; colour: string; isRepaired: boolean }[] = [];
+  for (let k = 1; k < kept.length; k++) {
+    const [before, here] = [kept[k - 1] as number, kept[k] as number];
+    const colour = colours.colourOf(speeds[here] as number);
+    // A repaired sample between two that are drawn counts too.
+    const isRepaired = track.isRepaired?.subarray(before + 1, here + 1).includes(1) ?? false;
+    const last = legs.at(-1);
+    if (last && last.colour === colour && last.isRepaired === isRepaired) last.points.push(here);
+    else legs.push({ points: [before, here], colour, isRepaired });
+  }
+  return legs;
+}
+
+function nameEnds(svg: SVGSVGElement, frame: Frame, start: [number, number], end: [number, number]): void {
+  const isOneWord = Math.hypot(start[0] - end[0], start[1] - end[1]) < 40;
+  const word = ([x, y]: [number, number], text: string) => {
+    const isLeft = x < (frame.left + frame.right) / 2;
+    writeWords(svg, { x: x + (isLeft ? 9 : -9), y, lines: [text], anchor: isLeft ? "start" : "end", isHaloed: true });
+  };
+  word(start, isOneWord ? "start and end" : "start");
+  if (!isOneWord) word(end, "end");
+}
+
+/** A round length, a sixth to a third of the width, under the track. */
+function drawScaleBar(svg: SVGSVGElement, frame: Frame, unit: FigureUnit): void {
+  const third = inUnit(unit, (frame.x[1] - frame.x[0]) / 3);
+  const length = ticks(0, third, 2).at(-1) || third;
+  const long_px = (fromUnit(unit, length) / (frame.x[1] - frame.x[0])) * (frame.right - frame.left);
+  const y = frame.bottom + INSET_PX + 8;
+  const left = frame.left;
+  drawPath(
+    svg,
+    [
+      [left, y - 4],
+      [left, y],
+      [left + long_px, y],
+      [left + long_px, y - 4],
+    ],
+    ink,
+  );
+  writeWords(svg, { x: left + long_px + 6, y: y - 2, lines: [`${threeFigures(length)} ${unit.sign}, north up`] });
+}

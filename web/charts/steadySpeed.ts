@@ -1,0 +1,96 @@
+import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
+import type { SteadyRow } from "../../sim/index.ts";
+import type { Chart, Drawing } from "./chart.ts";
+import { lineAt } from "./columnAt.ts";
+import { domain } from "./domain.ts";
+import { emptyFigure } from "./emptyFigure.ts";
+import { inUnit, METRIC } from "./figureUnits.ts";
+import { positionAlong, within } from "./frame.ts";
+import { namedLines } from "./namedLines.ts";
+import { nameFigure } from "./nameFigure.ts";
+import { packStyle } from "./packStyle.ts";
+import { stackFigures } from "./stackFigures.ts";
+import { threeFigures } from "./threeFigures.ts";
+
+export interface SteadyPack {
+  readonly name: string;
+  readonly index: number;
+  readonly rows: readonly SteadyRow[];
+}
+
+/** Energy per distance over steady speed, and beneath it the range; hollow marks where the speed can't be held. */
+export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Chart {
+  const packs = input.filter((pack) => pack.rows.length > 0);
+  if (packs.length === 0) return emptyFigure(drawing, "No steady speed was worked, so there is nothing to show.");
+  const units = drawing.units ?? METRIC;
+  const speed = (row: SteadyRow) => inUnit(units.speed, row.speed_kmh * MPS_PER_KMH);
+  const consumption = (row: SteadyRow) => inUnit(units.consumption, row.battery_Whpkm);
+  const range = (row: SteadyRow) => inUnit(units.distance, row.range_km * M_PER_KM);
+  const all = packs.flatMap((pack) => pack.rows);
+  const speeds = all.map(speed);
+  const x: [number, number] = [Math.min(...speeds), Math.max(...speeds)];
+  if (x[1] <= x[0]) x[1] = x[0] + 1;
+  const panel = (size: (row: SteadyRow) => number, yLabel: string, xLabel: string | null, top_px: number) =>
+    namedLines(drawing, {
+      lines: packs.map((pack) => ({
+        name: pack.name,
+        style: packStyle(pack.index),
+        points: pack.rows.map((row) => ({ x: speed(row), y: size(row), isHollow: !row.isHeld })),
+      })),
+      xLabel,
+      yLabel,
+      x,
+      y: domain(0, Math.max(...all.map(size)), true),
+      top_px,
+      plotHeight_px: 170,
+      isDotted: true,
+    });
+  const upper = panel(consumption, `Energy from the battery (${units.consumption.sign})`, null, 34);
+  const lower = panel(range, `Range (${units.distance.sign})`, `Steady speed (${units.speed.sign})`, 34);
+  const svg = stackFigures(drawing, [upper.svg, lower.svg]);
+
+  const say = (row: SteadyRow) =>
+    `${threeFigures(consumption(row))} ${units.consumption.sign} and ${threeFigures(range(row))} ${units.distance.sign} at ` +
+    `${threeFigures(speed(row))} ${units.speed.sign}${row.isHeld ? "" : " (not held)"}`;
+  const ends = packs.map(({ name, rows }) => {
+    const [first, last] = [rows[0], rows.at(-1)];
+    return `${name} ${[first, ...(last === first ? [] : [last])].map((row) => (row ? say(row) : "")).join(", ")}`;
+  });
+  const alt = `Energy and range at steady speed: ${ends.join("; ")}.`;
+  nameFigure(svg, alt);
+  const position = {
+    ...positionAlong(upper.frame, "speed_mps", 1 / units.speed.perBase, 70),
+    to_px: upper.frame.height + lower.frame.bottom,
+  };
+  return {
+    svg,
+    alt,
+    table: {
+      columns: [
+        { name: "pack", label: "Pack" },
+        { name: `speed_${units.speed.suffix}`, label: `Steady speed (${units.speed.sign})` },
+        { name: `battery_${units.consumption.suffix}`, label: `Energy from the battery (${units.consumption.sign})` },
+        { name: `range_${units.distance.suffix}`, label: `Range (${units.distance.sign})` },
+        { name: "held", label: "Speed held" },
+      ],
+      rows: packs.flatMap((pack) =>
+        pack.rows.map((row) => [pack.name, speed(row), consumption(row), range(row), row.isHeld ? "yes" : "no"]),
+      ),
+    },
+    position,
+    read(at) {
+      const shown = inUnit(units.speed, within(position, at));
+      return {
+        where: `${threeFigures(shown)} ${units.speed.sign}`,
+        values: packs.map(({ name, rows }) => {
+          const over = (size: (row: SteadyRow) => number) =>
+            lineAt(rows.map(speed), rows.map(size), rows.length, shown);
+          return {
+            label: name,
+            text: `${threeFigures(over(consumption))} ${units.consumption.sign}, ${threeFigures(over(range))} ${units.distance.sign}`,
+          };
+        }),
+      };
+    },
+  };
+}

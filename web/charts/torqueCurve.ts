@@ -1,0 +1,117 @@
+import { line } from "@observablehq/plot";
+import { RADPS_PER_RPM } from "../../shared/units.ts";
+import { figureColours, ink } from "../look/tokens.ts";
+import { writeWords } from "./annotate.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
+import type { Chart, Drawing } from "./chart.ts";
+import { domain } from "./domain.ts";
+import { FONT_PX } from "./drawPlot.ts";
+import { emptyFigure } from "./emptyFigure.ts";
+import { inUnit, METRIC } from "./figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
+import { nameFigure } from "./nameFigure.ts";
+import { textWidth_px } from "./textWidth.ts";
+import { threeFigures } from "./threeFigures.ts";
+import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
+
+export interface TorqueCurveInput {
+  readonly motor: { readonly name: string; readonly points: TorqueLine };
+  /** The engine that came out, where its curve is known. */
+  readonly engine?: { readonly name: string; readonly points: TorqueLine };
+}
+
+const LEFT_PX = 52;
+
+/** Torque over shaft speed: the motor's whole line beside the dashed one of the engine that came out. */
+export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
+  const curves = [
+    { ...input.motor, colour: figureColours[0] ?? ink, dash: undefined },
+    ...(input.engine ? [{ ...input.engine, colour: figureColours[1] ?? ink, dash: "7 3" }] : []),
+  ].filter((curve) => curve.points.length > 0);
+  if (curves.length === 0) return emptyFigure(drawing, "No torque is known of this motor, so no curve is shown.");
+  const units = drawing.units ?? METRIC;
+  const inTorque = (torque_Nm: number) => inUnit(units.torque, torque_Nm);
+  const points = curves.flatMap((curve) => curve.points);
+  const height = 320;
+  const frame: Frame = {
+    left: LEFT_PX,
+    right: drawing.width_px - 18,
+    top: 34,
+    bottom: height - BELOW_PX,
+    height,
+    x: [0, Math.max(...points.map((point) => point.speed_rpm)) || 1],
+    y: domain(
+      Math.min(0, ...points.map((each) => inTorque(each.torque_Nm))),
+      Math.max(...points.map((each) => inTorque(each.torque_Nm))) * 1.1,
+      true,
+    ),
+  };
+  const svg = drawFrame(drawing, frame, [
+    bottomAxis({ label: "Shaft speed (rpm)", ticks: ticksFor(frame.right - frame.left) }),
+    leftAxis({ label: `Torque (${units.torque.sign})`, ticks: 6 }, LEFT_PX),
+    curves.map(({ points: each, colour, dash }) =>
+      line(each, {
+        x: "speed_rpm",
+        y: (point: TorqueLine[number]) => inTorque(point.torque_Nm),
+        stroke: colour,
+        strokeWidth: 2,
+        ...(dash ? { strokeDasharray: dash } : {}),
+      }),
+    ),
+  ]);
+  for (const { name, points: each, colour } of curves) {
+    const end = each.at(-1);
+    if (!end) continue;
+    const x = xPixel(frame, end.speed_rpm);
+    const isRoom = x + textWidth_px(name, FONT_PX) + 8 < frame.right;
+    const y = yPixel(frame, inTorque(end.torque_Nm)) - (isRoom ? 0 : 14);
+    writeWords(svg, {
+      x: isRoom ? x + 7 : x - 2,
+      y,
+      lines: [name],
+      anchor: isRoom ? "start" : "end",
+      fill: colour,
+      isHaloed: true,
+    });
+  }
+  const say = (torque_Nm: number) => `${threeFigures(inTorque(torque_Nm))} ${units.torque.sign}`;
+  const power = (point: TorqueLine[number]) => point.torque_Nm * point.speed_rpm * RADPS_PER_RPM;
+  const sayPower = (power_W: number) => `${threeFigures(inUnit(units.power, power_W))} ${units.power.sign}`;
+  const alt = `Torque over shaft speed: ${curves
+    .map(({ name, points: each }) => {
+      const peak = peakOf(each);
+      const strongest = each.reduce((a, b) => (power(b) > power(a) ? b : a));
+      return (
+        `${name} gives at most ${say(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${sayPower(power(strongest))} ` +
+        `at ${threeFigures(strongest.speed_rpm)} rpm, and turns up to ${threeFigures(each.at(-1)?.speed_rpm ?? 0)} rpm`
+      );
+    })
+    .join("; ")}.`;
+  nameFigure(svg, alt);
+  const position = positionAlong(frame, "motorSpeed_rpm", 1, 50);
+  return {
+    svg,
+    alt,
+    table: {
+      columns: [
+        { name: "curve", label: "Curve" },
+        { name: "speed_rpm", label: "Shaft speed (rpm)" },
+        { name: `torque_${units.torque.suffix}`, label: `Torque (${units.torque.sign})` },
+      ],
+      rows: curves.flatMap(({ name, points: each }) =>
+        each.map((point) => [name, point.speed_rpm, inTorque(point.torque_Nm)]),
+      ),
+    },
+    position,
+    read(at) {
+      const speed_rpm = within(position, at);
+      return {
+        where: `${threeFigures(speed_rpm)} rpm`,
+        values: curves.map(({ name, points: each }) => {
+          const torque_Nm = torqueOn(each, speed_rpm);
+          return { label: name, text: `${say(torque_Nm)}, ${sayPower(power({ speed_rpm, torque_Nm }))}` };
+        }),
+      };
+    },
+  };
+}

@@ -1,0 +1,52 @@
+/** A recorded track, one entry a sample, in the order driven. */
+export interface Track {
+  readonly time_s: Float64Array;
+  readonly lon_deg: Float64Array;
+  readonly lat_deg: Float64Array;
+  readonly speed_mps: Float64Array;
+  /** 1 where the cleaning changed or filled the sample. */
+  readonly isRepaired?: Uint8Array;
+}
+
+export interface PlacedTrack {
+  readonly east_m: Float64Array;
+  readonly north_m: Float64Array;
+  /** Along the track. */
+  readonly length_m: number;
+}
+
+// Mean radius of the Earth (mean of the three axes of the WGS 84 ellipsoid); a picture needs no better than the sphere's 0.3 %.
+const EARTH_m = 6_371_009;
+
+/**
+ * Metres east and north of the track's middle latitude and first longitude, on a plane: x = R cos(lat0) dlon, y = R dlat. For
+ * pictures of a day's drive; distances for reckoning come from the geodesic, not from here. A track across the date line stays whole.
+ */
+export function onPlane({ lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">): PlacedTrack {
+  const n = lon_deg.length;
+  const radian = Math.PI / 180;
+  let south = 90;
+  let north = -90;
+  for (const lat of lat_deg) {
+    south = Math.min(south, lat);
+    north = Math.max(north, lat);
+  }
+  const middle_deg = (south + north) / 2;
+  const perDegree_m = EARTH_m * radian;
+  const shrink = Math.cos(middle_deg * radian);
+  const east_m = new Float64Array(n);
+  const north_m = new Float64Array(n);
+  let length_m = 0;
+  for (let i = 0; i < n; i++) {
+    const turn = (lon_deg[i] as number) - (lon_deg[0] as number);
+    east_m[i] = (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn) * perDegree_m * shrink;
+    north_m[i] = ((lat_deg[i] as number) - middle_deg) * perDegree_m;
+    if (i > 0) {
+      length_m += Math.hypot(
+        (east_m[i] as number) - (east_m[i - 1] as number),
+        (north_m[i] as number) - (north_m[i - 1] as number),
+      );
+    }
+  }
+  return { east_m, north_m, length_m };
+}
