@@ -1,8 +1,8 @@
 import type { MotorLoss } from "../../shared/job/motor.ts";
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
+import { fillLosses } from "../motor/fillLosses.ts";
 import type { FourTermLaw } from "../motor/loss.ts";
-import { fillLosses } from "./fillLosses.ts";
 import { type MapCell, type MapCells, type MapValues, readMotorMapCells } from "./readMotorMapCells.ts";
 
 /** A motor map read from a file: losses of motor and controller in watts, rows by speed, columns by torque. */

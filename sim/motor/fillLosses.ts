@@ -1,5 +1,5 @@
-import { fitFourTerm, type LossPoint } from "../motor/fitFourTerm.ts";
-import { type FourTermLaw, fourTermLoss_W } from "../motor/loss.ts";
+import { fitFourTerm, type LossPoint } from "./fitFourTerm.ts";
+import { type FourTermLaw, fourTermLoss_W } from "./loss.ts";
 
 /** A whole table of losses, rows by speed, and the law that filled its gaps. */
 export interface FilledLosses {
