@@ -1,3 +1,4 @@
+import { effect } from "@preact/signals-core";
 import "./look/tokens.css";
 import "./look/page.css";
 import "./look/fields.css";
@@ -7,15 +8,26 @@ import { readJob } from "../shared/job/readJob.ts";
 import { createPaper } from "./inputs/form.ts";
 import { createDesk } from "./notebook/desk.ts";
 import { createGraph } from "./notebook/graph.ts";
+import { keepJobs } from "./notebook/keepJobs.ts";
 import { mount } from "./notebook/mount.ts";
+import { openFirst } from "./notebook/openFirst.ts";
 import { defineValues } from "./notebook/values.ts";
 import { sections } from "./sections/index.ts";
+import { openJobs } from "./store/jobs.ts";
 import { startSimulation } from "./worker/startSimulation.ts";
 
 const page = document.querySelector<HTMLElement>("#notebook");
 if (!page) throw new Error("the page has no place for the notebook");
 
-const desk = createDesk({ job: readJob(demos[0]?.document), drafts: {} });
+const jobs = await openJobs();
+await openFirst(jobs);
+const opened = jobs.current.peek();
+const desk = createDesk({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });
+keepJobs(desk, jobs);
 const paper = createPaper(desk);
+effect(() => {
+  const { roads } = desk.job.value;
+  if (!roads.some(({ id }) => id === paper.view.roadId.value)) paper.view.roadId.value = roads[0].id;
+});
 const graph = createGraph([...defineValues(desk.job, paper.view, startSimulation()), ...sections]);
-mount(page, { sections, graph, desk, paper });
+mount(page, { sections, graph, desk, paper, jobs });

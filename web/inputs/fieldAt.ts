@@ -15,6 +15,7 @@ export function labelOf(path: string): string {
   return place === undefined ? field.label : `${field.label}, no. ${Number(place) + 1}`;
 }
 
-function knownField(path: string): Field | undefined {
+/** The field of a path, or nothing where the page has none. */
+export function knownField(path: string): Field | undefined {
   return fieldList[path.replace(/\.\d+(?=\.|$)/g, ".*")];
 }

@@ -1,4 +1,4 @@
-import { batch, computed, type ReadonlySignal, signal } from "@preact/signals-core";
+import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job, Origin } from "../../shared/job/job.ts";
 import type { Problem } from "../../shared/problems.ts";
 import { withPath } from "./atPath.ts";
@@ -40,6 +40,8 @@ export interface Desk {
   /** What the next undo takes back and the next redo does again; undefined where there is none. */
   readonly undoes: ReadonlySignal<string | undefined>;
   readonly redoes: ReadonlySignal<string | undefined>;
+  /** What the last step was, for the list of versions. */
+  readonly latest: ReadonlySignal<string>;
   /** Puts a value into a field; `from` says where it comes from. A value that does not fit stays as a draft. */
   edit(path: string, typed: string, value: unknown, about: About): void;
   /** Puts in words, a choice or a yes or no, of which nobody asks where they come from. */
@@ -69,6 +71,7 @@ const KEPT = 500;
 export function createDesk(first: Sheet): Desk {
   const history = signal<History>({ past: [], present: first, future: [] });
   const sheet = computed(() => history.value.present);
+  const latest = signal("opened");
   let openField: string | undefined; // successive edits in one field make one step
 
   const put = (present: Sheet, what: string, field?: string) => {
@@ -76,6 +79,7 @@ export function createDesk(first: Sheet): Desk {
     const isSameStep = field !== undefined && field === openField && past.length > 0;
     const kept = isSameStep ? past : [...past.slice(1 - KEPT), { sheet: before, what }];
     openField = field;
+    latest.value = what;
     history.value = { past: kept, present, future: [] };
   };
 
@@ -84,6 +88,7 @@ export function createDesk(first: Sheet): Desk {
     const taken = from === "past" ? past.at(-1) : future.at(-1);
     if (!taken) return undefined;
     openField = undefined;
+    latest.value = `${from === "past" ? "taken back" : "done again"}: ${taken.what}`;
     const here = { sheet: present, what: taken.what };
     history.value =
       from === "past"
@@ -97,6 +102,7 @@ export function createDesk(first: Sheet): Desk {
     drafts: computed(() => sheet.value.drafts),
     undoes: computed(() => history.value.past.at(-1)?.what),
     redoes: computed(() => history.value.future.at(-1)?.what),
+    latest,
     edit: (path, typed, value, about) => put(edited(sheet.peek(), path, typed, value, about), about.what, path),
     editPlain: (path, value, what) => put(edited(sheet.peek(), path, String(value), value), what, path),
     keepDraft(path, typed, problem, what) {
@@ -118,9 +124,8 @@ export function createDesk(first: Sheet): Desk {
     redo: () => step("future"),
     open(present) {
       openField = undefined;
-      batch(() => {
-        history.value = { past: [], present, future: [] };
-      });
+      latest.value = "opened";
+      history.value = { past: [], present, future: [] };
     },
   };
 }

@@ -2,6 +2,7 @@ import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-c
 import { html, nothing, render } from "lit-html";
 import type { Drawing } from "../charts/chart.ts";
 import { createForm, type Paper } from "../inputs/form.ts";
+import type { Jobs } from "../store/jobs.ts";
 import { contentsView } from "./contentsView.ts";
 import type { Desk } from "./desk.ts";
 import { figureUnitsOf } from "./figureUnitsOf.ts";
@@ -10,6 +11,7 @@ import type { Graph, Reading } from "./graph.ts";
 import { mastheadView } from "./mastheadView.ts";
 import type { AnySection, Worked } from "./section.ts";
 import { failureView, findingView, type Places, placesOf, sectionFrame } from "./sectionView.ts";
+import { showJobs } from "./showJobs.ts";
 import { standingOf } from "./standing.ts";
 import { tableView } from "./tableView.ts";
 import { createTurns, type Turns } from "./turns.ts";
@@ -19,6 +21,7 @@ export interface Notebook {
   readonly graph: Graph;
   readonly desk: Desk;
   readonly paper: Paper;
+  readonly jobs: Jobs;
 }
 
 /** Puts the notebook on the page and keeps it there, true to the job. The only file that touches the page. */
@@ -31,7 +34,12 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const figureCounts = sections.map(() => signal(0));
 
   render(
-    html`<header class="masthead" data-place="masthead"></header>
+    html`<header class="masthead">
+        <div class="head" data-place="masthead"></div>
+        <div data-place="keeping"></div>
+        <div data-place="jobs"></div>
+        <p class="complaint" role="alert" data-place="complaint"></p>
+      </header>
       <nav class="contents" aria-label="Contents" data-place="contents"></nav>
       <div class="sections">${sections.map(sectionFrame)}</div>
       <p class="unseen" role="status" data-place="status"></p>`,
@@ -52,6 +60,15 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   effect(() => {
     render(spoken.value, place("status"));
   });
+
+  const complain = signal("");
+  effect(() => {
+    render(complain.value, place("complaint"));
+  });
+  const attempt = showJobs(notebook.jobs, { keeping: place("keeping"), jobs: place("jobs") }, (words) => {
+    complain.value = words;
+  });
+  takeDroppedFiles((file) => attempt(() => notebook.jobs.importFile(file)));
 
   const width_px = watchWidth(page);
   sections.forEach((section, i) => {
@@ -188,6 +205,17 @@ function followReading(page: HTMLElement, tell: (name: string) => void): void {
     { passive: true },
   );
   look();
+}
+
+/** Opens a job file that is dropped anywhere on the page, instead of leaving the page for it. */
+function takeDroppedFiles(open: (file: File) => void): void {
+  addEventListener("dragover", (event) => event.preventDefault());
+  addEventListener("drop", (event) => {
+    const file = event.dataTransfer?.files[0];
+    if (!file) return;
+    event.preventDefault();
+    open(file);
+  });
 }
 
 /** Ctrl+Z and its kin, left to the browser while a field holds letters that are not in the job yet. */

@@ -1,0 +1,45 @@
+import { effect } from "@preact/signals-core";
+import type { Job } from "../../shared/job/job.ts";
+import type { CurrentJob } from "../store/jobs.ts";
+import type { Desk } from "./desk.ts";
+import { reenter } from "./reenter.ts";
+
+/** What this needs of the jobs in the browser. */
+export interface Keeper {
+  readonly current: { readonly value: CurrentJob | undefined };
+  saveDraft(path: string, text: string): void;
+  dropDraft(path: string): void;
+  commit(job: Job, reason: string, settled?: readonly string[]): void;
+}
+
+/**
+ * Keeps what is on the desk and what the browser stores the same: a job that arrives from the store goes onto the desk,
+ * and every change on the desk, down to the letters of a half-typed word, goes into the store.
+ */
+export function keepJobs(desk: Desk, jobs: Keeper): () => void {
+  let shown: { readonly id: string; readonly arrival: number } | undefined;
+  let kept: { job: Job; texts: Readonly<Record<string, string>> } | undefined;
+  const stopArriving = effect(() => {
+    const { current } = jobs;
+    const arrived = current.value;
+    if (!arrived || arrived.arrival === shown?.arrival) return;
+    shown = arrived;
+    kept = { job: arrived.job, texts: arrived.drafts };
+    desk.open(reenter(arrived.job, arrived.drafts));
+  });
+  const stopKeeping = effect(() => {
+    const job = desk.job.value;
+    const texts = Object.fromEntries(Object.entries(desk.drafts.value).map(([path, { typed }]) => [path, typed]));
+    if (!kept) return;
+    const before = kept;
+    kept = { job, texts };
+    for (const [path, text] of Object.entries(texts)) if (before.texts[path] !== text) jobs.saveDraft(path, text);
+    const gone = Object.keys(before.texts).filter((path) => !(path in texts));
+    if (job !== before.job) jobs.commit(job, desk.latest.peek(), gone);
+    else for (const path of gone) jobs.dropDraft(path);
+  });
+  return () => {
+    stopArriving();
+    stopKeeping();
+  };
+}

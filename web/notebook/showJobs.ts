@@ -1,0 +1,47 @@
+import { effect, signal } from "@preact/signals-core";
+import { render } from "lit-html";
+import type { Jobs, JobVersion } from "../store/jobs.ts";
+import { type JobsPlace, jobsView, keepingView } from "./jobsView.ts";
+
+export interface JobsCorner {
+  readonly keeping: HTMLElement;
+  readonly jobs: HTMLElement;
+}
+
+/**
+ * Keeps the corner of the page that tells of saving and lists the jobs true to the store. `say` speaks a sentence,
+ * such as what is wrong with a file that was opened.
+ */
+export function showJobs(jobs: Jobs, corner: JobsCorner, say: (words: string) => void): JobsPlace["attempt"] {
+  const versions = signal<readonly JobVersion[] | undefined>(undefined);
+  const removedLast = signal<string | undefined>(undefined);
+  const attempt = (work: () => Promise<unknown>) => {
+    work().then(
+      () => say(""),
+      (error: unknown) => say(error instanceof Error ? error.message : String(error)),
+    );
+  };
+  const askVersions = () =>
+    attempt(async () => {
+      const id = jobs.current.peek()?.id;
+      versions.value = id === undefined ? [] : await jobs.versions(id);
+    });
+  const remove = (id: string) =>
+    attempt(async () => {
+      await jobs.remove(id);
+      removedLast.value = id;
+      const next = jobs.list.peek().find(({ shelf }) => shelf === "open");
+      if (jobs.current.peek() === undefined && next) await jobs.open(next.id);
+    });
+  effect(() => {
+    const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
+    const here: JobsPlace = {
+      ...{ jobs, askVersions, attempt, remove },
+      versions: versions.value,
+      removedLast: isBack ? undefined : removedLast.value,
+    };
+    render(keepingView(here), corner.keeping);
+    render(jobsView(here), corner.jobs);
+  });
+  return attempt;
+}
