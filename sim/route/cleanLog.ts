@@ -7,7 +7,7 @@ import { findGaps, type GapFindings } from "./findGaps.ts";
 import { findJumps } from "./findJumps.ts";
 import { hasValues } from "./fixes.ts";
 import { orderInTime } from "./orderInTime.ts";
-import { positionNoise } from "./positionNoise.ts";
+import { fitPositionNoise } from "./positionNoise.ts";
 import { qualityOf } from "./quality.ts";
 import { rawSeries } from "./rawSeries.ts";
 import { RepairList } from "./repairList.ts";
@@ -61,7 +61,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   const jumps = findJumps(rows, repairs, utcOffset_s);
   yield 0.2;
   const found = findGaps(rows, repairs, utcOffset_s);
-  const noise = positionNoise(jumps.incrementNoise_m, found.interval_s);
+  const noise = fitPositionNoise(rows, found.stretches);
   const hasSpeeds = speedCoverage_frac(rows) > 0.5;
   const setting: StretchSetting = {
     noise,
@@ -92,7 +92,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
     done += share;
     yield 0.25 + 0.7 * done;
   }
-  return assembled(log, rows, raw, parts, heights, found, setting, jumps.incrementNoise_m, repairs);
+  return assembled(log, rows, raw, parts, heights, found, setting, repairs);
 }
 
 function assembled(
@@ -103,7 +103,6 @@ function assembled(
   heights: readonly Float64Array[],
   found: GapFindings,
   setting: StretchSetting,
-  incrementNoise_m: number,
   repairs: RepairList,
 ): CleanedLog {
   const { series, track } = joined(parts, heights);
@@ -118,7 +117,6 @@ function assembled(
     rows: rows.count,
     interval_s: found.interval_s,
     positionNoise_m: hasPositions ? setting.noise.wandering_m : Number.NaN,
-    incrementNoise_m,
     hasSpeeds: setting.hasSpeeds,
     isStill,
   });

@@ -1,7 +1,7 @@
 import { crossGap, crossingSpeed_mps } from "./bridgeGap.ts";
 import { Mended } from "./cleanedLog.ts";
 import type { Stretch } from "./findGaps.ts";
-import { findStanding, standingLimit_mps } from "./findStanding.ts";
+import { findStanding, recordedLimits, wanderingLimits } from "./findStanding.ts";
 import { holdToCar } from "./holdToCar.ts";
 import { layOut } from "./plane.ts";
 import { writeClock, writeDuration } from "./readTime.ts";
@@ -11,6 +11,7 @@ import { type PositionNoise, type SmoothedPositions, smoothPositions } from "./s
 import { type SpeedNoise, smoothSpeed } from "./smoothSpeed.ts";
 import type { Steps } from "./steps.ts";
 import { type Timeline, timeline } from "./timeline.ts";
+import { winding_ratio } from "./winding.ts";
 
 /** What is known of the whole log when a stretch of it is cleaned. */
 export interface StretchSetting {
@@ -60,8 +61,8 @@ export function* cleanStretch(
   }
   let isStanding = bridged.parked;
   if (repairs.does("standingDrift")) {
-    const limit_mps = setting.hasSpeeds ? undefined : standingLimit_mps(setting.noise.wandering_m);
-    isStanding = findStanding(line.time_s, forStanding(source, setting.hasSpeeds), limit_mps);
+    const limits = setting.hasSpeeds ? recordedLimits : wanderingLimits(setting.noise.wandering_m);
+    isStanding = findStanding(line.time_s, forStanding(source, setting.hasSpeeds), limits);
     for (let i = 0; i < line.count; i++) {
       // in a gap nothing is known of a stop; a parking was found by its two ends
       isStanding[i] = bridged.parked[i] || (isStanding[i] && !bridged.driven[i]) ? 1 : 0;
@@ -266,7 +267,9 @@ function bridge(
     const end = Math.min(k, line.count - 1);
     const gap_s = line.time_s[end] - line.time_s[start];
     const [from_mps, to_mps] = [speed_mps[start], speed_mps[end]];
-    const distance_m = smoothed ? arc_m(line, smoothed, start, end) : 0.5 * (from_mps + to_mps) * gap_s;
+    const distance_m = smoothed
+      ? roadAcross_m(line, smoothed, speed_mps, start, end)
+      : 0.5 * (from_mps + to_mps) * gap_s;
     const crossing = crossGap(from_mps, to_mps, gap_s, distance_m);
     for (let j = start + 1; j < end; j++) {
       speed_mps[j] = crossingSpeed_mps(crossing, from_mps, to_mps, gap_s, line.time_s[j] - line.time_s[start]);
@@ -274,18 +277,19 @@ function bridge(
   }
 }
 
-/** Length of the smoothed track across a gap: bends at its ends count, wild swings of the smoother do not. */
-function arc_m(line: Timeline, smoothed: SmoothedPositions, start: number, end: number): number {
+/** Road driven across a gap: the straight line between its ends times how much this log's road winds over as long. */
+function roadAcross_m(
+  line: Timeline,
+  smoothed: SmoothedPositions,
+  speed_mps: Float64Array,
+  start: number,
+  end: number,
+): number {
   const chord_m = Math.hypot(
     smoothed.east_m[end] - smoothed.east_m[start],
     smoothed.north_m[end] - smoothed.north_m[start],
   );
-  let length_m = 0;
-  for (let j = start + 1; j <= end; j++) {
-    const speed = (i: number) => Math.hypot(smoothed.eastSpeed_mps[i], smoothed.northSpeed_mps[i]);
-    length_m += 0.5 * (speed(j) + speed(j - 1)) * (line.time_s[j] - line.time_s[j - 1]);
-  }
-  return Math.min(length_m, 1.2 * chord_m + 10);
+  return chord_m * winding_ratio(line, smoothed, speed_mps, line.time_s[end] - line.time_s[start]);
 }
 
 function onGrid(

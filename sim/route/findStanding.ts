@@ -1,29 +1,47 @@
-/** Shortest stand worth holding still. */
-const LEAST_STAND_s = 3;
 /** Slow moments this short between two stands belong to them. */
 const MERGED_s = 3;
+/** A receiver that stands may seem to creep for this long at a time. */
+const LONGEST_CREEP_s = 40;
 /** A recorded speed below this is standing: four times a usual receiver's noise, slower than a walk. */
 const STANDING_mps = 0.6;
 
+/** What counts as standing: the speed below which, for how long at least, and how far a standing receiver may creep. */
+export interface StandingLimits {
+  readonly speed_mps: number;
+  readonly least_s: number;
+  readonly creep_m: number;
+}
+
+/** With recorded speeds: a walk's pace is driving, a receiver's noise is not. */
+export const recordedLimits: StandingLimits = { speed_mps: STANDING_mps, least_s: 1, creep_m: 0 };
+
 /**
- * 1 at every moment the car stands, from its speed there. With recorded speeds the limit is 0.6 m/s; with speeds from
- * positions it rises with their noise, since a standing receiver wanders and seems to drive 50 to 300 m an hour.
- * Moments with NaN count as their neighbours do.
+ * Limits for speeds from positions with the wander given: a standing receiver wanders and seems to drive 50 to 300 m an
+ * hour, the more the noisier it is. Fitted to made logs with a wander of 3 and 8 m.
  */
-export function findStanding(time_s: Float64Array, speed_mps: Float64Array, limit_mps = STANDING_mps): Uint8Array {
+export function wanderingLimits(wandering_m: number): StandingLimits {
+  const wander_m = Math.min(wandering_m, 12);
+  return { speed_mps: 0.4 + 0.11 * wander_m, least_s: 3, creep_m: 3 + 2 * wander_m };
+}
+
+/**
+ * 1 at every moment the car stands, from its speed there: where it stays below the limit for long enough. Two stands
+ * are one where what lies between is a moment, or a creep no longer than the wander makes. NaN counts as slow.
+ */
+export function findStanding(time_s: Float64Array, speed_mps: Float64Array, limits: StandingLimits): Uint8Array {
   const n = time_s.length;
   const isStanding = new Uint8Array(n);
   let start = -1;
   let lastEnd = -1;
   for (let i = 0; i <= n; i++) {
-    const isSlow = i < n && !(speed_mps[i] >= limit_mps);
+    const isSlow = i < n && !(speed_mps[i] >= limits.speed_mps);
     if (isSlow && start < 0) {
       start = i;
     } else if (!isSlow && start >= 0) {
       const end = i - 1;
-      if (time_s[end] - time_s[start] >= LEAST_STAND_s) {
-        const from = lastEnd >= 0 && time_s[start] - time_s[lastEnd] <= MERGED_s ? lastEnd + 1 : start;
-        isStanding.fill(1, from, end + 1);
+      if (time_s[end] - time_s[start] >= limits.least_s) {
+        const joins = lastEnd >= 0 && isCreep(time_s, speed_mps, lastEnd, start, limits.creep_m);
+        isStanding.fill(1, joins ? lastEnd + 1 : start, end + 1);
         lastEnd = end;
       }
       start = -1;
@@ -32,7 +50,17 @@ export function findStanding(time_s: Float64Array, speed_mps: Float64Array, limi
   return isStanding;
 }
 
-/** The limit of standing for speeds from positions with the wander given, in m/s. */
-export function standingLimit_mps(wandering_m: number): number {
-  return 0.4 + 0.11 * Math.min(wandering_m, 12);
+function isCreep(time_s: Float64Array, speed_mps: Float64Array, from: number, to: number, creep_m: number): boolean {
+  const between_s = time_s[to] - time_s[from];
+  if (between_s <= MERGED_s) {
+    return true;
+  }
+  if (between_s > LONGEST_CREEP_s) {
+    return false;
+  }
+  let moved_m = 0;
+  for (let i = from + 1; i <= to; i++) {
+    moved_m += 0.5 * (speed_mps[i] + speed_mps[i - 1]) * (time_s[i] - time_s[i - 1]);
+  }
+  return moved_m < creep_m;
 }

@@ -1,22 +1,47 @@
-import { type PositionNoise, WANDER_s } from "./smoothPositions.ts";
-
-/** Largest part of a fix's noise taken to be new in every fix; receivers filter, so it is small. Assumed. */
-const WHITE_m = 0.5;
-/** Bounds of the wander: the best of open sky, and a street of high houses [GPSSPS2020, table 3.8-1: 8 m at 95 %]. */
-const LEAST_m = 1;
-const MOST_m = 15;
+import type { Stretch } from "./findGaps.ts";
+import { layOut } from "./plane.ts";
+import type { RowColumns } from "./rowColumns.ts";
+import { type PositionInput, type PositionNoise, runPositions } from "./smoothPositions.ts";
 
 /**
- * Noise of the positions from how much they change beyond the car's own motion: a wander with standard deviation s and
- * time constant T changes between fixes dt apart by s sqrt(2 (1 - exp(-dt/T))), the white part by its square root of 2.
- * Where fixes lie too far apart to tell (more than 3 s), 5 m are assumed: a telephone in town.
+ * Standard deviations per axis that are tried: from a receiver that smooths its own output to a street of high houses.
+ * The service promises 8 m at 95 % in the open, about 3 m per axis [GPSSPS2020, table 3.8-3].
  */
-export function positionNoise(incrementNoise_m: number, interval_s: number): PositionNoise {
-  if (interval_s > 3) {
-    return { wandering_m: 5, white_m: WHITE_m };
+const wanders_m = [0.7, 1.5, 3, 5, 8, 12];
+const whites_m = [0.1, 0.5, 1.5];
+/** Fixes looked at: enough for stands and straights among them. */
+const LONGEST_FIT = 3000;
+const USUAL: PositionNoise = { wandering_m: 5, white_m: 0.5 };
+
+/** The noise under which the positions of the longest stretch are likeliest; that of a telephone where it has too few. */
+export function fitPositionNoise(rows: RowColumns, stretches: readonly Stretch[]): PositionNoise {
+  const longest = stretches.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+  const middle = Math.floor((longest.from + longest.to) / 2);
+  const from = Math.max(longest.from, middle - LONGEST_FIT / 2);
+  const to = Math.min(longest.to, middle + LONGEST_FIT / 2);
+  const plane = layOut(rows.lat_deg.subarray(from, to), rows.lon_deg.subarray(from, to));
+  if (plane.east_m.filter((value) => !Number.isNaN(value)).length < 60) {
+    return USUAL;
   }
-  const white_m = Math.max(0.1, Math.min(WHITE_m, incrementNoise_m / 2));
-  const wander_m2 = Math.max(0, incrementNoise_m ** 2 - 2 * white_m ** 2);
-  const wandering_m = Math.sqrt(wander_m2 / (2 * (1 - Math.exp(-Math.max(interval_s, 0.05) / WANDER_s))));
-  return { wandering_m: Math.max(LEAST_m, Math.min(MOST_m, wandering_m)), white_m };
+  const n = to - from;
+  let best = USUAL;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const wandering_m of wanders_m) {
+    for (const white_m of whites_m) {
+      const noise = { wandering_m, white_m };
+      const input: PositionInput = {
+        ...plane,
+        time_s: rows.time_s.subarray(from, to),
+        isStanding: new Uint8Array(n),
+        isOffset: new Uint8Array(n),
+        noise,
+      };
+      const { logLikelihood } = runPositions(input, 0, n, false);
+      if (logLikelihood > most) {
+        most = logLikelihood;
+        best = noise;
+      }
+    }
+  }
+  return best;
 }

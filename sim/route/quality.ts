@@ -7,7 +7,6 @@ export interface QualityInput {
   readonly rows: number;
   readonly interval_s: number;
   readonly positionNoise_m: number;
-  readonly incrementNoise_m: number;
   readonly hasSpeeds: boolean;
   readonly isStill: boolean;
 }

@@ -1,5 +1,5 @@
 import { accelerationModel } from "./accelerationModel.ts";
-import { smooth } from "./smoother.ts";
+import { type Smoothed, smooth } from "./smoother.ts";
 import type { Steps } from "./steps.ts";
 
 /** What the smoother is told about one stretch, moment by moment. NaN is "no position at this moment". */
@@ -59,6 +59,8 @@ export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions>
   return result;
 }
 
+/** Variance of an offset for good, of some 40 m. */
+const OFFSET_m2 = 1600;
 const STATES = 4; // distance, speed, acceleration, wander
 
 function smoothChunk(
@@ -69,6 +71,18 @@ function smoothChunk(
   to: number,
   result: SmoothedPositions,
 ): void {
+  const { mean } = runPositions(input, first, last, true);
+  for (let i = from; i < to; i++) {
+    const at = (i - first) * 2 * STATES;
+    result.east_m[i] = mean[at];
+    result.eastSpeed_mps[i] = mean[at + 1];
+    result.north_m[i] = mean[at + STATES];
+    result.northSpeed_mps[i] = mean[at + STATES + 1];
+  }
+}
+
+/** The filter over moments `first` to `last`; without the backward pass only its likelihood is of use. */
+export function runPositions(input: PositionInput, first: number, last: number, backward: boolean): Smoothed {
   const { time_s, east_m, north_m, isStanding, isOffset, noise } = input;
   const wander = noise.wandering_m ** 2;
   const white = noise.white_m ** 2;
@@ -86,36 +100,32 @@ function smoothChunk(
   startCovariance[5] = 400;
   startCovariance[10] = 1;
   startCovariance[15] = wander;
-  const { mean } = smooth({
-    states: STATES,
-    axes: 2,
-    events: last - first,
-    startCovariance,
-    startMean: Float64Array.of(startEast, 0, 0, 0, startNorth, 0, 0, 0),
-    transition(k, transition, spread) {
-      const dt_s = time_s[first + k] - time_s[first + k - 1];
-      accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
-      const keep = Math.exp(-dt_s / WANDER_s);
-      transition[15] = keep;
-      spread[15] = wander * (1 - keep * keep) + (isOffset[first + k] ? 1600 : 0); // an offset of some 40 m
+  return smooth(
+    {
+      states: STATES,
+      axes: 2,
+      events: last - first,
+      startCovariance,
+      startMean: Float64Array.of(startEast, 0, 0, 0, startNorth, 0, 0, 0),
+      transition(k, transition, spread) {
+        const dt_s = time_s[first + k] - time_s[first + k - 1];
+        accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
+        const keep = Math.exp(-dt_s / WANDER_s);
+        transition[15] = keep;
+        spread[15] = wander * (1 - keep * keep) + (isOffset[first + k] ? OFFSET_m2 : 0);
+      },
+      measure(k, observe) {
+        const i = first + k;
+        if (!Number.isNaN(east_m[i])) {
+          values[0] = east_m[i];
+          values[1] = north_m[i];
+          observe(positionRow, white, values);
+        }
+        if (isStanding[i]) {
+          observe(speedRow, 0.0025, zeros); // 0.05 m/s: standing, to within the grid's second
+        }
+      },
     },
-    measure(k, observe) {
-      const i = first + k;
-      if (!Number.isNaN(east_m[i])) {
-        values[0] = east_m[i];
-        values[1] = north_m[i];
-        observe(positionRow, white, values);
-      }
-      if (isStanding[i]) {
-        observe(speedRow, 0.0025, zeros); // 0.05 m/s: standing, to within the grid's second
-      }
-    },
-  });
-  for (let i = from; i < to; i++) {
-    const at = (i - first) * 2 * STATES;
-    result.east_m[i] = mean[at];
-    result.eastSpeed_mps[i] = mean[at + 1];
-    result.north_m[i] = mean[at + STATES];
-    result.northSpeed_mps[i] = mean[at + STATES + 1];
-  }
+    backward,
+  );
 }
