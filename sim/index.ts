@@ -2,8 +2,11 @@
 
 export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
+export { type EngineCurve, engineCurve } from "./plan/engineCurve.ts";
 export { HIGH_VOLTAGE_V } from "./plan/findings.ts";
+export { type Datasheet, type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
 export { motorSurface } from "./plan/motorSurface.ts";
+export { lossTableOf, type MotorMap, readMotorMap } from "./plan/readMotorMap.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
 export { type StandingStart, standingStart, timeTo_s } from "./plan/standingStart.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
