@@ -169,6 +169,8 @@ export const fieldList: Readonly<Record<string, Field>> = {
   "controller.name": { type: "line", label: "Controller" },
   "controller.min_V": quantity("voltage", "Lowest pack voltage it works at"),
   "controller.max_V": quantity("voltage", "Highest pack voltage it stands"),
+  "controller.rollBackBelow_V": quantity("voltage", "Full torque above, under load", { ...optional, ...chosen }),
+  "controller.rollBackAbove_V": quantity("voltage", "Full regen below, under load", { ...optional, ...chosen }),
   "controller.torqueCap_Nm": quantity("torque", "Torque cap set in the controller", {
     ...chosen,
     ...optional,

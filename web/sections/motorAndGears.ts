@@ -43,6 +43,8 @@ export default defineSection({
           "controller.name",
           "controller.min_V",
           "controller.max_V",
+          "controller.rollBackBelow_V",
+          "controller.rollBackAbove_V",
           "controller.current_A",
           "controller.power_kW",
           "controller.regen.isOn",
