@@ -1,31 +1,17 @@
 import * as z from "zod";
+import { across } from "./across.ts";
 import { Heat } from "./motor.ts";
-import { above0, between, lengthMessage, line, risingAxis } from "./number.ts";
-
-/** Pushes a fault where `values` is not as long as its axis. */
-function sameLength(
-  ctx: { issues: { push(issue: { code: "custom"; input: unknown; path: string[]; message: string }): unknown } },
-  input: unknown,
-  path: string,
-  found: number,
-  wanted: number,
-  axis: string,
-) {
-  if (found !== wanted) {
-    ctx.issues.push({ code: "custom", input, path: [path], message: lengthMessage(found, wanted, axis) });
-  }
-}
+import { above0, between, line, risingAxis, sameLength } from "./number.ts";
 
 /** What a module may give or take: for ever, and for `peak_s` seconds. */
 const CurrentLimit = z
   .strictObject({ continuous_A: above0(5000), peak_A: above0(5000), peak_s: between(0, 600) })
-  .check((ctx) => {
-    const { continuous_A, peak_A } = ctx.value;
-    if (peak_A < continuous_A) {
-      const message = `found ${peak_A} A, continuous_A (${continuous_A} A) or more wanted`;
-      ctx.issues.push({ code: "custom", input: ctx.value, path: ["peak_A"], message });
-    }
-  });
+  .check(
+    across(["continuous_A", "peak_A"], ({ continuous_A, peak_A }, fault) => {
+      if (peak_A < continuous_A)
+        fault(["peak_A"], `found ${peak_A} A, continuous_A (${continuous_A} A) or more wanted`);
+    }),
+  );
 
 export const Module = z
   .strictObject({
@@ -41,28 +27,15 @@ export const Module = z
     /** Open-circuit voltage of one cell at 25 degC. */
     openCircuit: z
       .strictObject({ soc_frac: risingAxis(0, 1), cell_V: z.array(between(0.5, 5)) })
-      .check((ctx) =>
-        sameLength(ctx, ctx.value, "cell_V", ctx.value.cell_V.length, ctx.value.soc_frac.length, "soc_frac"),
-      ),
+      .check(sameLength("cell_V", "soc_frac")),
     /** Resistance of the whole module at 25 degC when discharging. */
     resistance: z
       .strictObject({ soc_frac: risingAxis(0, 1), module_mohm: z.array(above0(10_000)) })
-      .check((ctx) =>
-        sameLength(ctx, ctx.value, "module_mohm", ctx.value.module_mohm.length, ctx.value.soc_frac.length, "soc_frac"),
-      ),
+      .check(sameLength("module_mohm", "soc_frac")),
     /** Resistance at a temperature over that at 25 degC. */
     resistanceByTemperature: z
       .strictObject({ temperature_degC: risingAxis(-40, 80), resistance_ratio: z.array(between(0.2, 20)) })
-      .check((ctx) =>
-        sameLength(
-          ctx,
-          ctx.value,
-          "resistance_ratio",
-          ctx.value.resistance_ratio.length,
-          ctx.value.temperature_degC.length,
-          "temperature_degC",
-        ),
-      ),
+      .check(sameLength("resistance_ratio", "temperature_degC")),
     /** Charging resistance over discharging resistance. */
     charging_ratio: between(0.2, 5).default(1),
     discharge: CurrentLimit,
@@ -70,13 +43,12 @@ export const Module = z
     /** Charging current is none at and below `none_degC` and full from `full_degC`. */
     coldCharge: z
       .strictObject({ none_degC: between(-40, 40), full_degC: between(-40, 50) })
-      .check((ctx) => {
-        const { none_degC, full_degC } = ctx.value;
-        if (full_degC <= none_degC) {
-          const message = `found ${full_degC} degC, above none_degC (${none_degC} degC) wanted`;
-          ctx.issues.push({ code: "custom", input: ctx.value, path: ["full_degC"], message });
-        }
-      })
+      .check(
+        across(["none_degC", "full_degC"], ({ none_degC, full_degC }, fault) => {
+          if (full_degC <= none_degC)
+            fault(["full_degC"], `found ${full_degC} degC, above none_degC (${none_degC} degC) wanted`);
+        }),
+      )
       .optional(),
     cellMin_V: between(0.5, 5),
     cellMax_V: between(0.5, 5),
@@ -87,20 +59,21 @@ export const Module = z
     /** Of one module; current falls from full to none between the two temperatures. */
     heat: Heat.optional(),
   })
-  .check((ctx) => {
-    const { cellMin_V, cellMax_V, openCircuit } = ctx.value;
-    const fault = (path: (string | number)[], message: string) => {
-      ctx.issues.push({ code: "custom", input: ctx.value, path, message });
-    };
-    if (cellMax_V <= cellMin_V) fault(["cellMax_V"], `found ${cellMax_V} V, above cellMin_V (${cellMin_V} V) wanted`);
-    if (openCircuit.soc_frac[0] !== 0 || openCircuit.soc_frac.at(-1) !== 1) {
-      fault(["openCircuit", "soc_frac"], "the first value must be 0 and the last 1");
-    }
-    const falling = openCircuit.cell_V.findIndex((cell_V, i) => i > 0 && cell_V < (openCircuit.cell_V[i - 1] ?? 0));
-    if (falling > 0) {
-      fault(["openCircuit", "cell_V", falling], "found a fall, open-circuit voltage may not fall as charge rises");
-    }
-  });
+  .check(
+    across(["cellMin_V", "cellMax_V"], ({ cellMin_V, cellMax_V }, fault) => {
+      if (cellMax_V <= cellMin_V) fault(["cellMax_V"], `found ${cellMax_V} V, above cellMin_V (${cellMin_V} V) wanted`);
+    }),
+    across(["openCircuit.soc_frac.*"], ({ openCircuit: { soc_frac } }, fault) => {
+      if (soc_frac[0] !== 0 || soc_frac.at(-1) !== 1)
+        fault(["openCircuit", "soc_frac"], `found ${soc_frac[0]} to ${soc_frac.at(-1)}, 0 to 1 wanted`);
+    }),
+    across(["openCircuit.cell_V.*"], ({ openCircuit: { cell_V } }, fault) => {
+      const falling = cell_V.findIndex((value_V, i) => i > 0 && value_V < (cell_V[i - 1] ?? 0));
+      if (falling < 0) return;
+      const found = `found ${cell_V[falling]} V after ${cell_V[falling - 1]} V`;
+      fault(["openCircuit", "cell_V", falling], `${found}, open-circuit voltage may not fall as charge rises`);
+    }),
+  );
 export type Module = z.infer<typeof Module>;
 
 export const Pack = z
@@ -116,11 +89,10 @@ export const Pack = z
     /** Leads, fuses, contactors, disconnect. */
     leads_mohm: between(0, 1000).default(5),
   })
-  .check((ctx) => {
-    const { ceiling_frac, floor_frac } = ctx.value;
-    if (ceiling_frac <= floor_frac) {
-      const message = `found ${ceiling_frac}, above floor_frac (${floor_frac}) wanted`;
-      ctx.issues.push({ code: "custom", input: ctx.value, path: ["ceiling_frac"], message });
-    }
-  });
+  .check(
+    across(["ceiling_frac", "floor_frac"], ({ ceiling_frac, floor_frac }, fault) => {
+      if (ceiling_frac <= floor_frac)
+        fault(["ceiling_frac"], `found ${ceiling_frac}, above floor_frac (${floor_frac}) wanted`);
+    }),
+  );
 export type Pack = z.infer<typeof Pack>;

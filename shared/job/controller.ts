@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { across } from "./across.ts";
 import { above0, between, line } from "./number.ts";
 
 /** How much the motor brakes. Every limit given holds; fade multiplies each of them. */
@@ -17,13 +18,12 @@ const Regen = z
     /** In full from this road speed. */
     fadeFull_kmh: between(0, 150).default(12),
   })
-  .check((ctx) => {
-    const { fadeNone_kmh, fadeFull_kmh } = ctx.value;
-    if (fadeFull_kmh < fadeNone_kmh) {
-      const message = `found ${fadeFull_kmh} km/h, fadeNone_kmh (${fadeNone_kmh} km/h) or more wanted`;
-      ctx.issues.push({ code: "custom", input: ctx.value, path: ["fadeFull_kmh"], message });
-    }
-  });
+  .check(
+    across(["fadeNone_kmh", "fadeFull_kmh"], ({ fadeNone_kmh, fadeFull_kmh }, fault) => {
+      if (fadeFull_kmh < fadeNone_kmh)
+        fault(["fadeFull_kmh"], `found ${fadeFull_kmh} km/h, fadeNone_kmh (${fadeNone_kmh} km/h) or more wanted`);
+    }),
+  );
 
 export const Controller = z
   .strictObject({
@@ -41,17 +41,17 @@ export const Controller = z
     ramp_s: between(0, 10).default(0),
     regen: Regen,
   })
-  .check((ctx) => {
-    const { min_V, max_V, rollBackBelow_V, rollBackAbove_V } = ctx.value;
-    const fault = (path: string, message: string) => {
-      ctx.issues.push({ code: "custom", input: ctx.value, path: [path], message });
-    };
-    if (max_V <= min_V) fault("max_V", `found ${max_V} V, above min_V (${min_V} V) wanted`);
-    if (rollBackBelow_V !== undefined && rollBackBelow_V <= min_V) {
-      fault("rollBackBelow_V", `found ${rollBackBelow_V} V, above min_V (${min_V} V) wanted`);
-    }
-    if (rollBackAbove_V !== undefined && rollBackAbove_V >= max_V) {
-      fault("rollBackAbove_V", `found ${rollBackAbove_V} V, below max_V (${max_V} V) wanted`);
-    }
-  });
+  .check(
+    across(["min_V", "max_V"], ({ min_V, max_V }, fault) => {
+      if (max_V <= min_V) fault(["max_V"], `found ${max_V} V, above min_V (${min_V} V) wanted`);
+    }),
+    across(["min_V", "rollBackBelow_V"], ({ min_V, rollBackBelow_V }, fault) => {
+      if (rollBackBelow_V !== undefined && rollBackBelow_V <= min_V)
+        fault(["rollBackBelow_V"], `found ${rollBackBelow_V} V, above min_V (${min_V} V) wanted`);
+    }),
+    across(["max_V", "rollBackAbove_V"], ({ max_V, rollBackAbove_V }, fault) => {
+      if (rollBackAbove_V !== undefined && rollBackAbove_V >= max_V)
+        fault(["rollBackAbove_V"], `found ${rollBackAbove_V} V, below max_V (${max_V} V) wanted`);
+    }),
+  );
 export type Controller = z.infer<typeof Controller>;

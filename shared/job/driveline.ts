@@ -1,16 +1,25 @@
 import * as z from "zod";
-import { above0, between, line } from "./number.ts";
+import { across } from "./across.ts";
+import { above0, between, checkRise, line } from "./number.ts";
 
 const Gear = z.strictObject({ name: line, gear_ratio: between(0.2, 25), efficiency_frac: between(0.3, 1) });
 
 const Shifting = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("fixed"), gear: line }),
   /** The road speeds at which the next higher of the listed gears is taken; one fewer than the gears. */
-  z.strictObject({
-    kind: z.literal("bySpeed"),
-    gears: z.array(line).min(1).max(20),
-    up_kmh: z.array(between(0, 300)).max(19),
-  }),
+  z
+    .strictObject({
+      kind: z.literal("bySpeed"),
+      gears: z.array(line).min(1).max(20),
+      up_kmh: z.array(between(0, 300)).max(19),
+    })
+    .check(
+      across(["gears", "up_kmh"], ({ gears, up_kmh }, fault) => {
+        if (up_kmh.length !== gears.length - 1)
+          fault(["up_kmh"], `found ${up_kmh.length} speeds, ${gears.length - 1} wanted: one fewer than the gears`);
+      }),
+      across(["up_kmh"], ({ up_kmh }, fault) => checkRise(up_kmh, " km/h", fault, ["up_kmh"])),
+    ),
 ]);
 
 /** A part-time four-wheel-drive transfer box: high and low range, front axle engaged or not, hubs free or locked. */
@@ -51,37 +60,28 @@ export const Driveline = z
       })
       .default({}),
   })
-  .check((ctx) => {
-    const { gears, shifting, transferBox, drivenAxle } = ctx.value;
-    const fault = (path: (string | number)[], message: string) => {
-      ctx.issues.push({ code: "custom", input: ctx.value, path, message });
-    };
-    const names = gears.map((gear) => gear.name);
-    const listed = `the gears are ${names.join(", ")}`;
-    names.forEach((name, i) => {
-      if (names.indexOf(name) < i) fault(["gears", i, "name"], `found ${name} twice, names must differ`);
-    });
-    if (shifting.kind === "fixed") {
-      if (!names.includes(shifting.gear)) fault(["shifting", "gear"], `found ${shifting.gear}, ${listed}`);
-    } else {
+  .check(
+    across(["gears.*.name"], ({ gears }, fault) => {
+      const names = gears.map(({ name }) => name);
+      names.forEach((name, i) => {
+        if (names.indexOf(name) < i) fault(["gears", i, "name"], `found "${name}" twice, names must differ`);
+      });
+    }),
+    across(["gears.*.name", "shifting.kind", "shifting.gear", "shifting.gears.*"], ({ gears, shifting }, fault) => {
+      const names = gears.map(({ name }) => name);
+      const known = `the gears are ${names.join(", ")}`;
+      if (shifting.kind === "fixed" && !names.includes(shifting.gear))
+        fault(["shifting", "gear"], `found "${shifting.gear}", ${known}`);
+      if (shifting.kind === "fixed") return;
       shifting.gears.forEach((name, i) => {
-        if (!names.includes(name)) fault(["shifting", "gears", i], `found ${name}, ${listed}`);
+        if (!names.includes(name)) fault(["shifting", "gears", i], `found "${name}", ${known}`);
       });
-      if (shifting.up_kmh.length !== shifting.gears.length - 1) {
-        fault(["shifting", "up_kmh"], `found ${shifting.up_kmh.length} speeds, one fewer than the gears wanted`);
+    }),
+    across(["transferBox", "drivenAxle"], ({ transferBox, drivenAxle }, fault) => {
+      if (transferBox && drivenAxle !== "rear") {
+        const found = `found ${drivenAxle} with a part-time transfer box`;
+        fault(["drivenAxle"], `${found}, rear wanted: the front axle is engaged there`);
       }
-      shifting.up_kmh.forEach((speed_kmh, i) => {
-        const before_kmh = shifting.up_kmh[i - 1];
-        if (before_kmh !== undefined && speed_kmh <= before_kmh) {
-          fault(["shifting", "up_kmh", i], `found ${speed_kmh} after ${before_kmh}, speeds must rise`);
-        }
-      });
-    }
-    if (transferBox && drivenAxle !== "rear") {
-      fault(
-        ["drivenAxle"],
-        `found ${drivenAxle} with a part-time transfer box, rear wanted: the front axle is engaged there`,
-      );
-    }
-  });
+    }),
+  );
 export type Driveline = z.infer<typeof Driveline>;

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { across } from "./across.ts";
 import { Module, Pack } from "./battery.ts";
 import { Controller } from "./controller.ts";
 import { Driveline } from "./driveline.ts";
@@ -55,12 +56,12 @@ const Environment = z
     /** Of the cells at the start; the air's where not given. */
     pack_degC: between(-40, 60).optional(),
   })
-  .check((ctx) => {
-    if (ctx.value.pressure_kPa !== undefined && ctx.value.altitude_m !== undefined) {
-      const message = "found a pressure and an altitude, one of them wanted: each says how dense the air is";
-      ctx.issues.push({ code: "custom", input: ctx.value, path: ["altitude_m"], message });
-    }
-  });
+  .check(
+    across(["pressure_kPa", "altitude_m"], ({ pressure_kPa, altitude_m }, fault) => {
+      if (pressure_kPa !== undefined && altitude_m !== undefined)
+        fault(["altitude_m"], "found a pressure and an altitude, one of them wanted: each says how dense the air is");
+    }),
+  );
 
 const Note = z.strictObject({ after: line, text: z.string().max(20_000) });
 
@@ -100,23 +101,24 @@ export const Job = z
     /** By path, such as `vehicle.load_kg`. */
     origins: z.record(z.string().max(200), Origin).default({}),
   })
-  .check((ctx) => {
-    const { packs, roads, vehicle } = ctx.value;
-    const fault = (path: (string | number)[], message: string) => {
-      ctx.issues.push({ code: "custom", input: ctx.value, path, message });
-    };
-    packs.forEach((pack, i) => {
-      if (packs.findIndex((other) => other.name === pack.name) < i)
-        fault(["packs", i, "name"], `found ${pack.name} twice`);
-    });
-    roads.forEach((road, i) => {
-      if (roads.findIndex((other) => other.id === road.id) < i) fault(["roads", i, "id"], `found ${road.id} twice`);
-    });
-    if (vehicle.removed_kg >= vehicle.arriving_kg) {
-      fault(
-        ["vehicle", "removed_kg"],
-        `found ${vehicle.removed_kg} kg taken out of ${vehicle.arriving_kg} kg, less than the whole car wanted`,
-      );
-    }
-  });
+  .check(
+    across(["packs.*.name"], ({ packs }, fault) => {
+      packs.forEach(({ name }, i) => {
+        if (packs.findIndex((other) => other.name === name) < i)
+          fault(["packs", i, "name"], `found "${name}" twice, names must differ`);
+      });
+    }),
+    across(["roads.*.id", "roads.*.kind"], ({ roads }, fault) => {
+      roads.forEach(({ id }, i) => {
+        if (roads.findIndex((other) => other.id === id) < i)
+          fault(["roads", i, "id"], `found "${id}" twice, ids must differ`);
+      });
+    }),
+    across(["vehicle.removed_kg", "vehicle.arriving_kg"], ({ vehicle: { removed_kg, arriving_kg } }, fault) => {
+      if (removed_kg >= arriving_kg) {
+        const found = `found ${removed_kg} kg taken out of ${arriving_kg} kg`;
+        fault(["vehicle", "removed_kg"], `${found}, less than the whole car wanted`);
+      }
+    }),
+  );
 export type Job = z.infer<typeof Job>;

@@ -1,5 +1,6 @@
 import * as z from "zod";
-import { above0, between, lengthMessage, line, risingAxis } from "./number.ts";
+import { across, type Fault } from "./across.ts";
+import { above0, between, lengthMessage, line, risingAxis, sameLength } from "./number.ts";
 
 /** Peak torque against speed at the reference voltage. */
 const Envelope = z.discriminatedUnion("kind", [
@@ -11,13 +12,7 @@ const Envelope = z.discriminatedUnion("kind", [
       speed_rpm: risingAxis(0, 30_000),
       torque_Nm: z.array(between(0, 10_000)),
     })
-    .check((ctx) => {
-      const { speed_rpm, torque_Nm } = ctx.value;
-      if (torque_Nm.length !== speed_rpm.length) {
-        const message = lengthMessage(torque_Nm.length, speed_rpm.length, "speed_rpm");
-        ctx.issues.push({ code: "custom", input: ctx.value, path: ["torque_Nm"], message });
-      }
-    }),
+    .check(sameLength("torque_Nm", "speed_rpm")),
 ]);
 
 interface Table {
@@ -25,18 +20,14 @@ interface Table {
   readonly torque_Nm: readonly number[];
 }
 
-/** The faults of a table whose rows go by speed and whose columns go by torque. */
-function tableFaults(axes: Table, rows: readonly (readonly number[])[], key: string) {
-  const faults: { path: (string | number)[]; message: string }[] = [];
-  if (rows.length !== axes.speed_rpm.length) {
-    faults.push({ path: [key], message: lengthMessage(rows.length, axes.speed_rpm.length, "speed_rpm") });
-  }
+/** Says where a table, whose rows go by speed and whose columns go by torque, does not fit its axes. */
+function checkShape(axes: Table, rows: readonly (readonly number[])[], key: string, fault: Fault): void {
+  const speeds = axes.speed_rpm.length;
+  const torques = axes.torque_Nm.length;
+  if (rows.length !== speeds) fault([key], lengthMessage(rows.length, speeds, "speed_rpm"));
   rows.forEach((row, i) => {
-    if (row.length !== axes.torque_Nm.length) {
-      faults.push({ path: [key, i], message: lengthMessage(row.length, axes.torque_Nm.length, "torque_Nm") });
-    }
+    if (Array.isArray(row) && row.length !== torques) fault([key, i], lengthMessage(row.length, torques, "torque_Nm"));
   });
-  return faults;
 }
 
 const LossTable = z
@@ -46,11 +37,9 @@ const LossTable = z
     torque_Nm: risingAxis(-10_000, 10_000),
     loss_W: z.array(z.array(between(0, 1e6))).max(500),
   })
-  .check((ctx) => {
-    for (const fault of tableFaults(ctx.value, ctx.value.loss_W, "loss_W")) {
-      ctx.issues.push({ code: "custom", input: ctx.value, ...fault });
-    }
-  });
+  .check(
+    across(["speed_rpm", "torque_Nm", "loss_W"], (table, fault) => checkShape(table, table.loss_W, "loss_W", fault)),
+  );
 
 const EfficiencyMap = z
   .strictObject({
@@ -60,21 +49,32 @@ const EfficiencyMap = z
     /** Rows by speed, columns by torque. Nodes at no speed or no torque are not read: efficiency means nothing there. */
     efficiency_frac: z.array(z.array(between(0, 1))).max(500),
   })
-  .check((ctx) => {
-    const { speed_rpm, torque_Nm, efficiency_frac } = ctx.value;
-    const faults = tableFaults(ctx.value, efficiency_frac, "efficiency_frac");
-    efficiency_frac.forEach((row, i) => {
-      row.forEach((value, j) => {
-        if (value <= 0 && (speed_rpm[i] ?? 0) > 0 && (torque_Nm[j] ?? 0) > 0) {
-          faults.push({ path: ["efficiency_frac", i, j], message: `found ${value}, above 0 and up to 1 allowed` });
-        }
-      });
-    });
-    const inner = (axis: readonly number[]) => axis.filter((value) => value > 0).length;
-    if (inner(speed_rpm) < 2) faults.push({ path: ["speed_rpm"], message: "at least 2 speeds above 0 wanted" });
-    if (inner(torque_Nm) < 2) faults.push({ path: ["torque_Nm"], message: "at least 2 torques above 0 wanted" });
-    for (const fault of faults) ctx.issues.push({ code: "custom", input: ctx.value, ...fault });
-  });
+  .check(
+    across(["speed_rpm", "torque_Nm", "efficiency_frac"], (map, fault) =>
+      checkShape(map, map.efficiency_frac, "efficiency_frac", fault),
+    ),
+    across(
+      ["speed_rpm.*", "torque_Nm.*", "efficiency_frac.*.*"],
+      ({ speed_rpm, torque_Nm, efficiency_frac }, fault) => {
+        efficiency_frac.forEach((row, i) => {
+          row.forEach((value, j) => {
+            if (value <= 0 && (speed_rpm[i] ?? 0) > 0 && (torque_Nm[j] ?? 0) > 0)
+              fault(["efficiency_frac", i, j], `found ${value}, above 0 and up to 1 allowed`);
+          });
+        });
+      },
+    ),
+    across(["speed_rpm.*"], ({ speed_rpm }, fault) => {
+      if (inner(speed_rpm) < 2) fault(["speed_rpm"], `found ${inner(speed_rpm)}, at least 2 speeds above 0 wanted`);
+    }),
+    across(["torque_Nm.*"], ({ torque_Nm }, fault) => {
+      if (inner(torque_Nm) < 2) fault(["torque_Nm"], `found ${inner(torque_Nm)}, at least 2 torques above 0 wanted`);
+    }),
+  );
+
+function inner(axis: readonly number[]): number {
+  return axis.filter((value) => value > 0).length;
+}
 
 /** Loss of motor and controller together, in watts. */
 const Loss = z.discriminatedUnion("kind", [
@@ -100,17 +100,14 @@ export const Heat = z
     derateFrom_degC: between(20, 250),
     derateTo_degC: between(20, 250),
   })
-  .check((ctx) => {
-    const { derateFrom_degC, derateTo_degC } = ctx.value;
-    if (derateTo_degC <= derateFrom_degC) {
-      ctx.issues.push({
-        code: "custom",
-        input: ctx.value,
-        path: ["derateTo_degC"],
-        message: `found ${derateTo_degC} degC, above derateFrom_degC (${derateFrom_degC} degC) wanted`,
-      });
-    }
-  });
+  .check(
+    across(["derateFrom_degC", "derateTo_degC"], ({ derateFrom_degC, derateTo_degC }, fault) => {
+      if (derateTo_degC <= derateFrom_degC) {
+        const wanted = `above derateFrom_degC (${derateFrom_degC} degC) wanted`;
+        fault(["derateTo_degC"], `found ${derateTo_degC} degC, ${wanted}`);
+      }
+    }),
+  );
 
 export const Motor = z.strictObject({
   name: line,

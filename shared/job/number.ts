@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { across, type Fault } from "./across.ts";
 
 // No code is compiled from strings: the page runs under a policy without unsafe-eval.
 z.config({ jitless: true });
@@ -19,23 +20,33 @@ export function risingAxis(low: number, high: number, least = 2) {
     .array(between(low, high))
     .min(least)
     .max(2000)
-    .check((ctx) => {
-      const fault = ctx.value.findIndex((value, i) => i > 0 && value <= (ctx.value[i - 1] ?? Number.NEGATIVE_INFINITY));
-      if (fault > 0) {
-        ctx.issues.push({
-          code: "custom",
-          input: ctx.value,
-          path: [fault],
-          message: `found ${ctx.value[fault]} after ${ctx.value[fault - 1]}, values must rise`,
-        });
-      }
-    });
+    .check(across([], (values, fault) => checkRise(values, "", fault)));
+}
+
+/** Says the first entry that does not lie above the one before it; entries that are no numbers are faults of their own. */
+export function checkRise(values: readonly number[], unit: string, fault: Fault, path: readonly string[] = []): void {
+  const isNumber = (value: unknown) => typeof value === "number";
+  const i = values.findIndex(
+    (value, k) => isNumber(value) && isNumber(values[k - 1]) && value <= (values[k - 1] ?? value),
+  );
+  if (i < 0) return;
+  const name = unit === "" ? "values" : unit === " s" ? "times" : "speeds";
+  fault([...path, i], `found ${values[i]}${unit} after ${values[i - 1]}${unit}, ${name} must rise`);
 }
 
 /** A short text of one line. */
 export const line = z.string().trim().min(1).max(200);
 
-/** Says on `path` that a table's row or column count is not its axis' length. */
+/** Says of a list that is not as long as its axis what its length is and should be. */
 export function lengthMessage(found: number, wanted: number, of: string): string {
-  return `found ${found} values, ${wanted} wanted: one for each of ${of}`;
+  return `found ${found} ${found === 1 ? "value" : "values"}, ${wanted} wanted: one for each of ${of}`;
+}
+
+/** The check that one list of a group is as long as another. */
+export function sameLength<Key extends string, Axis extends string>(key: Key, axis: Axis) {
+  return across<Readonly<Record<Key | Axis, readonly unknown[]>>>([key, axis], (group, fault) => {
+    const found = group[key].length;
+    const wanted = group[axis].length;
+    if (found !== wanted) fault([key], lengthMessage(found, wanted, axis));
+  });
 }

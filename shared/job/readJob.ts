@@ -2,20 +2,43 @@ import * as z from "zod";
 import { nearest } from "../nearest.ts";
 import { InputError, inputError, type Problem } from "../problems.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
+import { unitWords } from "./unitWords.ts";
 
 /**
  * The job in a file's text. Throws InputError with every fault: not JSON, not a job, a newer version, or each wrong
  * value with its path, what was found and what is allowed. `where` names the file.
  */
 export function readJobText(text: string, where: string): Job {
+  const tidy = text.replace(/^\uFEFF/, "");
   let json: unknown;
   try {
-    json = JSON.parse(text);
-  } catch {
-    const start = text.slice(0, 12).replace(/[^\x20-\x7e]/g, "·");
-    throw inputError("notJson", where, `found text that is not JSON (it begins "${start}"), a saved job file wanted`);
+    json = JSON.parse(tidy);
+  } catch (error) {
+    throw notJson(tidy, where, error);
   }
   return readJob(json, where);
+}
+
+/** A saved job with a slip in it gets the line of the slip, where the engine says it; anything else is told what it is not. */
+function notJson(text: string, where: string, error: unknown): InputError {
+  if (text.trim() === "") return inputError("notJson", where, "found nothing in it, a saved job file wanted");
+  const line = /^\s*\{/.test(text) ? lineOf(text, error) : undefined;
+  if (line !== undefined) {
+    const wanted = "look for a comma, quote or bracket too many or too few";
+    return inputError("notJson", `${where} line ${line}`, `found a slip in the JSON here or just before it, ${wanted}`);
+  }
+  const start = text.slice(0, 12).replace(/[^\x20-\x7e]/g, "·");
+  return inputError("notJson", where, `found text that is not JSON (it begins "${start}"), a saved job file wanted`);
+}
+
+/** Engines word it differently; each names a place (`at position 17`, `at line 2 column 3`) unless the text just ends. */
+function lineOf(text: string, error: unknown): number | undefined {
+  const said = error instanceof SyntaxError ? error.message : "";
+  const position = /position (\d+)/.exec(said)?.[1];
+  if (position !== undefined) return text.slice(0, Number(position)).split("\n").length;
+  const line = /line (\d+)/.exec(said)?.[1];
+  if (line !== undefined) return Number(line);
+  return /end of (JSON|data|input)|EOF/i.test(said) ? text.trimEnd().split("\n").length : undefined;
 }
 
 /** The job in a parsed document; see `readJobText`. */
@@ -25,7 +48,7 @@ export function readJob(json: unknown, where = "document"): Job {
   }
   const { format, version } = json as { format?: unknown; version?: unknown };
   if (format !== JOB_FORMAT) {
-    throw inputError("notAJob", where, `found format ${describe(format)}, "${JOB_FORMAT}" wanted`);
+    throw inputError("notAJob", where, `found ${describe(format)} as its format, "${JOB_FORMAT}" wanted`);
   }
   if (typeof version === "number" && Number.isInteger(version) && version > JOB_VERSION) {
     throw inputError(
@@ -39,15 +62,20 @@ export function readJob(json: unknown, where = "document"): Job {
   throw new InputError(result.error.issues.flatMap((issue) => toProblems(issue, json)));
 }
 
-/** One or more problems of ours for one issue of the schema library's. */
-export function toProblems(issue: z.core.$ZodIssue, json: unknown): Problem[] {
+/**
+ * One or more problems of ours for one issue of the schema library's. `schema` is what `json` was held to: it knows both bounds of
+ * a number, of which the issue names one, and the keys that a misspelt one may have meant.
+ */
+export function toProblems(issue: z.core.$ZodIssue, json: unknown, schema: unknown = Job): Problem[] {
   const where = issue.path.length > 0 ? issue.path.map(String).join(".") : "document";
   const found = valueAt(json, issue.path);
   switch (issue.code) {
     case "unrecognized_keys":
       return issue.keys.map((key) => {
-        const known = keysAt(issue.path);
-        const meant = nearest(key, known);
+        const known = keysAt(schema, issue.path);
+        // Of two as near, the one that is missing; the first wins.
+        const missing = known.filter((one) => !Object.hasOwn(Object(found), one));
+        const meant = nearest(key, [...missing, ...known]);
         const hint = meant ? `, perhaps ${meant} is meant` : "";
         return {
           code: "unknownKey",
@@ -57,17 +85,11 @@ export function toProblems(issue: z.core.$ZodIssue, json: unknown): Problem[] {
       });
     case "too_small":
     case "too_big":
-      return [{ code: "outOfRange", where, message: `found ${size(found, issue.origin)}, ${allowed(issue)} allowed` }];
+      return [{ code: "outOfRange", where, message: outOfRange(issue, found, schema) }];
     case "invalid_type":
-      return [{ code: "wrongType", where, message: `found ${describe(found)}, ${typeName(issue.expected)} wanted` }];
+      return [{ code: "wrongType", where, message: `found ${describe(found)}, ${typeName(issue, schema)} wanted` }];
     case "invalid_value":
-      return [
-        {
-          code: "notAllowed",
-          where,
-          message: `found ${describe(found)}, ${issue.values.map(describe).join(" or ")} allowed`,
-        },
-      ];
+      return [{ code: "notAllowed", where, message: `found ${describe(found)}, ${oneOf(issue.values)} wanted` }];
     case "invalid_union":
       return [{ code: "notAllowed", where, message: `found ${describe(found)}, ${unionChoices(issue)} wanted` }];
     case "custom":
@@ -77,31 +99,61 @@ export function toProblems(issue: z.core.$ZodIssue, json: unknown): Problem[] {
   }
 }
 
-function allowed(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig): string {
-  const what = issue.origin === "array" ? " entries" : issue.origin === "string" ? " letters" : "";
-  if (issue.code === "too_small") return `${issue.inclusive ? "at least" : "more than"} ${issue.minimum}${what}`;
-  return `${issue.inclusive === false ? "less than" : "at most"} ${issue.maximum}${what}`;
+function outOfRange(issue: z.core.$ZodIssueTooSmall | z.core.$ZodIssueTooBig, found: unknown, schema: unknown): string {
+  const bound = issue.code === "too_small" ? issue.minimum : issue.maximum;
+  const side = issue.code === "too_small" ? "at least" : "at most";
+  if (issue.origin === "array") {
+    const length = Array.isArray(found) ? found.length : 0;
+    return `found ${length} ${length === 1 ? "entry" : "entries"}, ${side} ${bound} wanted`;
+  }
+  if (issue.origin === "string") {
+    const length = typeof found === "string" ? found.trim().length : 0;
+    return length === 0
+      ? "found an empty text, at least one letter wanted"
+      : `found ${length} letters, ${side} ${bound} wanted`;
+  }
+  const unit = unitWords(issue.path);
+  return `found ${describe(found)}${unit}, ${boundsAt(schema, issue.path) ?? `${side} ${bound}${unit}`} allowed`;
 }
 
-function size(found: unknown, origin: string): string {
-  if (origin === "array" && Array.isArray(found)) return `${found.length} entries`;
-  if (origin === "string" && typeof found === "string") return `${found.length} letters`;
-  return describe(found);
+/** Both bounds of the number that the schema has at a path, with the unit; nothing where it is no number with two bounds. */
+function boundsAt(schema: unknown, path: readonly PropertyKey[]): string | undefined {
+  const number = shapesAt(schema, path)
+    .map(unwrap)
+    .find((shape) => shape instanceof z.ZodNumber);
+  if (number === undefined || number.minValue === null || number.maxValue === null) return undefined;
+  const unit = unitWords(path);
+  const isOpen = number.def.checks?.some(
+    (check) => check._zod.def.check === "greater_than" && "inclusive" in check._zod.def && !check._zod.def.inclusive,
+  );
+  return isOpen
+    ? `above ${number.minValue} and at most ${number.maxValue}${unit}`
+    : `${number.minValue} to ${number.maxValue}${unit}`;
+}
+
+function oneOf(values: readonly unknown[]): string {
+  const words = values.map(describe);
+  return words.length < 3 ? words.join(" or ") : `one of ${words.join(", ")}`;
 }
 
 function unionChoices(issue: z.core.$ZodIssueInvalidUnion): string {
-  const options = (issue as { options?: readonly unknown[] }).options;
-  return options ? `one of ${options.map(describe).join(", ")}` : "one of the known kinds";
+  const options = "options" in issue && Array.isArray(issue.options) ? issue.options : [];
+  return options.length > 0 ? oneOf(options) : "one of the known kinds";
 }
 
-function typeName(expected: string): string {
+function typeName({ expected, path }: z.core.$ZodIssueInvalidType, schema: unknown): string {
   const names: Record<string, string> = {
     int: "a whole number",
-    number: "a number",
     string: "a text",
     boolean: "true or false",
+    array: "a list",
+    object: "a group of values",
+    record: "a group of values",
   };
-  return names[expected] ?? (expected === "array" ? "a list" : expected === "object" ? "a group of values" : expected);
+  if (expected !== "number") return names[expected] ?? expected;
+  const bounds = boundsAt(schema, path);
+  if (bounds === undefined) return "a number";
+  return bounds.startsWith("above") ? `a number ${bounds}` : `a number from ${bounds}`;
 }
 
 /** A found value as a person can recognise it, kept short. */
@@ -124,20 +176,25 @@ function valueAt(json: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 /** The keys the schema knows at a path, for suggesting what a misspelt one meant. */
-function keysAt(path: readonly PropertyKey[]): string[] {
-  let shapes: unknown[] = [Job];
-  for (const key of path) shapes = shapes.flatMap((shape) => children(shape, key));
-  return shapes
+function keysAt(schema: unknown, path: readonly PropertyKey[]): string[] {
+  return shapesAt(schema, path)
     .flatMap(members)
-    .flatMap((shape) =>
-      unwrap(shape) instanceof z.ZodObject ? Object.keys((unwrap(shape) as z.ZodObject).shape) : [],
-    );
+    .map(unwrap)
+    .flatMap((shape) => (shape instanceof z.ZodObject ? Object.keys(shape.shape) : []));
+}
+
+/** What the schema has at a path: several shapes below a union, whose members may share a key. */
+function shapesAt(schema: unknown, path: readonly PropertyKey[]): unknown[] {
+  let shapes: unknown[] = [schema];
+  for (const key of path) shapes = shapes.flatMap((shape) => children(shape, key));
+  return shapes;
 }
 
 function children(shape: unknown, key: PropertyKey): unknown[] {
   const inner = unwrap(shape);
   if (inner instanceof z.ZodObject) return [inner.shape[String(key)]].filter(Boolean);
   if (inner instanceof z.ZodArray) return [inner.element];
+  if (inner instanceof z.ZodRecord) return [inner.valueType];
   if (inner instanceof z.ZodDiscriminatedUnion) return inner.options.flatMap((option) => children(option, key));
   return [];
 }
