@@ -61,7 +61,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   const jumps = findJumps(rows, repairs, utcOffset_s);
   yield 0.2;
   const found = findGaps(rows, repairs, utcOffset_s);
-  const noise = fitPositionNoise(rows, found.stretches);
+  const noise = fitPositionNoise(rows, found.stretches, found.interval_s);
   const hasSpeeds = speedCoverage_frac(rows) > 0.5;
   const setting: StretchSetting = {
     noise,

@@ -11,7 +11,7 @@ import { type PositionNoise, type SmoothedPositions, smoothPositions } from "./s
 import { type SpeedNoise, smoothSpeed } from "./smoothSpeed.ts";
 import type { Steps } from "./steps.ts";
 import { type Timeline, timeline } from "./timeline.ts";
-import { winding_ratio } from "./winding.ts";
+import { cornerAcross_m, winding_ratio } from "./winding.ts";
 
 /** What is known of the whole log when a stretch of it is cleaned. */
 export interface StretchSetting {
@@ -277,7 +277,7 @@ function bridge(
   }
 }
 
-/** Road driven across a gap: the straight line between its ends times how much this log's road winds over as long. */
+/** Road driven across a gap: two legs round a corner, or the straight line times how much this log's road winds. */
 function roadAcross_m(
   line: Timeline,
   smoothed: SmoothedPositions,
@@ -285,11 +285,31 @@ function roadAcross_m(
   start: number,
   end: number,
 ): number {
-  const chord_m = Math.hypot(
-    smoothed.east_m[end] - smoothed.east_m[start],
-    smoothed.north_m[end] - smoothed.north_m[start],
-  );
-  return chord_m * winding_ratio(line, smoothed, speed_mps, line.time_s[end] - line.time_s[start]);
+  const dEast_m = smoothed.east_m[end] - smoothed.east_m[start];
+  const dNorth_m = smoothed.north_m[end] - smoothed.north_m[start];
+  const chord_m = Math.hypot(dEast_m, dNorth_m);
+  const into = headingNear(line, smoothed, start, -1);
+  const outOf = headingNear(line, smoothed, end, 1);
+  const corner_m = into && outOf && cornerAcross_m(dEast_m, dNorth_m, into, outOf);
+  const winding = winding_ratio(line, smoothed, speed_mps, line.time_s[end] - line.time_s[start], Math.max(1, chord_m));
+  return Math.max(corner_m ?? 0, chord_m * winding);
+}
+
+/** Unit vector of the motion at a moment or, where the car is slow there, up to 15 s away on the side given. */
+function headingNear(
+  line: Timeline,
+  smoothed: SmoothedPositions,
+  i: number,
+  side: -1 | 1,
+): readonly [number, number] | undefined {
+  for (let k = i; k >= 0 && k < line.count && Math.abs(line.time_s[k] - line.time_s[i]) < 15; k += side) {
+    const [east, north] = [smoothed.eastSpeed_mps[k], smoothed.northSpeed_mps[k]];
+    const speed_mps = Math.hypot(east, north);
+    if (speed_mps > 2) {
+      return [east / speed_mps, north / speed_mps];
+    }
+  }
+  return undefined;
 }
 
 function onGrid(

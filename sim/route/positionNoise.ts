@@ -11,10 +11,15 @@ const wanders_m = [0.7, 1.5, 3, 5, 8, 12];
 const whites_m = [0.1, 0.5, 1.5];
 /** Fixes looked at: enough for stands and straights among them. */
 const LONGEST_FIT = 3000;
+/** Between fixes further apart than this the car's own motion hides the noise. */
+const THINNEST_s = 7;
 const USUAL: PositionNoise = { wandering_m: 5, white_m: 0.5 };
 
-/** The noise under which the positions of the longest stretch are likeliest; that of a telephone where it has too few. */
-export function fitPositionNoise(rows: RowColumns, stretches: readonly Stretch[]): PositionNoise {
+/** The noise under which the positions of the longest stretch are likeliest; that of a telephone where it cannot tell. */
+export function fitPositionNoise(rows: RowColumns, stretches: readonly Stretch[], interval_s: number): PositionNoise {
+  if (interval_s > THINNEST_s) {
+    return USUAL;
+  }
   const longest = stretches.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
   const middle = Math.floor((longest.from + longest.to) / 2);
   const from = Math.max(longest.from, middle - LONGEST_FIT / 2);

@@ -10,6 +10,9 @@ const WANDER_s = 60;
 const slopes_ratio = [0.001, 0.004, 0.012, 0.03, 0.06];
 const whites_m = [0.3, 1, 3, 6];
 const wanders_m = [0.3, 3, 8];
+/** So few heights cannot show that a road is flat; then it is not taken to be. */
+const SCARCE = 300;
+const hillySlopes_ratio = slopes_ratio.filter((slope) => slope > 0.01);
 const LONGEST_FIT = 2500;
 
 /** How a log's heights scatter, as fits the log best. */
@@ -28,7 +31,8 @@ export function fitHeightNoise(time_s: Float64Array, distance_m: Float64Array, h
   const last = Math.min(time_s.length, first + LONGEST_FIT);
   let best: HeightNoise = { slope_ratio: 0.02, white_m: 3, wandering_m: 3 };
   let most = Number.NEGATIVE_INFINITY;
-  for (const slope_ratio of slopes_ratio) {
+  const isScarce = countValues(height_m, first, last) < SCARCE;
+  for (const slope_ratio of isScarce ? hillySlopes_ratio : slopes_ratio) {
     for (const white_m of whites_m) {
       for (const wandering_m of wanders_m) {
         const candidate = { slope_ratio, white_m, wandering_m };
@@ -133,4 +137,12 @@ function firstValue(height_m: Float64Array, first: number, last: number): number
     }
   }
   return 0;
+}
+
+function countValues(column: Float64Array, first: number, last: number): number {
+  let count = 0;
+  for (let i = first; i < last; i++) {
+    count += Number.isNaN(column[i]) ? 0 : 1;
+  }
+  return count;
 }

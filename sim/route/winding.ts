@@ -4,18 +4,21 @@ import type { Timeline } from "./timeline.ts";
 
 const WINDOWS = 200;
 const LEAST_WINDOWS = 8;
+/** Pieces whose straight length is within a factor of 1.6 are alike. */
+const ALIKE = Math.log(1.6);
 const MOST_ratio = 1.35;
 
 /**
  * Road over straight line for pieces of the length of time given, as this log itself shows it where it is whole: the
- * median over up to 200 pieces driven at more than a walk. 1 where the log is too short to tell; at most 1.35, beyond
- * which a gap is better called unknown.
+ * median over up to 200 pieces driven about as fast (a motorway winds less than a street). 1 where the log is too short
+ * to tell; at most 1.35, beyond which a gap is better called unknown.
  */
 export function winding_ratio(
   line: Timeline,
   smoothed: SmoothedPositions,
   speed_mps: Float64Array,
   piece_s: number,
+  chord_m: number,
 ): number {
   const driven_m = new Float64Array(line.count);
   const isRead = new Int32Array(line.count); // rows of the log up to here, to tell whole pieces from gaps
@@ -37,11 +40,34 @@ export function winding_ratio(
     }
     const road_m = driven_m[end] - driven_m[start];
     const isWhole = isRead[end] - isRead[start] > 0.9 * usual_rows;
-    if (isWhole && road_m > 2 * piece_s) {
-      const east_m = smoothed.east_m[end] - smoothed.east_m[start];
-      const north_m = smoothed.north_m[end] - smoothed.north_m[start];
-      ratios.push(road_m / Math.max(1, Math.hypot(east_m, north_m)));
+    const east_m = smoothed.east_m[end] - smoothed.east_m[start];
+    const north_m = smoothed.north_m[end] - smoothed.north_m[start];
+    const straight_m = Math.max(1, Math.hypot(east_m, north_m));
+    if (isWhole && road_m > 2 * piece_s && Math.abs(Math.log(straight_m / chord_m)) < ALIKE) {
+      ratios.push(road_m / straight_m);
     }
   }
   return ratios.length < LEAST_WINDOWS ? 1 : Math.min(MOST_ratio, Math.max(1, median(ratios)));
+}
+
+/**
+ * Length of the road across a gap that begins on one heading and ends on another: where they differ by 60 to 120
+ * degrees and the two lines meet ahead of the gap's start and behind its end, the car turned a corner there, and the
+ * road is the two legs. Undefined where it was no such corner.
+ */
+export function cornerAcross_m(
+  dEast_m: number,
+  dNorth_m: number,
+  into: readonly [number, number],
+  outOf: readonly [number, number],
+): number | undefined {
+  const cross = into[0] * outOf[1] - into[1] * outOf[0];
+  const chord_m = Math.hypot(dEast_m, dNorth_m);
+  if (Math.abs(cross) < Math.sin((60 * Math.PI) / 180) || chord_m < 20) {
+    return undefined;
+  }
+  const first_m = (dEast_m * outOf[1] - dNorth_m * outOf[0]) / cross;
+  const second_m = (into[0] * dNorth_m - into[1] * dEast_m) / cross;
+  const isCorner = first_m > 0.05 * chord_m && second_m > 0.05 * chord_m && first_m + second_m < 1.6 * chord_m;
+  return isCorner ? first_m + second_m : undefined;
 }

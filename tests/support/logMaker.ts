@@ -45,7 +45,7 @@ export function seeded(seed: number): () => number {
 }
 
 /**
- * A drive along an invented road at the speeds given: straight pieces, bends taken with up to 2 m/s2 sideways, and
+ * A drive along an invented road at the speeds given: straight pieces, bends taken with 0.4 m/s2 sideways rms (2 at most), and
  * now and then a turn of 90 degrees after a stop. `height` gives the road's height at a distance.
  */
 export function makeTruth(
@@ -74,7 +74,7 @@ export function makeTruth(
     if (truth.speed_mps[i - 1] === 0 && truth.speed_mps[i] > 0 && uniform() < 0.4) {
       turnLeft_rad = (uniform() < 0.5 ? -1 : 1) * (Math.PI / 2);
     }
-    sideways_mps2 += -sideways_mps2 / 8 + 0.35 * normal();
+    sideways_mps2 += -sideways_mps2 / 8 + 0.2 * normal();
     sideways_mps2 = Math.max(-2, Math.min(2, sideways_mps2));
     for (let part = 0; part < PARTS; part++) {
       const share = (part + 0.5) / PARTS;
