@@ -25,7 +25,8 @@ export interface AnyChannelInput {
 }
 
 const LEFT_PX = 58;
-const KEY_TOP_PX = 2;
+// Below the label of the vertical scale, which Plot puts at the very top.
+const KEY_TOP_PX = 22;
 
 /** Horizontal channels whose position other figures share, and how much of the base unit one of the shown is. */
 const shared: Partial<Record<ChannelKey, { quantity: PositionQuantity; perShown(units: typeof METRIC): number }>> = {
@@ -60,7 +61,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
   const room_px = drawing.width_px - 30;
   const key = packKey(packs, 6, room_px, chosen.colour ? ink : undefined);
   const keys_px = key.height_px + (chosen.colour ? rampKeyHeight_px(hueRamp, hueTitle, room_px) : 0);
-  const top = 30 + keys_px;
+  const top = KEY_TOP_PX + 14 + keys_px;
   const bottom = top + Math.round(Math.min(340, Math.max(220, drawing.width_px * 0.45)));
   const frame: Frame = {
     left: LEFT_PX,
@@ -102,7 +103,15 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
           });
         }
         const fill = chosen.colour ? (row: number) => hueRamp.colourOf(hues[i]?.[row] as number) : colour;
-        return dot(kept[i] ?? [], { ...place, r: 3, symbol, fill, fillOpacity: 0.85, stroke: paper, strokeWidth: 0.4 });
+        return dot(kept[i] ?? [], {
+          ...place,
+          r: 2.6,
+          symbol,
+          fill,
+          fillOpacity: 0.85,
+          stroke: paper,
+          strokeWidth: 0.4,
+        });
       }),
     ],
     { color: { type: "identity" } },

@@ -6,7 +6,7 @@ import type { Chart, Drawing } from "./chart.ts";
 import { FONT_PX, LINE_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
 import { fromUnit, inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./frame.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { stairs } from "./stairs.ts";
 import { textWidth_px } from "./textWidth.ts";
@@ -43,7 +43,7 @@ export function gearSpeeds({ gears, maxSpeed_rpm }: GearSpeedsInput, drawing: Dr
   const dashes = [undefined, "8 3", "2 3", "10 3 2 3", "5 2 1 2 1 2"];
   const svg = drawFrame(drawing, frame, [
     bottomAxis({ label: `Road speed (${units.speed.sign})`, ticks: ticksFor(right - LEFT_PX) }),
-    leftAxis({ label: "Motor speed (rpm)", ticks: 6 }, LEFT_PX),
+    leftAxis({ label: `Motor speed (rpm) up to its top speed, ${threeFigures(maxSpeed_rpm)}`, ticks: 6 }, LEFT_PX),
     ruleY([maxSpeed_rpm], { stroke: heed, strokeWidth: 1.4, strokeDasharray: "6 3" }),
     rising.map((gear, i) => {
       const dash = dashes[i % dashes.length];
@@ -70,9 +70,7 @@ export function gearSpeeds({ gears, maxSpeed_rpm }: GearSpeedsInput, drawing: Dr
     );
     writeWords(svg, { x: at + 4, y: wordsY, lines: [words[i] ?? ""] });
   });
-  const limit = `motor's top speed ${threeFigures(maxSpeed_rpm)} rpm`;
-  writeWords(svg, { x: LEFT_PX + 6, y: yPixel(frame, maxSpeed_rpm) + 10, lines: [limit], fill: heed, isHaloed: true });
-  const alt = `Motor speed over road speed: at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm the car does ${words.map((each) => `${each}`).join(", ")}.`;
+  const alt = `Motor speed over road speed: at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm the car does ${words.join(", ")}.`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, "speed_mps", 1 / units.speed.perBase);
   return {

@@ -29,9 +29,9 @@ export function heightPanel(
   const along = (row: number) => axis.shown(column[row] as number);
   const heightOf = (row: number) => inUnit(unit, channels.elevation_m[row] as number);
   return drawFrame(drawing, frame, [
-    areaY(rows, { x: along, y1: y[0], y2: heightOf, fill: shade }),
     bottomAxis({ label: axis.label, ticks: ticksFor(right - left) }),
     leftAxis({ label: `Height (${unit.sign})`, ticks: 3 }, left),
+    areaY(rows, { x: along, y1: y[0], y2: heightOf, fill: shade }),
     lineY(rows, { x: along, y: heightOf, stroke: inkSoft, strokeWidth: 1.4 }),
   ]);
 }

@@ -41,7 +41,7 @@ const LEFT_PX = 48;
 /** One line a pack along a run, overlaid, each named at its end. */
 export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
   const { packs, axis, columns } = input;
-  const room_px = Math.min(190, Math.max(84, drawing.width_px * 0.26));
+  const room_px = Math.min(190, Math.max(102, drawing.width_px * 0.26));
   const names = packs.map((pack, i) => [
     ...wrapped(pack.name, room_px, FONT_PX, drawing.width_px < 480 ? 3 : 2),
     ...(input.endWords ? [input.endWords(i)] : []),

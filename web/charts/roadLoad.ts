@@ -6,7 +6,7 @@ import { lineAt } from "./columnAt.ts";
 import { domain } from "./domain.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
-import { endLabels } from "./endLabels.ts";
+import { type EndLabel, endLabels } from "./endLabels.ts";
 import { inUnit, METRIC } from "./figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { ledgerFills } from "./inks.ts";
@@ -50,11 +50,13 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
     return [from, from + value];
   };
   const reachOf = rows.flatMap((row) => present.flatMap((part) => ends(row, part)));
-  const words = [...present.map((part) => part.name), "in all"];
+  // Name and force beside each other, or under each other where that would take half of the figure.
+  const isNarrow = drawing.width_px < 560;
+  const words = ["in all", ...present.map((part) => part.name)].map((name) => (isNarrow ? name : `${name} 0000 N`));
   const height = 300;
   const frame: Frame = {
     left: LEFT_PX,
-    right: drawing.width_px - Math.max(...words.map((word) => textWidth_px(`${word} 000 N`, FONT_PX))) - 26,
+    right: drawing.width_px - Math.max(...words.map((word) => textWidth_px(word, FONT_PX))) - 26,
     top: 34,
     bottom: height - BELOW_PX,
     height,
@@ -63,6 +65,8 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
   };
   const spaced: Frame = frame.x[1] > frame.x[0] ? frame : { ...frame, x: [frame.x[0], frame.x[0] + 1] };
   const svg = drawFrame(drawing, spaced, [
+    bottomAxis({ label: `Speed (${units.speed.sign})`, ticks: ticksFor(frame.right - frame.left) }),
+    leftAxis({ label: `Force (${units.force.sign})`, ticks: 6 }, LEFT_PX),
     present.map((part) =>
       areaY(rows, {
         x: speed,
@@ -73,18 +77,17 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
         strokeWidth: 0.75,
       }),
     ),
-    bottomAxis({ label: `Speed (${units.speed.sign})`, ticks: ticksFor(frame.right - frame.left) }),
-    leftAxis({ label: `Force (${units.force.sign})`, ticks: 6 }, LEFT_PX),
     lineY(rows, { x: speed, y: total, stroke: ink, strokeWidth: 1.8 }),
   ]);
   const last = rows.at(-1) as RoadLoadRow;
   const say = (value: number) => `${threeFigures(value)} ${units.force.sign}`;
+  const named = (name: string, value: number) => (isNarrow ? [name, say(value)] : [`${name} ${say(value)}`]);
   const x = xPixel(spaced, speed(last));
-  const labels = present.map((part) => {
+  const labels = present.map((part): EndLabel => {
     const [from, to] = ends(last, part);
-    return { lines: [`${part.name} ${say(to - from)}`], x, y: yPixel(spaced, (from + to) / 2), colour: ink };
+    return { lines: named(part.name, to - from), x, y: yPixel(spaced, (from + to) / 2), colour: ink };
   });
-  labels.push({ lines: [`in all ${say(total(last))}`], x, y: yPixel(spaced, total(last)), colour: ink });
+  labels.push({ lines: named("in all", total(last)), x, y: yPixel(spaced, total(last)), colour: ink });
   endLabels(svg, labels, frame.right + 22, frame.top - 16, frame.bottom + 10);
 
   const whole = (row: RoadLoadRow) =>

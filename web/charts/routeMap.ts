@@ -4,6 +4,7 @@ import { heed, ink, paper } from "../look/tokens.ts";
 import { drawPath, writeWords } from "./annotate.ts";
 import type { Chart, Drawing, Position } from "./chart.ts";
 import { reach } from "./domain.ts";
+import { FONT_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
 import { type FigureUnit, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
 import { drawFrame, type Frame, within, xPixel, yPixel } from "./frame.ts";
@@ -11,6 +12,7 @@ import { nameFigure } from "./nameFigure.ts";
 import { drawRampKey, rampKeyHeight_px } from "./rampKey.ts";
 import { roadAxis } from "./roadAxis.ts";
 import { type SteppedRamp, steppedRamp } from "./steppedRamp.ts";
+import { textWidth_px } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
 import { onPlane, type PlacedTrack, type Track } from "./trackOnPlane.ts";
 
@@ -43,7 +45,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
   const svg = drawFrame(drawing, frame, [
     legs
       .filter((leg) => leg.isRepaired)
-      .map((leg) => line(leg.points, { ...round, stroke: heed, strokeWidth: 11, strokeOpacity: 0.35 })),
+      .map((leg) => line(leg.points, { ...round, stroke: heed, strokeWidth: 12, strokeOpacity: 0.55 })),
     line(kept, { ...round, stroke: ink, strokeWidth: 4.6 }),
     legs.map((leg) => line(leg.points, { ...round, stroke: leg.colour, strokeWidth: 3.2 })),
     dot([...new Set([0, n - 1])], { ...place, r: 4.5, fill: paper, stroke: ink, strokeWidth: 1.5 }),
@@ -171,10 +173,13 @@ function legsOf(kept: readonly number[], track: Track, speeds: Float64Array, col
 }
 
 function nameEnds(svg: SVGSVGElement, frame: Frame, start: [number, number], end: [number, number]): void {
-  const isOneWord = Math.hypot(start[0] - end[0], start[1] - end[1]) < 40;
+  const isOneWord = Math.hypot(start[0] - end[0], start[1] - end[1]) < 75;
   const word = ([x, y]: [number, number], text: string) => {
-    const isLeft = x < (frame.left + frame.right) / 2;
-    writeWords(svg, { x: x + (isLeft ? 9 : -9), y, lines: [text], anchor: isLeft ? "start" : "end", isHaloed: true });
+    // Away from the middle, where the track is less likely to be.
+    const up = y < (frame.top + frame.bottom) / 2;
+    const half = textWidth_px(text, FONT_PX) / 2;
+    const within_px = Math.min(frame.right - half, Math.max(frame.left + half, x));
+    writeWords(svg, { x: within_px, y: y + (up ? -14 : 14), lines: [text], anchor: "middle", isHaloed: true });
   };
   word(start, isOneWord ? "start and end" : "start");
   if (!isOneWord) word(end, "end");

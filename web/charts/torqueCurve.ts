@@ -59,21 +59,7 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
       }),
     ),
   ]);
-  for (const { name, points: each, colour } of curves) {
-    const end = each.at(-1);
-    if (!end) continue;
-    const x = xPixel(frame, end.speed_rpm);
-    const isRoom = x + textWidth_px(name, FONT_PX) + 8 < frame.right;
-    const y = yPixel(frame, inTorque(end.torque_Nm)) - (isRoom ? 0 : 14);
-    writeWords(svg, {
-      x: isRoom ? x + 7 : x - 2,
-      y,
-      lines: [name],
-      anchor: isRoom ? "start" : "end",
-      fill: colour,
-      isHaloed: true,
-    });
-  }
+  for (const { name, points: each, colour } of curves) nameCurve(name, each, colour);
   const say = (torque_Nm: number) => `${threeFigures(inTorque(torque_Nm))} ${units.torque.sign}`;
   const power = (point: TorqueLine[number]) => point.torque_Nm * point.speed_rpm * RADPS_PER_RPM;
   const sayPower = (power_W: number) => `${threeFigures(inUnit(units.power, power_W))} ${units.power.sign}`;
@@ -114,4 +100,21 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
       };
     },
   };
+
+  /** Beside the curve's end where there is room, otherwise above its last part. */
+  function nameCurve(name: string, points: TorqueLine, colour: string): void {
+    const end = points.at(-1);
+    if (!end) return;
+    const x = xPixel(frame, end.speed_rpm);
+    const width = textWidth_px(name, FONT_PX);
+    const common = { lines: [name], fill: colour, isHaloed: true };
+    if (x + width + 8 < frame.right) {
+      writeWords(svg, { ...common, x: x + 7, y: yPixel(frame, inTorque(end.torque_Nm)) });
+      return;
+    }
+    const from_rpm = end.speed_rpm * (1 - width / (x - frame.left));
+    const under = points.filter((point) => point.speed_rpm >= from_rpm).map((point) => point.torque_Nm);
+    const highest_Nm = Math.max(...under, torqueOn(points, from_rpm));
+    writeWords(svg, { ...common, x: x - 2, y: yPixel(frame, inTorque(highest_Nm)) - 11, anchor: "end" });
+  }
 }
