@@ -4,6 +4,8 @@ import { InputError, inputError, type Problem } from "../problems.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
 import { unitWords } from "./unitWords.ts";
 
+const listedFaults = 100; // a wrong list makes as many faults as it has entries; the rest is counted
+
 /**
  * The job in a file's text. Throws InputError with every fault: not JSON, not a job, a newer version, or each wrong
  * value with its path, what was found and what is allowed. `where` names the file.
@@ -59,7 +61,10 @@ export function readJob(json: unknown, where = "document"): Job {
   }
   const result = Job.safeParse(json);
   if (result.success) return result.data;
-  throw new InputError(result.error.issues.flatMap((issue) => toProblems(issue, json)));
+  const problems = result.error.issues.flatMap((issue) => toProblems(issue, json));
+  if (problems.length <= listedFaults) throw new InputError(problems);
+  const message = `found ${problems.length - listedFaults} more faults of these kinds`;
+  throw new InputError([...problems.slice(0, listedFaults), { code: "moreFaults", where, message }]);
 }
 
 /**

@@ -9,6 +9,6 @@ import { InputError } from "../problems.ts";
 export function readPart<Data>(schema: z.ZodType<Data>, json: unknown, where = "part"): Data {
   const result = schema.safeParse(json);
   if (result.success) return result.data;
-  const problems = result.error.issues.flatMap((issue) => toProblems(issue, json));
+  const problems = result.error.issues.flatMap((issue) => toProblems(issue, json, schema));
   throw new InputError(problems.map((problem) => ({ ...problem, where: `${where} ${problem.where}` })));
 }

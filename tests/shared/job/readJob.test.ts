@@ -1,0 +1,271 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { demos } from "../../../shared/demos/index.ts";
+import { readJob, readJobText } from "../../../shared/job/readJob.ts";
+import { InputError, type Problem } from "../../../shared/problems.ts";
+
+const old = join(import.meta.dirname, "../../fixtures/documents");
+const tuner: unknown = JSON.parse(readFileSync(join(old, "version-1-piano-tuner.bellhousing.json"), "utf8"));
+
+/** The piano tuner's document with values put at paths; `undefined` takes one out. */
+function changed(changes: Readonly<Record<string, unknown>>): Record<string, unknown> {
+  const document = structuredClone(tuner) as Record<string, unknown>;
+  for (const [path, value] of Object.entries(changes)) {
+    const keys = path.split(".");
+    const last = keys.pop() ?? "";
+    const group = keys.reduce<Record<string, unknown>>((at, key) => at[key] as Record<string, unknown>, document);
+    if (value === undefined) delete group[last];
+    else group[last] = value;
+  }
+  return document;
+}
+
+function problemsIn(read: () => unknown): readonly Problem[] {
+  try {
+    read();
+  } catch (error) {
+    if (error instanceof InputError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+/** Each fault as the command line prints it. */
+function said(changes: Readonly<Record<string, unknown>>): string[] {
+  return problemsIn(() => readJob(changed(changes))).map(({ where, message }) => `${where}: ${message}`);
+}
+
+describe("one fault, with its path, what was found and what is allowed", () => {
+  it.each<[Record<string, unknown>, string]>([
+    [{ "vehicle.arriving_kg": -5 }, "vehicle.arriving_kg: found -5 kg, above 0 and at most 20000 kg allowed"],
+    [{ "vehicle.arriving_kg": 0 }, "vehicle.arriving_kg: found 0 kg, above 0 and at most 20000 kg allowed"],
+    [{ "vehicle.tyres.loadedRadius_mm": 0 }, "vehicle.tyres.loadedRadius_mm: found 0 mm, 100 to 900 mm allowed"],
+    [{ "vehicle.load_kg": 20_000 }, "vehicle.load_kg: found 20000 kg, 0 to 10000 kg allowed"],
+    [{ "vehicle.load_kg": "heavy" }, 'vehicle.load_kg: found "heavy", a number from 0 to 10000 kg wanted'],
+    [{ "vehicle.load_kg": "" }, 'vehicle.load_kg: found "", a number from 0 to 10000 kg wanted'],
+    [{ "vehicle.load_kg": null }, "vehicle.load_kg: found an empty value, a number from 0 to 10000 kg wanted"],
+    [{ usualDay_km: Number.NaN }, "usualDay_km: found NaN, a number above 0 and at most 2000 km wanted"],
+    [{ usualDay_km: undefined }, "usualDay_km: found nothing, a number above 0 and at most 2000 km wanted"],
+    [{ "charger.efficiency_frac": 1.2 }, "charger.efficiency_frac: found 1.2, 0.3 to 1 allowed"],
+    [{ "module.seriesCells": 2.5 }, "module.seriesCells: found 2.5, a whole number wanted"],
+    [{ controller: undefined }, "controller: found nothing, a group of values wanted"],
+    [{ packs: [] }, "packs: found 0 entries, at least 1 wanted"],
+    [{ "packs.0.name": " " }, "packs.0.name: found an empty text, at least one letter wanted"],
+    [{ isInvented: "yes" }, 'isInvented: found "yes", true or false wanted'],
+    [{ "driveline.drivenAxle": "left" }, 'driveline.drivenAxle: found "left", one of "front", "rear", "both" wanted'],
+    [{ "roads.0.kind": "circle" }, 'roads.0.kind: found "circle", "cycle" or "trace" wanted'],
+    [
+      { "origins.usualDay_km.from": "hearsay" },
+      'origins.usualDay_km.from: found "hearsay", one of "measured", "handbook", "usual", "guessed" wanted',
+    ],
+  ])("%j", (changes, sentence) => {
+    expect(said(changes)).toEqual([sentence]);
+  });
+});
+
+describe("a value that contradicts another one", () => {
+  it.each<[Record<string, unknown>, string]>([
+    [{ "packs.1.name": "8 kWh, 5s2p" }, 'packs.1.name: found "8 kWh, 5s2p" twice, names must differ'],
+    [{ "roads.1.id": "udds" }, 'roads.1.id: found "udds" twice, ids must differ'],
+    [
+      { "vehicle.removed_kg": 1000 },
+      "vehicle.removed_kg: found 1000 kg taken out of 952.5 kg, less than the whole car wanted",
+    ],
+    [{ "packs.2.ceiling_frac": 0.1 }, "packs.2.ceiling_frac: found 0.1, above floor_frac (0.1) wanted"],
+    [{ "controller.max_V": 75 }, "controller.max_V: found 75 V, above min_V (75 V) wanted"],
+    [{ "module.cellMax_V": 2.8 }, "module.cellMax_V: found 2.8 V, above cellMin_V (2.8 V) wanted"],
+    [
+      { "driveline.shifting.gears": ["second", "thrid"] },
+      'driveline.shifting.gears.1: found "thrid", the gears are first, second, third, fourth',
+    ],
+    [
+      { "driveline.shifting.up_kmh": [] },
+      "driveline.shifting.up_kmh: found 0 speeds, 1 wanted: one fewer than the gears",
+    ],
+    [
+      { "environment.altitude_m": 300 },
+      "environment.altitude_m: found a pressure and an altitude, one of them wanted: each says how dense the air is",
+    ],
+    [
+      { "module.openCircuit": { soc_frac: [0, 0.5, 1], cell_V: [3, 3.6, 3.5] } },
+      "module.openCircuit.cell_V.2: found 3.5 V after 3.6 V, open-circuit voltage may not fall as charge rises",
+    ],
+    [
+      { "module.openCircuit": { soc_frac: [0, 0.5, 1], cell_V: [3, 3.6] } },
+      "module.openCircuit.cell_V: found 2 values, 3 wanted: one for each of soc_frac",
+    ],
+  ])("%j", (changes, sentence) => {
+    expect(said(changes)).toEqual([sentence]);
+  });
+});
+
+describe("a recorded road", () => {
+  const road = { kind: "trace", id: "own", title: "Own" };
+
+  it.each<[readonly unknown[], readonly unknown[], readonly string[]]>([
+    [[], [], ["time_s: found 0 entries, at least 2 wanted", "speed_kmh: found 0 entries, at least 2 wanted"]],
+    [[0], [30], ["time_s: found 1 entry, at least 2 wanted", "speed_kmh: found 1 entry, at least 2 wanted"]],
+    [[0, 2, 1], [0, 5, 5], ["time_s.2: found 1 s after 2 s, times must rise"]],
+    [[0, 1, 1], [0, 5, 5], ["time_s.2: found 1 s after 1 s, times must rise"]],
+    [[0, 1], [0, 900], ["speed_kmh.1: found 900 km/h, 0 to 400 km/h allowed"]],
+    [[0, 1], [0, -1], ["speed_kmh.1: found -1 km/h, 0 to 400 km/h allowed"]],
+    [[0, 1], [0, ""], ['speed_kmh.1: found "", a number from 0 to 400 km/h wanted']],
+    [[0, 1], [0, Number.NaN], ["speed_kmh.1: found NaN, a number from 0 to 400 km/h wanted"]],
+    [[0, 1, 2], [0, 5], ["speed_kmh: found 2 values, 3 wanted: one for each of time_s"]],
+  ])("of %j s and %j km/h says what is wrong", (time_s, speed_kmh, sentences) => {
+    expect(said({ "roads.0": { ...road, time_s, speed_kmh } })).toEqual(sentences.map((one) => `roads.0.${one}`));
+  });
+
+  it("with a thousand wrong entries lists a hundred and counts the rest", () => {
+    const time_s = Array.from({ length: 1000 }, (_, i) => i);
+    const problems = problemsIn(() =>
+      readJob(changed({ "roads.0": { ...road, time_s, speed_kmh: time_s.map(() => 900) } }), "job.json"),
+    );
+    expect(problems).toHaveLength(101);
+    expect(problems.at(-1)).toEqual({
+      code: "moreFaults",
+      where: "job.json",
+      message: "found 900 more faults of these kinds",
+    });
+  });
+});
+
+describe("several faults", () => {
+  it("in different groups and between values are all said in one go", () => {
+    const problems = problemsIn(() =>
+      readJob(
+        changed({
+          usualDay_km: "far",
+          "vehicle.load_kg": -1,
+          "vehicle.removed_kg": 2000,
+          "vehicle.lode_kg": 3,
+          "driveline.shifting.gears": ["second", "fifth"],
+          "driveline.finalDrive_ratio": 0,
+          "motor.kind": "steam",
+          "controller.max_V": 5,
+          "controller.rollBackBelow_V": "x",
+          "module.mass_kg": 0,
+          "module.cellMax_V": 2,
+          "packs.0.leads_mohm": -1,
+          "packs.1.name": "8 kWh, 5s2p",
+          "packs.3.floor_frac": 0.95,
+        }),
+      ),
+    );
+    expect(problems.map(({ code, where }) => `${code} ${where}`).sort()).toEqual(
+      [
+        "wrongType usualDay_km",
+        "outOfRange vehicle.load_kg",
+        "contradicts vehicle.removed_kg",
+        "unknownKey vehicle.lode_kg",
+        "contradicts driveline.shifting.gears.1",
+        "outOfRange driveline.finalDrive_ratio",
+        "notAllowed motor.kind",
+        "contradicts controller.max_V",
+        "wrongType controller.rollBackBelow_V",
+        "outOfRange module.mass_kg",
+        "contradicts module.cellMax_V",
+        "outOfRange packs.0.leads_mohm",
+        "contradicts packs.1.name",
+        "contradicts packs.3.ceiling_frac",
+      ].sort(),
+    );
+  });
+
+  it("do not make a value contradict one that is at fault itself", () => {
+    expect(said({ "vehicle.arriving_kg": -5, "packs.0.floor_frac": 2 })).toHaveLength(2);
+    expect(said({ packs: "none", roads: [3], vehicle: null })).toHaveLength(3);
+  });
+});
+
+describe("a key the program does not know", () => {
+  it.each([
+    ["vehicle.arriving_kg", "vehicle.ariving_kg", "arriving_kg"],
+    ["motor", "motr", "motor"],
+    ["packs.0.seriesModules", "packs.0.seriesmodules", "seriesModules"],
+    ["roads.0.cycle", "roads.0.cycel", "cycle"],
+    ["environment.temperature_degC", "environment.temprature_degC", "temperature_degC"],
+    ["motor.envelope.torque_Nm", "motor.envelope.torque", "torque_Nm"],
+    ["origins.usualDay_km.note", "origins.usualDay_km.nota", "note"],
+  ])("in place of %s is said with what may be meant", (right, wrong, meant) => {
+    expect(said({ [right]: undefined, [wrong]: 1 })).toContain(
+      `${wrong}: found a key this program does not know, perhaps ${meant} is meant`,
+    );
+  });
+
+  it("far from every known one is said without a guess", () => {
+    expect(said({ "vehicle.colour": "green" })).toEqual(["vehicle.colour: found a key this program does not know"]);
+  });
+});
+
+describe("what is no job of this program", () => {
+  const text = (is: string) => problemsIn(() => readJobText(is, "shop.json")).map((one) => one);
+
+  it.each<[unknown, string]>([
+    [{ version: 2 }, "found version 2, this program reads up to version 1: open it with a newer program"],
+    [{ format: "recipe" }, 'found "recipe" as its format, "bellhousing-job" wanted'],
+    [{ format: undefined }, 'found nothing as its format, "bellhousing-job" wanted'],
+  ])("%j", (changes, message) => {
+    const problems = problemsIn(() => readJob(changed(changes as Record<string, unknown>), "shop.json"));
+    expect(problems.map(({ where, message }) => ({ where, message }))).toEqual([{ where: "shop.json", message }]);
+  });
+
+  it("of a newer version is not looked into any further", () => {
+    const problems = problemsIn(() => readJob(changed({ version: 2, vehicle: null, wings: 2 })));
+    expect(problems.map(({ code }) => code)).toEqual(["newerVersion"]);
+  });
+
+  it.each([[0], [1.5], ["1"], [undefined]])("with version %j is refused", (version) => {
+    expect(problemsIn(() => readJob(changed({ version }))).map(({ where }) => where)).toEqual(["version"]);
+  });
+
+  it.each([[[]], [null], [5], ["job"]])("%j is refused", (json) => {
+    expect(problemsIn(() => readJob(json)).map(({ code }) => code)).toEqual(["notAJob"]);
+  });
+
+  it("is not JSON: what it begins with is said", () => {
+    expect(text("car,mass\nsaloon,950")).toEqual([
+      {
+        code: "notJson",
+        where: "shop.json",
+        message: 'found text that is not JSON (it begins "car,mass·sal"), a saved job file wanted',
+      },
+    ]);
+    expect(text("  \n")[0]?.message).toBe("found nothing in it, a saved job file wanted");
+  });
+
+  it("has a slip in its JSON: the line is said", () => {
+    const lines = JSON.stringify(tuner, null, 2).split("\n");
+    lines[20] = lines[20]?.replace(",", "") ?? "";
+    const places = [text(lines.join("\n")), text(lines.slice(0, 10).join("\n"))].map(([problem]) => problem?.where);
+    // The missing comma is noticed at the next word, one line on; a torn file ends at its last line.
+    expect(places).toEqual(["shop.json line 22", "shop.json line 10"]);
+  });
+});
+
+describe("a job that was read", () => {
+  it.each(demos.map(({ id, document }) => [id, document] as const))(
+    "%s comes back the same from its own text",
+    (_, document) => {
+      const job = readJob(document);
+      expect(readJobText(JSON.stringify(job), "again.json")).toEqual(job);
+      // Every value of the file is in the job as it was, beside what the file leaves to the usual values.
+      expect(job).toMatchObject(document as object);
+    },
+  );
+
+  it("may begin with a byte order mark, as some editors write it", () => {
+    expect(readJobText(`\uFEFF${JSON.stringify(tuner)}`, "mark.json")).toEqual(readJob(tuner));
+  });
+});
+
+describe("a document of an earlier day loads for ever", () => {
+  const files = readdirSync(old);
+  expect(files.length).toBeGreaterThanOrEqual(3);
+
+  it.each(files)("%s", (file) => {
+    const text = readFileSync(join(old, file), "utf8");
+    expect(readJobText(text, file).title).toBe((JSON.parse(text) as { title: string }).title);
+  });
+});
