@@ -3,17 +3,17 @@ import { geodesicLeg } from "./geodesicLeg.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 
-/** Only fast, long pieces are compared: 10 m of position noise at both ends are 3 % of one, and their median less. */
+/** Pieces of some 80 m driven fast: short enough for a bend, long enough for the noise of both ends to average out. */
 const LEAST_mps = 8;
-const PIECE_m = 400;
-const LEAST_PIECES = 10;
-/** Bends make the straight line 1 to 2 % shorter than the road, so below this the two are taken to agree. A dashboard may by law read up to 10 % high and never low [R39, para 5.3]. */
+const PIECE_m = 80;
+const LEAST_PIECES = 40;
+/** Bends make the straight line up to 1 % shorter than the road, noise as much longer, so below this the two are taken to agree. A dashboard may by law read up to 10 % high and never low [R39, para 5.3]. */
 const AGREED_frac = 0.04;
 const MOST_frac = 0.2;
 
 /**
  * Factor that brings recorded speeds to the positions' scale: 1 where they agree within 4 %, or where the log has
- * too few long fast pieces to tell. Said as a repair where it is not 1.
+ * too few fast pieces to tell. Said as a repair where it is not 1.
  */
 export function speedScale(rows: RowColumns, repairs: RepairList): number {
   const ratios: number[] = [];

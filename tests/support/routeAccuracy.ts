@@ -1,10 +1,10 @@
+import type { CleanedLog } from "../../sim/route/cleanedLog.ts";
 import { climbOf } from "../../sim/route/cleanHeights.ts";
 import { cleanLog } from "../../sim/route/cleanLog.ts";
-import type { CleanedLog } from "../../sim/route/cleanedLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
+import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { makeLog, makeTruth, type Spoiling, type Truth, withParking } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
-import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { wheelEnergy_Jpm } from "./wheelEnergy.ts";
 
 /** A road of waves: 30 m from valley to crest, so that 10 km hold a climb of 200 m. */
@@ -22,7 +22,11 @@ export interface Accuracy {
 }
 
 /** A standard cycle with 5 minutes parked in its middle, spoilt, written, read and cleaned; what came back against what was. */
-export function recover(cycle: string, spoiling: Spoiling, height: (distance_m: number) => number = wavyHeight_m): Accuracy {
+export function recover(
+  cycle: string,
+  spoiling: Spoiling,
+  height: (distance_m: number) => number = wavyHeight_m,
+): Accuracy {
   const truth = makeTruth(withParking(cycleSpeeds_mps(cycle), 300), spoiling.seed + 1000, height);
   const file = readLog("made.gpx", writeGpx(makeLog(truth, spoiling)));
   const log = cleanLog(file);
