@@ -1,15 +1,16 @@
 // The one door to the storage of jobs. Long, since it joins the parts; each part has a file of its own.
 import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
+import { jobText } from "../../shared/job/jobText.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { inputError } from "../../shared/problems.ts";
 import { browserSurroundings } from "./browserSurroundings.ts";
 import { fileReminder, type Reminder } from "./fileReminder.ts";
 import { type Difference, jobDiff } from "./jobDiff.ts";
+import { jobFileName } from "./jobFileName.ts";
 import { jobLine } from "./jobLine.ts";
 import type { Drafts, FileCopy, JobHead, StoredJob, Track, VersionHead } from "./jobRecord.ts";
 import type { HeadChange, JobStore } from "./jobStore.ts";
-import { jobFileName, jobText } from "./jobText.ts";
 import { liftLists, lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";

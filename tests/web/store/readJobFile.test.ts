@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { jobText } from "../../../shared/job/jobText.ts";
 import { InputError } from "../../../shared/problems.ts";
-import { jobText } from "../../../web/store/jobText.ts";
 import { type FileLike, readJobFile } from "../../../web/store/readJobFile.ts";
 import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { jobText } from "../../../shared/job/jobText.ts";
 import { readJobText } from "../../../shared/job/readJob.ts";
-import { jobFileName, jobText } from "../../../web/store/jobText.ts";
 import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
 
 describe("the text of a job file", () => {
@@ -24,20 +24,5 @@ describe("the text of a job file", () => {
     expect(lines.at(-1)).toBe("");
     expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(110);
     expect(lines.length).toBeLessThan(1000);
-  });
-});
-
-describe("the name of a job file", () => {
-  const day = new Date(2026, 4, 3, 12);
-  it.each([
-    ["Saloon 1960, second visit", "saloon-1960-second-visit-2026-05-03.bellhousing.json"],
-    ["Müller: 1/2 ../..\\ ", "muller-1-2-2026-05-03.bellhousing.json"],
-    ["車", "job-2026-05-03.bellhousing.json"],
-  ])("of %s is %s", (title, name) => {
-    expect(jobFileName(title, day)).toBe(name);
-  });
-
-  it("stays short for a long title", () => {
-    expect(jobFileName("a very ".repeat(30), day).length).toBeLessThan(100);
   });
 });
