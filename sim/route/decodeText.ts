@@ -15,7 +15,7 @@ const SAMPLE_BYTES = 65536;
 
 /**
  * The text encoding of a file: by its mark where there is one; UTF-16 where every other byte is mostly zero; UTF-8
- * where the bytes are valid as such; else Windows-1252, which reads Latin-1 as well [WHATWG-Encoding, section 4.2].
+ * where the bytes are valid as such; else Windows-1252, which reads Latin-1 as well [WHATWGEncoding, section 4.2].
  */
 export function encodingOf(bytes: Uint8Array): Encoding {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) {

@@ -7,7 +7,7 @@ import type { RowColumns } from "./rowColumns.ts";
 const LEAST_mps = 8;
 const PIECE_m = 80;
 const LEAST_PIECES = 40;
-/** Bends make the straight line up to 1 % shorter than the road, noise as much longer, so below this the two are taken to agree. A dashboard may by law read up to 10 % high and never low [R39, para 5.3]. */
+/** Bends make the straight line up to 1 % shorter than the road, noise as much longer, so below this the two are taken to agree. A dashboard may by law read up to 10 % high and never low [UNR39, para 5.3]. */
 const AGREED_frac = 0.04;
 const MOST_frac = 0.2;
 

@@ -27,7 +27,7 @@ export function winding_ratio(
     driven_m[i] = driven_m[i - 1] + 0.5 * (speed_mps[i] + speed_mps[i - 1]) * dt_s;
     isRead[i] = isRead[i - 1] + (line.row[i] >= 0 ? 1 : 0);
   }
-  const usual_rows = (isRead[line.count - 1] / Math.max(1, line.time_s[line.count - 1] - line.time_s[0])) * piece_s;
+  const usualRows = (isRead[line.count - 1] / Math.max(1, line.time_s[line.count - 1] - line.time_s[0])) * piece_s;
   const every = Math.max(1, Math.floor(line.count / WINDOWS));
   const ratios: number[] = [];
   let end = 0;
@@ -39,7 +39,7 @@ export function winding_ratio(
       break;
     }
     const road_m = driven_m[end] - driven_m[start];
-    const isWhole = isRead[end] - isRead[start] > 0.9 * usual_rows;
+    const isWhole = isRead[end] - isRead[start] > 0.9 * usualRows;
     const east_m = smoothed.east_m[end] - smoothed.east_m[start];
     const north_m = smoothed.north_m[end] - smoothed.north_m[start];
     const straight_m = Math.max(1, Math.hypot(east_m, north_m));
