@@ -2,7 +2,7 @@ import { narrowBracket } from "../math/bracketedRoot.ts";
 import { envelopeTorque_Nm } from "../motor/envelope.ts";
 import { share } from "./beginInterval.ts";
 import type { Gear } from "./model.ts";
-import { settle } from "./settle.ts";
+import { draw, settle } from "./settle.ts";
 import type { Work } from "./state.ts";
 
 /** Torque to which a limit that depends on voltage is searched, well below what any instrument shows. */
@@ -12,8 +12,8 @@ const TORQUE_TOLERANCE_Nm = 1e-10;
  * Shares a braking interval out: drag first, then the motor up to what it may, then the friction brakes; writes it into the interval.
  *
  * The motor may what the driver's regen limit, the controller, the old driveline, the tyres' grip, its own envelope and the pack let it,
- * the first three and the envelope faded to nothing below a low speed. Where the pack cannot even feed the idle losses, the motor takes them
- * from the shaft. Comes back not above zero, unless that too is more than the car wants braked: then by how much, in Nm.
+ * the first three and the envelope faded to nothing below a low speed. Where all of that leaves more to the pack than it gives beside
+ * the accessories, the controller is off: no torque, no loss. Comes back below zero: a car can always be braked.
  */
 export function brakeByMotor(work: Work, gear: Gear, wanted_Nm: number, grip_N: number): number {
   const { model, interval } = work;
@@ -21,7 +21,7 @@ export function brakeByMotor(work: Work, gear: Gear, wanted_Nm: number, grip_N: 
   // What the gearbox takes beside the motor: on the overrun both help to slow the car.
   const beside_Nm = model.noLoadDrag_Nm + interval.rotor_Nm;
   const asked_Nm =
-    Math.min(gear.regen_Nm, controller.regen_Nm, controller.torque_Nm) *
+    Math.min(gear.regen_Nm, controller.regen_Nm, controller.torque_Nm, model.motor.envelope.peakTorque_Nm) *
     share(interval.mean_mps, controller.fadeNone_mps, controller.fadeFull_mps);
   const passed_Nm = Math.min(gear.overrun_Nm, (grip_N * gear.efficiency_frac) / gear.motor_radpm) - beside_Nm;
   let motor_Nm = Math.min(0, Math.max(wanted_Nm, -asked_Nm, -passed_Nm));
@@ -36,21 +36,9 @@ export function brakeByMotor(work: Work, gear: Gear, wanted_Nm: number, grip_N: 
     settle(model, interval, motor_Nm);
   }
 
-  const unfed_W = interval.terminal_W - interval.discharge_W;
-  if (unfed_W > 0 && interval.motor_radps > 0) {
-    const stillUnfed_W = unfedPower_W(work, wanted_Nm);
-    if (stillUnfed_W > 0) {
-      interval.limit = interval.terminal_W > interval.coolDischarge_W ? 5 : 6;
-      interval.driveline_N = interval.wheel_N;
-      interval.brake_N = 0;
-      return stillUnfed_W / Math.max(interval.motor_radps, 1);
-    }
-    const { torqueBracket } = work;
-    torqueBracket.low = wanted_Nm;
-    torqueBracket.high = motor_Nm;
-    narrowBracket(unfedPower_W, work, torqueBracket, stillUnfed_W, unfed_W, TORQUE_TOLERANCE_Nm);
-    motor_Nm = torqueBracket.low;
-    settle(model, interval, motor_Nm);
+  if (interval.terminal_W > interval.discharge_W) {
+    motor_Nm = 0;
+    draw(interval, 0, 0);
   }
 
   const input_Nm = motor_Nm - beside_Nm;
@@ -90,10 +78,4 @@ function regenExcess_Nm(work: Work, motor_Nm: number): number {
     (-controller_W - fade_frac * controller.regen_A * terminal_V) * perSpeed,
     (interval.charge_W - interval.terminal_W) * perSpeed,
   );
-}
-
-/** Power by which a torque's demand goes beyond what the pack gives. Settles the interval. */
-function unfedPower_W(work: Work, motor_Nm: number): number {
-  settle(work.model, work.interval, motor_Nm);
-  return work.interval.terminal_W - work.interval.discharge_W;
 }

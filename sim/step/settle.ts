@@ -10,8 +10,12 @@ import type { Interval } from "./state.ts";
  */
 export function settle(model: Model, interval: Interval, motor_Nm: number): void {
   const { motor_radps } = interval;
-  const loss_W = motor_radps > 0 ? motorLoss_W(model.motor.loss, motor_Nm, motor_radps) : 0;
-  const controller_W = motor_Nm * motor_radps + loss_W;
+  draw(interval, motor_Nm, motor_radps > 0 ? motorLoss_W(model.motor.loss, motor_Nm, motor_radps) : 0);
+}
+
+/** The same for a torque whose loss is known: with neither, the controller is off and only the accessories draw. */
+export function draw(interval: Interval, motor_Nm: number, loss_W: number): void {
+  const controller_W = motor_Nm * interval.motor_radps + loss_W;
   const terminal_W = controller_W + interval.accessories_W;
   const resistance_ohm = terminal_W >= 0 ? interval.discharge_ohm : interval.charge_ohm;
   const current_A = terminalCurrent_A(terminal_W, interval.openCircuit_V, resistance_ohm);
