@@ -1,21 +1,18 @@
-import { readQuantity } from "../../shared/quantity.ts";
-import { atPath } from "../notebook/atPath.ts";
 import type { Paper } from "./form.ts";
+import { isBareNumber } from "./isBareNumber.ts";
 import type { QuantityFieldSpec } from "./quantityField.ts";
-import { shownQuantity } from "./shownQuantity.ts";
+import { readField } from "./readField.ts";
 
 /**
  * Takes a typed quantity into the job: its value where the text can be read, the usual value where it says unknown or
  * nothing, and otherwise the text itself as a draft with the sentence that says why it is refused.
  */
 export function enterQuantity(paper: Paper, path: string, field: QuantityFieldSpec, typed: string): void {
-  const { desk, typing, remembered, view } = paper;
+  const { desk, typing, view } = paper;
   typing.value = { path, text: typed };
   paper.typedHere.add(path);
   const about = { what: field.label };
-  const { unit } = shownQuantity(field.kind, atPath(desk.job.value, path), undefined, view.units.value);
-  const isEmpty = typed.trim() === "";
-  const reading = isEmpty ? undefined : readQuantity(field.kind, typed, { ...remembered.value, bareUnit: unit });
+  const reading = readField(paper, path, field, typed);
 
   if (!reading || (reading.ok && reading.unknown)) {
     if (field.usual) desk.edit(path, "", field.usual.value, { ...about, from: "usual" });
@@ -29,9 +26,8 @@ export function enterQuantity(paper: Paper, path: string, field: QuantityFieldSp
   }
 
   const { value, plusMinus } = reading;
-  const isBare = /^[\d.\s-]+$/.test(typed);
   // A bare number means the unit shown beside it; written down alone it would mean another one after a change of units.
-  const kept = isBare && view.units.value !== "metric" ? "" : typed;
+  const kept = isBareNumber(typed) && view.units.value !== "metric" ? "" : typed;
   desk.edit(path, kept, value, {
     ...about,
     ...(plusMinus !== undefined && value !== 0 && { plusMinus_frac: Math.min(2, Math.abs(plusMinus / value)) }),

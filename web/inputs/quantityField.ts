@@ -1,21 +1,22 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { QuantityReading } from "../../shared/quantity/reading.ts";
-import { readQuantity } from "../../shared/quantity.ts";
 import { atPath } from "../notebook/atPath.ts";
 import { allowedRange } from "./allowedRange.ts";
 import { enterQuantity } from "./enterQuantity.ts";
 import type { Field } from "./fieldList.ts";
 import { fieldIds, says } from "./fieldParts.ts";
 import type { Paper } from "./form.ts";
+import { isBareNumber } from "./isBareNumber.ts";
 import { originChoice } from "./originChoice.ts";
+import { readField } from "./readField.ts";
 import { shownQuantity } from "./shownQuantity.ts";
 
 export type QuantityFieldSpec = Extract<Field, { type: "quantity" }>;
 
 /** A field for a quantity: what was typed, how it was understood or why not, and where the value comes from. */
 export function quantityField(paper: Paper, path: string, field: QuantityFieldSpec): TemplateResult {
-  const { desk, typing, remembered, view } = paper;
+  const { desk, typing, view } = paper;
   const job = desk.job.value;
   const draft = desk.drafts.value[path];
   const origin = job.origins[path];
@@ -25,11 +26,10 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
 
   const shown = shownQuantity(field.kind, value, origin?.typed, view.units.value);
   const text = isTyping ? (typing.value?.text ?? "") : (draft?.typed ?? shown.text);
-  const reading =
-    text.trim() === "" ? undefined : readQuantity(field.kind, text, { ...remembered.value, bareUnit: shown.unit });
+  const reading = readField(paper, path, field, text);
   const problem = isTyping ? undefined : draft?.problem;
   const isUsual = !draft && origin?.from === "usual";
-  const isBare = /^[\s\d.,+-]*$/.test(text);
+  const isBare = isBareNumber(text);
 
   const enter = (typed: string) => enterQuantity(paper, path, field, typed);
   return html`<div class="field ${isUsual ? "is-usual" : ""} ${problem === undefined ? "" : "is-wrong"}">

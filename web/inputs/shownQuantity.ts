@@ -1,5 +1,6 @@
 import { kindInfo, type QuantityKind } from "../../shared/quantity/kinds.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { isBareNumber } from "./isBareNumber.ts";
 
 export interface ShownQuantity {
   readonly text: string;
@@ -20,5 +21,7 @@ export function shownQuantity(
   const isNumber = typeof value === "number";
   const written = writeQuantity(kind, isNumber ? value : (kindInfo(kind).usual[1] ?? 1), units, 6);
   const [, number = written, unit = ""] = /^(-?[\d.]+(?:e[-+]?\d+)?)\s*(\D.*)?$/.exec(written) ?? [];
-  return { text: typed ?? (isNumber ? number : ""), unit };
+  // A bare number was typed in the units of then, so in others it is written anew from its value.
+  const isAsTyped = typed !== undefined && (units === "metric" || !isBareNumber(typed));
+  return { text: isAsTyped ? typed : isNumber ? number : "", unit };
 }

@@ -56,5 +56,5 @@ export default defineSection({
   attention: ({ isComparable, flat }) =>
     isComparable
       ? flat
-      : ["The packs do not cover the same distance, so their figures per kilometre are of different drives."],
+      : ["The packs do not cover the same distance, so their figures per kilometre are of different drives.", ...flat],
 });

@@ -1,0 +1,50 @@
+import type { Page } from "playwright-core";
+import { expect } from "vitest";
+
+/** Waits until every section has been worked from what stands in the fields now. */
+export async function worked(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => {
+      const sections = [...document.querySelectorAll("main section")];
+      const isDone = (section: Element) =>
+        !section.hasAttribute("data-late") && section.querySelector(".finding .body")?.textContent?.trim() !== "";
+      return sections.length > 0 && sections.every(isDone);
+    },
+    undefined,
+    { timeout: 30_000 },
+  );
+  // A change may only just be on its way to the worker: nothing is late for two frames in a row.
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+  if ((await page.locator("main section[data-late]").count()) > 0) await worked(page);
+}
+
+/** The finding of a section, as one text. */
+export async function finding(page: Page, section: string): Promise<string> {
+  return (await page.locator(`#${section} .sentence`).textContent())?.trim() ?? "";
+}
+
+/** Types into the field of a path in place of what is there, and leaves it. */
+export async function write(page: Page, path: string, text: string): Promise<void> {
+  const field = page.locator(`#field-${path.replaceAll(".", "-")}`);
+  await field.fill(text);
+  await field.blur();
+}
+
+/** What stands below the field of a path. */
+export async function saidAt(page: Page, path: string): Promise<string> {
+  const text = await page.locator(`#field-${path.replaceAll(".", "-")}-says`).textContent();
+  return text?.replace(/\s+/g, " ").trim() ?? "";
+}
+
+/** Holds that the page is no wider than the window. */
+export async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const [wide, window_px] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+  expect(wide).toBeLessThanOrEqual(window_px);
+}
+
+/** Opens everything that is folded away. */
+export async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const each of document.querySelectorAll("details")) each.open = true;
+  });
+}

@@ -1,0 +1,28 @@
+import type { Job } from "../../shared/job/job.ts";
+import { driveJob, motorSurface, roadTrace, steadyTable } from "../../sim/index.ts";
+import { steadySpeeds_kmh, type Values } from "../../web/notebook/values.ts";
+import { cycleTexts } from "./cycleTexts.ts";
+
+/** Every value a section may ask for, worked by the simulation itself, as the page would have them. */
+export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
+  const road = roadTrace(job.roads[0], cycleTexts);
+  const runs = driveJob(job, road, { channels: true });
+  const packIndex = Math.max(
+    0,
+    runs.candidates.findIndex(({ name }) => name === runs.enough.pack),
+  );
+  return {
+    job,
+    machine: job,
+    use: job,
+    units: "metric",
+    roadId: job.roads[0].id,
+    road,
+    runs,
+    along: "time",
+    packIndex,
+    steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh)),
+    motorSurface: motorSurface(job, packIndex),
+    ...changes,
+  };
+}

@@ -1,0 +1,24 @@
+import type { QuantityReading } from "../../shared/quantity/reading.ts";
+import { readQuantity } from "../../shared/quantity.ts";
+import { atPath } from "../notebook/atPath.ts";
+import { allowedRange } from "./allowedRange.ts";
+import type { Paper } from "./form.ts";
+import type { QuantityFieldSpec } from "./quantityField.ts";
+import { shownQuantity } from "./shownQuantity.ts";
+
+/**
+ * What a text in a field means: a bare number has the unit shown beside the field, the bounds are the job's own, and
+ * what was asked once is not asked again. Nothing for an empty field.
+ */
+export function readField(
+  paper: Paper,
+  path: string,
+  field: QuantityFieldSpec,
+  text: string,
+): QuantityReading | undefined {
+  if (text.trim() === "") return undefined;
+  const job = paper.desk.job.value;
+  const { unit } = shownQuantity(field.kind, atPath(job, path), undefined, paper.view.units.value);
+  const { min, max } = allowedRange(job, path) ?? {};
+  return readQuantity(field.kind, text, { ...paper.remembered.value, label: field.label, bareUnit: unit, min, max });
+}
