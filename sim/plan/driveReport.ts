@@ -97,8 +97,8 @@ export interface Enough {
   readonly packs: readonly {
     readonly name: string;
     readonly isEnough: boolean;
-    /** Share of the usable window used by the usual day. */
-    readonly dayUse_frac: number;
+    /** Share of the usable window used by the usual day; absent where the car does not move. */
+    readonly dayUse_frac?: number;
     /** Left of the range after the usual day. */
     readonly spare_km: number;
     readonly why: string;

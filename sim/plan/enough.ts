@@ -48,7 +48,7 @@ function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdi
   return {
     name,
     isEnough: !unusable && !misses && isFar,
-    dayUse_frac: range_km > 0 ? day_km / range_km : Number.POSITIVE_INFINITY,
+    ...(range_km > 0 ? { dayUse_frac: day_km / range_km } : {}),
     spare_km: range_km - day_km,
     why,
   };

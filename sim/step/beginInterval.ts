@@ -27,8 +27,9 @@ export function beginInterval(model: Model, state: State, interval: Interval, ta
 
   const cold_frac = share(state.pack_K, pack.coldChargeNone_K, pack.coldChargeFull_K);
   const charge_A = derate_frac * cold_frac * currentWithin_A(pack.charge, state.chargeUse_A2s, dt_s);
-  const charge_W =
-    state.soc_frac >= pack.ceiling_frac ? 0 : greatestCharge_W(openCircuit_V, charge_ohm, charge_A, pack.max_V);
+  // No more than brings the pack to its ceiling by the interval's end.
+  const room_A = ((pack.ceiling_frac - state.soc_frac) * pack.capacity_C) / dt_s;
+  const charge_W = room_A > 0 ? greatestCharge_W(openCircuit_V, charge_ohm, Math.min(charge_A, room_A), pack.max_V) : 0;
 
   interval.dt_s = dt_s;
   interval.openCircuit_V = openCircuit_V;

@@ -17,7 +17,7 @@ export default defineSection({
     rows: runs.enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
-      writeQuantity("fraction", dayUse_frac, units),
+      dayUse_frac === undefined ? "does not move" : writeQuantity("fraction", dayUse_frac, units),
       writeQuantity("distance", spare_km, units),
       why,
     ]),
