@@ -1,4 +1,4 @@
-import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { type DBSchema, type IDBPDatabase, openDB, unwrap } from "idb";
 import type { Drafts, JobHead, LastWords, Track, VersionHead } from "./jobRecord.ts";
 import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
 
@@ -25,6 +25,18 @@ export interface JobSchema extends DBSchema {
   handles: { key: string; value: unknown };
 }
 
+/** Makes the stores of a database that is new. */
+export function makeStores(database: IDBDatabase): void {
+  database.createObjectStore("heads", { keyPath: "id" });
+  database.createObjectStore("bodies", { keyPath: "id" });
+  database.createObjectStore("drafts", { keyPath: "id" });
+  database.createObjectStore("versions", { keyPath: ["jobId", "number"] });
+  database.createObjectStore("lists");
+  database.createObjectStore("lastWords", { keyPath: ["jobId", "session"] });
+  database.createObjectStore("tracks");
+  database.createObjectStore("handles");
+}
+
 /**
  * Opens the jobs' database, making it where there is none. Throws StoreRefusal where the browser has none (private
  * windows of some browsers), where a newer edition of the program made it, where another page blocks it, or where the
@@ -37,16 +49,7 @@ export async function openDatabase(onLost: () => void): Promise<IDBPDatabase<Job
   let givenUp = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const opening = openDB<JobSchema>(DATABASE_NAME, DATABASE_VERSION, {
-    upgrade(database) {
-      database.createObjectStore("heads", { keyPath: "id" });
-      database.createObjectStore("bodies", { keyPath: "id" });
-      database.createObjectStore("drafts", { keyPath: "id" });
-      database.createObjectStore("versions", { keyPath: ["jobId", "number"] });
-      database.createObjectStore("lists");
-      database.createObjectStore("lastWords", { keyPath: ["jobId", "session"] });
-      database.createObjectStore("tracks");
-      database.createObjectStore("handles");
-    },
+    upgrade: (database) => makeStores(unwrap(database)),
     // A newer edition, or somebody clearing the data, waits for us to let go.
     blocking(_current, _wanted, event) {
       (event.target as IDBDatabase).close();

@@ -1,11 +1,12 @@
 // One file, since every method is one transaction over the same stores: how they agree is seen only side by side.
 import type { IDBPDatabase, IDBPTransaction, StoreNames } from "idb";
 import { type JobSchema, openDatabase } from "./database.ts";
+import { type FreshLook, freshLook } from "./freshLook.ts";
 import type { LiftedJob } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
 import { listKeys } from "./liftedLists.ts";
 import { isHead } from "./readHead.ts";
-import { toRefusal } from "./storeRefusal.ts";
+import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
 import { surplusVersions } from "./versionPolicy.ts";
 import { amendHead, planWrite, wordsAfterWrite } from "./writePlan.ts";
 
@@ -22,10 +23,30 @@ const everything: Store[] = ["heads", "bodies", "drafts", "versions", "lists", "
  */
 export async function databaseStore(): Promise<JobStore> {
   let connection: Promise<IDBPDatabase<JobSchema>> | undefined;
-  const database = () => {
-    connection ??= openDatabase(() => {
+  let wasLost = false;
+  /** Set where this page's database is one that no page will find again; last words then go this way. */
+  let wayOut: FreshLook | undefined;
+
+  const connect = async () => {
+    if (wayOut) throw orphaned();
+    const open = await openDatabase(() => {
       connection = undefined;
+      wasLost = true;
     });
+    if (wasLost) {
+      const look = await freshLook();
+      if (look && !(await isFound(open, look))) {
+        wayOut = look;
+        open.close();
+        throw orphaned();
+      }
+      look?.close();
+      wasLost = false;
+    }
+    return open;
+  };
+  const database = () => {
+    connection ??= connect();
     // A failed opening is not remembered, so that the next call tries again.
     connection.catch(() => {
       connection = undefined;
@@ -115,6 +136,7 @@ export async function databaseStore(): Promise<JobStore> {
         return version && lifted(tx, id, version.frame);
       }),
     putLastWords: async (words) => {
+      if (wayOut) return wayOut.putLastWords(words);
       const open = await database();
       // No look at anything else and an explicit commit: what was asked for before the page dies then still happens.
       const tx = open.transaction(["lastWords"], "readwrite", { durability: "relaxed" });
@@ -146,6 +168,19 @@ export async function databaseStore(): Promise<JobStore> {
       connection = undefined;
     },
   };
+}
+
+function orphaned(): StoreRefusal {
+  return new StoreRefusal("orphaned", "the site's data were cleared while this page was open");
+}
+
+/** Whether what is written to `open` is there for a page that looks anew; leaves nothing behind. */
+async function isFound(open: IDBPDatabase<JobSchema>, look: FreshLook): Promise<boolean> {
+  const key = `probe-${Math.random()}`;
+  await open.put("handles", true, key);
+  const found = await look.hasHandle(key);
+  await open.delete("handles", key);
+  return found;
 }
 
 /** Everything of a job under keys `[jobId, …]`. */

@@ -40,6 +40,8 @@ const refusal: Record<RefusalReason, string> = {
   full: "the browser has no room left.",
   differs: "what the browser stored is not what was written.",
   outdated: "a newer edition of this page has changed the database; reload this page.",
+  orphaned:
+    "the browser's data were cleared, and this page can store again only after it is loaded anew; what it holds is set aside for that.",
   failed: "the browser refuses to store anything.",
 };
 

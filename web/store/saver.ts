@@ -100,7 +100,21 @@ export function jobSaver(
     if (isStopped) return;
     const { reason, message } = toRefusal(error);
     events.onStatus({ kind: "refused", reason, message });
+    if (reason === "orphaned" && isStored) {
+      // Nothing of the job is left in the store that the next page will see: the words must hold all of it.
+      isStored = false;
+      storedLists = new Set();
+      pending ??= noEdits(head);
+      speak();
+    }
     schedule(RETRY_ms);
+  };
+
+  const speak = () => {
+    const commit = commitOf(freshLists());
+    const at_ms = world.now_ms();
+    const words = { jobId: head.id, session, step, base: head.revision, at_ms, drafts, ...(commit && { commit }) };
+    store.putLastWords(words).catch(refuse);
   };
 
   const schedule = (wait_ms: number) => {
@@ -112,17 +126,7 @@ export function jobSaver(
     step += 1;
     const now_ms = world.now_ms();
     firstUnsavedAt_ms ??= now_ms;
-    const commit = commitOf(freshLists());
-    const words = {
-      jobId: head.id,
-      session,
-      step,
-      base: head.revision,
-      at_ms: now_ms,
-      drafts,
-      ...(commit && { commit }),
-    };
-    store.putLastWords(words).catch(refuse);
+    speak();
     events.onStatus({ kind: "saving" });
     schedule(Math.max(0, Math.min(PAUSE_BEFORE_SAVE_ms, firstUnsavedAt_ms + LONGEST_WAIT_ms - now_ms)));
   };

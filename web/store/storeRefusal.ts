@@ -6,6 +6,8 @@ export type RefusalReason =
   | "differs"
   /** A newer edition of this program has changed the database since. */
   | "outdated"
+  /** The site's data were cleared under this page: what it stores now, no page will find again. */
+  | "orphaned"
   /** Anything else the browser says. */
   | "failed";
 

@@ -1,0 +1,53 @@
+import { DATABASE_NAME, DATABASE_VERSION, makeStores } from "./database.ts";
+import type { LastWords } from "./jobRecord.ts";
+
+/** The jobs' database as a page sees it that is opened now. */
+export interface FreshLook {
+  hasHandle(key: string): Promise<boolean>;
+  putLastWords(words: LastWords): Promise<void>;
+  close(): void;
+}
+
+/**
+ * Opens the database from a fresh empty document inside this one. When somebody clears a site's data, some browsers
+ * leave the pages that are open with a storage of their own, which takes everything and is gone at the next reload; a
+ * fresh document gets the storage that the next page will get. Nothing comes back where no such document can be made.
+ * Written on the bare interface of the browser, since the promises of the database package know only this document's.
+ */
+export async function freshLook(): Promise<FreshLook | undefined> {
+  if (typeof document === "undefined") return undefined;
+  const frame = document.createElement("iframe");
+  frame.hidden = true;
+  frame.title = "storage";
+  document.documentElement.append(frame);
+  const factory = frame.contentWindow?.indexedDB;
+  if (!factory) {
+    frame.remove();
+    return undefined;
+  }
+  const request = factory.open(DATABASE_NAME, DATABASE_VERSION);
+  request.onupgradeneeded = () => makeStores(request.result);
+  const database = await answer(request);
+  database.onversionchange = () => database.close();
+  return {
+    hasHandle: async (key) =>
+      (await answer(database.transaction("handles", "readonly").objectStore("handles").get(key))) !== undefined,
+    async putLastWords(words) {
+      const tx = database.transaction("lastWords", "readwrite");
+      const put = answer(tx.objectStore("lastWords").put(words));
+      tx.commit();
+      await put;
+    },
+    close() {
+      database.close();
+      frame.remove();
+    },
+  };
+}
+
+function answer<Result>(request: IDBRequest<Result>): Promise<Result> {
+  return new Promise((resolve, reject) => {
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+}
