@@ -1,0 +1,11 @@
+import type { Comparison } from "../../support/comparison.ts";
+import { coastDown } from "./coastDown.ts";
+import { cycleEnergy } from "./cycleEnergy.ts";
+import { standingStarts } from "./standingStarts.ts";
+
+/** Everything held against outside figures, by topic: what the gate asserts and the meter prints. */
+export const topics: Readonly<Record<string, readonly Comparison[]>> = {
+  "coast-down": coastDown,
+  "standing starts": standingStarts,
+  "cycle energy": cycleEnergy,
+};
