@@ -3,6 +3,7 @@ import { across } from "./across.ts";
 import { Module, Pack } from "./battery.ts";
 import { Controller } from "./controller.ts";
 import { Driveline } from "./driveline.ts";
+import { Engine } from "./engine.ts";
 import { Motor } from "./motor.ts";
 import { above0, between, line } from "./number.ts";
 import { Road } from "./road.ts";
@@ -78,6 +79,8 @@ export const Job = z
     usualDay_km: above0(2000),
     longestDay_km: above0(2000).optional(),
     vehicle: Vehicle,
+    /** The engine that came out; no result hangs on it. */
+    engine: Engine.optional(),
     driveline: Driveline,
     motor: Motor,
     controller: Controller,

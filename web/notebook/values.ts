@@ -88,7 +88,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
 
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
-  const { longestDay_km: _day, ...others } = job;
+  const { longestDay_km: _day, engine: _engine, ...others } = job;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = { title: "job", use: "", notes: [], hiddenSections: [], origins: {} };
   return { ...others, ...nothing, usualDay_km: 1, roads };
