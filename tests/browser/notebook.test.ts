@@ -186,7 +186,7 @@ describe("notebook", () => {
     await worked(page);
     await page.emulateMedia({ media: "print" });
     const hidden = await page
-      .locator("figure svg")
+      .locator("figure > svg")
       .evaluateAll((all) => all.filter((each) => each.getBoundingClientRect().height === 0).length);
     expect(hidden).toBe(0);
     expect(await page.locator("#theCar .entry").first().isVisible()).toBe(false);

@@ -1,4 +1,8 @@
 import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import { driveFields } from "./driveFields.ts";
+import { moduleFields } from "./moduleFields.ts";
+import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+import { vehicleFields } from "./vehicleFields.ts";
 
 /** What stands in for a value that nobody knows yet. */
 export interface Usual {
@@ -18,6 +22,8 @@ export type Field =
       readonly isOptional?: boolean;
       /** A thing that is decided, not a fact of the car: nobody asks where it comes from. */
       readonly isChosen?: boolean;
+      /** What to say where nothing is written and neither a usual value nor none at all will do. */
+      readonly needed?: string;
     }
   | { readonly type: "line" | "text"; readonly label: string; readonly help?: string; readonly isOptional?: boolean }
   | {
@@ -27,19 +33,6 @@ export type Field =
       readonly choices: Readonly<Record<string, string>>;
     }
   | { readonly type: "yesNo"; readonly label: string; readonly help?: string };
-
-type Aside = { help?: string; usual?: Usual; isOptional?: boolean; isChosen?: boolean };
-
-function quantity(kind: QuantityKind, label: string, aside: Aside = {}): Field {
-  return { type: "quantity", kind, label, ...aside };
-}
-
-function usual(value: number, why: string): { usual: Usual } {
-  return { usual: { value, why } };
-}
-
-const optional = { isOptional: true } as const;
-const chosen = { isChosen: true } as const;
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
 /** Every field of the page by its path in the job; `*` stands for a place in a list. */
@@ -205,10 +198,6 @@ export const fieldList: Readonly<Record<string, Field>> = {
     help: "Reclaimed modules hold 65 to 90 % of their label: test each one.",
   }),
   "module.mass_kg": quantity("mass", "Mass of a module"),
-  "module.discharge.continuous_A": quantity("current", "Discharge for ever"),
-  "module.discharge.peak_A": quantity("current", "Discharge for a moment"),
-  "module.charge.continuous_A": quantity("current", "Charge for ever"),
-  "module.charge.peak_A": quantity("current", "Charge for a moment"),
 
   "packs.*.name": { type: "line", label: "Name of the pack" },
   "packs.*.seriesModules": quantity("count", "Modules in series", { ...chosen }),
@@ -237,4 +226,8 @@ export const fieldList: Readonly<Record<string, Field>> = {
     ...usual(0.9, "0.85 to 0.94, worse when small"),
   }),
   "charger.max_V": quantity("voltage", "Highest voltage of the charger", { ...optional }),
+
+  ...vehicleFields,
+  ...driveFields,
+  ...moduleFields,
 };

@@ -8,7 +8,7 @@ import type { Field } from "./fieldList.ts";
 import { fieldIds, says } from "./fieldParts.ts";
 import type { Paper } from "./form.ts";
 import { isBareNumber } from "./isBareNumber.ts";
-import { originChoice } from "./originChoice.ts";
+import { originChoice, originWords } from "./originChoice.ts";
 import { readField } from "./readField.ts";
 import { shownQuantity } from "./shownQuantity.ts";
 
@@ -62,7 +62,9 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
       paper,
     )}
     <p class="hint" id=${ids.hint}>${hint(paper, path, field)}</p>
-    <span class="as-printed">${draft ? "" : text} ${isBare ? shown.unit : ""}</span>
+    <span class="as-printed">
+      ${draft ? "" : text} ${isBare ? shown.unit : ""}${origin && !field.isChosen ? ` (${originWords[origin.from]})` : ""}
+    </span>
   </div>`;
 }
 

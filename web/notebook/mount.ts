@@ -70,7 +70,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
   takeDroppedFiles((file) => attempt(() => notebook.jobs.importFile(file)));
 
-  const width_px = watchWidth(page);
+  const width_px = watchWidth(page, turns);
   sections.forEach((section, i) => {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
     const firstNumber = computed(() => 1 + figureCounts.slice(0, i).reduce((sum, count) => sum + count.value, 0));
@@ -85,7 +85,6 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     reading.value = name;
   });
   listenForUndo(desk, paper, say);
-  addEventListener("beforeprint", () => turns.finish());
 }
 
 /** The finding of the last question, which is the one the client came with. */
@@ -171,15 +170,29 @@ function distanceFromView(element: HTMLElement): number {
   return bottom < 0 ? -bottom : top > innerHeight ? top - innerHeight : 0;
 }
 
-/** Width that figures are drawn for, following the page's in steps, so that a window being dragged draws few times. */
-function watchWidth(page: HTMLElement): ReadonlySignal<number> {
+/** What a figure is drawn for on paper: the width of an A4 page between its margins. */
+const PAPER_px = 680;
+
+/**
+ * Width that figures are drawn for, following the page's in steps, so that a window being dragged draws few times. On
+ * paper it is the paper's, and everything is drawn before the printer asks for it.
+ */
+function watchWidth(page: HTMLElement, turns: Turns): ReadonlySignal<number> {
   const body = page.querySelector<HTMLElement>(".finding .body") ?? page;
+  const print = matchMedia("print");
   const step_px = 20;
-  const stepped = () => Math.max(320, Math.min(1200, Math.floor(body.clientWidth / step_px) * step_px));
+  const stepped = () =>
+    print.matches ? PAPER_px : Math.max(320, Math.min(1200, Math.floor(body.clientWidth / step_px) * step_px));
   const width_px = signal(stepped());
-  new ResizeObserver(() => {
+  const follow = () => {
     width_px.value = stepped();
-  }).observe(body);
+  };
+  new ResizeObserver(follow).observe(body);
+  print.addEventListener("change", () => {
+    follow();
+    turns.finish();
+  });
+  addEventListener("beforeprint", () => turns.finish());
   return width_px;
 }
 
