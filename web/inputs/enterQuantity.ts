@@ -18,8 +18,13 @@ export function enterQuantity(paper: Paper, path: string, field: QuantityFieldSp
     if (field.usual) desk.edit(path, "", field.usual.value, { ...about, from: "usual" });
     else if (field.isOptional) desk.edit(path, "", undefined, about);
     else {
-      desk.keepDraft(path, typed, field.needed ?? "nothing written, and no usual value could stand in for it", field.label);
-    };
+      desk.keepDraft(
+        path,
+        typed,
+        field.needed ?? "nothing written, and no usual value could stand in for it",
+        field.label,
+      );
+    }
     return;
   }
   if (!reading.ok) {
