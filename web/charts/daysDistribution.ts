@@ -1,5 +1,5 @@
 import { rectY, ruleX, ruleY } from "@observablehq/plot";
-import { bin } from "d3-array";
+import { bin, max } from "d3-array";
 import { heed, ink, paper } from "../look/tokens.ts";
 import { drawPath, writeWords } from "./annotate.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
@@ -43,7 +43,7 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
     })),
   ].sort((a, b) => a.at - b.at);
   const right = drawing.width_px - 18;
-  const x: [number, number] = [0, Math.max(...days, ...marks.map((mark) => mark.at)) * 1.04 || 1];
+  const x: [number, number] = [0, Math.max(max(days) ?? 0, ...marks.map((mark) => mark.at)) * 1.04 || 1];
   const words = marks.map((mark) => {
     const distance = ` ${threeFigures(mark.at)} ${sign}`;
     return `${wrapped(mark.name, (right - LEFT_PX) * 0.7, FONT_PX, 1).join("")}${distance}`;
@@ -55,7 +55,7 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
     })),
     right + 12,
   );
-  const longest = Math.max(...days);
+  const longest = max(days) ?? 0;
   const bins = bin()
     .domain([0, longest || 1])
     .thresholds(Math.min(20, Math.max(5, Math.ceil(Math.sqrt(days.length)))))(days);

@@ -1,5 +1,5 @@
 import { areaY, axisX, contour, dot, line, ruleY } from "@observablehq/plot";
-import { ticks as roundTicks } from "d3-array";
+import { extent, max, ticks as roundTicks } from "d3-array";
 import type { Channels, MotorSurface } from "../../sim/index.ts";
 import { heed, ink, inkSoft, paper } from "../look/tokens.ts";
 import { writeWords } from "./annotate.ts";
@@ -48,11 +48,11 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   // An envelope told for driving only holds for the overrun too.
   const overrun = given.length > 0 ? given : driving.map((each) => ({ ...each, torque_Nm: -each.torque_Nm }));
   const points = timeByPoint(input.channels, map.maxSpeed_rpm, peakOf(driving).torque_Nm);
-  const most_s = Math.max(0, ...points.map((point) => point.time_s));
+  const most_s = max(points, (point) => point.time_s) ?? 0;
 
-  const torques = [...driving, ...overrun, ...points].map((each) => inTorque(each.torque_Nm));
-  const yDomain = domain(Math.min(0, ...torques), Math.max(0, ...torques) * 1.06, true);
-  const most_rpm = Math.max(map.maxSpeed_rpm, ...[...driving, ...points].map((each) => each.speed_rpm)) || 1;
+  const [low_Nm = 0, high_Nm = 0] = extent([...driving, ...overrun, ...points], (each) => each.torque_Nm);
+  const yDomain = domain(inTorque(low_Nm), inTorque(high_Nm) * 1.06, true);
+  const most_rpm = Math.max(map.maxSpeed_rpm, max([...driving, ...points], (each) => each.speed_rpm) ?? 0) || 1;
   const height = Math.round(Math.min(460, Math.max(330, drawing.width_px * 0.6)));
   const right = drawing.width_px - 18;
   const bottom = height - BELOW_PX;
@@ -236,11 +236,11 @@ function describe(
   if (points.length === 0) return `Where the motor works with ${name}: it does not turn in this run. ${allowed}`;
   const time_s = points.reduce((sum, point) => sum + point.time_s, 0);
   const most = points.reduce((a, b) => (b.time_s > a.time_s ? b : a));
-  const speeds = points.map((point) => point.speed_rpm);
-  const torques = points.map((point) => point.torque_Nm);
+  const [slow_rpm = 0, fast_rpm = 0] = extent(points, (point) => point.speed_rpm);
+  const [low_Nm = 0, high_Nm = 0] = extent(points, (point) => point.torque_Nm);
   return (
     `Where the motor works with ${name}: it turns for ${threeFigures(time_s)} s, longest near ${threeFigures(most.speed_rpm)} rpm and ` +
-    `${sayTorque(most.torque_Nm)} (${threeFigures(most.time_s)} s), between ${threeFigures(Math.min(...speeds))} and ` +
-    `${threeFigures(Math.max(...speeds))} rpm and between ${sayTorque(Math.min(...torques))} and ${sayTorque(Math.max(...torques))}. ${allowed}`
+    `${sayTorque(most.torque_Nm)} (${threeFigures(most.time_s)} s), between ${threeFigures(slow_rpm)} and ` +
+    `${threeFigures(fast_rpm)} rpm and between ${sayTorque(low_Nm)} and ${sayTorque(high_Nm)}. ${allowed}`
   );
 }

@@ -16,7 +16,7 @@ import { nameFigure } from "./nameFigure.ts";
 import { type Along, roadAxis } from "./roadAxis.ts";
 import { sayStretches } from "./sayStretches.ts";
 import { stackFigures } from "./stackFigures.ts";
-import { type Stretch, stretchesBehind } from "./stretchesBehind.ts";
+import { BEHIND_mps, type Stretch, stretchesBehind } from "./stretchesBehind.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { thin } from "./thin.ts";
 import { threeFigures } from "./threeFigures.ts";
@@ -104,7 +104,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     `${saySpeed(reach(channels.speed_mps, n)[1])} attained, over ${axis.say(end)}. ` +
     (behind.length === 0
       ? "The car follows the trace throughout."
-      : `The car is more than 2 km/h behind for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}.`) +
+      : `The car is more than ${saySpeed(BEHIND_mps)} behind for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}.`) +
     (isHilly ? ` The road lies between ${sayHeight(lowest_m)} and ${sayHeight(highest_m)}.` : "");
   nameFigure(svg, alt);
 

@@ -2,7 +2,7 @@ import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Channels } from "../../sim/index.ts";
 
 /** More than this below the target counts as behind: the report's own bound. */
-const BEHIND_mps = 2 * MPS_PER_KMH;
+export const BEHIND_mps = 2 * MPS_PER_KMH;
 
 export interface Stretch {
   /** Ends in the column's unit. */

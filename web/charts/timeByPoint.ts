@@ -1,4 +1,4 @@
-import { bin } from "d3-array";
+import { rollup } from "d3-array";
 import { RADPS_PER_RPM } from "../../shared/units.ts";
 import type { Channels } from "../../sim/index.ts";
 
@@ -22,18 +22,12 @@ export function timeByPoint(channels: Channels, most_rpm: number, most_Nm: numbe
   const speed_rpm = (row: number) => (channels.motorSpeed_radps[row] as number) / RADPS_PER_RPM;
   const torque_Nm = (row: number) => channels.motorTorque_Nm[row] as number;
   const time_s = (row: number) => (channels.time_s[row] as number) - (channels.time_s[row - 1] as number);
-  return fields(running, speed_rpm, (most_rpm || 1) / FIELDS_ALONG_SPEED)
-    .flatMap((column) => fields(column, torque_Nm, (most_Nm || 1) / FIELDS_ALONG_TORQUE))
-    .map((field) => weighted(field, speed_rpm, torque_Nm, time_s))
+  const column = (row: number) => Math.floor((speed_rpm(row) / (most_rpm || 1)) * FIELDS_ALONG_SPEED);
+  const level = (row: number) => Math.floor((torque_Nm(row) / (most_Nm || 1)) * FIELDS_ALONG_TORQUE);
+  const weigh = (rows: readonly number[]) => weighted(rows, speed_rpm, torque_Nm, time_s);
+  return [...rollup(running, weigh, column, level).values()]
+    .flatMap((levels) => [...levels.values()])
     .filter((point) => point.time_s > 0);
-}
-
-/** Rows parted into steps of `size`, empty ones left out. */
-function fields(rows: readonly number[], value: (row: number) => number, size: number): number[][] {
-  return bin<number, number>()
-    .value((row) => Math.floor(value(row) / size))
-    .thresholds((_, low, high) => Array.from({ length: Math.max(0, high - low) }, (__, i) => low + 1 + i))(rows)
-    .filter((field) => field.length > 0);
 }
 
 function weighted(

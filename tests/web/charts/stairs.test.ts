@@ -29,7 +29,15 @@ describe("stairs", () => {
   });
 
   it("needs one step where the names stand clear of one another, and none without names", () => {
-    expect(stairs([{ at: 0, width: 20 }, { at: 40, width: 20 }], 300).height).toBe(1);
+    expect(
+      stairs(
+        [
+          { at: 0, width: 20 },
+          { at: 40, width: 20 },
+        ],
+        300,
+      ).height,
+    ).toBe(1);
     expect(stairs([], 300).height).toBe(0);
   });
 });

@@ -1,0 +1,121 @@
+import { describe, expect, it } from "vitest";
+import type { Chart } from "../../../web/charts/chart.ts";
+import { FONT_PX } from "../../../web/charts/drawPlot.ts";
+import { MILES } from "../../../web/charts/figureUnits.ts";
+import { textWidth_px } from "../../../web/charts/textWidth.ts";
+import { drawing } from "../../support/drawing.ts";
+import { figures } from "../../support/inventedFigures.ts";
+
+const cases = Object.entries(figures);
+const widths = [320, 340, 720, 1200];
+
+const unfinished = /NaN|Infinity|undefined|null|\[object/;
+
+describe.each(cases)("%s", (_, draw) => {
+  it("is one picture with its words as its name, and nothing inside it is named", () => {
+    const { svg, alt } = draw(drawing());
+    expect(svg.getAttribute("role")).toBe("img");
+    expect(svg.getAttribute("aria-label")).toBe(alt);
+    expect(svg.querySelectorAll("[aria-label],[role],[aria-description]").length).toBe(0);
+  });
+
+  it("says in its words what it shows, with numbers", () => {
+    const { alt } = draw(drawing());
+    expect(alt).toMatch(/\d/);
+    expect(alt).toMatch(/[.]$/);
+    expect(alt).not.toMatch(unfinished);
+  });
+
+  it.each(widths)("draws only numbers, at %i px", (width) => {
+    const { svg } = draw(drawing(width));
+    expect(svg.outerHTML).not.toMatch(unfinished);
+    expect(Number(svg.getAttribute("width"))).toBe(width);
+  });
+
+  it.each(widths)("keeps its words within its width, at %i px", (width) => {
+    const { svg } = draw(drawing(width));
+    const words = wordsOf(svg);
+    expect(words.length).toBeGreaterThan(5);
+    const outside = words.filter(({ from, to }) => from < -1 || to > width + 1);
+    expect(outside).toEqual([]);
+  });
+
+  it("tells its data in a table of full rows with a unit in each heading that needs one", () => {
+    const { table } = draw(drawing());
+    expect(table.rows.length).toBeGreaterThan(0);
+    for (const row of table.rows) {
+      expect(row.length).toBe(table.columns.length);
+      for (const value of row) if (typeof value === "number") expect(Number.isFinite(value)).toBe(true);
+    }
+    table.columns.forEach(({ name, label }, k) => {
+      const isNumber = table.rows.every((row) => typeof row[k] === "number");
+      if (isNumber) expect(`${name} ${label}`).toMatch(/_\w+ .*\(.+\)$|^days /);
+    });
+  });
+
+  it("reads values at both ends and in the middle", () => {
+    const chart = draw(drawing());
+    const { position } = chart;
+    if (!position) throw new Error("nothing can be read of this figure");
+    for (const share of [0, 0.37, 1]) {
+      const reading = chart.read(position.first + share * (position.last - position.first));
+      expect(reading.where).toMatch(/\S/);
+      expect(reading.values.length).toBeGreaterThan(0);
+      for (const { text } of reading.values) expect(text).not.toMatch(/NaN|unknown|undefined/);
+    }
+  });
+
+  it("reads the nearest end beyond its ends", () => {
+    const chart = draw(drawing());
+    const { first, last } = chart.position as NonNullable<Chart["position"]>;
+    expect(chart.read(first - 1e6)).toEqual(chart.read(first));
+    expect(chart.read(last + 1e6)).toEqual(chart.read(last));
+  });
+
+  it("finds a position again from its pixel", () => {
+    const { position } = draw(drawing());
+    if (!position || position.toPoint) return;
+    const at = position.first + 0.4 * (position.last - position.first);
+    expect(position.fromPixel(position.toPixel(at), 0)).toBeCloseTo(at, 6);
+    expect(position.toPixel(position.first)).toBeGreaterThanOrEqual(0);
+    expect(position.toPixel(position.last)).toBeGreaterThanOrEqual(position.toPixel(position.first));
+  });
+
+  it("shows no kilometre where miles are asked for", () => {
+    const chart = draw({ ...drawing(), units: MILES });
+    const told = `${chart.svg.textContent} ${chart.alt} ${chart.table.columns.map((column) => column.label).join()}`;
+    expect(told).not.toMatch(/\bkm|Wh\/km|\bNm\b/);
+  });
+});
+
+/** Every piece of text with the pixels that it takes, groups' shifts and nested drawings counted in. */
+function wordsOf(svg: SVGSVGElement): { text: string; from: number; to: number }[] {
+  return [...svg.querySelectorAll("text")].flatMap((text) => {
+    const size_px = Number(inherited(text, "font-size") ?? FONT_PX);
+    const anchor = inherited(text, "text-anchor") ?? "start";
+    const spans = [...text.querySelectorAll("tspan")];
+    return (spans.length > 0 ? spans : [text]).map((part) => {
+      const x = Number(part.getAttribute("x") ?? 0) + shift(text);
+      // The table of widths adds five in a hundred; what it adds is no reason to fail.
+      const width = textWidth_px(part.textContent ?? "", size_px) / 1.05;
+      const from = anchor === "end" ? x - width : anchor === "middle" ? x - width / 2 : x;
+      return { text: part.textContent ?? "", from, to: from + width };
+    });
+  });
+}
+
+function inherited(element: Element, name: string): string | null {
+  for (let at: Element | null = element; at; at = at.parentElement) {
+    const value = at.getAttribute(name);
+    if (value) return value;
+  }
+  return null;
+}
+
+function shift(element: Element): number {
+  let total = 0;
+  for (let at: Element | null = element; at; at = at.parentElement) {
+    total += Number(/translate\((-?[\d.]+)/.exec(at.getAttribute("transform") ?? "")?.[1] ?? 0);
+  }
+  return total;
+}

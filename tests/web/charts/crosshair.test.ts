@@ -1,0 +1,84 @@
+import { JSDOM } from "jsdom";
+import { describe, expect, it } from "vitest";
+import { commonPosition } from "../../../web/charts/commonPosition.ts";
+import { readableFigure } from "../../../web/charts/crosshair.ts";
+import { figures } from "../../support/inventedFigures.ts";
+
+function page() {
+  const { window } = new JSDOM("<!doctype html><body></body>");
+  const { document } = window;
+  const common = commonPosition();
+  const figure = (name: string) => {
+    const chart = (figures[name] as (typeof figures)[string])({ document, width_px: 720 });
+    const readable = readableFigure(chart, name, common);
+    document.body.append(readable.element);
+    const slider = readable.element.querySelector("input") as HTMLInputElement;
+    return {
+      ...readable,
+      chart,
+      slider,
+      words: () => readable.element.querySelector("p")?.textContent ?? "",
+      cursor: () => chart.svg.querySelector(".figure-cursor"),
+      slideTo(step: number) {
+        slider.value = String(step);
+        slider.dispatchEvent(new window.Event("input"));
+      },
+    };
+  };
+  return { window, common, figure };
+}
+
+describe("readableFigure", () => {
+  it("reads every figure of the same quantity at the same place, and leaves others alone", () => {
+    const { figure } = page();
+    const [soc, multiples, gears] = [figure("socAlongRoad"), figure("smallMultiples"), figure("gearSpeeds")] as const;
+    soc.slideTo(50);
+    expect(soc.words()).toMatch(/^At 4\.12 km: .*Six modules 9\d\.?\d* %\.$/);
+    expect(multiples.words()).toMatch(/^At 4\.12 km: .* A/);
+    expect(soc.cursor()?.getAttribute("x1")).toBeTruthy();
+    expect(multiples.slider.value).toBe("50");
+    expect(gears.words()).toBe("");
+    expect(gears.cursor()).toBeNull();
+  });
+
+  it("tells the slider's place in words before and after it is moved", () => {
+    const { figure } = page();
+    const soc = figure("socAlongRoad");
+    expect(soc.slider.getAttribute("aria-valuetext")).toMatch(/^At 0 km: .*95 %/);
+    soc.slideTo(100);
+    expect(soc.slider.getAttribute("aria-valuetext")).toBe(soc.words());
+    expect(soc.slider.getAttribute("aria-label")).toContain("socAlongRoad");
+  });
+
+  it("goes on focus and away on blur", () => {
+    const { figure, window } = page();
+    const soc = figure("socAlongRoad");
+    soc.slider.dispatchEvent(new window.Event("focus"));
+    expect(soc.cursor()).not.toBeNull();
+    soc.slider.dispatchEvent(new window.Event("blur"));
+    expect(soc.cursor()).toBeNull();
+    expect(soc.words()).toBe("");
+  });
+
+  it("never draws two lines", () => {
+    const { figure } = page();
+    const soc = figure("socAlongRoad");
+    for (const step of [10, 20, 30]) soc.slideTo(step);
+    expect(soc.chart.svg.querySelectorAll(".figure-cursor").length).toBe(1);
+  });
+
+  it("draws a ring on a track", () => {
+    const { figure } = page();
+    const map = figure("routeMap");
+    map.slideTo(40);
+    expect(map.cursor()?.tagName).toBe("circle");
+  });
+
+  it("follows no longer once it has ended", () => {
+    const { figure } = page();
+    const [soc, multiples] = [figure("socAlongRoad"), figure("smallMultiples")] as const;
+    multiples.end();
+    soc.slideTo(50);
+    expect(multiples.words()).toBe("");
+  });
+});
