@@ -1,6 +1,8 @@
 import type { Command } from "./command.ts";
 import { cycles } from "./cycles.ts";
+import { drive } from "./drive.ts";
+import { newJob } from "./new.ts";
 import { trace } from "./trace.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [trace, cycles];
+export const commands: readonly Command[] = [drive, trace, cycles, newJob];

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from "node:fs";
 import { basename, dirname } from "node:path";
 import { nearest } from "../../shared/nearest.ts";
 import { InputError, inputError } from "../../shared/problems.ts";
@@ -42,6 +42,18 @@ export function writeText(path: string, text: string, { isNew = false } = {}): v
   }
 }
 
+/** True where two paths lead to one and the same file, through links of either kind too; false where either is missing. */
+export function isSameFile(one: string, other: string): boolean {
+  try {
+    if (realpathSync(one) === realpathSync(other)) return true;
+    const a = statSync(one, { bigint: true });
+    const b = statSync(other, { bigint: true });
+    return a.ino !== 0n && a.ino === b.ino && a.dev === b.dev;
+  } catch {
+    return false;
+  }
+}
+
 /** What the system's code means to a person; anything else is passed on, being no fault of the input. */
 function explained(path: string, error: unknown, done: "read" | "written"): unknown {
   if (error instanceof InputError || !(error instanceof Error) || !("code" in error)) return error;
@@ -62,6 +74,10 @@ function explained(path: string, error: unknown, done: "read" | "written"): unkn
     case "EPERM":
     case "EROFS":
       return inputError("file-access", path, `found a file or folder that may not be ${done} by you`);
+    case "ENAMETOOLONG":
+      return inputError("file-name", path, "found a name longer than this system allows");
+    case "ENOSPC":
+      return inputError("file-space", path, "found no room left on the disk to write into");
     default:
       return error;
   }

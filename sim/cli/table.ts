@@ -1,4 +1,4 @@
-/** A column of a table for people: its heading with the unit in brackets, and numbers to the right. */
+/** A column of a table for people: its heading, lines of it one below the other, and numbers to the right. */
 export interface Column {
   readonly heading: string;
   readonly isNumber?: boolean;
@@ -6,11 +6,17 @@ export interface Column {
 
 /** Rows of cells as lines with aligned columns, two spaces apart, headings above; no line ends in spaces. */
 export function textTable(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
-  const widths = columns.map(({ heading }, k) => Math.max(heading.length, ...rows.map((row) => row[k]?.length ?? 0)));
-  const line = (cells: readonly string[]) =>
-    columns
-      .map(({ isNumber }, k) => (isNumber ? (cells[k] ?? "").padStart(widths[k]) : (cells[k] ?? "").padEnd(widths[k])))
-      .join("  ")
-      .trimEnd();
-  return [line(columns.map(({ heading }) => heading)), ...rows.map(line)].join("\n");
+  const headings = columns.map(({ heading }) => heading.split("\n"));
+  const depth = Math.max(...headings.map((lines) => lines.length));
+  const above = Array.from({ length: depth }, (_, line) => headings.map((lines) => lines[line] ?? ""));
+  const cells = [...above, ...rows];
+  const widths = columns.map((_, k) => Math.max(...cells.map((row) => row[k]?.length ?? 0)));
+  return cells
+    .map((row) =>
+      columns
+        .map(({ isNumber }, k) => (isNumber ? (row[k] ?? "").padStart(widths[k]) : (row[k] ?? "").padEnd(widths[k])))
+        .join("  ")
+        .trimEnd(),
+    )
+    .join("\n");
 }

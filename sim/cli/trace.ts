@@ -1,4 +1,3 @@
-import { realpathSync } from "node:fs";
 import { inputError } from "../../shared/problems.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
@@ -7,7 +6,7 @@ import { totalCharacteristics } from "../trace/totalCharacteristics.ts";
 import type { Trace } from "../trace/trace.ts";
 import { writeTraceCsv } from "../trace/writeTraceCsv.ts";
 import type { Command } from "./command.ts";
-import { writeText } from "./files.ts";
+import { isSameFile, writeText } from "./files.ts";
 import { jsonText } from "./json.ts";
 import { hasOption, textOption } from "./optionValue.ts";
 import { isFileName, readTraceArgument } from "./readTraceArgument.ts";
@@ -58,14 +57,6 @@ function writeTrace(out: string, trips: readonly Trace[], sources: readonly stri
   if (sources.some((source) => isFileName(source) && isSameFile(source, out)))
     throw inputError("out-source", out, "found the file that is read, it is left as it is; choose another name");
   writeText(out, writeTraceCsv(trips[0]));
-}
-
-function isSameFile(source: string, out: string): boolean {
-  try {
-    return realpathSync(source) === realpathSync(out);
-  } catch {
-    return false; // there is no file to write over
-  }
 }
 
 /** Characteristics in the units of a table for people and of `--json`. */

@@ -1,6 +1,6 @@
 import type { Job } from "../../shared/job/job.ts";
 import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
-import { MPS_PER_KMH } from "../../shared/units.ts";
+import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
 import type { Model } from "../step/model.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
@@ -66,16 +66,22 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
   return found;
 }
 
-function speedFindings(model: Model, trace: Trace): Finding[] {
-  const top = model.gears[model.gears.length - 1];
+/** Gears in which the motor reaches its top speed before the road's fastest, or before the speed at which the next gear follows. */
+function speedFindings({ gears, gearUp_mps }: Model, trace: Trace): Finding[] {
   const wanted_mps = characteristics(trace).max_mps;
-  if (wanted_mps <= top.top_mps) return [];
-  return [
-    warning(
-      "motorPastTopSpeed",
-      `In ${top.name} gear the motor is at its top speed at ${n(top.top_mps / MPS_PER_KMH)} km/h; the road asks for ${n(wanted_mps / MPS_PER_KMH)} km/h.`,
-    ),
-  ];
+  return gears.flatMap(({ name, top_mps }, i) => {
+    const isLast = i === gears.length - 1;
+    const needed_mps = isLast ? wanted_mps : Math.min(wanted_mps, gearUp_mps[i]);
+    if (needed_mps <= top_mps) return [];
+    const asks = isLast ? "the road asks for" : `${gears[i + 1].name} gear follows at`;
+    const speed_mps = isLast ? wanted_mps : gearUp_mps[i];
+    return [
+      warning(
+        "motorPastTopSpeed",
+        `In ${name} gear the motor is at its top speed at ${n(top_mps / MPS_PER_KMH)} km/h; ${asks} ${n(speed_mps / MPS_PER_KMH)} km/h.`,
+      ),
+    ];
+  });
 }
 
 const LIMIT_WORDS = {
@@ -97,7 +103,7 @@ function drivingFindings(candidate: Candidate): Finding[] {
     found.push(
       warning(
         "reachedFloor",
-        `Empty on the way: the pack is at its floor after ${n(distance_km)} km, ${n(missed_km)} km of the road are left.`,
+        `Empty on the way: the pack is at its floor after ${length(distance_km)}, ${length(missed_km)} of the road are left.`,
       ),
     );
   } else if (behind_s > 0) {
@@ -105,7 +111,7 @@ function drivingFindings(candidate: Candidate): Finding[] {
     found.push(
       warning(
         "traceNotFollowed",
-        `The trace was not followed for ${n(behind_s)} s (more than 2 km/h behind), ${n(missed_km)} km missed; held back by ${held}.`,
+        `The trace was not followed for ${n(behind_s)} s (more than 2 km/h behind), ${length(missed_km)} missed; held back by ${held}.`,
       ),
     );
   } else if (limits.length > 0) {
@@ -157,6 +163,11 @@ function inputFindings(job: Job): Finding[] {
     found.push(note("hubsFree", "The front axle is engaged but its hubs are free: only the rear wheels drive."));
   }
   return found;
+}
+
+/** A length on the road in kilometres, or in metres below one of them. */
+function length(distance_km: number): string {
+  return distance_km < 1 ? `${n(distance_km * M_PER_KM)} m` : `${n(distance_km)} km`;
 }
 
 function note(kind: string, sentence: string): Finding {

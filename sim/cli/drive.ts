@@ -1,0 +1,92 @@
+import type { Job } from "../../shared/job/job.ts";
+import { inputError } from "../../shared/problems.ts";
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
+import { driveJob } from "../plan/driveJob.ts";
+import { prepareDriveline } from "../step/prepareDriveline.ts";
+import { resample } from "../trace/resample.ts";
+import type { Trace } from "../trace/trace.ts";
+import { channelsCsv } from "./channelsCsv.ts";
+import type { Command, CommandArguments, Print } from "./command.ts";
+import { driveJson } from "./driveJson.ts";
+import { driveTable } from "./driveTable.ts";
+import { isSameFile, writeText } from "./files.ts";
+import { readJobFile } from "./jobFile.ts";
+import { jsonText } from "./json.ts";
+import { hasOption, numberOption, textOption } from "./optionValue.ts";
+import { roadToDrive } from "./roadToDrive.ts";
+
+const stepBounds = { low: 0.01, high: 60, unit: "s" };
+const mostRows = 5_000_000; // of one pass; more does not fit the memory of a workshop's computer with every channel
+const manyRows = 500_000; // from here on a person wonders whether anything happens
+
+export const drive: Command = {
+  name: "drive",
+  usage: "JOB [--trace ID|FILE] [--step S] [--json] [--channels FILE.csv]",
+  summary: "every candidate pack of a job over a road: energy, range, peaks, and which pack is enough",
+  options: {
+    trace: {
+      type: "string",
+      value: "ID|FILE",
+      help: "a road of the job, a standard cycle or a file; else the job's first road",
+    },
+    step: { type: "string", value: "S", help: "seconds a step, 0.01 to 60; else the road's own samples" },
+    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    channels: { type: "string", value: "FILE.csv", help: "write every sample of every pack, for a spreadsheet" },
+  },
+  run(args, print, warn) {
+    const path = jobPath(args);
+    const job = readJobFile(path);
+    const { trace: road, source } = roadToDrive(job, path, textOption(args, "trace"));
+    const trace = stepped(road, args, warn);
+    const channels = channelsPath(args, source === undefined ? [path] : [path, source]);
+    const rows = trace.time_s.length * job.packs.length;
+    if (rows > manyRows)
+      warn(`driving ${job.packs.length} packs over ${trace.time_s.length} samples, this takes a while`);
+    const report = driveJob(job, trace, { channels: channels !== undefined });
+    if (channels !== undefined) {
+      writeText(channels, channelsCsv(report.candidates, gearNames(job)));
+      warn(`written: ${channels}`);
+    }
+    print(hasOption(args, "json") ? jsonText(driveJson(report)) : driveTable(report, job.usualDay_km));
+  },
+};
+
+function jobPath({ positionals }: CommandArguments): string {
+  const [path, extra] = positionals;
+  if (path === undefined)
+    throw inputError("argument-missing", "drive", "found no job file, one is wanted; bellhousing new FILE writes one");
+  if (extra !== undefined)
+    throw inputError("argument-extra", extra, "found a second argument, drive takes one job file");
+  return path;
+}
+
+/** The road at the steps asked for, with a word where they are coarser than its samples. */
+function stepped(road: Trace, args: CommandArguments, warn: Print): Trace {
+  const step_s = numberOption(args, "step", stepBounds);
+  if (step_s === undefined) return road;
+  const last = road.time_s.length - 1;
+  const duration_s = road.time_s[last];
+  if (duration_s / step_s > mostRows) {
+    const found = `found ${step_s} s for a road of ${formatNumber(duration_s)} s`;
+    const least_s = formatNumber(duration_s / mostRows, 2);
+    throw inputError("option-number", "--step", `${found}, at least ${least_s} s is wanted (${mostRows} steps)`);
+  }
+  if (step_s > duration_s / last)
+    warn(`--step ${step_s}: coarser than the road's own samples, so corners are cut and distance and energy differ`);
+  return resample(road, step_s);
+}
+
+/** Where the channels go, or undefined where they are not asked for. Never one of the files that were read. */
+function channelsPath(args: CommandArguments, sources: readonly string[]): string | undefined {
+  const path = textOption(args, "channels");
+  if (path === undefined) return undefined;
+  if (sources.some((source) => isSameFile(source, path)))
+    throw inputError("out-source", path, "found a file that is read, it is left as it is; choose another name");
+  if (!/\.csv$/i.test(path))
+    throw inputError("out-name", path, "found a name without .csv at its end, a CSV file is written: channels.csv");
+  return path;
+}
+
+function gearNames(job: Job): string[] {
+  return prepareDriveline(job).gears.map(({ name }) => name);
+}

@@ -1,0 +1,19 @@
+import type { DriveReport } from "../plan/driveReport.ts";
+
+/**
+ * What `drive --json` prints: the report without its channels, which are the CSV's matter. A pack that goes nowhere uses an endless
+ * share of its window for the day; JSON has no such number, and it is left out.
+ */
+export function driveJson({ candidates, enough, ...report }: DriveReport) {
+  return {
+    ...report,
+    candidates: candidates.map(({ channels: _, ...candidate }) => candidate),
+    enough: {
+      pack: enough.pack ?? null,
+      sentences: enough.sentences,
+      packs: enough.packs.map(({ dayUse_frac, ...one }) =>
+        Number.isFinite(dayUse_frac) ? { ...one, dayUse_frac } : one,
+      ),
+    },
+  };
+}

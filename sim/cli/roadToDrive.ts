@@ -1,0 +1,54 @@
+import type { Job } from "../../shared/job/job.ts";
+import type { Road } from "../../shared/job/road.ts";
+import { nearest } from "../../shared/nearest.ts";
+import { InputError, inputError } from "../../shared/problems.ts";
+import { roadTrace } from "../plan/roadTrace.ts";
+import { cycleIds } from "../trace/standardCycles.ts";
+import type { Trace } from "../trace/trace.ts";
+import { cycleFile, cycleTextsFor } from "./cycleFiles.ts";
+import { isFileName, readTraceArgument } from "./readTraceArgument.ts";
+
+/** A road to drive, and the file it was read from where that is not the job itself. */
+export interface RoadToDrive {
+  readonly trace: Trace;
+  readonly source?: string;
+}
+
+/**
+ * The road that `--trace` names: a road of the job by its id, a standard cycle or a phase of one, or a file; without it the job's
+ * first road. Throws InputError, with the nearest name, for what is none of them, and for a road on which nothing moves.
+ */
+export function roadToDrive(job: Job, jobPath: string, named: string | undefined): RoadToDrive {
+  const road = named === undefined ? job.roads[0] : job.roads.find(({ id }) => id === named);
+  if (road) return roadOfJob(road, `${jobPath} roads.${job.roads.indexOf(road)}`);
+  if (named === undefined) throw new Error("a job without a road got past its reader");
+  if (isFileName(named)) return { trace: readTraceArgument(named), source: named };
+  try {
+    return { trace: readTraceArgument(named), source: cycleFile(named) };
+  } catch (error) {
+    throw unknownRoad(job, named, error);
+  }
+}
+
+function roadOfJob(road: Road, where: string): RoadToDrive {
+  if (road.kind === "cycle") {
+    return { trace: roadTrace(road, cycleTextsFor(road.cycle)), source: cycleFile(road.cycle) };
+  }
+  if (road.speed_kmh.every((speed_kmh) => speed_kmh === 0)) {
+    const found = "found a speed of 0 km/h in every row";
+    throw inputError("trace-still", `${where}.speed_kmh`, `${found}, a road on which the car moves is wanted`);
+  }
+  return { trace: roadTrace(road, {}) };
+}
+
+function unknownRoad(job: Job, named: string, error: unknown): unknown {
+  if (!(error instanceof InputError) || error.problems[0]?.code !== "cycle-unknown") return error;
+  const ids = job.roads.map(({ id }) => id);
+  const near = nearest(named, [...ids, ...cycleIds]);
+  const hint =
+    near !== undefined && ids.includes(near)
+      ? `did you mean ${near}`
+      : error.problems[0].message.replace(/^[^;]*; /, "").replace("known are", "the cycles are");
+  const found = `found no road of the job (${ids.join(", ")}) and no cycle of this name`;
+  return inputError("cycle-unknown", named, `${found}; ${hint}`);
+}
