@@ -137,11 +137,13 @@ describe("the views", () => {
     await page.getByText("Archived (1)").focus();
     await page.keyboard.press("Enter");
     await press("Take out of the archive Saloon (copy)");
+    await page.getByText("Archived (1)").waitFor({ state: "detached" });
     await press("Delete Saloon (copy)");
     await page.getByText("Deleted, kept for thirty days (1)").focus();
     await page.keyboard.press("Enter");
     await press("Bring back Saloon (copy)");
     await page.getByText("Deleted, kept for thirty days").waitFor({ state: "detached" });
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe("job-list");
     expect(Object.values(await storedJobs(page)).map((job) => job.title)).toHaveLength(2);
   });
 

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { repeat } from "lit-html/directives/repeat.js";
 import { dateWords } from "./dateWords.ts";
 import type { JobHead, Shelf } from "./jobRecord.ts";
 import { viewButton } from "./viewButton.ts";
@@ -24,7 +25,11 @@ export function viewJobList(
   const on = (shelf: Shelf) => heads.filter((head) => head.shelf === shelf);
   const list = (those: readonly JobHead[]) =>
     html`<ul class="jobs">
-      ${those.map((head) => viewJob(head, head.id === currentId, choices))}
+      ${repeat(
+        those,
+        ({ id }) => id,
+        (head) => viewJob(head, head.id === currentId, choices),
+      )}
     </ul>`;
   const folded = (words: string, those: readonly JobHead[]) =>
     those.length === 0
@@ -33,7 +38,7 @@ export function viewJobList(
           <summary>${words} (${those.length})</summary>
           ${list(those)}
         </details>`;
-  return html`<div class="job-list">
+  return html`<div class="job-list" tabindex="-1">
     ${on("open").length === 0 ? html`<p>No job is open to work on in this browser.</p>` : list(on("open"))}
     ${folded("Archived", on("archived"))} ${folded("Deleted, kept for thirty days", on("removed"))}
     ${viewFilePicker(choices.onReadFile)}
@@ -59,6 +64,16 @@ export function viewFilePicker(onReadFile: (file: File) => void): TemplateResult
 function viewJob(head: JobHead, isCurrent: boolean, choices: JobListChoices): TemplateResult {
   const { id, title, shelf } = head;
   const act = (words: string, does: (id: string) => void) => viewButton(words, () => does(id), title);
+  // The button goes with its job to another list; whoever works by keyboard stays at the lists and not at the page's top.
+  const move = (words: string, does: (id: string) => void) =>
+    viewButton(
+      words,
+      (event) => {
+        if (event.currentTarget instanceof Element) event.currentTarget.closest<HTMLElement>(".job-list")?.focus();
+        does(id);
+      },
+      title,
+    );
   return html`<li class="job" aria-current=${isCurrent ? "true" : nothing}>
     <p class="job-title"><strong>${title}</strong>${isCurrent ? " (open here)" : nothing}</p>
     <p class="job-line">${head.line}</p>
@@ -68,13 +83,13 @@ function viewJob(head: JobHead, isCurrent: boolean, choices: JobListChoices): Te
       ${head.file === undefined ? "No copy as a file." : `File copy of ${dateWords(head.file.savedAt_ms)}.`}
     </p>
     <div class="buttons">
-      ${shelf === "removed" ? act("Bring back", choices.onUndoRemove) : nothing}
+      ${shelf === "removed" ? move("Bring back", choices.onUndoRemove) : nothing}
       ${shelf !== "removed" && !isCurrent ? act("Open", choices.onOpen) : nothing}
       ${shelf === "removed" ? nothing : act("Duplicate", choices.onDuplicate)}
-      ${shelf === "open" ? act("Archive", choices.onArchive) : nothing}
-      ${shelf === "archived" ? act("Take out of the archive", choices.onUnarchive) : nothing}
+      ${shelf === "open" ? move("Archive", choices.onArchive) : nothing}
+      ${shelf === "archived" ? move("Take out of the archive", choices.onUnarchive) : nothing}
       ${act("Save as a file", choices.onSaveFile)}
-      ${shelf === "removed" ? nothing : act("Delete", choices.onRemove)}
+      ${shelf === "removed" ? nothing : move("Delete", choices.onRemove)}
     </div>
   </li>`;
 }
