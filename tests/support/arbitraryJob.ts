@@ -253,6 +253,12 @@ const currentLimit = (low_A: number, high_A: number) =>
       peak_s,
     }));
 
+const openCircuits: readonly Written["module"]["openCircuit"][] = [
+  { soc_frac: [0, 0.1, 0.3, 0.8, 0.95, 1], cell_V: [2.6, 3.2, 3.25, 3.33, 3.34, 3.4] },
+  { soc_frac: [0, 0.05, 0.2, 0.5, 0.8, 1], cell_V: [2.5, 3.1, 3.45, 3.7, 4.02, 4.19] },
+  { soc_frac: [0, 1], cell_V: [3, 3.6] },
+];
+
 const module: fc.Arbitrary<Written["module"]> = fc
   .tuple(
     fc.record({
@@ -263,16 +269,12 @@ const module: fc.Arbitrary<Written["module"]> = fc
       seriesCells: fc.constantFrom(4, 6, 8),
       parallelCells: fc.constantFrom(1, 2),
       capacity_Ah: real(10, 200),
-      openCircuit: fc.constantFrom(
-        { soc_frac: [0, 0.1, 0.3, 0.8, 0.95, 1], cell_V: [2.6, 3.2, 3.25, 3.33, 3.34, 3.4] },
-        { soc_frac: [0, 0.05, 0.2, 0.5, 0.8, 1], cell_V: [2.5, 3.1, 3.45, 3.7, 4.02, 4.19] },
-        { soc_frac: [0, 1], cell_V: [3, 3.6] },
-      ),
+      openCircuit: fc.constantFrom(...openCircuits),
       resistance: real(0.5, 40).map((module_mohm) => ({
         soc_frac: [0, 0.2, 0.6, 1],
         module_mohm: [2 * module_mohm, 1.1 * module_mohm, module_mohm, 1.05 * module_mohm],
       })),
-      resistanceByTemperature: fc.constant({
+      resistanceByTemperature: fc.constant<Written["module"]["resistanceByTemperature"]>({
         temperature_degC: [-20, 0, 25, 60],
         resistance_ratio: [6, 2.5, 1, 0.35],
       }),

@@ -31,7 +31,7 @@ const placeAt_m = (time_s: number) => coasting.distance_m[Math.round(time_s / ST
 
 /** The moment of standing still, inside the step that ends at rest: it slows evenly there, so it takes 2 d / v. */
 function stop_s(): number {
-  const i = coasting.speed_mps.findIndex((speed) => speed === 0);
+  const i = coasting.speed_mps.indexOf(0);
   return (
     coasting.time_s[i - 1] + (2 * (coasting.distance_m[i] - coasting.distance_m[i - 1])) / coasting.speed_mps[i - 1]
   );

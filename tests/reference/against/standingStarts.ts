@@ -13,7 +13,7 @@ function start(changes: Changes, duration_s: number, step_s: number): StandingSt
   return standingStart(prepare(job, job.packs[0]), duration_s, step_s, 0);
 }
 
-function resisting(f0_N: number, f2_Npmps2: number, mass_kg: number, mass_ratio = 1): Changes["vehicle"] {
+function resisting(f0_N: number, f2_Npmps2: number, mass_kg: number, mass_ratio = 1): NonNullable<Changes["vehicle"]> {
   return {
     arriving_kg: mass_kg - 1,
     inertia: { kind: "massFactor", mass_ratio },
@@ -22,7 +22,10 @@ function resisting(f0_N: number, f2_Npmps2: number, mass_kg: number, mass_ratio 
 }
 
 /** A torque envelope by points that gives a thrust at each of these speeds. */
-function thrustBy(speeds_mps: readonly number[], thrust_N: (speed_mps: number) => number): Changes["motor"] {
+function thrustBy(
+  speeds_mps: readonly number[],
+  thrust_N: (speed_mps: number) => number,
+): NonNullable<Changes["motor"]> {
   return {
     envelope: {
       kind: "points",
@@ -88,7 +91,7 @@ const electricTwoSeater: Changes = {
   // Air of 1.25 kg/m³ at 20 degC.
   environment: { pressure_kPa: (100 * 1.25) / 1.189, gravity_mps2: 9.8 },
 };
-const bookMotor: Changes["motor"] = {
+const bookMotor: NonNullable<Changes["motor"]> = {
   envelope: { kind: "peak", torque_Nm: 140, power_kW: 102 },
   loss: { kind: "fourTerm", copper_coeff: 0.3, iron_coeff: 0.01, windage_coeff: 5e-6, constant_W: 600 },
 };
