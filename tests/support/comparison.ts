@@ -1,3 +1,5 @@
+import { noteForMeter } from "./noteForMeter.ts";
+
 /** One figure from outside and what came out here. */
 export interface Pair {
   readonly at: string;
@@ -6,8 +8,7 @@ export interface Pair {
 }
 
 /**
- * Figures of one quantity held against one source. The gate asserts each, and that there were `samples` of them; the meter prints
- * how far off they are.
+ * Figures of one quantity held against one source. The gate asserts each, and that there were `samples` of them.
  */
 export interface Comparison {
   readonly quantity: string;
@@ -27,10 +28,14 @@ export function errorOf({ as }: Comparison, { expected, found }: Pair): number {
   return Math.abs(as === "difference" ? found - expected : found / expected - 1);
 }
 
-/** What a comparison finds wrong, in sentences; nothing where all samples were compared and hold. */
+/** What a comparison finds wrong, in sentences; nothing where all samples were compared and hold. Leaves a note of each for the meter. */
 export function faultsOf(comparison: Comparison): readonly string[] {
   const { samples, tolerance, unit, as } = comparison;
   const pairs = comparison.pairs();
+  const of = as === "ratio" ? "as a share" : unit;
+  for (const pair of pairs) {
+    noteForMeter({ quantity: `${comparison.quantity} (${of})`, error: errorOf(comparison, pair), tolerance });
+  }
   const faults = pairs
     .filter((pair) => !(errorOf(comparison, pair) <= tolerance))
     .map(({ at, expected, found }) => `${at}: ${found} ${unit} for ${expected}, ${tolerance} as ${as} allowed`);

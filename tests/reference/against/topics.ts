@@ -5,7 +5,7 @@ import { cycleEnergy } from "./cycleEnergy.ts";
 import { motorLosses } from "./motorLosses.ts";
 import { standingStarts } from "./standingStarts.ts";
 
-/** Everything held against outside figures, by topic: what the gate asserts and the meter prints. */
+/** Everything held against outside figures, by topic. */
 export const topics: Readonly<Record<string, readonly Comparison[]>> = {
   "coast-down": coastDown,
   "standing starts": standingStarts,
