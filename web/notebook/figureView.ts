@@ -1,11 +1,36 @@
 import { html, type TemplateResult } from "lit-html";
+import { type FileKind, saveFigure } from "../charts/save.ts";
+import { handbookFace } from "../look/handbookFace.ts";
 import type { Figure } from "./section.ts";
 
-/** A figure with its number, its caption, and what it shows in words for those who cannot see it well. */
-export function figureView(figure: Figure, number: number): TemplateResult {
+const kinds: Readonly<Record<FileKind, string>> = { svg: "drawing (SVG)", png: "picture (PNG)", csv: "numbers (CSV)" };
+
+/**
+ * A figure with its number, its caption, what it shows in words for those who cannot see it well, and ways to save it.
+ * `readable` is the drawing with its reading line.
+ */
+export function figureView(
+  figure: Figure,
+  readable: HTMLElement,
+  number: number,
+  attempt: (work: () => Promise<unknown>) => void,
+): TemplateResult {
+  const save = (kind: FileKind) =>
+    attempt(async () => saveFigure(figure.chart, kind, `Figure ${number} ${figure.caption}`, await handbookFace()));
   return html`<figure>
-    ${figure.chart.svg}
+    ${readable}
     <figcaption><span class="number">Figure ${number}.</span> ${figure.caption}</figcaption>
-    <details class="in-words"><summary>Figure ${number} in words</summary><p>${figure.chart.alt}</p></details>
+    <details class="in-words">
+      <summary>Figure ${number} in words, or to save</summary>
+      <p>${figure.chart.alt}</p>
+      <p class="buttons figure-tools">
+        ${Object.entries(kinds).map(
+          ([kind, words]) =>
+            html`<button type="button" @click=${() => save(kind as FileKind)}>
+              Save as ${words}<span class="unseen"> of figure ${number}</span>
+            </button>`,
+        )}
+      </p>
+    </details>
   </figure>`;
 }

@@ -1,6 +1,8 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import type { Drawing } from "../charts/chart.ts";
+import type { Chart, Drawing } from "../charts/chart.ts";
+import { type CommonPosition, commonPosition } from "../charts/commonPosition.ts";
+import { type ReadableFigure, readableFigure } from "../charts/crosshair.ts";
 import { createForm, type Paper } from "../inputs/form.ts";
 import type { Jobs } from "../store/jobs.ts";
 import { contentsView } from "./contentsView.ts";
@@ -70,12 +72,14 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
   takeDroppedFiles((file) => attempt(() => notebook.jobs.importFile(file)));
 
+  const common = commonPosition();
   const width_px = watchWidth(page, turns);
   sections.forEach((section, i) => {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
     const firstNumber = computed(() => 1 + figureCounts.slice(0, i).reduce((sum, count) => sum + count.value, 0));
     if (section.given) fillGiven(section, places, paper);
-    fillWorked(section, readings[i], places, { turns, width_px, paper, firstNumber, count: figureCounts[i] });
+    const drawn = { turns, width_px, paper, firstNumber, count: figureCounts[i], common, attempt };
+    fillWorked(section, readings[i], places, drawn);
   });
 
   function say(words: string) {
@@ -105,6 +109,8 @@ interface Drawn {
   readonly paper: Paper;
   readonly firstNumber: ReadonlySignal<number>;
   readonly count: { value: number };
+  readonly common: CommonPosition;
+  readonly attempt: (work: () => Promise<unknown>) => void;
 }
 
 function fillWorked(
@@ -113,7 +119,8 @@ function fillWorked(
   places: Places,
   drawn: Drawn,
 ): void {
-  const { turns, width_px, paper, firstNumber, count } = drawn;
+  const { turns, width_px, paper, firstNumber, count, common, attempt } = drawn;
+  let readable = new Map<Chart, ReadableFigure>();
   const worked = signal<readonly Worked[]>([]);
   let drawnFor: unknown;
   effect(() => {
@@ -147,10 +154,17 @@ function fillWorked(
   effect(() => {
     let number = firstNumber.value;
     let tables = 0;
-    count.value = worked.value.filter((each) => "chart" in each).length;
+    const figures = worked.value.filter((each) => "chart" in each);
+    count.value = figures.length;
+    const before = readable;
+    readable = new Map(
+      figures.map(({ chart, caption }) => [chart, before.get(chart) ?? readableFigure(chart, caption, common)]),
+    );
+    for (const [chart, figure] of before) if (!readable.has(chart)) figure.end();
     render(
       worked.value.map((each) => {
-        if ("chart" in each) return figureView(each, number++);
+        const figure = "chart" in each ? readable.get(each.chart) : undefined;
+        if ("chart" in each) return figure ? figureView(each, figure.element, number++, attempt) : nothing;
         tables += 1;
         return tableView(each, `${section.name}-table-${tables}`);
       }),
