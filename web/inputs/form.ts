@@ -5,6 +5,7 @@ import type { QuantityOptions } from "../../shared/quantity/reading.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { Desk } from "../notebook/desk.ts";
+import { type Bench, createBench } from "./bench.ts";
 import { choiceField } from "./choiceField.ts";
 import { fieldAt } from "./fieldAt.ts";
 import { quantityField } from "./quantityField.ts";
@@ -30,6 +31,7 @@ export interface PageView {
   readonly along: Signal<Along>;
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: Signal<number | undefined>;
+  readonly bench: Bench;
 }
 
 /** The fields of a section, drawn from the job as it is now. */
@@ -51,6 +53,7 @@ export function createPaper(desk: Desk): Paper {
     roadId: signal(desk.job.peek().roads[0].id),
     along: signal<Along>("time"),
     packIndex: signal<number | undefined>(undefined),
+    bench: createBench(),
   };
   return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set() };
 }

@@ -1,0 +1,21 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { Sheet } from "../notebook/desk.ts";
+import { problemAt } from "../notebook/problemAt.ts";
+import type { Form } from "./form.ts";
+
+/** Tries a change of the job; where it is refused, the sentence that says why stays at `place`. Whether it was done. */
+export function attempt(form: Form, place: string, what: string, how: (sheet: Sheet) => Sheet): boolean {
+  const { refused } = form.view.bench;
+  const problems = form.desk.change(what, how);
+  const { [place]: _before, ...others } = refused.value;
+  refused.value = problems.length === 0 ? others : { ...others, [place]: problemAt("", problems) };
+  return problems.length === 0;
+}
+
+/** Why the last change asked for at `place` was refused, if it was. */
+export function refusal(form: Form, place: string): TemplateResult {
+  const words = form.view.bench.refused.value[place];
+  return html`<p class="refused" role="status">
+    ${words === undefined ? nothing : html`<strong>Not done:</strong> ${words}.`}
+  </p>`;
+}

@@ -1,0 +1,22 @@
+import { type Signal, signal } from "@preact/signals-core";
+import type { MotorMap } from "../../sim/index.ts";
+
+/** A motor map as it was brought: read, or why it could not be. */
+export type BroughtMap =
+  | { readonly name: string; readonly map: MotorMap }
+  | { readonly name: string; readonly problems: readonly string[] };
+
+/** What lies on the bench and is not in the job yet: a part picked up, a map brought, a datasheet half copied. */
+export interface Bench {
+  /** The part chosen in each picker, by the picker's id. */
+  readonly chosen: Signal<Readonly<Record<string, string>>>;
+  /** Why the job refused a change, by the place on the page where it was asked for. */
+  readonly refused: Signal<Readonly<Record<string, string>>>;
+  readonly map: Signal<BroughtMap | undefined>;
+  /** Texts in the datasheet's fields, by field. */
+  readonly sheet: Signal<Readonly<Record<string, string>>>;
+}
+
+export function createBench(): Bench {
+  return { chosen: signal({}), refused: signal({}), map: signal(undefined), sheet: signal({}) };
+}
