@@ -1,0 +1,57 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
+import { attempt, refusal } from "./attempt.ts";
+import { fieldIds } from "./fieldParts.ts";
+import type { Form } from "./form.ts";
+import { withGear, withGearName, withoutGear } from "./gearEdits.ts";
+
+const MOST_GEARS = 20;
+const PATH = "driveline.gears";
+
+/** The gears of the box: each with its name, ratio and efficiency, and buttons to add one and take one out. */
+export function gearsForm(form: Form): TemplateResult {
+  const { gears } = form.job.driveline;
+  const remove = (index: number) =>
+    attempt(form, PATH, `${gears[index].name} gear taken out`, (sheet) => withoutGear(sheet, index));
+  return html`${gears.map(
+    ({ name }, i) => html`<fieldset class="gear">
+      <legend class="unseen">${name} gear</legend>
+      ${form.fields(
+        nameField(form, i),
+        form.field(`${PATH}.${i}.gear_ratio`, `Ratio of ${name}`),
+        form.field(`${PATH}.${i}.efficiency_frac`, `Efficiency of ${name}`),
+        gears.length > 1
+          ? html`<p class="buttons">
+              <button type="button" @click=${() => remove(i)}>Take out<span class="unseen"> ${name} gear</span></button>
+            </p>`
+          : html``,
+      )}
+    </fieldset>`,
+  )}
+  ${
+    gears.length < MOST_GEARS
+      ? html`<p class="buttons">
+          <button type="button" @click=${() => attempt(form, PATH, "A gear more", withGear)}>Add a gear</button>
+        </p>`
+      : nothing
+  }
+  ${refusal(form, PATH)}`;
+}
+
+/** A gear's name: where it changes, the gears used change with it. */
+function nameField(form: Form, index: number): TemplateResult {
+  const { name } = form.job.driveline.gears[index];
+  const path = `${PATH}.${index}.name`;
+  const ids = fieldIds(path);
+  const rename = (event: Event) => {
+    const typed = (event.target as HTMLInputElement).value.trim();
+    if (typed === name) return;
+    attempt(form, path, `${name} gear renamed`, (sheet) => withGearName(sheet, index, typed));
+  };
+  return html`<div class="field">
+    <label for=${ids.input}>Gear</label>
+    <span class="entry"><input id=${ids.input} type="text" .value=${live(name)} @change=${rename} /></span>
+    ${refusal(form, path)}
+    <span class="as-printed">${name}</span>
+  </div>`;
+}
