@@ -1,50 +1,29 @@
-// The one door to the storage of jobs. Long, since it joins the parts; each part has a file of its own.
-import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
+// The one door to the storage of jobs. Past 200 lines, half of them the list of what can be asked for.
+import type { ReadonlySignal } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
 import { jobText } from "../../shared/job/jobText.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { inputError } from "../../shared/problems.ts";
 import { browserSurroundings } from "./browserSurroundings.ts";
-import { fileReminder, type Reminder } from "./fileReminder.ts";
+import type { Reminder } from "./fileReminder.ts";
 import { type Difference, jobDiff } from "./jobDiff.ts";
 import { jobFileName } from "./jobFileName.ts";
 import { jobLine } from "./jobLine.ts";
 import type { Drafts, FileCopy, JobHead, StoredJob, Track, VersionHead } from "./jobRecord.ts";
-import type { HeadChange, JobStore } from "./jobStore.ts";
+import { type JobShelf, jobShelf } from "./jobShelf.ts";
+import type { JobStore } from "./jobStore.ts";
 import { liftLists, lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";
+import { type Conflict, type CurrentJob, openJob } from "./openJob.ts";
 import { type FileLike, readJobFile } from "./readJobFile.ts";
 import { type Recovered, recoverWords } from "./recoverWords.ts";
-import { type Clash, jobSaver, type Opened, type Saver } from "./saver.ts";
+import type { Opened } from "./saver.ts";
 import type { Place, SaveStatus } from "./saveStatus.ts";
 import { toRefusal } from "./storeRefusal.ts";
-import type { Surroundings, TabMessage } from "./surroundings.ts";
-import { type FileHandle, isFileHandle, type TieState, writeTiedFile } from "./tiedFile.ts";
-
-/** Removed jobs can be brought back for this long, then they are erased when the page opens. */
-export const REMOVED_KEPT_days = 30;
-const DAY_ms = 86_400_000;
-
-/** A tied file is written this long after the database was. */
-const PAUSE_BEFORE_FILE_ms = 2000;
-
-/** The open job as it arrived here; edits made on this page since are the page's own business. */
-export interface CurrentJob {
-  readonly id: string;
-  readonly job: Job;
-  readonly drafts: Drafts;
-  /** Grows each time a state arrives that the page must show in place of its own: opened, restored, taken from another tab. */
-  readonly arrival: number;
-}
-
-/** Two pages changed one job. What this page holds is being saved as a copy already; the choice is which to go on with. */
-export interface Conflict {
-  /** `changed`: the other page wrote it. `removed`: the other page deleted it. */
-  readonly kind: "changed" | "removed";
-  readonly theirs: JobHead;
-  readonly copyId: string;
-}
+import type { Surroundings } from "./surroundings.ts";
+import type { TieState } from "./tiedFile.ts";
+import { tieKeeper } from "./tieKeeper.ts";
 
 /** A state of a job that can be looked at and restored. */
 export interface JobVersion extends VersionHead {
@@ -68,7 +47,10 @@ export interface Jobs {
   readonly recovered: readonly Recovered[];
   /** Whether this browser can tie a job to a file. */
   readonly canTie: boolean;
-  /** Opens a stored job and leaves the one before. Throws InputError where what is stored cannot be read. */
+  /**
+   * Opens a stored job and leaves the one before. Throws InputError where what is stored cannot be read, and where the
+   * one before has edits that could neither be stored nor were saved as a file.
+   */
   open(id: string): Promise<Job>;
   /** Adds a job and opens it; `from` says how it came about ("the demo roadster"). Comes back with its id. */
   create(job: Job, from: string, file?: FileCopy): Promise<string>;
@@ -119,120 +101,14 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     return memoryStore();
   });
 
-  const list = signal<readonly JobHead[]>([]);
-  const current = signal<CurrentJob | undefined>(undefined);
-  const status = signal<SaveStatus>({ kind: "idle" });
-  const place = signal<Place>({ kind: store.kind, unreadable: 0, ...(why !== undefined && { why }) });
-  const conflict = signal<Conflict | undefined>(undefined);
-  const reminder = signal<Reminder | undefined>(undefined);
-  const tie = signal<TieState>({ kind: "none" });
-  const news = signal<string | undefined>(undefined);
-
-  let saver: Saver | undefined;
-  let handle: FileHandle | undefined;
-  let cancelFile: (() => void) | undefined;
-  let hasAskedToKeep = false;
-  let arrivals = 0;
+  // Shelf, open job and tie hear of one another only through these.
+  const desk = openJob(store, world, session, () => shelf, {
+    onSaved: () => ties.follow(false),
+    onLeft: () => ties.rest(),
+  });
+  const shelf: JobShelf = jobShelf(store, world, why, desk.noteHead);
+  const ties = tieKeeper(store, world, shelf);
   const removedHere: string[] = [];
-
-  const refreshList = async () => {
-    const { heads, unreadable } = await store.list();
-    const room = await world.room();
-    batch(() => {
-      list.value = [...heads].sort((a, b) => b.changedAt_ms - a.changedAt_ms);
-      place.value = { ...place.value, ...room, unreadable };
-    });
-    return list.value;
-  };
-
-  const noteHead = (head: JobHead) => {
-    const others = list.value.filter((each) => each.id !== head.id);
-    list.value = [head, ...others].sort((a, b) => b.changedAt_ms - a.changedAt_ms);
-    if (saver?.head().id !== head.id) return;
-    saver.noteHead(head);
-    reminder.value = fileReminder(head, world.now_ms());
-  };
-
-  const amend = async (id: string, change: HeadChange) => {
-    const head = await store.amend(id, change);
-    if (head) noteHead(head);
-    world.tell({ kind: "list" });
-  };
-
-  /** Starts to save `opened`, at once and without waiting for anything, so that no edit falls between two savers. */
-  const follow = (opened: Opened): Saver => {
-    saver?.stop();
-    const next: Saver = jobSaver(store, session, opened, world, {
-      onStatus: (value) => {
-        if (saver === next) status.value = value;
-      },
-      onWritten: (head) => {
-        noteHead(head);
-        world.tell({ kind: "wrote", id: head.id, revision: head.revision, session });
-        if (saver === next && handle) scheduleFile(PAUSE_BEFORE_FILE_ms);
-      },
-      onPutBack: () => {
-        news.value =
-          "The browser's data had been cleared. This job was put there again from this page; others may be lost.";
-      },
-      onClash: (clash) => {
-        if (saver === next) settleClash(clash, next);
-      },
-    });
-    saver = next;
-    reminder.value = fileReminder(opened.head, world.now_ms());
-    return next;
-  };
-
-  /** What this page holds goes into a copy at once; the person then chooses which of the two to go on with. */
-  const settleClash = (clash: Clash, old: Saver) => {
-    const mine = old.mine();
-    const theirs = clash.head;
-    const copyId = world.newId();
-    const head = newHead({
-      ...{ id: copyId, title: mine.job.title, line: jobLine(mine.job), session, now_ms: world.now_ms() },
-      reason: "kept from a tab when another tab changed the job",
-      note: "kept from one of two tabs that changed the job",
-    });
-    untieHere();
-    batch(() => {
-      const copy = follow({ head, ...mine, isStored: false });
-      current.value = { id: copyId, ...mine, arrival: arrivals };
-      conflict.value = { kind: clash.kind === "removed" ? "removed" : "changed", theirs, copyId };
-      void copy
-        .flush()
-        .then(async () => {
-          if (!copy.isClean()) return;
-          await store.copyTracks(theirs.id, copyId);
-          await store.dropLastWords(theirs.id, session);
-        })
-        .catch(() => {}); // the copy's own status says what was refused; the words stay until the next opening
-    });
-  };
-
-  const arrive = (opened: Opened) => {
-    follow(opened);
-    arrivals += 1;
-    current.value = { id: opened.head.id, job: opened.job, drafts: opened.drafts, arrival: arrivals };
-  };
-
-  const leave = () => {
-    saver?.stop();
-    saver = undefined;
-    untieHere();
-    batch(() => {
-      current.value = undefined;
-      conflict.value = undefined;
-      reminder.value = undefined;
-      status.value = { kind: "idle" };
-    });
-  };
-
-  const untieHere = () => {
-    cancelFile?.();
-    handle = undefined;
-    tie.value = { kind: "none" };
-  };
 
   const readStored = async (id: string): Promise<StoredJob> => {
     const stored = await store.read(id);
@@ -240,67 +116,9 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     return stored;
   };
 
-  const jobOf = (stored: StoredJob): Job => readJob(lowerLists(stored.job), stored.head.title);
-
-  /** Looks at what another page did to the open job. */
-  const meet = async (theirs: JobHead) => {
-    const mine = saver;
-    if (!mine || mine.head().id !== theirs.id) return;
-    const isNews = theirs.revision > mine.head().revision || theirs.shelf === "removed";
-    if (!isNews) return;
-    if (!mine.isClean()) return mine.flush(); // meets the newer revision, and clashes
-    if (theirs.shelf === "removed") {
-      leave();
-      news.value = `${theirs.title} was deleted in another tab; it can be brought back from the list of jobs.`;
-      return;
-    }
-    const stored = await readStored(theirs.id);
-    if (saver !== mine) return;
-    if (!mine.isClean()) return mine.flush();
-    arrive({ head: stored.head, job: jobOf(stored), drafts: stored.drafts, isStored: true });
-    status.value = { kind: "saved", at_ms: stored.head.changedAt_ms };
-    news.value = "Another tab changed this job; its state is shown here now.";
-  };
-
-  /** After a sleep, or word from another page: the list, and whether the open job moved on without us. */
-  const catchUp = async () => {
-    const heads = await refreshList();
-    const theirs = heads.find((head) => head.id === saver?.head().id);
-    if (theirs) await meet(theirs);
-  };
-
-  const sayRefusal = (error: unknown) => {
-    const { reason, message } = toRefusal(error);
-    status.value = { kind: "refused", reason, message };
-  };
-
-  const writeFile = async (isForced: boolean) => {
-    cancelFile?.();
-    const mine = saver;
-    if (!mine || !handle) return;
-    const outcome = await writeTiedFile(handle, mine.head(), jobText(mine.mine().job), world.now_ms(), isForced);
-    if (saver !== mine) return;
-    tie.value = outcome.state;
-    if (outcome.copy) await amend(mine.head().id, { file: outcome.copy });
-  };
-
-  const scheduleFile = (wait_ms: number) => {
-    cancelFile?.();
-    cancelFile = world.later(wait_ms, () => void writeFile(false).catch(sayRefusal));
-  };
-
-  const keepAsked = () => {
-    if (hasAskedToKeep || store.kind === "memory") return;
-    hasAskedToKeep = true;
-    void world.askToKeep().then((isKept) => {
-      if (isKept !== undefined) place.value = { ...place.value, isKept };
-    });
-  };
-
-  const documentOf = async (which: Comparable): Promise<unknown> => {
-    if ("job" in which) return which.job;
-    if (which.version !== undefined) return readVersion(which.id, which.version);
-    return saver?.head().id === which.id ? saver.mine().job : lowerLists((await readStored(which.id)).job);
+  const readOpened = async (id: string): Promise<Opened> => {
+    const { head, job, drafts } = await readStored(id);
+    return { head, job: readJob(lowerLists(job), head.title), drafts, isStored: true };
   };
 
   const readVersion = async (id: string, number: number): Promise<Job> => {
@@ -310,117 +128,105 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     return readJob(lowerLists(lifted), `version ${number}`);
   };
 
+  /** A job as it stands: in this page where it is open here, else as stored, readable or not. */
+  const documentOf = async (which: Comparable): Promise<unknown> => {
+    if ("job" in which) return which.job;
+    if (which.version !== undefined) return readVersion(which.id, which.version);
+    return desk.saver(which.id)?.mine().job ?? lowerLists((await readStored(which.id)).job);
+  };
+
   const create = async (job: Job, from: string, file?: FileCopy): Promise<string> => {
-    await saver?.flush();
+    await desk.mayLeave();
     const id = world.newId();
     const head = newHead({
       ...{ id, title: job.title, line: jobLine(job), session, now_ms: world.now_ms(), reason: `made from ${from}` },
       ...(file && { file }),
     });
-    untieHere();
-    conflict.value = undefined;
-    arrive({ head, job, drafts: {}, isStored: false });
-    await saver?.flush();
-    keepAsked();
+    await desk.arrive({ head, job, drafts: {}, isStored: false }).flush();
     return id;
   };
 
   const open = async (id: string): Promise<Job> => {
-    await saver?.flush();
+    await desk.mayLeave();
     const broughtBack = await recoverWords(store, session, world);
-    const stored = await readStored(id);
-    const job = jobOf(stored);
+    const opened = await readOpened(id);
+    await ties.resume(desk.arrive(opened));
     if (broughtBack.length > 0) {
-      news.value = "What another tab had not saved when it closed was brought back.";
-      await refreshList();
+      desk.say("What another tab had not saved when it closed was brought back.");
+      await shelf.refresh();
     }
-    untieHere();
-    conflict.value = undefined;
-    arrive({ head: stored.head, job, drafts: stored.drafts, isStored: true });
-    status.value = { kind: "saved", at_ms: stored.head.changedAt_ms };
-    const mine = saver;
-    const found = await store.readHandle(id);
-    if (isFileHandle(found) && saver === mine) {
-      handle = found;
-      const permission = await found.queryPermission?.({ mode: "readwrite" });
-      const isAllowed = permission === undefined || permission === "granted";
-      if (saver === mine) tie.value = { kind: isAllowed ? "tied" : "asks", name: found.name };
-    }
-    return job;
+    return opened.job;
   };
 
-  const setShelf = (id: string, shelf: JobHead["shelf"]) =>
-    amend(id, { shelf, removedAt_ms: shelf === "removed" ? world.now_ms() : undefined });
-
-  const remove = async (id: string) => {
-    if (saver?.head().id === id) {
-      await saver.flush();
-      leave();
-    }
-    await setShelf(id, "removed");
+  const remove = async (id: string): Promise<void> => {
+    const mine = desk.saver(id);
+    await mine?.flush();
+    await shelf.setShelf(id, "removed");
     removedHere.push(id);
+    if (mine && desk.saver(id) === mine) desk.leave();
   };
 
-  const onTold = (message: TabMessage) => {
-    if (message.kind === "wrote" && message.session === session) return;
-    void catchUp().catch(sayRefusal);
+  /** After a sleep, or word from another page: the list, and whether the open job moved on without us. */
+  const catchUp = async (): Promise<void> => {
+    const heads = await shelf.refresh();
+    const theirs = heads.find(({ id }) => desk.saver(id) !== undefined);
+    if (theirs) await desk.meet(theirs, () => readOpened(theirs.id));
   };
+
   const endings = [
-    world.onTold(onTold),
-    world.onHidden(() => {
-      void saver?.flush();
-      if (handle) scheduleFile(0);
+    world.onTold((message) => {
+      if (message.kind !== "wrote" || message.session !== session) void catchUp().catch(desk.sayRefusal);
     }),
-    world.onShown(() => void catchUp().catch(sayRefusal)),
+    world.onHidden(() => {
+      void desk.saver()?.flush();
+      ties.follow(true);
+    }),
+    world.onShown(() => void catchUp().catch(desk.sayRefusal)),
   ];
 
   let recovered: readonly Recovered[] = [];
   try {
     recovered = await recoverWords(store, session, world);
-    for (const head of await refreshList()) {
-      const isOver = world.now_ms() - (head.removedAt_ms ?? world.now_ms()) > REMOVED_KEPT_days * DAY_ms;
-      if (head.shelf === "removed" && isOver) await store.erase(head.id);
-    }
-    await refreshList();
+    await shelf.eraseOld();
   } catch (error) {
-    sayRefusal(error);
+    desk.sayRefusal(error);
   }
 
   return {
-    ...{ list, current, status, place, conflict, reminder, tie, news, recovered, create, open, remove, readVersion },
+    ...{ recovered, create, open, remove, readVersion },
+    ...{ list: shelf.list, place: shelf.place, tie: ties.tie },
+    ...{ current: desk.current, status: desk.status, conflict: desk.conflict },
+    ...{ reminder: desk.reminder, news: desk.news },
     canTie: world.chooseFile !== undefined && store.kind === "database",
-    saveDraft: (path, text) => saver?.saveDraft(path, text),
-    dropDraft: (path) => saver?.dropDraft(path),
+    saveDraft: (path, text) => desk.saver()?.saveDraft(path, text),
+    dropDraft: (path) => desk.saver()?.dropDraft(path),
     commit(job, reason, settled = []) {
-      saver?.commit(job, reason, { settled });
-      keepAsked();
+      desk.saver()?.commit(job, reason, { settled });
+      shelf.askToKeep();
     },
     saveSheet(job, drafts, reason) {
-      saver?.put(job, drafts, reason);
-      keepAsked();
+      desk.saver()?.put(job, drafts, reason);
+      shelf.askToKeep();
     },
-    flush: async () => saver?.flush(),
+    flush: async () => desk.saver()?.flush(),
     async versions(id) {
-      if (saver?.head().id === id) await saver.flush();
+      await desk.saver(id)?.flush();
       const present = (await readStored(id)).head.version;
       const past = await store.versions(id);
       return [{ ...present, isPresent: true }, ...past.map((version) => ({ ...version, isPresent: false }))];
     },
     async restore(id, number) {
-      if (saver?.head().id !== id) await open(id);
-      const mine = saver;
+      if (!desk.saver(id)) await open(id);
+      const mine = desk.saver(id);
       await mine?.flush(); // what is typed but unsaved belongs to the state that is replaced
       const version = (await store.versions(id)).find((each) => each.number === number);
       const job = await readVersion(id, number);
-      if (!mine || saver !== mine) return;
-      const reason = version ? `back to version ${number}: ${version.reason}` : `back to version ${number}`;
-      mine.commit(job, reason, { settled: Object.keys(mine.mine().drafts), isMilestone: true });
-      arrivals += 1;
-      current.value = { id, job, drafts: {}, arrival: arrivals };
+      if (!mine || desk.saver(id) !== mine) return;
+      desk.replace(job, version ? `back to version ${number}: ${version.reason}` : `back to version ${number}`);
       await mine.flush();
     },
     async duplicate(id) {
-      if (saver?.head().id === id) await saver.flush();
+      await desk.saver(id)?.flush();
       const stored = await readStored(id);
       const document = lowerLists(stored.job);
       const title = `${stored.head.title.slice(0, 190)} (copy)`;
@@ -432,80 +238,68 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
       });
       await store.add({ head, job: liftLists(copy), drafts: stored.drafts });
       await store.copyTracks(id, copyId);
-      noteHead(head);
+      shelf.note(head);
       world.tell({ kind: "list" });
       return copyId;
     },
-    archive: (id) => setShelf(id, "archived"),
-    unarchive: (id) => setShelf(id, "open"),
+    archive: (id) => shelf.setShelf(id, "archived"),
+    unarchive: (id) => shelf.setShelf(id, "open"),
     async undoRemove(id = removedHere.at(-1)) {
       if (id === undefined) return undefined;
+      await shelf.setShelf(id, "open");
       removedHere.splice(0, removedHere.length, ...removedHere.filter((each) => each !== id));
-      await setShelf(id, "open");
       return id;
     },
-    async exportFile(id = saver?.head().id) {
+    async exportFile(id = desk.saver()?.head().id) {
       if (id === undefined) throw inputError("noJob", "jobs", "found no open job to save");
-      const mine = saver?.head().id === id ? saver : undefined;
-      const stored = mine ? undefined : await readStored(id);
-      const document = mine ? mine.mine().job : stored && lowerLists(stored.job);
-      const head = mine?.head() ?? stored?.head;
+      const mine = desk.saver(id);
+      const title = mine?.mine().job.title ?? (await readStored(id)).head.title;
+      const text = jobText(await documentOf({ id }));
       const now_ms = world.now_ms();
-      const name = jobFileName(mine?.mine().job.title ?? head?.title ?? "", new Date(now_ms));
-      const text = jobText(document);
+      const name = jobFileName(title, new Date(now_ms));
       world.download(name, text);
+      if (mine && desk.saver(id) === mine) desk.noteExported();
       await mine?.flush();
-      const editCount = (mine?.head() ?? head)?.editCount ?? 0;
+      const editCount = mine?.head().editCount ?? (await readStored(id)).head.editCount;
       // A copy on disk counts even where the database refuses to remember it.
-      await amend(id, { file: { name, savedAt_ms: now_ms, editCount } }).catch(() => {});
+      await shelf.amend(id, { file: { name, savedAt_ms: now_ms, editCount } }).catch(() => {});
       return { name, text };
     },
     async importFile(file) {
       const job = await readJobFile(file);
       const savedAt_ms = file.lastModified ?? world.now_ms();
-      return create(job, `the file ${file.name}`, { name: file.name, savedAt_ms, editCount: 0 });
+      const id = await create(job, `the file ${file.name}`, { name: file.name, savedAt_ms, editCount: 0 });
+      shelf.askToKeep();
+      return id;
     },
     async tieToFile() {
-      const mine = saver;
-      if (!mine || !world.chooseFile) return;
-      const chosen = await world.chooseFile(jobFileName(mine.mine().job.title, new Date(world.now_ms())));
-      if (!chosen || saver !== mine) return;
-      await mine.flush();
-      handle = chosen;
-      await store.putHandle(mine.head().id, chosen);
-      await writeFile(true);
+      const mine = desk.saver();
+      if (mine) await ties.choose(mine);
     },
-    async untieFile() {
-      const id = saver?.head().id;
-      untieHere();
-      if (id !== undefined) await store.dropHandle(id);
-    },
-    async allowFile() {
-      const permission = await handle?.requestPermission?.({ mode: "readwrite" });
-      if (permission === "granted") await writeFile(false);
-    },
-    overwriteFile: () => writeFile(true),
+    untieFile: ties.letGo,
+    allowFile: ties.allow,
+    overwriteFile: ties.overwrite,
     async compare(before, after) {
       return jobDiff(await documentOf(before), await documentOf(after));
     },
-    keepMine() {
-      conflict.value = undefined;
-    },
+    keepMine: desk.endConflict,
     async takeTheirs() {
-      const found = conflict.value;
+      const found = desk.conflict.value;
       if (!found) return;
       await remove(found.copyId); // what was typed here can still be brought back from the list
       if (found.kind === "changed") await open(found.theirs.id);
     },
-    dismissNews() {
-      news.value = undefined;
-    },
+    dismissNews: () => desk.say(undefined),
     async putTrack(roadId, track) {
-      if (saver) await store.putTrack(saver.head().id, roadId, track);
+      const mine = desk.saver();
+      if (mine) await store.putTrack(mine.head().id, roadId, track);
     },
-    readTrack: async (roadId) => (saver ? store.readTrack(saver.head().id, roadId) : undefined),
+    async readTrack(roadId) {
+      const mine = desk.saver();
+      return mine && store.readTrack(mine.head().id, roadId);
+    },
     close() {
-      saver?.stop();
+      desk.saver()?.stop();
       for (const end of endings) end();
       store.close();
     },

@@ -3,7 +3,7 @@ import type { JobStore } from "./jobStore.ts";
 import { listKeys } from "./liftedLists.ts";
 import { newHead } from "./newHead.ts";
 import type { Surroundings } from "./surroundings.ts";
-import { fateOfWords } from "./wordsFate.ts";
+import { copyIdOf, fateOfWords } from "./wordsFate.ts";
 
 /** Where the browser cannot tell which pages are open, words this old are taken for those of a page that is gone. */
 const SURELY_GONE_ms = 60_000;
@@ -24,7 +24,7 @@ export interface Recovered {
 export async function recoverWords(
   store: JobStore,
   session: string,
-  world: Pick<Surroundings, "liveSessions" | "now_ms" | "newId">,
+  world: Pick<Surroundings, "liveSessions" | "now_ms">,
 ): Promise<Recovered[]> {
   const all = await store.lastWords();
   if (all.length === 0) return [];
@@ -33,37 +33,64 @@ export async function recoverWords(
     words.session !== session && (live ? !live.has(words.session) : world.now_ms() - words.at_ms > SURELY_GONE_ms);
   const recovered: Recovered[] = [];
   for (const words of all.filter(isGone)) {
-    const stored = await store.read(words.jobId);
-    const fate = fateOfWords(words, stored?.head);
-    if (fate === "apply" && stored) {
-      // Under the dead session's own name, so that the write itself takes the words away.
-      const { jobId: id, session: writer, step, drafts, commit, at_ms } = words;
-      const expected = stored.head.revision;
-      const answer = await store.write({
-        ...{ id, expected, session: writer, step, now_ms: at_ms, drafts },
-        ...(commit && { commit }),
-      });
-      if (answer.kind === "written") {
-        recovered.push({ id, title: answer.head.title, at_ms, isCopy: false });
-        continue;
-      }
-    }
-    if (fate !== "drop") {
-      const copy = copyOf(words, stored, session, world);
-      if (!copy) continue; // a list it needs is gone: the words stay where they are
-      await store.add(copy);
-      recovered.push({ id: copy.head.id, title: copy.head.title, at_ms: words.at_ms, isCopy: true });
-    }
-    await store.dropLastWords(words.jobId, words.session);
+    const found = await bringBack(store, words, session, world);
+    if (found) recovered.push(found);
   }
   return recovered;
 }
 
+/** Another page may be bringing back the same words: a write that came too late is decided once more. */
+const TRIES = 3;
+
+async function bringBack(
+  store: JobStore,
+  words: LastWords,
+  session: string,
+  world: Pick<Surroundings, "now_ms">,
+): Promise<Recovered | undefined> {
+  const { jobId: id, step, drafts, commit, at_ms } = words;
+  for (let i = 0; i < TRIES; i++) {
+    const stored = await store.read(id);
+    const fate = fateOfWords(words, stored?.head);
+    if (fate === "apply" && stored) {
+      // Under the dead session's own name, so that the write itself takes the words away.
+      const expected = stored.head.revision;
+      const write = { id, expected, session: words.session, step, now_ms: at_ms, drafts, ...(commit && { commit }) };
+      const answer = await store.write(write);
+      if (answer.kind === "written") return { id, title: answer.head.title, at_ms, isCopy: false };
+      continue;
+    }
+    let recovered: Recovered | undefined;
+    if (fate === "copy") {
+      const copyId = copyIdOf(id, words.session, step);
+      const copy = copyOf(copyId, words, stored, session, world);
+      if (!copy) return undefined; // a list it needs is gone: the words stay where they are
+      const isThere = async () => (await store.read(copyId, new Set())) !== undefined;
+      const isAdded = await store.add(copy).then(
+        () => true,
+        async (error: unknown) => {
+          // Another page, or an earlier try that was cut off, has added this very copy.
+          if (await isThere()) return false;
+          throw error;
+        },
+      );
+      if (isAdded) {
+        if (stored) await store.copyTracks(id, copyId);
+        recovered = { id: copyId, title: copy.head.title, at_ms, isCopy: true };
+      }
+    }
+    await store.dropLastWords(id, words.session);
+    return recovered;
+  }
+  return undefined; // other pages keep writing the job: the words stay for the next opening
+}
+
 function copyOf(
+  id: string,
   words: LastWords,
   stored: { readonly head: JobHead; readonly job: LiftedJob } | undefined,
   session: string,
-  world: Pick<Surroundings, "now_ms" | "newId">,
+  world: Pick<Surroundings, "now_ms">,
 ) {
   const base = words.commit ?? (stored && { job: stored.job, title: stored.head.title, line: stored.head.line });
   if (!base) return undefined;
@@ -71,7 +98,7 @@ function copyOf(
   const needed = listKeys(base.job.frame);
   if (![...needed].every((key) => lists.has(key))) return undefined;
   const head = newHead({
-    ...{ id: world.newId(), title: base.title, line: base.line, session, now_ms: world.now_ms() },
+    ...{ id, title: base.title, line: base.line, session, now_ms: world.now_ms() },
     reason: "brought back from a page that closed before it could save",
     note: "edits of a page that closed; the job itself was changed elsewhere",
   });

@@ -50,6 +50,8 @@ export interface Saver {
   dropDraft(path: string): void;
   /** Takes in a job with all its drafts as they stand, and finds out itself what of it is new. */
   put(job: Job, drafts: Drafts, reason: string): void;
+  /** Counts this session's edits; the present state is the one after this step. */
+  step(): number;
   /** Whether everything typed is stored. */
   isClean(): boolean;
   /** Saves what is unsaved now; comes back when it is stored or refused. */
@@ -74,6 +76,8 @@ export function jobSaver(
   store: JobStore,
   session: string,
   opened: Opened,
+  /** The session's count of edits, which goes on from job to job. */
+  steps: { last: number },
   world: Pick<Surroundings, "now_ms" | "later">,
   events: SaverEvents,
 ): Saver {
@@ -82,8 +86,8 @@ export function jobSaver(
   let lifted = liftLists(job, known);
   /** Lists the store holds for certain; last words carry only the others. */
   let storedLists: ReadonlySet<string> = isStored ? listKeys(lifted.frame) : new Set();
-  let step = 0;
-  let savedStep = isStored ? 0 : -1;
+  let step = steps.last;
+  let savedStep = isStored ? step : step - 1;
   /** The edits of the job that no write has carried; a job that is not stored yet must be carried whole. */
   let pending: PendingEdits | undefined = isStored ? undefined : noEdits(head);
   let isStopped = false;
@@ -123,7 +127,8 @@ export function jobSaver(
   };
 
   const edited = () => {
-    step += 1;
+    steps.last += 1;
+    step = steps.last;
     const now_ms = world.now_ms();
     firstUnsavedAt_ms ??= now_ms;
     speak();
@@ -249,6 +254,7 @@ export function jobSaver(
         edited();
       }
     },
+    step: () => step,
     isClean: () => savedStep >= step && !running,
     async flush() {
       await running;

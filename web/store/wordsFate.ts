@@ -15,3 +15,11 @@ export function fateOfWords(words: LastWords, head: JobHead | undefined): WordsF
   const isAlone = head.revision === words.base || head.writer === words.session;
   return isAlone && head.shelf !== "removed" ? "apply" : "copy";
 }
+
+/**
+ * The id of the copy that a session's edits up to `step` go into. The same edits give the same id, so that two pages that
+ * bring back the same words, or one that was cut off half-way, make one copy.
+ */
+export function copyIdOf(jobId: string, session: string, step: number): string {
+  return `${jobId}-${session}-${step}`;
+}

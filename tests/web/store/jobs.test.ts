@@ -86,6 +86,20 @@ describe("saving as typed", () => {
     expect(browser.shelves.jobs.get(id)?.drafts).toEqual({});
   });
 
+  it("brings back a word typed into a job that was opened a second time in one session", async () => {
+    const { browser, page, jobs } = await onePage();
+    const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
+    for (let load_kg = 151; load_kg < 160; load_kg++) jobs.commit(inventedJob("Saloon", load_kg), "load");
+    await browser.pass(2000);
+    await jobs.create(inventedJob("Other"), "the demo");
+    await jobs.open(id);
+    jobs.saveDraft("title", "Sal");
+    page.die();
+    const again = await openJobs(browser.page().world);
+    await again.open(id);
+    expect(again.current.value?.drafts).toEqual({ title: "Sal" });
+  });
+
   it("takes a job with all its drafts and stores what is new of it", async () => {
     const { browser, jobs } = await onePage();
     const job = inventedJob("Saloon", 150);
@@ -155,6 +169,30 @@ describe("a store that refuses", () => {
     await jobs.create(inventedJob(), "the demo");
     expect(jobs.status.value).toMatchObject({ kind: "refused", reason: "failed" });
     expect(JSON.parse((await jobs.exportFile()).text)).toEqual(inventedJob());
+  });
+
+  it("does not let the job be left with edits that it would lose, until they are in a file", async () => {
+    const how: { error?: Error; methods: string[] } = { methods: ["write", "putLastWords"] };
+    const { browser, jobs } = await onePage(refusing(how));
+    const other = await jobs.create(inventedJob("Other"), "the demo");
+    const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
+    how.error = new DOMException("no room", "QuotaExceededError");
+    jobs.commit(inventedJob("Saloon", 175), "load");
+    await browser.pass(500);
+    await expect(jobs.open(other)).rejects.toThrow("save this job as a file before you leave it");
+    await expect(jobs.create(inventedJob("Third"), "the demo")).rejects.toThrow("save this job as a file");
+    expect(jobs.current.value?.id).toBe(id);
+    await jobs.exportFile();
+    await jobs.open(other);
+    expect(jobs.current.value?.id).toBe(other);
+  });
+
+  it("leaves the job open when it refuses to delete it", async () => {
+    const how = { error: new StoreRefusal("failed", "no"), methods: ["amend"] };
+    const { jobs } = await onePage(refusing(how));
+    const id = await jobs.create(inventedJob(), "the demo");
+    await expect(jobs.remove(id)).rejects.toThrow(StoreRefusal);
+    expect(jobs.current.value?.id).toBe(id);
   });
 
   it.each(["frame", "drafts"] as const)("is found out when it stores another %s than it was given", async (what) => {
@@ -343,6 +381,35 @@ describe("two tabs on one job", () => {
     expect(again.recovered).toMatchObject([{ isCopy: true }]);
     expect(await again.open(again.recovered[0]!.id)).toEqual(inventedJob("Saloon", 300));
     expect(await again.open(id)).toEqual(inventedJob("Saloon", 175));
+  });
+});
+
+describe("two tabs that open at once after a third died", () => {
+  it("bring its words back once: into the job", async () => {
+    const { browser, page, jobs } = await onePage();
+    const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
+    jobs.commit(inventedJob("Saloon", 175), "never saved");
+    page.die();
+    const both = await Promise.all([openJobs(browser.page().world), openJobs(browser.page().world)]);
+    expect(both.flatMap(({ recovered }) => recovered)).toHaveLength(1);
+    expect(browser.shelves.jobs.size).toBe(1);
+    expect(browser.shelves.words.size).toBe(0);
+    expect(await both[0].open(id)).toEqual(inventedJob("Saloon", 175));
+  });
+
+  it("bring its words back once: into one copy", async () => {
+    const { browser, id, jobs, otherPage, other } = await twoPagesOnOneJob();
+    otherPage.sleep();
+    other.commit(inventedJob("Saloon", 300), "never saved");
+    otherPage.die();
+    jobs.commit(inventedJob("Saloon", 175), "moved on");
+    await browser.pass(2000);
+    const both = await Promise.all([openJobs(browser.page().world), openJobs(browser.page().world)]);
+    expect(both.flatMap(({ recovered }) => recovered)).toHaveLength(1);
+    expect(both.map(({ status }) => status.value.kind)).toEqual(["idle", "idle"]);
+    expect([...browser.shelves.jobs.keys()]).toHaveLength(2);
+    expect(browser.shelves.words.size).toBe(0);
+    expect(await jobs.open(id)).toEqual(inventedJob("Saloon", 175));
   });
 });
 

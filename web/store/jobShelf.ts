@@ -1,0 +1,82 @@
+import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
+import type { JobHead } from "./jobRecord.ts";
+import type { HeadChange, JobStore } from "./jobStore.ts";
+import type { Place } from "./saveStatus.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+/** Removed jobs can be brought back for this long, then they are erased when the page opens. */
+export const REMOVED_KEPT_days = 30;
+const DAY_ms = 86_400_000;
+
+/** The list of all jobs and the place they live in, kept as the store has them. */
+export interface JobShelf {
+  /** Last changed first. */
+  readonly list: ReadonlySignal<readonly JobHead[]>;
+  readonly place: ReadonlySignal<Place>;
+  /** Reads the list anew. */
+  refresh(): Promise<readonly JobHead[]>;
+  /** Takes in one head that is known to have changed. */
+  note(head: JobHead): void;
+  /** Changes a head in the store, the list and, by word to them, other pages. */
+  amend(id: string, change: HeadChange): Promise<void>;
+  setShelf(id: string, shelf: JobHead["shelf"]): Promise<void>;
+  /** Erases what was removed long ago. */
+  eraseOld(): Promise<void>;
+  /** Asks the browser, once, to keep the data. Some ask the person in turn, so this waits for a first edit. */
+  askToKeep(): void;
+}
+
+/** The shelf over `store`; `why` says why it is not a database, and `onHead` hears of every head that changed. */
+export function jobShelf(
+  store: JobStore,
+  world: Surroundings,
+  why: string | undefined,
+  onHead: (head: JobHead) => void,
+): JobShelf {
+  const list = signal<readonly JobHead[]>([]);
+  const place = signal<Place>({ kind: store.kind, unreadable: 0, ...(why !== undefined && { why }) });
+  let hasAsked = false;
+
+  const shelf: JobShelf = {
+    list,
+    place,
+    async refresh() {
+      const { heads, unreadable } = await store.list();
+      const room = await world.room();
+      batch(() => {
+        list.value = newestFirst(heads);
+        place.value = { ...place.value, ...room, unreadable };
+      });
+      return list.value;
+    },
+    note(head) {
+      list.value = newestFirst([head, ...list.value.filter(({ id }) => id !== head.id)]);
+      onHead(head);
+    },
+    async amend(id, change) {
+      const head = await store.amend(id, change);
+      if (head) shelf.note(head);
+      world.tell({ kind: "list" });
+    },
+    setShelf: (id, to) => shelf.amend(id, { shelf: to, removedAt_ms: to === "removed" ? world.now_ms() : undefined }),
+    async eraseOld() {
+      const now_ms = world.now_ms();
+      for (const { id, shelf: on, removedAt_ms = now_ms } of await shelf.refresh()) {
+        if (on === "removed" && now_ms - removedAt_ms > REMOVED_KEPT_days * DAY_ms) await store.erase(id);
+      }
+      await shelf.refresh();
+    },
+    askToKeep() {
+      if (hasAsked || store.kind === "memory") return;
+      hasAsked = true;
+      void world.askToKeep().then((isKept) => {
+        if (isKept !== undefined) place.value = { ...place.value, isKept };
+      });
+    },
+  };
+  return shelf;
+}
+
+function newestFirst(heads: readonly JobHead[]): readonly JobHead[] {
+  return [...heads].sort((a, b) => b.changedAt_ms - a.changedAt_ms);
+}

@@ -1,0 +1,89 @@
+import { type ReadonlySignal, signal } from "@preact/signals-core";
+import { jobText } from "../../shared/job/jobText.ts";
+import { jobFileName } from "./jobFileName.ts";
+import type { JobShelf } from "./jobShelf.ts";
+import type { JobStore } from "./jobStore.ts";
+import type { Saver } from "./saver.ts";
+import type { Surroundings } from "./surroundings.ts";
+import { type FileHandle, isFileHandle, type TieState, writeTiedFile } from "./tiedFile.ts";
+
+/** A tied file is written this long after the database was, so that a word makes one writing and not ten. */
+const PAUSE_BEFORE_FILE_ms = 2000;
+
+/** Keeps the file on disk that the open job is tied to up with it. */
+export interface TieKeeper {
+  readonly tie: ReadonlySignal<TieState>;
+  /** Takes up the tie that was stored with a job, if there is one. */
+  resume(saver: Saver): Promise<void>;
+  /** The job is no longer the open one; its tie stays stored. */
+  rest(): void;
+  /** The job was saved: the file follows after a pause, or at once where the page is about to go. */
+  follow(isLeaving: boolean): void;
+  choose(saver: Saver): Promise<void>;
+  letGo(): Promise<void>;
+  allow(): Promise<void>;
+  overwrite(): Promise<void>;
+}
+
+export function tieKeeper(store: JobStore, world: Surroundings, shelf: JobShelf): TieKeeper {
+  const tie = signal<TieState>({ kind: "none" });
+  let tied: { readonly saver: Saver; readonly handle: FileHandle } | undefined;
+  let cancel: (() => void) | undefined;
+
+  const write = async (isForced: boolean): Promise<void> => {
+    cancel?.();
+    const mine = tied;
+    if (!mine) return;
+    const { saver, handle } = mine;
+    const head = saver.head();
+    const outcome = await writeTiedFile(handle, head, jobText(saver.mine().job), world.now_ms(), isForced);
+    if (tied !== mine) return;
+    tie.value = outcome.state;
+    // Where the database refuses to remember the copy, its own status says so already.
+    if (outcome.copy) await shelf.amend(head.id, { file: outcome.copy }).catch(() => {});
+  };
+
+  const rest = () => {
+    cancel?.();
+    tied = undefined;
+    tie.value = { kind: "none" };
+  };
+
+  return {
+    tie,
+    rest,
+    async resume(saver) {
+      rest();
+      const handle = await store.readHandle(saver.head().id);
+      if (!isFileHandle(handle)) return;
+      const permission = await handle.queryPermission?.({ mode: "readwrite" });
+      const isAllowed = permission === undefined || permission === "granted";
+      tied = { saver, handle };
+      tie.value = { kind: isAllowed ? "tied" : "asks", name: handle.name };
+    },
+    follow(isLeaving) {
+      if (!tied) return;
+      cancel?.();
+      cancel = world.later(isLeaving ? 0 : PAUSE_BEFORE_FILE_ms, () => void write(false));
+    },
+    async choose(saver) {
+      const name = jobFileName(saver.mine().job.title, new Date(world.now_ms()));
+      const handle = await world.chooseFile?.(name);
+      if (!handle) return;
+      await saver.flush();
+      await store.putHandle(saver.head().id, handle);
+      tied = { saver, handle };
+      await write(true);
+    },
+    async letGo() {
+      const id = tied?.saver.head().id;
+      rest();
+      if (id !== undefined) await store.dropHandle(id);
+    },
+    async allow() {
+      const permission = await tied?.handle.requestPermission?.({ mode: "readwrite" });
+      if (permission === "granted") await write(false);
+    },
+    overwrite: () => write(true),
+  };
+}
