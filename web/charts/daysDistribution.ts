@@ -98,12 +98,12 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
   });
   const within_m = (range_m: number) => input.days_m.filter((day_m) => day_m <= range_m).length;
   const alt =
-    `Distances of ${days.length} days: the usual day is ${threeFigures(shown(input.usual_m))} ${sign}, the longest ` +
+    `Distances of ${counted(days.length)}: the usual day is ${threeFigures(shown(input.usual_m))} ${sign}, the longest ` +
     `${threeFigures(shown(input.longest_m))} ${sign}. ` +
     input.packs
       .map(
         (pack) =>
-          `${pack.name} reaches ${threeFigures(shown(pack.range_m))} ${sign}, which covers ${within_m(pack.range_m)} of ${days.length} days.`,
+          `${pack.name} reaches ${threeFigures(shown(pack.range_m))} ${sign}, which covers ${within_m(pack.range_m)} of ${counted(days.length)}.`,
       )
       .join(" ");
   nameFigure(svg, alt);
@@ -132,4 +132,8 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
       };
     },
   };
+}
+
+function counted(days: number): string {
+  return days === 1 ? "1 day" : `${days} days`;
 }

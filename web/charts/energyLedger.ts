@@ -124,8 +124,8 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
       });
     }
     const total = `${threeFigures(totals[i] ?? 0)} ${unit.sign}`;
-    const [name = ""] = wrapped(packs[i]?.name ?? "", right - LEFT_PX - textWidth_px(total, FONT_PX) - 20, FONT_PX, 1);
-    writeWords(svg, { x: LEFT_PX, y: y + BAR_PX + 11, lines: [`${name}: ${total}`], isHaloed: true });
+    const [name = ""] = wrapped(packs[i]?.name ?? "", right - x(0) - textWidth_px(total, FONT_PX) - 20, FONT_PX, 1);
+    writeWords(svg, { x: x(0) + 4, y: y + BAR_PX + 11, lines: [`${name}: ${total}`], isHaloed: true });
   });
 
   const alt = `Energy from the cells in ${unit.sign}. ${packs.map((pack, i) => sentence(pack.name, totals[i] ?? 0, bars[i] ?? [])).join(" ")}`;

@@ -71,3 +71,11 @@ export function positionAlong(frame: Frame, quantity: PositionQuantity, perShown
 export function within({ first, last }: Position, at: number): number {
   return Math.min(last, Math.max(first, at));
 }
+
+/** Value whose pixel this is, also beyond the frame. */
+export function valueAtPixel(frame: Frame, direction: "x" | "y", pixel: number): number {
+  const [from, to] = frame[direction];
+  const pixelOf = direction === "x" ? xPixel : yPixel;
+  const start = pixelOf(frame, from);
+  return from + ((pixel - start) / (pixelOf(frame, to) - start)) * (to - from);
+}

@@ -71,6 +71,6 @@ export function namedLines(drawing: Drawing, input: NamedLinesInput): { svg: SVG
     if (!end) return [];
     return [{ lines: names[i] ?? [], x: xPixel(frame, end.x), y: yPixel(frame, end.y), colour: style.colour }];
   });
-  endLabels(svg, labels, frame.right + 22, frame.top - 20, bottom + 12);
+  endLabels(svg, labels, frame.right + 22, frame.top - 20, bottom + 16);
   return { svg, frame };
 }

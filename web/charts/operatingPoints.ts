@@ -7,15 +7,14 @@ import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { contourLabels } from "./contourLabels.ts";
 import { domain } from "./domain.ts";
-import { FONT_PX, LINE_PX } from "./drawPlot.ts";
 import { type FigureUnits, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { contourFill } from "./inks.ts";
+import { lineKey } from "./lineKey.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { packStyle } from "./packStyle.ts";
 import { regularGrid } from "./regularGrid.ts";
-import { spread } from "./spread.ts";
-import { textWidth_px, wrapped } from "./textWidth.ts";
+import { textWidth_px } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
 import { type TimedPoint, timeByPoint } from "./timeByPoint.ts";
 import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
@@ -34,6 +33,9 @@ export interface OperatingPointsInput {
 const LOSSES_W = [50, 100, 200, 500, 1000, 2000, 3000, 5000, 7500, 10_000, 15_000, 20_000, 30_000, 50_000];
 const EFFICIENCIES_percent = [70, 80, 85, 90, 92, 94, 96];
 const LEFT_PX = 52;
+// Below the label of the vertical scale, which Plot puts at the very top.
+const KEY_TOP_PX = 20;
+const limitDashes = ["6 3", "2 3", "10 3 2 3", "1 4"];
 
 /**
  * Where the motor works: its speed and torque over a run, the area of each dot in proportion to the time spent there, over
@@ -53,10 +55,23 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   const [low_Nm = 0, high_Nm = 0] = extent([...driving, ...overrun, ...points], (each) => each.torque_Nm);
   const yDomain = domain(inTorque(low_Nm), inTorque(high_Nm) * 1.06, true);
   const most_rpm = Math.max(map.maxSpeed_rpm, max([...driving, ...points], (each) => each.speed_rpm) ?? 0) || 1;
-  const height = Math.round(Math.min(460, Math.max(330, drawing.width_px * 0.6)));
   const right = drawing.width_px - 18;
-  const bottom = height - BELOW_PX;
-  const frame: Frame = { left: LEFT_PX, right, top: gear ? 78 : 34, bottom, height, x: [0, most_rpm], y: yDomain };
+  const limits = told(map.limits).map((limit, i) => ({
+    ...limit,
+    style: { stroke: heed, strokeWidth: 1.4, strokeDasharray: limitDashes[i % limitDashes.length] as string },
+  }));
+  const key = lineKey(
+    [{ name: "envelope", points: driving, style: { stroke: ink, strokeWidth: 1.8 } }, ...limits].map((each) => ({
+      words: `${sayTorque(peakOf(each.points).torque_Nm)} ${each.name}`,
+      style: each.style,
+    })),
+    6,
+    drawing.width_px - 12,
+  );
+  const top = KEY_TOP_PX + key.height_px + (gear ? 50 : 12);
+  const bottom = top + Math.round(Math.min(400, Math.max(270, drawing.width_px * 0.5)));
+  const height = bottom + BELOW_PX;
+  const frame: Frame = { left: LEFT_PX, right, top, bottom, height, x: [0, most_rpm], y: yDomain };
 
   const isLoss = input.contours === "loss";
   const values = isLoss ? map.loss_W : map.efficiency_frac.map((value) => value * 100);
@@ -93,9 +108,8 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
       ruleY([0], { stroke: ink }),
       line(driving, { ...outline, stroke: ink, strokeWidth: 1.8 }),
       line(overrun, { ...outline, stroke: ink, strokeWidth: 1.8 }),
-      map.limits.map((limit) =>
-        line(limit.points, { ...outline, stroke: heed, strokeWidth: 1.4, strokeDasharray: "6 3" }),
-      ),
+      limits.map(({ points: each, style }) => line(each, { ...outline, ...style })),
+      key.marks(frame, KEY_TOP_PX),
       dot(points, {
         ...outline,
         r: (point: TimedPoint) => 1 + most_px * Math.sqrt(point.time_s / most_s),
@@ -128,25 +142,12 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
       isHaloed: true,
     });
   }
-  const lines = [{ name: "envelope", points: driving }, ...map.limits];
-  const peaks = lines.map((each) => torquePixel(peakOf(each.points).torque_Nm) - 9);
-  const heights = spread(
-    peaks,
-    peaks.map(() => LINE_PX),
-    frame.top - 4,
-    frame.bottom,
-  );
-  lines.forEach((each, i) => {
-    const says = `${each.name} ${sayTorque(peakOf(each.points).torque_Nm)}`;
-    const [words = ""] = wrapped(says, right - LEFT_PX - 12, FONT_PX, 1);
-    const fill = i === 0 ? ink : heed;
-    writeWords(svg, { x: LEFT_PX + 6, y: heights[i] ?? 0, lines: [words], fill, isHaloed: true });
-  });
-  const key = `lines: ${isLoss ? "loss" : "efficiency"}; largest dot: ${threeFigures(most_s)} s`;
+  key.writeNames(svg, KEY_TOP_PX);
+  const ground = `lines: ${isLoss ? "loss" : "efficiency"}; largest dot: ${threeFigures(most_s)} s`;
   writeWords(svg, {
     x: right - 6,
     y: bottom - 12,
-    lines: [key],
+    lines: [ground],
     anchor: "end",
     fill: inkSoft,
     isItalic: true,
@@ -217,6 +218,24 @@ function roadSpeedAxis(
     tickSize: 4,
     tickFormat: (rpm: number) => threeFigures(shown(rpm)),
   });
+}
+
+/** Limits that allow the same torque throughout are one line, told by both names. */
+function told(limits: MotorSurface["limits"]): { name: string; points: TorqueLine }[] {
+  const lines: { name: string; points: TorqueLine }[] = [];
+  for (const { name, points } of limits) {
+    const same = lines.find(
+      (line) =>
+        line.points.length === points.length &&
+        points.every((point, i) => {
+          const other = line.points[i];
+          return other?.speed_rpm === point.speed_rpm && Math.abs(other.torque_Nm - point.torque_Nm) < 0.05;
+        }),
+    );
+    if (same) same.name += ` or ${name}`;
+    else lines.push({ name, points });
+  }
+  return lines;
 }
 
 function sayLoss(loss_W: number): string {

@@ -88,7 +88,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
       colour: packStyle(pack.index).colour,
     };
   });
-  endLabels(svg, labels, frame.right + 22, frame.top - 24, frame.height - 4);
+  endLabels(svg, labels, frame.right + 22, frame.top - 26, frame.bottom + 18);
 
   const position = positionAlong(frame, axis.quantity, axis.perShown);
   const valueAt = (pack: DrawnPack, column: ArrayLike<number>, at: number): string => {

@@ -1,25 +1,13 @@
 import { drawBox, writeWords } from "./annotate.ts";
 import { FONT_PX } from "./drawPlot.ts";
+import { inRows, ROW_PX } from "./inRows.ts";
 import type { SteppedRamp } from "./steppedRamp.ts";
 import { textWidth_px } from "./textWidth.ts";
 
-const ROW_PX = 18;
-
-/** Places of a key's entries, broken into rows of `room_px`. */
+/** Places of a key's entries, after its title. */
 function layOut(key: SteppedRamp, title: string, room_px: number) {
-  let x = textWidth_px(title, FONT_PX) + 12;
-  let row = 0;
-  const places = key.steps.map(({ words }) => {
-    const width = textWidth_px(words, FONT_PX) + 30;
-    if (x + width > room_px && x > 0) {
-      x = 0;
-      row++;
-    }
-    const place = { x, row };
-    x += width;
-    return place;
-  });
-  return { places, rows: row + 1 };
+  const widths = key.steps.map(({ words }) => textWidth_px(words, FONT_PX) + 30);
+  return inRows(widths, room_px, textWidth_px(title, FONT_PX) + 12);
 }
 
 /** Height that `drawRampKey` takes. */

@@ -57,7 +57,7 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const along = baseOf(pack);
     const rows = thin(along, column, column.length, wide_px);
     const place = { x: (row: number) => axis.shown(along[row] as number) };
-    const { colour, dash } = packStyle(pack.index);
+    const { colour } = packStyle(pack.index);
     const floor = y[0] <= 0 && y[1] >= 0 ? 0 : y[0];
     const noWords = isLast ? {} : { tickFormat: () => "" };
     const svg = drawFrame(drawing, frame, [
@@ -69,8 +69,8 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
         ...place,
         y: (row: number) => column[row],
         stroke: colour,
+        // Whole, whatever the pack's dash: each strip bears its name, and dashes break up a spiky line.
         strokeWidth: 1.5,
-        ...(dash ? { strokeDasharray: dash } : {}),
       }),
     ]);
     writeWords(svg, {

@@ -1,10 +1,9 @@
 import { describe, expect, it } from "vitest";
 import type { Chart } from "../../../web/charts/chart.ts";
-import { FONT_PX } from "../../../web/charts/drawPlot.ts";
 import { MILES } from "../../../web/charts/figureUnits.ts";
-import { textWidth_px } from "../../../web/charts/textWidth.ts";
 import { drawing } from "../../support/drawing.ts";
 import { figures } from "../../support/inventedFigures.ts";
+import { overlapsOf, wordsOf } from "../../support/wordsOf.ts";
 
 const cases = Object.entries(figures);
 const widths = [320, 340, 720, 1200];
@@ -38,6 +37,12 @@ describe.each(cases)("%s", (_, draw) => {
     expect(words.length).toBeGreaterThan(5);
     const outside = words.filter(({ from, to }) => from < -1 || to > width + 1);
     expect(outside).toEqual([]);
+  });
+
+  it.each(widths)("lays no name upon another, at %i px", (width) => {
+    const names = wordsOf(draw(drawing(width)).svg).filter((word) => word.isName);
+    expect(names.length).toBeGreaterThan(0);
+    expect(overlapsOf(names)).toEqual([]);
   });
 
   it("tells its data in a table of full rows with a unit in each heading that needs one", () => {
@@ -87,35 +92,3 @@ describe.each(cases)("%s", (_, draw) => {
     expect(told).not.toMatch(/\bkm|Wh\/km|\bNm\b/);
   });
 });
-
-/** Every piece of text with the pixels that it takes, groups' shifts and nested drawings counted in. */
-function wordsOf(svg: SVGSVGElement): { text: string; from: number; to: number }[] {
-  return [...svg.querySelectorAll("text")].flatMap((text) => {
-    const size_px = Number(inherited(text, "font-size") ?? FONT_PX);
-    const anchor = inherited(text, "text-anchor") ?? "start";
-    const spans = [...text.querySelectorAll("tspan")];
-    return (spans.length > 0 ? spans : [text]).map((part) => {
-      const x = Number(part.getAttribute("x") ?? 0) + shift(text);
-      // The table of widths adds five in a hundred; what it adds is no reason to fail.
-      const width = textWidth_px(part.textContent ?? "", size_px) / 1.05;
-      const from = anchor === "end" ? x - width : anchor === "middle" ? x - width / 2 : x;
-      return { text: part.textContent ?? "", from, to: from + width };
-    });
-  });
-}
-
-function inherited(element: Element, name: string): string | null {
-  for (let at: Element | null = element; at; at = at.parentElement) {
-    const value = at.getAttribute(name);
-    if (value) return value;
-  }
-  return null;
-}
-
-function shift(element: Element): number {
-  let total = 0;
-  for (let at: Element | null = element; at; at = at.parentElement) {
-    total += Number(/translate\((-?[\d.]+)/.exec(at.getAttribute("transform") ?? "")?.[1] ?? 0);
-  }
-  return total;
-}
