@@ -1,5 +1,12 @@
-/** The nearest of `known` to a mistyped `word` by edit distance, or nothing where all are far off. */
+const leastBeginning = 3; // letters; shorter ones begin too many words
+
+/**
+ * What a mistyped `word` most likely means: the first of `known` that begins with it (`wltc-class-3` lies as near to class 1 as to
+ * class 3b), else the nearest by edit distance, or nothing where all are far off.
+ */
 export function nearest(word: string, known: readonly string[]): string | undefined {
+  const begun = known.find((candidate) => candidate.toLowerCase().startsWith(word.toLowerCase()));
+  if (begun !== undefined && word.length >= leastBeginning) return begun;
   let best: string | undefined;
   let bestDistance = Math.max(2, Math.floor(word.length / 2)) + 1;
   for (const candidate of known) {

@@ -65,6 +65,8 @@ function explained(path: string, error: unknown, done: "read" | "written"): unkn
     case "EISDIR":
       return inputError("file-folder", path, "found a folder, a file is wanted");
     case "EEXIST":
+      if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
+        return inputError("file-folder", path, "found a folder, a file is wanted");
       return inputError(
         "file-exists",
         path,

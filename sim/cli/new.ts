@@ -17,6 +17,8 @@ export const newJob: Command = {
   },
   run(args, print, warn) {
     if (hasOption(args, "list")) {
+      if (textOption(args, "from") !== undefined)
+        throw inputError("option-beside", "--from", "found it beside --list, which writes nothing");
       if (args.positionals.length > 0)
         throw inputError("argument-extra", args.positionals[0], "found a file beside --list, which writes none");
       print(

@@ -94,10 +94,8 @@ export function findCycle(id: string): { readonly cycle: StandardCycle; readonly
   throw inputError("cycle-unknown", id, `found no phase of this name; ${hint}`);
 }
 
-/** A short id is taken for the beginning of one first: `wltc-class-3` lies as near to class 1 as to class 3b. */
 function advice(typed: string, ids: readonly string[], listed: readonly string[]): string {
-  const begun = typed === "" ? undefined : ids.find((one) => one.startsWith(typed.toLowerCase()));
-  const near = begun ?? nearest(typed, ids);
+  const near = nearest(typed, ids);
   return near ? `did you mean ${near}` : `known are ${listed.join(", ")}`;
 }
 

@@ -4,22 +4,9 @@ import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
 import { readJob, readJobText } from "../../../shared/job/readJob.ts";
 import { InputError, type Problem } from "../../../shared/problems.ts";
+import { changedDemo } from "../../support/changedDemo.ts";
 
 const old = join(import.meta.dirname, "../../fixtures/documents");
-const tuner: unknown = JSON.parse(readFileSync(join(old, "version-1-piano-tuner.bellhousing.json"), "utf8"));
-
-/** The piano tuner's document with values put at paths; `undefined` takes one out. */
-function changed(changes: Readonly<Record<string, unknown>>): Record<string, unknown> {
-  const document = structuredClone(tuner) as Record<string, unknown>;
-  for (const [path, value] of Object.entries(changes)) {
-    const keys = path.split(".");
-    const last = keys.pop() ?? "";
-    const group = keys.reduce<Record<string, unknown>>((at, key) => at[key] as Record<string, unknown>, document);
-    if (value === undefined) delete group[last];
-    else group[last] = value;
-  }
-  return document;
-}
 
 function problemsIn(read: () => unknown): readonly Problem[] {
   try {
@@ -33,7 +20,7 @@ function problemsIn(read: () => unknown): readonly Problem[] {
 
 /** Each fault as the command line prints it. */
 function said(changes: Readonly<Record<string, unknown>>): string[] {
-  return problemsIn(() => readJob(changed(changes))).map(({ where, message }) => `${where}: ${message}`);
+  return problemsIn(() => readJob(changedDemo(changes))).map(({ where, message }) => `${where}: ${message}`);
 }
 
 describe("one fault, with its path, what was found and what is allowed", () => {
@@ -120,7 +107,7 @@ describe("a recorded road", () => {
   it("with a thousand wrong entries lists a hundred and counts the rest", () => {
     const time_s = Array.from({ length: 1000 }, (_, i) => i);
     const problems = problemsIn(() =>
-      readJob(changed({ "roads.0": { ...road, time_s, speed_kmh: time_s.map(() => 900) } }), "job.json"),
+      readJob(changedDemo({ "roads.0": { ...road, time_s, speed_kmh: time_s.map(() => 900) } }), "job.json"),
     );
     expect(problems).toHaveLength(101);
     expect(problems.at(-1)).toEqual({
@@ -135,7 +122,7 @@ describe("several faults", () => {
   it("in different groups and between values are all said in one go", () => {
     const problems = problemsIn(() =>
       readJob(
-        changed({
+        changedDemo({
           usualDay_km: "far",
           "vehicle.load_kg": -1,
           "vehicle.removed_kg": 2000,
@@ -207,17 +194,17 @@ describe("what is no job of this program", () => {
     [{ format: "recipe" }, 'found "recipe" as its format, "bellhousing-job" wanted'],
     [{ format: undefined }, 'found nothing as its format, "bellhousing-job" wanted'],
   ])("%j", (changes, message) => {
-    const problems = problemsIn(() => readJob(changed(changes as Record<string, unknown>), "shop.json"));
+    const problems = problemsIn(() => readJob(changedDemo(changes as Record<string, unknown>), "shop.json"));
     expect(problems.map(({ where, message }) => ({ where, message }))).toEqual([{ where: "shop.json", message }]);
   });
 
   it("of a newer version is not looked into any further", () => {
-    const problems = problemsIn(() => readJob(changed({ version: 2, vehicle: null, wings: 2 })));
+    const problems = problemsIn(() => readJob(changedDemo({ version: 2, vehicle: null, wings: 2 })));
     expect(problems.map(({ code }) => code)).toEqual(["newerVersion"]);
   });
 
   it.each([[0], [1.5], ["1"], [undefined]])("with version %j is refused", (version) => {
-    expect(problemsIn(() => readJob(changed({ version }))).map(({ where }) => where)).toEqual(["version"]);
+    expect(problemsIn(() => readJob(changedDemo({ version }))).map(({ where }) => where)).toEqual(["version"]);
   });
 
   it.each([[[]], [null], [5], ["job"]])("%j is refused", (json) => {
@@ -236,7 +223,7 @@ describe("what is no job of this program", () => {
   });
 
   it("has a slip in its JSON: the line is said", () => {
-    const lines = JSON.stringify(tuner, null, 2).split("\n");
+    const lines = JSON.stringify(changedDemo({}), null, 2).split("\n");
     lines[20] = lines[20]?.replace(",", "") ?? "";
     const places = [text(lines.join("\n")), text(lines.slice(0, 10).join("\n"))].map(([problem]) => problem?.where);
     // The missing comma is noticed at the next word, one line on; a torn file ends at its last line.
@@ -256,7 +243,7 @@ describe("a job that was read", () => {
   );
 
   it("may begin with a byte order mark, as some editors write it", () => {
-    expect(readJobText(`\uFEFF${JSON.stringify(tuner)}`, "mark.json")).toEqual(readJob(tuner));
+    expect(readJobText(`\uFEFF${JSON.stringify(changedDemo({}))}`, "mark.json")).toEqual(readJob(changedDemo({})));
   });
 });
 

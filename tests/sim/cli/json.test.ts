@@ -12,3 +12,8 @@ it("leaves words, whole numbers, true and nothing as they are", () => {
     '{"a":"0.30000000000000004","b":123456789,"c":true,"d":null}',
   );
 });
+
+it("refuses a number that is none instead of making it nothing", () => {
+  expect(() => jsonText({ range_km: Number.NaN })).toThrow("range_km came out as NaN");
+  expect(() => jsonText([Number.POSITIVE_INFINITY])).toThrow("Infinity");
+});

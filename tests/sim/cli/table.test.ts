@@ -14,3 +14,8 @@ it("aligns words to the left and numbers to the right, two spaces apart, and end
 it("is its headings alone where there is no row", () => {
   expect(textTable([{ heading: "a" }, { heading: "b" }], [])).toBe("a  b");
 });
+
+it("puts a heading of several lines above its column", () => {
+  const table = textTable([{ heading: "\npack" }, { heading: "range\n(km)", isNumber: true }], [["small", "70.1"]]);
+  expect(table).toBe("       range\npack    (km)\nsmall   70.1");
+});
