@@ -47,6 +47,8 @@ export const fieldList: Readonly<Record<string, Field>> = {
     help: "Kept apart from the usual day, so that one trip a year does not size the pack.",
   }),
 
+  "notes.*.text": { type: "text", label: "Note" },
+
   "vehicle.name": { type: "line", label: "The car" },
   "vehicle.arriving_kg": quantity("mass", "Kerb weight as it arrives", {
     help: "Ready to drive, nobody aboard. Weighed is best: handbooks are often light.",

@@ -1,6 +1,6 @@
 import { effect } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
-import type { CurrentJob } from "../store/jobs.ts";
+import type { CurrentJob } from "../store/openJob.ts";
 import type { Desk } from "./desk.ts";
 import { reenter } from "./reenter.ts";
 

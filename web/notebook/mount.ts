@@ -11,6 +11,8 @@ import { figureUnitsOf } from "./figureUnitsOf.ts";
 import { figureView } from "./figureView.ts";
 import type { Graph, Reading } from "./graph.ts";
 import { mastheadView } from "./mastheadView.ts";
+import { noteView } from "./noteView.ts";
+import { reasonsView } from "./reasonsView.ts";
 import type { AnySection, Worked } from "./section.ts";
 import { failureView, findingView, type Places, placesOf, sectionFrame } from "./sectionView.ts";
 import { showJobs } from "./showJobs.ts";
@@ -78,6 +80,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
     const firstNumber = computed(() => 1 + figureCounts.slice(0, i).reduce((sum, count) => sum + count.value, 0));
     if (section.given) fillGiven(section, places, paper);
+    fillBelow(section, places, paper);
     const drawn = { turns, width_px, paper, firstNumber, count: figureCounts[i], common, attempt };
     fillWorked(section, readings[i], places, drawn);
   });
@@ -100,6 +103,17 @@ function shortAnswer(sections: readonly AnySection[], readings: readonly Readonl
 function fillGiven(section: AnySection, places: Places, paper: Paper): void {
   effect(() => {
     render(section.given?.(createForm(paper)) ?? nothing, places.given);
+  });
+}
+
+function fillBelow(section: AnySection, places: Places, paper: Paper): void {
+  const { desk, view } = paper;
+  effect(() => {
+    render(reasonsView(section.explains ?? [], desk.job.value, view.units.value), places.reasons);
+  });
+  effect(() => {
+    render(noteView(section, paper), places.note);
+    places.whole.toggleAttribute("data-not-for-client", desk.job.value.hiddenSections.includes(section.name));
   });
 }
 

@@ -39,6 +39,8 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
   readonly inShort?: (result: Result) => string;
   /** What in the result needs somebody's attention, a sentence each. */
   readonly attention?: (result: Result) => readonly string[];
+  /** Keys of the results whose formula, inputs and source can be opened. */
+  readonly explains?: readonly string[];
   /** Where the work can hurt someone. */
   readonly caution?: string;
 }

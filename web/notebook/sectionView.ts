@@ -7,6 +7,8 @@ export interface Places {
   readonly given: HTMLElement;
   readonly worked: HTMLElement;
   readonly finding: HTMLElement;
+  readonly reasons: HTMLElement;
+  readonly note: HTMLElement;
 }
 
 /** The frame of a section: heading, question, and empty places for given, worked and finding. */
@@ -18,14 +20,23 @@ export function sectionFrame(section: AnySection): TemplateResult {
     <h2 id="${id}-title">${section.title}</h2>
     <p class="question">${section.question}</p>
     ${section.given ? part("given", "Given") : nothing} ${part("worked", "Worked")} ${part("finding", "Finding")}
+    <div class="below" data-place="reasons"></div>
     ${section.caution ? html`<p class="caution"><strong>Take care.</strong> ${section.caution}</p>` : nothing}
+    <div class="below" data-place="note"></div>
   </section>`;
 }
 
 /** The places of a frame that stands in the page. */
 export function placesOf(whole: HTMLElement): Places {
   const place = (name: string) => whole.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? whole;
-  return { whole, given: place("given"), worked: place("worked"), finding: place("finding") };
+  return {
+    whole,
+    given: place("given"),
+    worked: place("worked"),
+    finding: place("finding"),
+    reasons: place("reasons"),
+    note: place("note"),
+  };
 }
 
 /** What a section found, or why it could not be worked. */

@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import type { DriveReport, MotorSurface, SteadyRow, Trace } from "../../sim/index.ts";
+import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
@@ -26,6 +26,8 @@ export interface Values {
   /** Steady speeds, pack by pack. */
   readonly steady: readonly (readonly SteadyRow[])[];
   readonly motorSurface: MotorSurface;
+  /** Values that nobody measured, by what they do to the range of the pack in view. */
+  readonly unknowns: readonly Unknown[];
 }
 
 /** What the person looks at; not part of the job. */
@@ -48,6 +50,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     usualDay_km: whole.usualDay_km,
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
   }));
+  const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), origins: doubtsOf(whole) }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -65,6 +68,12 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     },
     { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
     { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
+    { name: "doubts", inputs: ["job"], compute: (values: Values) => sameDoubts(values.job) },
+    {
+      name: "unknowns",
+      inputs: ["doubts", "packIndex", "road"],
+      ask: (values: Values & { doubts: Job }) => simulation.unknowns(values.doubts, values.packIndex, values.road),
+    },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
       name: "road",
@@ -92,6 +101,16 @@ function machineOf(job: Job): Job {
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = { title: "job", use: "", notes: [], hiddenSections: [], origins: {} };
   return { ...others, ...nothing, usualDay_km: 1, roads };
+}
+
+/** Origins of what moves the car and was not measured, without the words around them. */
+function doubtsOf({ origins }: Job): Job["origins"] {
+  const doubts: Record<string, Job["origins"][string]> = {};
+  for (const [path, { from, plusMinus_frac }] of Object.entries(origins)) {
+    if (/^(usualDay|longestDay|engine)/.test(path) || from === "measured" || from === "handbook") continue;
+    doubts[path] = { from, ...(plusMinus_frac !== undefined && { plusMinus_frac }) };
+  }
+  return doubts;
 }
 
 /** `work` with every part of its answer that came out the same being the same object as the last time. */

@@ -8,6 +8,7 @@ export default defineSection({
   name: "energyPerKm",
   title: "Energy",
   question: "How much energy does a kilometre take, and where does it go?",
+  explains: ["battery_Whpkm", "wheelPositive_Whpkm", "wall_Whpkm", "regen_Wh"],
   inputs: ["runs", "units"],
   compute: ({ runs, units }) => {
     const say = (use_Whpkm: number) => writeQuantity("energyUse", use_Whpkm, units);

@@ -8,6 +8,7 @@ import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";
 import theJob from "./theJob.ts";
 import theRoad from "./theRoad.ts";
+import whatIsOpen from "./whatIsOpen.ts";
 import whichIsEnough from "./whichIsEnough.ts";
 
 /** The sections of the notebook, in the order of the job. */
@@ -21,5 +22,6 @@ export const sections: readonly AnySection[] = [
   energyPerKm,
   operatingPoints,
   stateOfCharge,
+  whatIsOpen,
   whichIsEnough,
 ];

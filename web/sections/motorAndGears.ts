@@ -74,6 +74,7 @@ export default defineSection({
     `;
   },
   fields: ["driveline", "motor", "controller"],
+  explains: ["gearSpeed_kmh"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {
     const { gears, finalDrive_ratio, shifting, transferBox } = job.driveline;

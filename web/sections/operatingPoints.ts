@@ -9,6 +9,7 @@ export default defineSection({
   title: "Operating points",
   question: "Where in its range does the motor work on this road, and what does that cost?",
   given: (form) => form.fields(packChoice(form, "view-pack-points")),
+  explains: ["peakBattery_A"],
   inputs: ["runs", "motorSurface", "packIndex", "units"],
   compute: ({ runs, motorSurface, packIndex, units }) => {
     const run = runs.candidates[packIndex] ?? runs.candidates[0];

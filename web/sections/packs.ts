@@ -28,6 +28,7 @@ export default defineSection({
     ${form.fold("The charger", form.fields("charger.name", "charger.efficiency_frac", "charger.max_V"), "charger")}
   `,
   fields: ["packs", "module", "charger"],
+  explains: ["usable_kWh"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {
     const volts = (value_V: number) => writeQuantity("voltage", value_V, units);

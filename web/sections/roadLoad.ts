@@ -35,6 +35,7 @@ export default defineSection({
     )}
   `,
   fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
+  explains: ["steady_Whpkm"],
   inputs: ["steady", "runs", "packIndex", "units"],
   compute: ({ steady, runs, packIndex, units }) => ({
     pack: runs.candidates[packIndex].name,

@@ -7,6 +7,7 @@ export default defineSection({
   name: "stateOfCharge",
   title: "State of charge",
   question: "How full is each pack along the road, and how far would it go?",
+  explains: ["range_km"],
   inputs: ["job", "runs", "along", "units"],
   compute: ({ job, runs, along, units }) => ({
     along,

@@ -31,6 +31,7 @@ export default defineSection({
     ..."name arriving_kg load_kg removed_kg added_kg gross_kg".split(" ").map((key) => `vehicle.${key}`),
     "accessories",
   ],
+  explains: ["testMass_kg"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {
     const say = (mass_kg: number) => writeQuantity("mass", mass_kg, units);

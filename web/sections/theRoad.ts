@@ -34,6 +34,7 @@ export default defineSection({
       ),
     ),
   fields: ["roads"],
+  explains: ["missed_km"],
   inputs: ["runs", "packIndex", "along", "units"],
   compute: ({ runs, packIndex, along, units }) => {
     const say = (kind: "distance" | "speed" | "elevation", value: number) => writeQuantity(kind, value, units);

@@ -10,6 +10,7 @@ export default defineSection({
   question: "Which is the smallest pack that does the usual day and has enough left?",
   given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
   fields: ["allowance"],
+  explains: ["needed_km", "range_km"],
   inputs: ["runs", "units"],
   compute: ({ runs, units }) => ({
     pack: runs.enough.pack,

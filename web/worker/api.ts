@@ -1,5 +1,5 @@
 import type { Job } from "../../shared/job/job.ts";
-import type { DriveReport, MotorSurface, SteadyRow, Trace } from "../../sim/index.ts";
+import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
 export interface SimulationApi {
@@ -10,4 +10,6 @@ export interface SimulationApi {
   /** Every pack at steady speeds on a level road. */
   steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;
+  /** What the values that nobody measured do to one pack's range: some dozens of drives. */
+  unknowns(job: Job, packIndex: number, trace: Trace): Promise<readonly Unknown[]>;
 }

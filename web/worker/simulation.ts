@@ -1,5 +1,5 @@
 import { expose, transfer } from "comlink";
-import { type DriveReport, driveJob, motorSurface, roadTrace, steadyTable } from "../../sim/index.ts";
+import { type DriveReport, driveJob, motorSurface, roadTrace, steadyTable, unknownsByEffect } from "../../sim/index.ts";
 import type { SimulationApi } from "./api.ts";
 import { cycleText } from "./cycleText.ts";
 
@@ -15,6 +15,7 @@ const api: SimulationApi = {
   },
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
+  unknowns: async (job, packIndex, trace) => unknownsByEffect(job, packIndex, trace),
 };
 
 /** The memory of all columns, which is handed over instead of copied. */

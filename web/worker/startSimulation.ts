@@ -1,16 +1,25 @@
-import { wrap } from "comlink";
+import { type Remote, wrap } from "comlink";
 import type { SimulationApi } from "./api.ts";
 import { oneAtATime } from "./oneAtATime.ts";
 
-/** Starts the simulation's worker. One question is with it at a time; of those that wait, the newest of a kind counts. */
+/**
+ * Starts the simulation in two workers: one for what follows every key, one for studies of many drives, so that the
+ * first never waits for the second. One question is with each at a time; of those that wait, the newest of a kind counts.
+ */
 export function startSimulation(): SimulationApi {
-  const worker = new Worker(new URL("./simulation.ts", import.meta.url), { type: "module", name: "simulation" });
-  const remote = wrap<SimulationApi>(worker);
+  const drives = start("drives");
+  const studies = start("studies");
   const ask = oneAtATime();
+  const study = oneAtATime();
   return {
-    road: (job, roadId) => ask("road", () => remote.road(job, roadId)),
-    drive: (job, trace) => ask("drive", () => remote.drive(job, trace)),
-    steady: (job, speeds_kmh) => ask("steady", () => remote.steady(job, speeds_kmh)),
-    motorSurface: (job, packIndex) => ask("motorSurface", () => remote.motorSurface(job, packIndex)),
+    road: (job, roadId) => ask("road", () => drives.road(job, roadId)),
+    drive: (job, trace) => ask("drive", () => drives.drive(job, trace)),
+    steady: (job, speeds_kmh) => ask("steady", () => drives.steady(job, speeds_kmh)),
+    motorSurface: (job, packIndex) => ask("motorSurface", () => drives.motorSurface(job, packIndex)),
+    unknowns: (job, packIndex, trace) => study("unknowns", () => studies.unknowns(job, packIndex, trace)),
   };
+}
+
+function start(name: string): Remote<SimulationApi> {
+  return wrap<SimulationApi>(new Worker(new URL("./simulation.ts", import.meta.url), { type: "module", name }));
 }

@@ -1,0 +1,48 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { createForm, type Paper } from "../inputs/form.ts";
+import { withEntry, withoutEntry } from "./listEdits.ts";
+import type { AnySection } from "./section.ts";
+
+/**
+ * What stands below a section beside its finding: the workshop's note, and whether the client sees the section. A note
+ * is a field of the job like any other; its place in the list of notes is found by the section it follows.
+ */
+export function noteView(section: AnySection, paper: Paper): TemplateResult {
+  const { desk } = paper;
+  const { notes, hiddenSections } = desk.job.value;
+  const index = notes.findIndex(({ after }) => after === section.name);
+  const isHidden = hiddenSections.includes(section.name);
+  const add = () =>
+    desk.change(`A note to ${section.title}`, (sheet) =>
+      withEntry(sheet, "notes", sheet.job.notes.length, { after: section.name, text: "" }),
+    );
+  const remove = () =>
+    desk.change(`Note to ${section.title} taken out`, (sheet) => withoutEntry(sheet, "notes", index));
+  const hide = () =>
+    desk.change(`${section.title}: ${isHidden ? "shown to" : "hidden from"} the client`, ({ job, drafts }) => ({
+      job: {
+        ...job,
+        hiddenSections: isHidden
+          ? hiddenSections.filter((name) => name !== section.name)
+          : [...hiddenSections, section.name],
+      },
+      drafts,
+    }));
+  return html`${
+    index < 0
+      ? nothing
+      : html`<div class="note">${createForm(paper).field(`notes.${index}.text`, `Note to ${section.title}`)}</div>`
+  }
+    <p class="buttons section-tools">
+      ${
+        index < 0
+          ? html`<button type="button" @click=${add}>Write a note<span class="unseen"> to ${section.title}</span></button>`
+          : html`<button type="button" @click=${remove}>
+            Take the note out<span class="unseen"> of ${section.title}</span>
+          </button>`
+      }
+      <button type="button" aria-pressed=${isHidden ? "true" : "false"} @click=${hide}>
+        Not for the client<span class="unseen">: ${section.title}</span>
+      </button>
+    </p>`;
+}

@@ -1,0 +1,70 @@
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { labelOf } from "../inputs/fieldAt.ts";
+import { originWords } from "../inputs/originChoice.ts";
+import { writeAtPath } from "../inputs/writeAtPath.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** What is not known yet, and what does it do to the answer? */
+export default defineSection({
+  name: "whatIsOpen",
+  title: "What is not known yet",
+  question: "Which values are still usual or guessed, and which of them matters most to the range?",
+  inputs: ["unknowns", "runs", "packIndex", "units"],
+  compute: ({ unknowns, runs, packIndex, units }) => {
+    const say = (range_km: number) => writeQuantity("distance", range_km, units);
+    const { name, range_km } = runs.candidates[packIndex];
+    // Taken as independent of one another, their effects add up as squares do.
+    const together_km = Math.hypot(...unknowns.map(({ effect_km }) => effect_km));
+    const doubts = unknowns
+      .filter(({ effect_km }) => effect_km >= 0.005 * range_km)
+      .slice(0, 10)
+      .map((unknown) => ({
+        label: labelOf(unknown.path),
+        value: writeAtPath(unknown.path, unknown.value, units),
+        from: originWords[unknown.from],
+        share: writeQuantity("fraction", unknown.plusMinus_frac, units, 2),
+        low: say(unknown.atLow_km),
+        high: say(unknown.atHigh_km),
+        effect: say(unknown.effect_km),
+      }));
+    return {
+      name,
+      doubts,
+      count: unknowns.length,
+      range: say(range_km),
+      band: `${say(Math.max(0, range_km - together_km))} to ${say(range_km + together_km)}`,
+    };
+  },
+  plot: ({ doubts, name }) =>
+    doubts.length === 0
+      ? []
+      : [
+          {
+            caption: `What each of them does to the range of ${name}, the others staying as they are`,
+            columns: [
+              { title: "Value" },
+              { title: "Taken as" },
+              { title: "From", isText: true },
+              { title: "May be off by" },
+              { title: "Range if lower" },
+              { title: "Range if higher" },
+            ],
+            rows: doubts.map(({ label, value, from, share, low, high }) => [
+              label,
+              value,
+              from,
+              `± ${share}`,
+              low,
+              high,
+            ]),
+            note: "Where nobody said how far a value may be off, a tenth either way is assumed.",
+          },
+        ],
+  sentence: ({ doubts, count, name, range, band }) => {
+    if (count === 0) return `Every value that the range of ${name} hangs on was measured or is from a handbook.`;
+    if (doubts.length === 0)
+      return `${count} values are still open, and none of them moves the range of ${name} to speak of.`;
+    const [first] = doubts;
+    return `The range of ${name} is ${range}; with ${count} values still open it may well be anything from ${band}. Measure first: ${first.label.toLowerCase()}, worth ${first.effect} either way.`;
+  },
+});
