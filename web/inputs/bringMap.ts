@@ -1,0 +1,27 @@
+import { InputError } from "../../shared/problems.ts";
+import { readMotorMap } from "../../sim/index.ts";
+import type { BroughtMap } from "./bench.ts";
+
+/** Far more than the largest map that the job file takes: 500 by 500 values of ten letters. */
+const MOST_BYTES = 5_000_000;
+
+/** A motor map from a file somebody chose or dropped: read, or the sentences that say why not. */
+export async function bringMap(file: File): Promise<BroughtMap> {
+  if (file.size > MOST_BYTES) {
+    return {
+      name: file.name,
+      problems: [`${file.name}: found ${Math.round(file.size / 1e6)} MB, a motor map has less than 5`],
+    };
+  }
+  return readMap(file.name, await file.text());
+}
+
+/** The same from the file's text. */
+export function readMap(name: string, text: string): BroughtMap {
+  try {
+    return { name, map: readMotorMap(name, text) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { name, problems: error.problems.map(({ where, message }) => `${where}: ${message}`) };
+  }
+}
