@@ -50,7 +50,7 @@ export function book(work: Work, totals: Totals, moved_s: number): number {
   totals.limited_s[interval.limit] += booked_s;
 
   state.distance_m += distance_m;
-  state.speed_mps += part_frac * (interval.end_mps - state.speed_mps);
+  state.speed_mps = isCut ? state.speed_mps + part_frac * (interval.end_mps - state.speed_mps) : interval.end_mps;
   state.soc_frac = isCut ? pack.floor_frac : state.soc_frac - used_frac;
   // Leads warm the air, not the cells.
   const cells_W = current_A * current_A * (resistance_ohm - pack.leads_ohm);

@@ -383,7 +383,7 @@ export const arbitraryTrace: fc.Arbitrary<Trace> = fc
       const from_mps = speed_mps[speed_mps.length - 1];
       for (let k = 1; k <= steps; k++) {
         time_s.push(time_s[time_s.length - 1] + step_s);
-        speed_mps.push(from_mps + ((end_kmh * MPS_PER_KMH - from_mps) * k) / steps);
+        speed_mps.push((from_mps * (steps - k) + end_kmh * MPS_PER_KMH * k) / steps);
       }
     }
     return {
