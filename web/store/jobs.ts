@@ -198,14 +198,14 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     ...{ current: desk.current, status: desk.status, conflict: desk.conflict },
     ...{ reminder: desk.reminder, news: desk.news },
     canTie: world.chooseFile !== undefined && store.kind === "database",
-    saveDraft: (path, text) => desk.saver()?.saveDraft(path, text),
-    dropDraft: (path) => desk.saver()?.dropDraft(path),
+    saveDraft: (path, text) => desk.saverForEdit()?.saveDraft(path, text),
+    dropDraft: (path) => desk.saverForEdit()?.dropDraft(path),
     commit(job, reason, settled = []) {
-      desk.saver()?.commit(job, reason, { settled });
+      desk.saverForEdit()?.commit(job, reason, { settled });
       shelf.askToKeep();
     },
     saveSheet(job, drafts, reason) {
-      desk.saver()?.put(job, drafts, reason);
+      desk.saverForEdit()?.put(job, drafts, reason);
       shelf.askToKeep();
     },
     flush: async () => desk.saver()?.flush(),

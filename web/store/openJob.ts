@@ -40,6 +40,11 @@ export interface OpenJob {
   readonly news: ReadonlySignal<string | undefined>;
   /** The saver of the open job, or of the one named where that is the open one. */
   saver(id?: string): Saver | undefined;
+  /**
+   * The saver for an edit: that of the open job. Where the page still shows a job that was deleted under it, the edit
+   * begins a job of its own from what was left. Nothing where no job was ever open.
+   */
+  saverForEdit(): Saver | undefined;
   /** Shows a job and begins to save it; the one before is left. */
   arrive(opened: Opened): Saver;
   /** Shows another state of the same job, as one edit. */
@@ -80,6 +85,7 @@ export function openJob(
   let saver: Saver | undefined;
   let arrivals = 0;
   let exportedStep: number | undefined;
+  let left: ReturnType<Saver["mine"]> | undefined;
 
   /** Starts to save `opened`, at once and without waiting for anything, so that no edit falls between two savers. */
   const follow = (opened: Opened): Saver => {
@@ -143,6 +149,7 @@ export function openJob(
   };
 
   const leave = () => {
+    left = saver?.mine();
     saver?.stop();
     saver = undefined;
     batch(() => {
@@ -157,6 +164,19 @@ export function openJob(
   return {
     ...{ current, status, conflict, reminder, news, arrive, leave },
     saver: (id) => (id === undefined || saver?.head().id === id ? saver : undefined),
+    saverForEdit() {
+      if (saver || !left) return saver;
+      const mine = left;
+      const head = newHead({
+        ...{ id: world.newId(), title: mine.job.title, line: jobLine(mine.job), session, now_ms: world.now_ms() },
+        reason: "kept from a page that went on after the job was deleted",
+        note: "edits made after the job was deleted",
+      });
+      return batch(() => {
+        current.value = { id: head.id, ...mine, arrival: arrivals };
+        return follow({ head, ...mine, isStored: false });
+      });
+    },
     replace(job, reason) {
       if (!saver) return;
       saver.commit(job, reason, { settled: Object.keys(saver.mine().drafts), isMilestone: true });

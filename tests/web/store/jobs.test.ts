@@ -357,6 +357,19 @@ describe("two tabs on one job", () => {
     expect(other.news.value).toContain("brought back");
   });
 
+  it("makes a job of its own of what is typed on after the other tab deleted the job", async () => {
+    const { browser, id, jobs, other } = await twoPagesOnOneJob();
+    await jobs.remove(id);
+    await browser.pass(0);
+    other.saveDraft("title", "Sal");
+    await browser.pass(1000);
+    expect(other.current.value?.id).not.toBe(id);
+    const again = await openJobs(browser.page().world);
+    await again.open(other.current.value!.id);
+    expect(again.current.value).toMatchObject({ job: inventedJob("Saloon", 150), drafts: { title: "Sal" } });
+    expect(again.list.value.find((head) => head.id === id)?.shelf).toBe("removed");
+  });
+
   it("keeps unsaved edits of a job that the other tab deleted as a copy", async () => {
     const { browser, id, jobs, otherPage, other } = await twoPagesOnOneJob();
     otherPage.sleep();
