@@ -18,6 +18,7 @@ import { runSteps, type Steps } from "./steps.ts";
 
 /** A log that moves less than this in all is standing, whatever its wander. */
 const STILL_m = 50;
+const LONGEST_s = 4e6;
 
 /**
  * A log turned into a drive at one row a second that can be trusted, with every repair said. In this order:
@@ -53,14 +54,17 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   const utcOffset_s = options.utcOffset_s ?? 0;
   const repairs = new RepairList(options.off);
   const rows = rowColumns(log.fixes, orderInTime(log, repairs, utcOffset_s));
+  yield 0.02;
   const raw = rawSeries(rows);
-  yield 0.05;
+  yield 0.06;
   dropZeroFixes(rows, repairs);
   dropUnreachable(rows, repairs, utcOffset_s);
   checkUsable(log, rows);
+  yield 0.12;
   const jumps = findJumps(rows, repairs, utcOffset_s);
   yield 0.2;
   const found = findGaps(rows, repairs, utcOffset_s);
+  checkLength(log, rows, found);
   const noise = fitPositionNoise(rows, found.stretches, found.interval_s);
   const hasSpeeds = speedCoverage_frac(rows) > 0.5;
   const setting: StretchSetting = {
@@ -191,6 +195,15 @@ function speedRows(rows: RowColumns): [Float64Array, Float64Array] {
     }
   }
   return [Float64Array.from(kept, (i) => rows.time_s[i]), Float64Array.from(kept, (i) => rows.speed_mps[i])];
+}
+
+/** Stretches at one row a second must fit into memory: a month and a half of unbroken logging does. */
+function checkLength(log: CleanInput, rows: RowColumns, found: GapFindings): void {
+  const length_s = found.stretches.reduce((sum, one) => sum + rows.time_s[one.to - 1] - rows.time_s[one.from], 0);
+  if (length_s > LONGEST_s) {
+    const days = (length_s / 86400).toFixed(0);
+    throw inputError("tooLong", log.file, `found ${days} days of logging, at most 46 are cleaned at once: cut the log`);
+  }
 }
 
 function checkUsable(log: CleanInput, rows: RowColumns): void {

@@ -48,10 +48,10 @@ export function detectFormat(name: string, bytes: Uint8Array, start: string): Lo
   if (/<!ENTITY/i.test(text)) {
     throw inputError("xmlEntities", name, "found XML that declares entities, which a log never needs; it is refused");
   }
-  if (/<(?:[\w.-]+:)?(?:gpx|trkpt|trkseg|rtept)[\s>/]/i.test(text)) {
+  if (isGpx(text)) {
     return "gpx";
   }
-  if (/\$[A-Z]{2}[A-Z]{3},/.test(text)) {
+  if (isNmea(text)) {
     return "nmea";
   }
   const markup = /^\s*<(?:\?xml[^>]*>\s*)?(?:<!--[\s\S]*?-->\s*|<![^>]*>\s*)*<?([\w:.-]*)/.exec(text);
@@ -60,6 +60,19 @@ export function detectFormat(name: string, bytes: Uint8Array, start: string): Lo
     throw inputError("notALog", name, `found markup${root}, ${READS}`);
   }
   return "table";
+}
+
+/** A stray element in a table does not make it GPX: it begins with markup, or points stand all over it. */
+function isGpx(text: string): boolean {
+  const elements = text.match(/<(?:[\w.-]+:)?(?:gpx|trkpt|trkseg|rtept)[\s>/]/gi)?.length ?? 0;
+  return elements > 0 && (text.trimStart().startsWith("<") || elements > 5);
+}
+
+/** Sentences in a fifth of the lines at least, or several in a text without lines. */
+function isNmea(text: string): boolean {
+  const sentences = text.match(/\$[A-Z]{2}(?:RMC|GGA|GNS|VTG|ZDA|GSA|GSV|GLL),/g)?.length ?? 0;
+  const lines = text.split(/\r\n|\n|\r/).length;
+  return sentences > 0 && 5 * sentences >= lines;
 }
 
 /** Control characters other than tab and line ends do not occur in text; a tenth of a percent is forgiven. */

@@ -27,6 +27,8 @@ export interface GapFindings {
 
 /** Without a fix for longer than this no speed is made up: the drive is cut there. */
 const LONGEST_BRIDGE_s = 600;
+/** Fixes further apart are gaps however regular they are: in three minutes a car can be anywhere in a town. */
+const LONGEST_STEP_s = 180;
 /** A parked gap up to this is filled with standing, so that the user may choose what splits a trip; beyond, it is cut. */
 const LONGEST_FILLED_PARKING_s = 7200;
 /** A car that left from within this distance of where it was lost had not driven: receivers start up this far off. */
@@ -42,7 +44,7 @@ const MOVING_mps = 3;
  */
 export function findGaps(rows: RowColumns, repairs: RepairList, utcOffset_s: number): GapFindings {
   const interval_s = usualInterval_s(rows);
-  const longest_s = Math.max(5, 3 * interval_s);
+  const longest_s = Math.min(LONGEST_STEP_s, Math.max(5, 3 * interval_s));
   const stretches: Stretch[] = [];
   const gaps: LongGap[] = [];
   let from = 0;
