@@ -8,8 +8,8 @@ export interface ServedPage {
   close(): Promise<void>;
 }
 
-/** Bundles the test page of the storage of jobs and serves it on a free port of this machine. */
-export async function serveStorePage(): Promise<ServedPage> {
+/** The script of the test page of the storage of jobs, in one piece. */
+export async function bundleStorePage(): Promise<string> {
   const nodeEnvBefore = process.env["NODE_ENV"];
   process.env["NODE_ENV"] = "production";
   const built = await build({
@@ -24,7 +24,12 @@ export async function serveStorePage(): Promise<ServedPage> {
   });
   if (nodeEnvBefore !== undefined) process.env["NODE_ENV"] = nodeEnvBefore;
   const outputs = (Array.isArray(built) ? built : [built]).flatMap((each) => ("output" in each ? each.output : []));
-  const script = outputs.map((file) => (file.type === "chunk" ? file.code : "")).join("\n");
+  return outputs.map((file) => (file.type === "chunk" ? file.code : "")).join("\n");
+}
+
+/** Serves the test page of the storage of jobs on a free port of this machine. */
+export async function serveStorePage(): Promise<ServedPage> {
+  const script = await bundleStorePage();
   const page = `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Jobs</title>
     <style>.unseen { position: absolute; clip-path: inset(50%); }</style></head>
     <body><main></main><script type="module" src="/page.js"></script></body></html>`;
