@@ -1,5 +1,5 @@
 import type { Job } from "../../shared/job/job.ts";
-import { driveJob, motorSurface, roadTrace, steadyTable } from "../../sim/index.ts";
+import { driveJob, motorSurface, roadTrace, steadyTable, unknownsByEffect } from "../../sim/index.ts";
 import { steadySpeeds_kmh, type Values } from "../../web/notebook/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
 
@@ -23,6 +23,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     packIndex,
     steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh)),
     motorSurface: motorSurface(job, packIndex),
+    unknowns: unknownsByEffect(job, packIndex, road),
     ...changes,
   };
 }

@@ -7,7 +7,7 @@ import type { Paper } from "./form.ts";
 /** A field for one of a few things. */
 export function choiceField(paper: Paper, path: string, field: Extract<Field, { type: "choice" }>): TemplateResult {
   const { desk } = paper;
-  const ids = fieldIds(path);
+  const ids = fieldIds(path, paper.idPrefix);
   const value = atPath(desk.job.value, path);
   const draft = desk.drafts.value[path];
   const choose = (event: Event) => {

@@ -52,6 +52,7 @@ export const fieldList: Readonly<Record<string, Field>> = {
   "vehicle.name": { type: "line", label: "The car" },
   "vehicle.arriving_kg": quantity("mass", "Kerb weight as it arrives", {
     help: "Ready to drive, nobody aboard. Weighed is best: handbooks are often light.",
+    ...usual(850, "600 to 900 kg for a small saloon"),
   }),
   "vehicle.removed_kg": quantity("mass", "Taken out", {
     help: "Engine, radiator, exhaust, tank with fuel and the like, weighed as they come out.",
@@ -124,13 +125,14 @@ export const fieldList: Readonly<Record<string, Field>> = {
   },
   "driveline.finalDrive_ratio": quantity("finalDrive", "Final drive", {
     help: "As a ratio or by teeth: 4.56, or 9/41.",
+    ...usual(4.11, "3.9 to 4.6 in small rear-drive cars"),
   }),
   "driveline.finalDriveEfficiency_frac": quantity("fraction", "Efficiency of the final drive", {
     ...usual(0.95, "0.93 to 0.97; worm or hypoid lower"),
   }),
   "driveline.gears.*.name": { type: "line", label: "Gear" },
-  "driveline.gears.*.gear_ratio": quantity("gearRatio", "Ratio"),
-  "driveline.gears.*.efficiency_frac": quantity("fraction", "Efficiency", {
+  "driveline.gears.*.gear_ratio": quantity("gearRatio", "Ratio of a gear"),
+  "driveline.gears.*.efficiency_frac": quantity("fraction", "Efficiency of a gear", {
     ...usual(0.96, "0.94 to 0.97 indirect, 0.97 to 0.98 direct"),
   }),
   "driveline.noLoadDrag_Nm": quantity("torque", "Drag of the gearbox turning idle", {

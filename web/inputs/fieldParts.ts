@@ -7,8 +7,8 @@ export interface FieldIds {
 }
 
 /** Ids of a field's parts, from its path. */
-export function fieldIds(path: string): FieldIds {
-  const input = `field-${path.replaceAll(".", "-")}`;
+export function fieldIds(path: string, prefix = ""): FieldIds {
+  const input = `${prefix}field-${path.replaceAll(".", "-")}`;
   return { input, says: `${input}-says`, hint: `${input}-hint` };
 }
 

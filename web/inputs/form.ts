@@ -5,6 +5,7 @@ import type { QuantityOptions } from "../../shared/quantity/reading.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { Desk } from "../notebook/desk.ts";
+import { isAtOrBelow } from "../notebook/groupEdits.ts";
 import { type Bench, createBench } from "./bench.ts";
 import { choiceField } from "./choiceField.ts";
 import { fieldAt } from "./fieldAt.ts";
@@ -22,6 +23,8 @@ export interface Paper {
   readonly view: PageView;
   /** Paths typed in since the job was opened: only there is asked what only the person can say. */
   readonly typedHere: Set<string>;
+  /** Before the ids of fields that stand on the page a second time. */
+  readonly idPrefix: string;
 }
 
 /** What the person looks at; no part of the job. */
@@ -55,7 +58,7 @@ export function createPaper(desk: Desk): Paper {
     packIndex: signal<number | undefined>(undefined),
     bench: createBench(),
   };
-  return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set() };
+  return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };
 }
 
 export function createForm(paper: Paper): Form {
@@ -74,7 +77,8 @@ export function createForm(paper: Paper): Form {
     fields: (...fields) =>
       html`<div class="fields">${fields.map((each) => (typeof each === "string" ? form.field(each) : each))}</div>`,
     fold(words, content, ...paths) {
-      const wrong = paths.filter((path) => desk.drafts.value[path] !== undefined).length;
+      const waiting = Object.keys(desk.drafts.value);
+      const wrong = waiting.filter((key) => paths.some((path) => isAtOrBelow(key, path))).length;
       const note = wrong === 0 ? nothing : html` <span class="to-mend">(${wrong} to mend)</span>`;
       return html`<details class="fold"><summary>${words}${note}</summary><div class="folded">${content}</div></details>`;
     },

@@ -16,7 +16,7 @@ export const originWords: Readonly<Record<Origin["from"], string>> = {
 export function originChoice(paper: Paper, path: string, field: QuantityFieldSpec): TemplateResult {
   const { desk } = paper;
   const origin = desk.job.value.origins[path];
-  const id = `${fieldIds(path).input}-from`;
+  const id = `${fieldIds(path, paper.idPrefix).input}-from`;
   const choose = (event: Event) => {
     const from = (event.target as HTMLSelectElement).value as Origin["from"] | "";
     if (from === "") return;

@@ -21,7 +21,7 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
   const draft = desk.drafts.value[path];
   const origin = job.origins[path];
   const value = atPath(job, path);
-  const ids = fieldIds(path);
+  const ids = fieldIds(path, paper.idPrefix);
   const isTyping = typing.value?.path === path;
 
   const shown = shownQuantity(field.kind, value, origin?.typed, view.units.value);

@@ -12,7 +12,7 @@ export function textField(
   field: Extract<Field, { type: "line" | "text" }>,
 ): TemplateResult {
   const { desk, typing } = paper;
-  const ids = fieldIds(path);
+  const ids = fieldIds(path, paper.idPrefix);
   const draft = desk.drafts.value[path];
   const isTyping = typing.value?.path === path;
   const text = isTyping ? (typing.value?.text ?? "") : (draft?.typed ?? String(atPath(desk.job.value, path) ?? ""));

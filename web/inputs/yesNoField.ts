@@ -8,7 +8,7 @@ import type { Paper } from "./form.ts";
 /** A field for yes or no. */
 export function yesNoField(paper: Paper, path: string, field: Extract<Field, { type: "yesNo" }>): TemplateResult {
   const { desk } = paper;
-  const ids = fieldIds(path);
+  const ids = fieldIds(path, paper.idPrefix);
   const value = atPath(desk.job.value, path) === true;
   const change = (event: Event) => {
     desk.editPlain(path, (event.target as HTMLInputElement).checked, field.label);

@@ -9,9 +9,11 @@ import { contentsView } from "./contentsView.ts";
 import type { Desk } from "./desk.ts";
 import { figureUnitsOf } from "./figureUnitsOf.ts";
 import { figureView } from "./figureView.ts";
+import { questionsView, welcomeView } from "./firstQuestions.ts";
 import type { Graph, Reading } from "./graph.ts";
 import { mastheadView } from "./mastheadView.ts";
 import { noteView } from "./noteView.ts";
+import { ownCar } from "./ownCar.ts";
 import { reasonsView } from "./reasonsView.ts";
 import type { AnySection, Worked } from "./section.ts";
 import { failureView, findingView, type Places, placesOf, sectionFrame } from "./sectionView.ts";
@@ -41,6 +43,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     html`<header class="masthead">
         <div class="head" data-place="masthead"></div>
         <div data-place="keeping"></div>
+        <div data-place="first"></div>
         <div data-place="jobs"></div>
         <p class="complaint" role="alert" data-place="complaint"></p>
       </header>
@@ -73,6 +76,25 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     complain.value = words;
   });
   takeDroppedFiles((file) => attempt(() => notebook.jobs.importFile(file)));
+
+  const isAsking = signal(false);
+  effect(() => {
+    const isDemo = desk.job.value.isInvented;
+    const start = () =>
+      attempt(async () => {
+        await notebook.jobs.create(ownCar(), "the usual values");
+        isAsking.value = true;
+      });
+    const open = readings[sections.findIndex(({ name }) => name === "whatIsOpen")]?.value;
+    const doubt =
+      open?.state === "ready"
+        ? (sections.find(({ name }) => name === "whatIsOpen")?.sentence(open.value as never) ?? "")
+        : "";
+    render(
+      isDemo ? welcomeView(paper, start) : questionsView(paper, isAsking.value, { answer: answer.value, doubt }),
+      place("first"),
+    );
+  });
 
   const common = commonPosition();
   const width_px = watchWidth(page, turns);

@@ -56,9 +56,9 @@ describe("typed quantity", () => {
 
   it("keeps an emptied field as a draft where no usual value can stand in", () => {
     const { desk, enter } = paperWithDemo();
-    enter("vehicle.arriving_kg", "");
-    expect(desk.drafts.value["vehicle.arriving_kg"].problem).toContain("no usual value");
-    expect(desk.job.value.vehicle.arriving_kg).toBe(952.5);
+    enter("motor.maxSpeed_rpm", "");
+    expect(desk.drafts.value["motor.maxSpeed_rpm"].problem).toContain("no usual value");
+    expect(desk.job.value.motor.maxSpeed_rpm).toBe(8000);
   });
 
   it("reads a bare number in the unit shown beside it, and shows it the same way in either habit", () => {

@@ -16,20 +16,24 @@ const coastDown = {
     roadLoad: { kind: "coastDown" as const, f0_N: 120, f1_Npkmh: 1, f2_Npkmh2: 0.04, mass_kg: 1000 },
   },
 };
+const massFactor = { ...job, vehicle: { ...job.vehicle, inertia: { kind: "massFactor" as const, mass_ratio: 1.03 } } };
+const points = {
+  ...job,
+  motor: { ...job.motor, envelope: { kind: "points" as const, speed_rpm: [0, 8000], torque_Nm: [120, 40] } },
+};
 const flat = { ...job, motor: { ...job.motor, loss: { kind: "flat" as const, efficiency_frac: 0.85 } } };
+const alternatives = [job, coastDown, massFactor, points, flat];
 
 describe("fields of the page", () => {
   it.each(quantities)("%s has bounds in the schema of the job", (path) => {
-    const ranges = [job, coastDown, flat].map((each) => allowedRange(each, placed(path)));
+    const ranges = alternatives.map((each) => allowedRange(each, placed(path)));
     expect(ranges.some((range) => range !== undefined && range.min < range.max)).toBe(true);
   });
 
   it.each(quantities)("%s has a usual value, if any, within its bounds and readable as typed", (path, field) => {
     if (field.type !== "quantity" || !field.usual) return expect(field.type).toBe("quantity");
     const { value } = field.usual;
-    const range = [job, coastDown, flat]
-      .map((each) => allowedRange(each, placed(path)))
-      .find((each) => each !== undefined);
+    const range = alternatives.map((each) => allowedRange(each, placed(path))).find((each) => each !== undefined);
     expect(value).toBeGreaterThanOrEqual(range?.min ?? Number.POSITIVE_INFINITY);
     expect(value).toBeLessThanOrEqual(range?.max ?? Number.NEGATIVE_INFINITY);
     const reading = readQuantity(field.kind, String(value), { min: range?.min, max: range?.max });
