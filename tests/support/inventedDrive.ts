@@ -146,7 +146,7 @@ export const inventedRoadLoad: readonly RoadLoadRow[] = Array.from({ length: 25 
   return { speed_mps, rolling_N: 160 + 0.6 * speed_mps, aero_N: 0.45 * speed_mps ** 2, drag_N: 22, climb_N: 250 };
 });
 
-const perRpm_mps = (ratio_overall: number) => (0.3 / ratio_overall) * ((2 * Math.PI) / 60);
+const perRpm_mps = (overall_ratio: number) => (0.3 / overall_ratio) * ((2 * Math.PI) / 60);
 export const inventedGears = [
   { name: "first", speedPerRpm_mps: perRpm_mps(4.1 * 3.6) },
   { name: "second", speedPerRpm_mps: perRpm_mps(4.1 * 2.2) },

@@ -67,7 +67,7 @@ export function readableFigure(chart: Chart, name: string, common: CommonPositio
   return { element, end };
 }
 
-/** "At 4.1 km: Six modules 91.7 %; Four modules 89.4 %." */
+/** "4.1 km: Six modules 91.7 %; Four modules 89.4 %." */
 export function inWords({ where, values }: Reading): string {
-  return where === "" ? "" : `At ${where}: ${values.map(({ label, text }) => `${label} ${text}`).join("; ")}.`;
+  return where === "" ? "" : `${where}: ${values.map(({ label, text }) => `${label} ${text}`).join("; ")}.`;
 }

@@ -130,7 +130,8 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
 
   const alt = `Energy from the cells in ${unit.sign}. ${packs.map((pack, i) => sentence(pack.name, totals[i] ?? 0, bars[i] ?? [])).join(" ")}`;
   nameFigure(svg, alt);
-  const rowMiddle = (place: number) => top + place * ROW_PX + BAR_PX / 2;
+  // Under the bar, so that the line does not strike out its numbers.
+  const under = (place: number) => top + place * ROW_PX + BAR_PX + 1;
   return {
     svg,
     alt,
@@ -150,8 +151,8 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
       isVertical: true,
       from_px: LEFT_PX,
       to_px: right,
-      toPixel: rowMiddle,
-      fromPixel: (pixel) => (pixel - rowMiddle(0)) / ROW_PX,
+      toPixel: under,
+      fromPixel: (pixel) => (pixel - under(0)) / ROW_PX,
     },
     read(at) {
       const i = Math.min(packs.length - 1, Math.max(0, Math.round(at)));

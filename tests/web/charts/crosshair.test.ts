@@ -33,8 +33,8 @@ describe("readableFigure", () => {
     const { figure } = page();
     const [soc, multiples, gears] = [figure("socAlongRoad"), figure("smallMultiples"), figure("gearSpeeds")] as const;
     soc.slideTo(50);
-    expect(soc.words()).toMatch(/^At 4\.12 km: .*Six modules 9\d\.?\d* %\.$/);
-    expect(multiples.words()).toMatch(/^At 4\.12 km: .* A/);
+    expect(soc.words()).toMatch(/^4\.12 km: .*Six modules 9\d\.?\d* %\.$/);
+    expect(multiples.words()).toMatch(/^4\.12 km: .* A/);
     expect(soc.cursor()?.getAttribute("x1")).toBeTruthy();
     expect(multiples.slider.value).toBe("50");
     expect(gears.words()).toBe("");
@@ -44,7 +44,7 @@ describe("readableFigure", () => {
   it("tells the slider's place in words before and after it is moved", () => {
     const { figure } = page();
     const soc = figure("socAlongRoad");
-    expect(soc.slider.getAttribute("aria-valuetext")).toMatch(/^At 0 km: .*95 %/);
+    expect(soc.slider.getAttribute("aria-valuetext")).toMatch(/^0 km: .*95 %/);
     soc.slideTo(100);
     expect(soc.slider.getAttribute("aria-valuetext")).toBe(soc.words());
     expect(soc.slider.getAttribute("aria-label")).toContain("socAlongRoad");
