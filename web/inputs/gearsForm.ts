@@ -8,7 +8,7 @@ import { withGear, withGearName, withoutGear } from "./gearEdits.ts";
 const MOST_GEARS = 20;
 const PATH = "driveline.gears";
 
-/** The gears of the box: each with its name, ratio and efficiency, and buttons to add one and take one out. */
+/** The gears of the box, whose ratios stand elsewhere: names, efficiencies, and buttons to add one and take one out. */
 export function gearsForm(form: Form): TemplateResult {
   const { gears } = form.job.driveline;
   const remove = (index: number) =>
@@ -18,7 +18,6 @@ export function gearsForm(form: Form): TemplateResult {
       <legend class="unseen">${name} gear</legend>
       ${form.fields(
         nameField(form, i),
-        form.field(`${PATH}.${i}.gear_ratio`, `Ratio of ${name}`),
         form.field(`${PATH}.${i}.efficiency_frac`, `Efficiency of ${name}`),
         gears.length > 1
           ? html`<p class="buttons">

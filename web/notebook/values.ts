@@ -3,6 +3,7 @@ import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 import type { Along } from "../charts/roadAxis.ts";
+import type { BroughtMap } from "../inputs/bench.ts";
 import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
 import { keepShared } from "./keepShared.ts";
@@ -26,6 +27,8 @@ export interface Values {
   /** Steady speeds, pack by pack. */
   readonly steady: readonly (readonly SteadyRow[])[];
   readonly motorSurface: MotorSurface;
+  /** A motor map from a file that lies on the bench and is not in the job. */
+  readonly broughtMap?: BroughtMap | undefined;
   /** Values that nobody measured, by what they do to the range of the pack in view. */
   readonly unknowns: readonly Unknown[];
 }
@@ -37,6 +40,7 @@ export interface View {
   readonly along: ReadonlySignal<Along>;
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: ReadonlySignal<number | undefined>;
+  readonly bench: { readonly map: ReadonlySignal<BroughtMap | undefined> };
 }
 
 /** Speeds of the steady table, as a technician checks them first. */
@@ -58,6 +62,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "roadId", from: view.roadId },
     { name: "along", from: view.along },
     { name: "chosenPack", from: view.packIndex },
+    { name: "broughtMap", from: view.bench.map },
     {
       name: "packIndex",
       inputs: ["runs", "chosenPack"],

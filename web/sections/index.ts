@@ -1,5 +1,6 @@
 import type { AnySection } from "../notebook/section.ts";
 import energyPerKm from "./energyPerKm.ts";
+import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
 import operatingPoints from "./operatingPoints.ts";
 import packs from "./packs.ts";
@@ -17,6 +18,7 @@ export const sections: readonly AnySection[] = [
   theCar,
   roadLoad,
   theRoad,
+  motor,
   motorAndGears,
   packs,
   energyPerKm,

@@ -2,6 +2,7 @@ import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import { gearSpeeds } from "../charts/gearSpeeds.ts";
+import { gearboxForm, gearboxPaths } from "../inputs/gearboxForm.ts";
 import { shiftingChoice } from "../inputs/shiftingChoice.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
@@ -10,33 +11,17 @@ import { steadySpeeds_kmh } from "../notebook/values.ts";
 /** How fast does the motor turn in each gear? */
 export default defineSection({
   name: "motorAndGears",
-  title: "Motor and gears",
+  title: "Gears and controller",
   question: "How fast does the motor turn in each gear, and which gears are used?",
   given: (form) => {
-    const { motor, driveline } = form.job;
+    const { driveline } = form.job;
     return html`
       ${form.fields(
         "driveline.finalDrive_ratio",
         ...driveline.gears.map(({ name }, i) => form.field(`driveline.gears.${i}.gear_ratio`, `Ratio of ${name}`)),
       )}
       ${shiftingChoice(form)}
-      ${form.fields(
-        "motor.name",
-        ...(motor.envelope.kind === "peak" ? ["motor.envelope.torque_Nm", "motor.envelope.power_kW"] : []),
-        "motor.maxSpeed_rpm",
-        "controller.torqueCap_Nm",
-        "driveline.limits.gearboxInput_Nm",
-      )}
-      ${form.fold(
-        "More about the motor",
-        form.fields(
-          "motor.origin",
-          "motor.reference_V",
-          "motor.rotorInertia_kgm2",
-          ...(motor.loss.kind === "flat" ? ["motor.loss.efficiency_frac"] : []),
-        ),
-        "motor",
-      )}
+      ${form.fields("controller.torqueCap_Nm", "driveline.limits.gearboxInput_Nm")}
       ${form.fold(
         "More about the controller and its braking",
         form.fields(
@@ -47,6 +32,7 @@ export default defineSection({
           "controller.rollBackAbove_V",
           "controller.current_A",
           "controller.power_kW",
+          "controller.ramp_s",
           "controller.regen.isOn",
           "controller.regen.torque_Nm",
           "controller.regen.current_A",
@@ -57,23 +43,10 @@ export default defineSection({
         ),
         "controller",
       )}
-      ${form.fold(
-        "More about the gearbox and axle",
-        form.fields(
-          "driveline.drivenAxle",
-          ...driveline.gears.map(({ name }, i) =>
-            form.field(`driveline.gears.${i}.efficiency_frac`, `Efficiency of ${name}`),
-          ),
-          "driveline.finalDriveEfficiency_frac",
-          "driveline.noLoadDrag_Nm",
-          "driveline.limits.propellerShaft_Nm",
-          "driveline.limits.halfShaft_Nm",
-        ),
-        "driveline",
-      )}
+      ${form.fold("More about the gearbox and axle", gearboxForm(form), ...gearboxPaths(form))}
     `;
   },
-  fields: ["driveline", "motor", "controller"],
+  fields: ["driveline", "controller"],
   explains: ["gearSpeed_kmh"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {

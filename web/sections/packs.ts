@@ -1,8 +1,13 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { chargerForm } from "../inputs/chargerForm.ts";
+import { draftsBelow } from "../inputs/draftsBelow.ts";
+import { moduleForm, modulePicker } from "../inputs/moduleForm.ts";
 import { packsForm } from "../inputs/packsForm.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
+
+const firstFields = ["module.name", "module.condition", "module.capacity_Ah", "module.mass_kg"];
 
 /** Which packs are on the table, and do their voltages fit? */
 export default defineSection({
@@ -10,22 +15,11 @@ export default defineSection({
   title: "Packs",
   question: "Which packs are on the table, and do they fit the controller and the charger?",
   given: (form) => html`
-    ${form.fields("module.name", "module.condition", "module.capacity_Ah", "module.mass_kg")}
-    ${form.fold(
-      "More about the module",
-      form.fields(
-        "module.origin",
-        "module.seriesCells",
-        "module.parallelCells",
-        "module.discharge.continuous_A",
-        "module.discharge.peak_A",
-        "module.charge.continuous_A",
-        "module.charge.peak_A",
-      ),
-      "module",
-    )}
+    ${form.fields(...firstFields)}
+    ${modulePicker(form)}
+    ${form.fold("More about the module", moduleForm(form), ...draftsBelow(form, "module", firstFields))}
     ${packsForm(form)}
-    ${form.fold("The charger", form.fields("charger.name", "charger.efficiency_frac", "charger.max_V"), "charger")}
+    ${form.fold("The charger", chargerForm(form), "charger")}
   `,
   fields: ["packs", "module", "charger"],
   explains: ["usable_kWh"],

@@ -1,6 +1,8 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
+import { airForm } from "../inputs/airForm.ts";
+import { bodyPicker, tyrePicker } from "../inputs/bodyPicker.ts";
 import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
 import { defineSection } from "../notebook/section.ts";
 
@@ -10,29 +12,21 @@ export default defineSection({
   title: "Road load",
   question: "What does it cost to hold a steady speed on a level road?",
   given: (form) => html`
-    ${roadLoadChoice(form)}
-    ${form.fields("vehicle.tyres.loadedRadius_mm", "vehicle.tyres.rolling_coeff")}
+    ${roadLoadChoice(form)} ${bodyPicker(form)}
+    ${form.fields("vehicle.tyres.loadedRadius_mm", "vehicle.tyres.rolling_coeff")} ${tyrePicker(form)}
     ${form.fold(
       "More about the tyres",
       form.fields(
+        "vehicle.tyres.name",
         "vehicle.tyres.rollingRise_coeff",
         "vehicle.tyres.wheelsInertia_kgm2",
         "vehicle.tyres.followsTemperature",
       ),
+      "vehicle.tyres.name",
       "vehicle.tyres.rollingRise_coeff",
       "vehicle.tyres.wheelsInertia_kgm2",
     )}
-    ${form.fold(
-      "The air and the weather",
-      form.fields(
-        "environment.temperature_degC",
-        "environment.pressure_kPa",
-        "environment.headWind_kmh",
-        "environment.grip_coeff",
-        "environment.pack_degC",
-      ),
-      "environment",
-    )}
+    ${form.fold("The air, the weather and the surface", airForm(form), "environment")}
   `,
   fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
   explains: ["steady_Whpkm"],

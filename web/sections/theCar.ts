@@ -1,5 +1,7 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { accessoriesForm } from "../inputs/accessoriesForm.ts";
+import { carForm } from "../inputs/carForm.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 
@@ -12,23 +14,16 @@ export default defineSection({
     ${form.fields("vehicle.name")}
     ${form.fields("vehicle.arriving_kg", "vehicle.load_kg", "vehicle.removed_kg", "vehicle.added_kg", "vehicle.gross_kg")}
     ${form.fold(
-      "What else draws on the pack while driving",
-      html`${form.fields("accessories.standing_W", "accessories.dcdcEfficiency_frac")}
-      ${form.job.accessories.items.map(
-        (item, i) => html`<fieldset>
-          <legend>${item.name}</legend>
-          ${form.fields(
-            `accessories.items.${i}.power_W`,
-            `accessories.items.${i}.duty_frac`,
-            `accessories.items.${i}.supply`,
-          )}
-        </fieldset>`,
-      )}`,
-      "accessories",
+      "Balance, roof, trailer",
+      carForm(form),
+      ...["balance", "roof", "trailer", "inertia"].map((key) => `vehicle.${key}`),
     )}
+    ${form.fold("What else draws on the pack while driving", accessoriesForm(form), "accessories")}
   `,
   fields: [
-    ..."name arriving_kg load_kg removed_kg added_kg gross_kg".split(" ").map((key) => `vehicle.${key}`),
+    ..."name arriving_kg load_kg removed_kg added_kg gross_kg balance roof trailer inertia"
+      .split(" ")
+      .map((key) => `vehicle.${key}`),
     "accessories",
   ],
   explains: ["testMass_kg"],

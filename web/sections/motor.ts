@@ -1,0 +1,86 @@
+import { html } from "lit-html";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { engineCurve } from "../../sim/index.ts";
+import { lossMap } from "../charts/lossMap.ts";
+import { torqueCurve } from "../charts/torqueCurve.ts";
+import { datasheetForm } from "../inputs/datasheetForm.ts";
+import { draftsBelow } from "../inputs/draftsBelow.ts";
+import { motorForm, motorPicker } from "../inputs/motorForm.ts";
+import { motorMapForm } from "../inputs/motorMapForm.ts";
+import { defineSection } from "../notebook/section.ts";
+
+/** What does the motor give, beside the engine that came out? */
+export default defineSection({
+  name: "motor",
+  title: "The motor",
+  question: "What does the motor give, and how does that compare with the engine that came out?",
+  given: (form) => {
+    const peak = form.job.motor.envelope.kind === "peak" ? ["torque_Nm", "power_kW"] : [];
+    const first = ["name", ...peak.map((key) => `envelope.${key}`), "maxSpeed_rpm", "reference_V"];
+    const firstFields = first.map((key) => `motor.${key}`);
+    const engine = ["ratedTorque_Nm", "torque_rpm", "ratedPower_kW", "power_rpm", "idle_rpm", "limit_rpm"];
+    return html`
+      ${form.fields(...firstFields)}
+      ${motorPicker(form)}
+      ${form.fold("The engine that came out", form.fields(...engine.map((key) => `engine.${key}`)), "engine")}
+      ${form.fold("More about the motor", motorForm(form), ...draftsBelow(form, "motor", firstFields))}
+      ${form.fold("A map of its efficiency or losses, from a file", motorMapForm(form))}
+      ${form.fold("A datasheet's handful of figures", datasheetForm(form))}
+    `;
+  },
+  fields: ["motor", "engine"],
+  inputs: ["job", "motorSurface", "broughtMap", "units"],
+  compute: ({ job, motorSurface, broughtMap, units }) => {
+    const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);
+    const { ratedTorque_Nm, torque_rpm, ratedPower_kW, power_rpm, idle_rpm, limit_rpm } = job.engine ?? {};
+    const isRated =
+      ratedTorque_Nm !== undefined &&
+      torque_rpm !== undefined &&
+      ratedPower_kW !== undefined &&
+      power_rpm !== undefined;
+    const engine = isRated
+      ? engineCurve({ ratedTorque_Nm, torque_rpm, ratedPower_kW, power_rpm, idle_rpm, limit_rpm })
+      : undefined;
+    const say = (kind: "torque" | "rotation" | "power", value: number) => writeQuantity(kind, value, units);
+    const peak_Nm = Math.max(...driving.map(({ torque_Nm }) => torque_Nm));
+    const last = driving.findLast(({ torque_Nm }) => torque_Nm >= 0.995 * peak_Nm);
+    const most_Nm = Math.min(peak_Nm, job.controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY);
+    const box_Nm = job.driveline.limits.gearboxInput_Nm;
+    return {
+      name: job.motor.name,
+      driving,
+      engine,
+      brought: broughtMap,
+      torque: say("torque", peak_Nm),
+      upTo: say("rotation", last?.speed_rpm ?? 0),
+      top: say("rotation", job.motor.maxSpeed_rpm),
+      old:
+        isRated &&
+        `${say("torque", ratedTorque_Nm)} at ${say("rotation", torque_rpm)} and ${say("power", ratedPower_kW)} at ${say("rotation", power_rpm)}`,
+      tooMuch: box_Nm !== undefined && most_Nm > box_Nm ? [say("torque", most_Nm), say("torque", box_Nm)] : undefined,
+    };
+  },
+  plot: ({ name, driving, engine, brought }, drawing) => {
+    const old = engine && {
+      name: "old engine",
+      points: engine.speed_rpm.map((speed_rpm, i) => ({ speed_rpm, torque_Nm: engine.torque_Nm[i] })),
+    };
+    const curve = torqueCurve({ motor: { name: "motor", points: driving }, ...(old && { engine: old }) }, drawing);
+    const beside = old ? ", beside the engine that came out" : "";
+    const figures = [{ caption: `Peak torque of ${name} over its speed${beside}`, chart: curve }];
+    if (!brought || !("map" in brought)) return figures;
+    const { speed_rpm, torque_Nm, loss_W } = brought.map;
+    const chart = lossMap({ name: brought.name, speed_rpm, torque_Nm, loss_W, envelope: driving }, drawing);
+    return [...figures, { caption: `Losses by ${brought.name}, not taken into the job yet`, chart }];
+  },
+  sentence: ({ torque, upTo, top, old }) => {
+    const motor = `At the nominal voltage of the pack the motor gives ${torque} from rest up to ${upTo}, and turns up to ${top}.`;
+    return old ? `${motor} The old engine gave ${old}.` : `${motor} What the old engine gave is not known.`;
+  },
+  attention: ({ tooMuch }) =>
+    tooMuch
+      ? [
+          `The motor may put ${tooMuch[0]} into a gearbox that stands ${tooMuch[1]}: set the controller's torque cap to that or less.`,
+        ]
+      : [],
+});
