@@ -114,8 +114,10 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
         ...outline,
         r: (point: TimedPoint) => 1 + most_px * Math.sqrt(point.time_s / most_s),
         fill: packStyle(input.index).colour,
-        fillOpacity: 0.55,
-        stroke: paper,
+        fillOpacity: 0.6,
+        // A rim of ink, for light pack colours on the darker contours.
+        stroke: ink,
+        strokeOpacity: 0.6,
         strokeWidth: 0.5,
       }),
     ],
