@@ -2,7 +2,7 @@ import { InputError, type Problem } from "../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import { distanceAlong_m } from "./distanceAlong.ts";
 import { profileAlong } from "./profileAlong.ts";
-import type { Trace } from "./trace.ts";
+import type { Profile, Trace } from "./trace.ts";
 import { cellsOf, isNoText, linesOf, speedColumns } from "./traceColumns.ts";
 
 const maxSpeed_kmh = 400; // above any road vehicle; 900 km/h is a slip of the unit or of the hand
@@ -60,8 +60,25 @@ export function readTraceCsv(name: string, text: string): Trace {
   const id = name.replace(/\.csv$/i, "");
   const trace = { id, title: id, time_s, speed_mps };
   if (columns.elevation < 0) return trace;
-  const profile = profileAlong(distanceAlong_m(time_s, speed_mps), elevation_m);
-  return profile ? { ...trace, profile } : trace;
+  const along_m = distanceAlong_m(time_s, speed_mps);
+  const profile = profileAlong(along_m, elevation_m);
+  if (!profile) return trace;
+  checkSlopes(name, profile, along_m);
+  return { ...trace, profile };
+}
+
+/** A stretch of road is longer than it rises or falls: its slope has a sine. */
+function checkSlopes(name: string, { distance_m, elevation_m }: Profile, along_m: Float64Array): void {
+  const problems: Problem[] = [];
+  for (let i = 1; i < distance_m.length; i++) {
+    const run_m = distance_m[i] - distance_m[i - 1];
+    const rise_m = elevation_m[i] - elevation_m[i - 1];
+    if (Math.abs(rise_m) < run_m) continue;
+    const found = `found ${Number(rise_m.toPrecision(3))} m of rise in ${Number(run_m.toPrecision(3))} m of road`;
+    const where = `${name} line ${along_m.indexOf(distance_m[i]) + 2}`;
+    problems.push(fault(where, "trace-steep", `${found}, a road is longer than it rises`));
+  }
+  if (problems.length > 0) throw new InputError(cutList(name, problems));
 }
 
 type Say = (code: string, message: string) => void;

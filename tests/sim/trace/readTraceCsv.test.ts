@@ -77,6 +77,13 @@ describe("a fault is told with its line, what was found and what is wanted", () 
       "monday.csv line 3",
       "99999",
     ],
+    [
+      "a slope that no road has",
+      `${header},elevation_m\n0,0,10\n1,3,10\n2,3,15\n3,0,15`,
+      "trace-steep",
+      "monday.csv line 4",
+      "found 5 m of rise in 0.833 m of road",
+    ],
     ["an unknown column", `${header},gear\n0,0,1\n1,5,1`, "trace-column-unknown", "monday.csv line 1", '"gear"'],
     [
       "a column twice",

@@ -24,13 +24,18 @@ it("keeps any trace with heights through writing and reading", () => {
   const row = fc.record({
     dt_s: fc.integer({ min: 1, max: 50 }),
     speed_kmh: fc.integer({ min: 1, max: 4000 }),
-    elevation_m: fc.integer({ min: -400, max: 8000 }),
+    slope: fc.integer({ min: -20, max: 20 }),
   });
   fc.assert(
     fc.property(fc.array(row, { minLength: 2, maxLength: 30 }), (rows) => {
       let time = 0;
-      const lines = rows.map(({ dt_s, speed_kmh, elevation_m }, i) => {
-        if (i > 0) time += dt_s;
+      let elevation_m = 3000;
+      const lines = rows.map(({ dt_s, speed_kmh, slope }, i) => {
+        if (i > 0) {
+          time += dt_s;
+          const run_m = ((speed_kmh + rows[i - 1].speed_kmh) / 20 / 3.6) * (dt_s / 10);
+          elevation_m = Number((elevation_m + (slope / 100) * run_m).toPrecision(10));
+        }
         return `${time / 10},${speed_kmh / 10},${elevation_m}`;
       });
       const trace = readTraceCsv("a.csv", ["time_s,speed_kmh,elevation_m", ...lines].join("\n"));
