@@ -1,6 +1,9 @@
 /** How a driver changes speed without hurry, in m/s2: between the gentle 0.8 and the brisk 1.5 of the standard cycles. */
 const EASY_mps2 = 1.1;
 const HARDEST_mps2 = 5;
+const GENTLEST_mps2 = 0.5;
+/** Nobody creeps like this for long: it stands for a stop. */
+const CREEP_mps = 2;
 const FASTEST_mps = 70;
 
 /** Speed across a gap: a ramp, a steady piece, a ramp. */
@@ -13,11 +16,21 @@ export interface Crossing {
 
 /**
  * The plainest drive over a gap of `gap_s` that begins and ends at the speeds given and covers `distance_m`: an even
- * change to a steady speed, and an even change to the speed at the end. The steady speed is found by halving; it is 0
- * (a stop) where the distance is short. Ramps get steeper only where the gap leaves no time for easy ones; where even
+ * change to a steady speed, and an even change to the speed at the end. The steady speed is found by halving; where it
+ * would be a creep, the car is taken to have stopped instead. Ramps get steeper only where the gap leaves no time for easy ones; where even
  * that does not fit, `distance_m` of the result says what it covers.
  */
 export function crossGap(from_mps: number, to_mps: number, gap_s: number, distance_m: number): Crossing {
+  const plain = plainCrossing(from_mps, to_mps, gap_s, distance_m);
+  if (plain.steady_mps > CREEP_mps) {
+    return plain;
+  }
+  const ramp_mps2 = (from_mps ** 2 + to_mps ** 2) / (2 * distance_m);
+  const fits = ramp_mps2 >= GENTLEST_mps2 && ramp_mps2 <= HARDEST_mps2 && (from_mps + to_mps) / ramp_mps2 <= gap_s;
+  return fits ? crossing(from_mps, to_mps, gap_s, 0, ramp_mps2) : plain;
+}
+
+function plainCrossing(from_mps: number, to_mps: number, gap_s: number, distance_m: number): Crossing {
   for (let ramp_mps2 = EASY_mps2; ; ramp_mps2 = Math.min(HARDEST_mps2, ramp_mps2 * 1.5)) {
     const least = crossing(from_mps, to_mps, gap_s, 0, ramp_mps2);
     const most = crossing(from_mps, to_mps, gap_s, FASTEST_mps, ramp_mps2);

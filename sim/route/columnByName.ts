@@ -23,7 +23,7 @@ const namePatterns: readonly (readonly [ColumnRole, RegExp])[] = [
 const notMeant: Partial<Record<ColumnRole, RegExp>> = {
   packVoltage: /12 ?v|aux|cell|\bmin\b|\bmax\b|sensor|o2|lambda|throttle|module/,
   packCurrent: /trip|limit|max|min|time|gear/,
-  speed: /wind|fan|limit|accura|uncert|average|avg|mean|\bmax|vertical|motor|engine|wheel|gps time/,
+  speed: /\bwind|\bfan\b|limit|accura|uncert|average|avg|mean|\bmax|vertical|motor|engine|wheel|gps time/,
   time: /zone|trip|since|total|run ?time|offset|lap/,
   height: /accura|uncert|altern/,
   temperature: /ambient max/,

@@ -42,7 +42,7 @@ export function guessColumns(
 
   takeTime(layout, free(), has, take);
   takeHemispheres(free(), take);
-  takeByName(free(), has, take);
+  takeByName(layout, free(), has, take);
   takeByValue(layout, columns, free, has, take);
   return columns.map((column) => {
     const choice = taken.get(column.index);
@@ -116,7 +116,7 @@ function takeHemispheres(columns: readonly Column[], take: Take): void {
   }
 }
 
-function takeByName(columns: readonly Column[], has: Has, take: Take): void {
+function takeByName(layout: TableLayout, columns: readonly Column[], has: Has, take: Take): void {
   // Where two columns name a speed, the receiver's own is the better: a dashboard's reads high by law.
   const ranked = [...columns].sort((a, b) => rank(a) - rank(b));
   for (const column of ranked) {
@@ -126,7 +126,7 @@ function takeByName(columns: readonly Column[], has: Has, take: Take): void {
     }
     const isAngle = role === "lat" || role === "lon";
     const holds = isAngle
-      ? column.cells.some((cell) => readAngle(cell, "degrees", ".", 1e5) !== undefined)
+      ? column.cells.some((cell) => readAngle(cell, "degrees", layout.decimal, 1e5) !== undefined)
       : column.numbers.length > 0;
     const isDate = role === "date" && column.cells.some((cell) => /\d/.test(cell));
     if (holds || isDate) {
