@@ -2,6 +2,7 @@ import { effect } from "@preact/signals-core";
 import "./look/tokens.css";
 import "./look/page.css";
 import "./look/fields.css";
+import "./look/parts.css";
 import "./charts/charts.css";
 import "./look/print.css";
 import { demos } from "../shared/demos/index.ts";
