@@ -34,4 +34,4 @@ export interface Command {
 }
 
 // biome-ignore lint/suspicious/noConfusingVoidType: a command that just ends has nothing to return
-export type ExitCode = 1 | void;
+type ExitCode = 1 | void;
