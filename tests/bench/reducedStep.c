@@ -26,7 +26,7 @@ static void run(const Car *car, const double *openCircuit_V, const double *resis
                 const double *speed_mps, long rows, double dt_s, double *end, const Columns *columns) {
   const double rolls_N = mass_kg * car->gravity_mps2 * car->rolling_coeff;
   const double inertia_kg = mass_kg * car->inertia_ratio;
-  const double soc_perA = dt_s / car->capacity_C;
+  const double socPerAmpere = dt_s / car->capacity_C;
   double soc_frac = car->startSoc_frac, energy_J = 0, distance_m = 0, before_mps = speed_mps[0];
   for (long i = 1; i < rows; i++) {
     const double after_mps = speed_mps[i];
@@ -48,7 +48,7 @@ static void run(const Car *car, const double *openCircuit_V, const double *resis
     const double open_V = openCircuit_V[piece] + share * (openCircuit_V[piece + 1] - openCircuit_V[piece]);
     const double inner_ohm = resistance_ohm[piece] + share * (resistance_ohm[piece + 1] - resistance_ohm[piece]);
     const double current_A = 2 * power_W / (open_V + sqrt(fmax(open_V * open_V - 4 * inner_ohm * power_W, 0)));
-    soc_frac -= current_A * soc_perA;
+    soc_frac -= current_A * socPerAmpere;
     energy_J += power_W * dt_s;
     distance_m += mean_mps * dt_s;
     before_mps = after_mps;

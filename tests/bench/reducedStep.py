@@ -35,7 +35,7 @@ rise_V, rise_ohm = np.diff(openCircuit_V), np.diff(resistance_ohm)
 begin_ns = time.perf_counter_ns()
 rolls_N = mass_kg * (gravity_mps2 * rolling_coeff)
 inertia_kg = mass_kg * inertia_ratio
-soc_perA = dt_s / capacity_C
+socPerAmpere = dt_s / capacity_C
 soc_frac = np.full(variants, startSoc_frac)
 energy_J = np.zeros(variants)
 for before_mps, after_mps in zip(speed_mps[:-1].tolist(), speed_mps[1:].tolist()):
@@ -56,7 +56,7 @@ for before_mps, after_mps in zip(speed_mps[:-1].tolist(), speed_mps[1:].tolist()
     inner_ohm = resistance_ohm[piece] + share * rise_ohm[piece]
     inside_V2 = np.maximum(open_V * open_V - 4 * inner_ohm * power_W, 0)
     current_A = 2 * power_W / (open_V + np.sqrt(inside_V2))
-    soc_frac -= current_A * soc_perA
+    soc_frac -= current_A * socPerAmpere
     energy_J += power_W * dt_s
 end_ns = time.perf_counter_ns()
 

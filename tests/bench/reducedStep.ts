@@ -77,7 +77,7 @@ export function reducedRun(
   const { openCircuit_V, resistance_ohm } = pack;
   const rolls_N = mass_kg * car.gravity_mps2 * car.rolling_coeff;
   const inertia_kg = mass_kg * car.inertia_ratio;
-  const soc_perA = dt_s / car.capacity_C;
+  const socPerAmpere = dt_s / car.capacity_C;
   const rows = speed_mps.length;
   let soc_frac = car.startSoc_frac;
   let energy_J = 0;
@@ -106,7 +106,7 @@ export function reducedRun(
     const open_V = openCircuit_V[piece] + share * (openCircuit_V[piece + 1] - openCircuit_V[piece]);
     const inner_ohm = resistance_ohm[piece] + share * (resistance_ohm[piece + 1] - resistance_ohm[piece]);
     const current_A = (2 * power_W) / (open_V + Math.sqrt(Math.max(open_V * open_V - 4 * inner_ohm * power_W, 0)));
-    soc_frac -= current_A * soc_perA;
+    soc_frac -= current_A * socPerAmpere;
     energy_J += power_W * dt_s;
     distance_m += mean_mps * dt_s;
     before_mps = after_mps;
