@@ -18,7 +18,7 @@ export function welcomeView(paper: Paper, start: () => void): TemplateResult {
   const form = createForm({ ...paper, idPrefix: "welcome-" });
   return html`<div class="welcome">
     <p>
-      This is a worked example: an old saloon, its owner's roads, and five packs that could go in. Everything on the page
+      This is a worked example: an invented car, its owner's roads, and the packs that could go in. Everything on the page
       can be changed, and whatever depends on it follows at once. It is worked out and kept in this browser, and sent
       nowhere.
     </p>

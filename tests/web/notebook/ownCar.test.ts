@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { readJob } from "../../../shared/job/readJob.ts";
+import { bodies } from "../../../shared/parts/bodies.ts";
+import { driveJob, roadTrace } from "../../../sim/index.ts";
+import { ownCar, withBody } from "../../../web/notebook/ownCar.ts";
+import { cycleTexts } from "../../support/cycleTexts.ts";
+
+describe("a car of one's own to begin with", () => {
+  it.each(bodies.map((body) => [body.title, body] as const))("is a whole job for %s", (_, body) => {
+    const job = ownCar(body);
+    expect(readJob(JSON.parse(JSON.stringify(job)))).toEqual(job);
+    expect(job.vehicle.roadLoad).toEqual(body.data);
+  });
+
+  it("calls nothing measured that nobody has measured", () => {
+    const origins = Object.values(ownCar().origins).map(({ from }) => from);
+    expect(origins.length).toBeGreaterThan(20);
+    expect(origins.filter((from) => from !== "usual" && from !== "guessed")).toEqual([]);
+  });
+
+  it("is no invented demo, and says nothing of the demo's owner", () => {
+    const job = ownCar();
+    expect(job.isInvented).toBe(false);
+    expect(job.use).toBe("");
+    expect(JSON.stringify(job)).not.toMatch(/piano|tuner|harbour/i);
+  });
+
+  it("drives every road it comes with", () => {
+    const job = ownCar();
+    for (const road of job.roads) {
+      const { candidates } = driveJob(job, roadTrace(road, cycleTexts));
+      expect(candidates.map(({ range_km }) => range_km > 10)).toEqual(candidates.map(() => true));
+    }
+  });
+
+  it("takes on another shape with that shape's bands, and leaves the rest", () => {
+    const job = withBody(ownCar(), bodies[5]);
+    // Box body: drag 0.58, usual 0.45 to 0.65, so it may be off by 0.13 either way.
+    const origin = job.origins["vehicle.roadLoad.drag_coeff"];
+    expect(origin.from).toBe("usual");
+    expect(origin.plusMinus_frac).toBeCloseTo(0.13 / 0.58, 12);
+    expect(job.vehicle.tyres).toEqual(ownCar().vehicle.tyres);
+  });
+});

@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { oneAtATime } from "../../../web/worker/oneAtATime.ts";
+
+const settled = () => new Promise((resolve) => setTimeout(resolve));
+
+/** Questions that the test answers itself. */
+function asking() {
+  const ask = oneAtATime();
+  const put: { name: string; answer: (value: string) => void; fail: (error: Error) => void }[] = [];
+  const answers: string[] = [];
+  const question = (kind: string, name: string) => {
+    ask(kind, () => new Promise<string>((answer, fail) => put.push({ name, answer, fail }))).then(
+      (answer) => answers.push(answer),
+      (error: Error) => answers.push(error.message),
+    );
+  };
+  return { put, answers, question };
+}
+
+describe("one question at a time", () => {
+  it("puts the next only when the one before is answered", async () => {
+    const { put, answers, question } = asking();
+    question("drive", "first");
+    question("steady", "second");
+    expect(put.map(({ name }) => name)).toEqual(["first"]);
+    put[0].answer("one");
+    await settled();
+    expect(put.map(({ name }) => name)).toEqual(["first", "second"]);
+    put[1].answer("two");
+    await settled();
+    expect(answers).toEqual(["one", "two"]);
+  });
+
+  it("never puts a question that a newer one of its kind overtook while it waited", async () => {
+    const { put, answers, question } = asking();
+    question("drive", "at 30");
+    question("drive", "at 40");
+    question("steady", "table");
+    question("drive", "at 50");
+    put[0].answer("30");
+    await settled();
+    put[1].answer("50");
+    await settled();
+    put[2].answer("table");
+    await settled();
+    expect(put.map(({ name }) => name)).toEqual(["at 30", "at 50", "table"]);
+    expect(answers).toEqual(["30", "50", "table"]);
+  });
+
+  it("goes on after a question that failed", async () => {
+    const { put, answers, question } = asking();
+    question("drive", "first");
+    question("steady", "second");
+    put[0].fail(new Error("no road"));
+    await settled();
+    put[1].answer("two");
+    await settled();
+    expect(answers).toEqual(["no road", "two"]);
+  });
+});
