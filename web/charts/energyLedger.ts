@@ -1,5 +1,5 @@
 import { link, rect, ruleX } from "@observablehq/plot";
-import type { Candidate, LedgerWh } from "../../sim/index.ts";
+import type { Candidate } from "../../sim/index.ts";
 import { ink, inkSoft, paper, rule } from "../look/tokens.ts";
 import { drawPath, writeWords } from "./annotate.ts";
 import { bottomAxis, ticksFor } from "./axes.ts";
@@ -9,35 +9,15 @@ import { emptyFigure } from "./emptyFigure.ts";
 import { inUnit, METRIC } from "./figureUnits.ts";
 import { drawFrame } from "./frame.ts";
 import { inkOn, ledgerFills } from "./inks.ts";
+import { alike, type LedgerEntry, ledgerEntries, ledgerNames, middle, type Segment, stacked } from "./ledgerStack.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { stairs } from "./stairs.ts";
 import { textWidth_px, wrapped } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
 
-export type LedgerEntry = Exclude<keyof LedgerWh, "total">;
-
-/** Names of the ledger's entries, from the air to the brakes. */
-export const ledgerNames: Readonly<Record<LedgerEntry, string>> = {
-  aero: "air",
-  rolling: "rolling",
-  climb: "climbing",
-  speed: "speed gained",
-  driveline: "driveline",
-  motor: "motor and controller",
-  packHeat: "heat in the pack",
-  accessories: "accessories",
-  frictionBrake: "friction brakes",
-};
-const entries = Object.keys(ledgerFills) as LedgerEntry[];
+export { type LedgerEntry, ledgerNames };
 
 export type LedgerCandidate = Pick<Candidate, "name" | "distance_km" | "ledger_Wh">;
-
-interface Segment {
-  readonly entry: LedgerEntry;
-  readonly value: number;
-  readonly from: number;
-  readonly to: number;
-}
 
 const BAR_PX = 28;
 const ROW_PX = BAR_PX + 28;
@@ -138,7 +118,10 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
     table: {
       columns: [
         { name: "pack", label: "Pack" },
-        ...entries.map((entry) => ({ name: `${entry}_${unit.suffix}`, label: `${ledgerNames[entry]} (${unit.sign})` })),
+        ...ledgerEntries.map((entry) => ({
+          name: `${entry}_${unit.suffix}`,
+          label: `${ledgerNames[entry]} (${unit.sign})`,
+        })),
         { name: `total_${unit.suffix}`, label: `total (${unit.sign})` },
       ],
       rows: packs.map((pack, i) => [pack.name, ...(bars[i] ?? []).map((each) => each.value), totals[i] ?? 0]),
@@ -174,30 +157,4 @@ function sentence(name: string, total: number, bar: readonly Segment[]): string 
     .sort((a, b) => b.value - a.value)
     .map((each) => `${ledgerNames[each.entry]} ${threeFigures(each.value)}`);
   return `${name}: ${threeFigures(total)} in all${parts.length > 0 ? `, of which ${parts.join(", ")}` : ""}.`;
-}
-
-/** Ends of entries that lie on the same side of zero in two bars, one above the other. */
-function alike(bar: readonly Segment[], barAbove: readonly Segment[]): { above: number; below: number }[] {
-  return bar.flatMap((each, k) => {
-    const upper = barAbove[k];
-    return upper && upper.value * each.value > 0 ? [{ above: upper.to, below: each.to }] : [];
-  });
-}
-
-function middle(each: Segment): number {
-  return (each.from + each.to) / 2;
-}
-
-/** One pack's entries end to end: gains to the right of zero, what is given back to the left. */
-function stacked(size: (entry: LedgerEntry) => number): Segment[] {
-  let above = 0;
-  let below = 0;
-  return entries.map((entry) => {
-    const value = size(entry);
-    const from = value < 0 ? below : above;
-    const to = from + value;
-    if (value < 0) below = to;
-    else above = to;
-    return { entry, value, from, to };
-  });
 }

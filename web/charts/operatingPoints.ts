@@ -1,23 +1,26 @@
-import { areaY, axisX, contour, dot, line, ruleY } from "@observablehq/plot";
-import { extent, max, ticks as roundTicks } from "d3-array";
+import { areaY, contour, dot, line, ruleY } from "@observablehq/plot";
+import { extent, max } from "d3-array";
 import type { Channels, MotorSurface } from "../../sim/index.ts";
 import { heed, ink, inkSoft, paper } from "../look/tokens.ts";
 import { writeWords } from "./annotate.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { contourLabels } from "./contourLabels.ts";
+import { distinctLimits } from "./distinctLimits.ts";
 import { domain } from "./domain.ts";
-import { type FigureUnits, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
+import { inUnit, METRIC } from "./figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { contourFill } from "./inks.ts";
 import { lineKey } from "./lineKey.ts";
 import { nameFigure } from "./nameFigure.ts";
+import { operatingPointsInWords } from "./operatingPointsInWords.ts";
 import { packStyle } from "./packStyle.ts";
 import { regularGrid } from "./regularGrid.ts";
+import { type GearForScale, roadSpeedAxis } from "./roadSpeedAxis.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
 import { type TimedPoint, timeByPoint } from "./timeByPoint.ts";
-import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
+import { peakOf, torqueOn } from "./torqueLine.ts";
 
 export interface OperatingPointsInput {
   readonly name: string;
@@ -27,7 +30,7 @@ export interface OperatingPointsInput {
   /** What the contours show. */
   readonly contours: "loss" | "efficiency";
   /** Road speed at one motor turn a minute in the gear that is asked about, for a second scale above. */
-  readonly gear?: { readonly name: string; readonly speedPerRpm_mps: number };
+  readonly gear?: GearForScale;
 }
 
 const LOSSES_W = [50, 100, 200, 500, 1000, 2000, 3000, 5000, 7500, 10_000, 15_000, 20_000, 30_000, 50_000];
@@ -56,7 +59,7 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   const yDomain = domain(inTorque(low_Nm), inTorque(high_Nm) * 1.06, true);
   const most_rpm = Math.max(map.maxSpeed_rpm, max([...driving, ...points], (each) => each.speed_rpm) ?? 0) || 1;
   const right = drawing.width_px - 18;
-  const limits = told(map.limits).map((limit, i) => ({
+  const limits = distinctLimits(map.limits).map((limit, i) => ({
     ...limit,
     style: { stroke: heed, strokeWidth: 1.4, strokeDasharray: limitDashes[i % limitDashes.length] as string },
   }));
@@ -157,7 +160,7 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   });
 
   const position = positionAlong(frame, "motorSpeed_rpm", 1, 50);
-  const alt = describe(input, points, driving, sayTorque);
+  const alt = operatingPointsInWords(input, points, driving, sayTorque);
   nameFigure(svg, alt);
   return {
     svg,
@@ -204,64 +207,6 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   }
 }
 
-function roadSpeedAxis(
-  gear: NonNullable<OperatingPointsInput["gear"]>,
-  most_rpm: number,
-  units: FigureUnits,
-  ticks: number,
-) {
-  const shown = (rpm: number) => inUnit(units.speed, rpm * gear.speedPerRpm_mps);
-  const at = roundTicks(0, shown(most_rpm), ticks).map((speed) => fromUnit(units.speed, speed) / gear.speedPerRpm_mps);
-  return axisX(at, {
-    anchor: "top",
-    label: `Road speed in ${gear.name} (${units.speed.sign})`,
-    labelArrow: "none",
-    labelOffset: 38,
-    tickSize: 4,
-    tickFormat: (rpm: number) => threeFigures(shown(rpm)),
-  });
-}
-
-/** Limits that allow the same torque throughout are one line, told by both names. */
-function told(limits: MotorSurface["limits"]): { name: string; points: TorqueLine }[] {
-  const lines: { name: string; points: TorqueLine }[] = [];
-  for (const { name, points } of limits) {
-    const same = lines.find(
-      (line) =>
-        line.points.length === points.length &&
-        points.every((point, i) => {
-          const other = line.points[i];
-          return other?.speed_rpm === point.speed_rpm && Math.abs(other.torque_Nm - point.torque_Nm) < 0.05;
-        }),
-    );
-    if (same) same.name += ` or ${name}`;
-    else lines.push({ name, points });
-  }
-  return lines;
-}
-
 function sayLoss(loss_W: number): string {
   return loss_W >= 1000 ? `${loss_W / 1000} kW` : `${loss_W} W`;
-}
-
-function describe(
-  { name, map, contours }: OperatingPointsInput,
-  points: readonly TimedPoint[],
-  driving: TorqueLine,
-  sayTorque: (torque_Nm: number) => string,
-): string {
-  const limits = map.limits
-    .map((limit) => `; ${limit.name} allows ${sayTorque(peakOf(limit.points).torque_Nm)}`)
-    .join("");
-  const allowed = `The envelope allows ${sayTorque(peakOf(driving).torque_Nm)} and ${threeFigures(map.maxSpeed_rpm)} rpm${limits}. Contours show ${contours === "loss" ? "loss in watts" : "efficiency in percent"}.`;
-  if (points.length === 0) return `Where the motor works with ${name}: it does not turn in this run. ${allowed}`;
-  const time_s = points.reduce((sum, point) => sum + point.time_s, 0);
-  const most = points.reduce((a, b) => (b.time_s > a.time_s ? b : a));
-  const [slow_rpm = 0, fast_rpm = 0] = extent(points, (point) => point.speed_rpm);
-  const [low_Nm = 0, high_Nm = 0] = extent(points, (point) => point.torque_Nm);
-  return (
-    `Where the motor works with ${name}: it turns for ${threeFigures(time_s)} s, longest near ${threeFigures(most.speed_rpm)} rpm and ` +
-    `${sayTorque(most.torque_Nm)} (${threeFigures(most.time_s)} s), between ${threeFigures(slow_rpm)} and ` +
-    `${threeFigures(fast_rpm)} rpm and between ${sayTorque(low_Nm)} and ${sayTorque(high_Nm)}. ${allowed}`
-  );
 }

@@ -1,39 +1,23 @@
-import { lineY, rectY, ruleY } from "@observablehq/plot";
-import { figureColours, ink, inkSoft } from "../look/tokens.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { lineAt } from "./columnAt.ts";
-import { domain, reach } from "./domain.ts";
+import { reach } from "./domain.ts";
 import { emptyFigure } from "./emptyFigure.ts";
-import { type FigureUnit, inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within } from "./frame.ts";
-import { shade } from "./inks.ts";
+import { inUnit, METRIC } from "./figureUnits.ts";
+import { type Frame, positionAlong, within } from "./frame.ts";
+import { type LogColumns, logPanel } from "./logPanel.ts";
 import { nameFigure } from "./nameFigure.ts";
-import { type RoadAxis, roadAxis } from "./roadAxis.ts";
+import { repairsOf } from "./repairsOf.ts";
+import { roadAxis } from "./roadAxis.ts";
 import { sayStretches } from "./sayStretches.ts";
 import { stackFigures } from "./stackFigures.ts";
 import { thin } from "./thin.ts";
 import { threeFigures } from "./threeFigures.ts";
-
-/** A log as it came or as it was cleaned; time never falls. A raw value that was missing is NaN and leaves a gap. */
-export interface LogColumns {
-  readonly time_s: Float64Array;
-  readonly speed_mps: Float64Array;
-  readonly elevation_m?: Float64Array;
-}
 
 export interface RawAgainstCleanedInput {
   readonly raw: LogColumns;
   /** `isRepaired[i]` is 1 where the cleaning changed or filled sample i. */
   readonly cleaned: LogColumns & { readonly isRepaired: Uint8Array };
 }
-
-interface Repair {
-  readonly from_s: number;
-  readonly to_s: number;
-}
-
-const LEFT_PX = 52;
 
 /** A recorded speed (and height, where it has one) as it came, thin, under what the cleaning made of it; repairs are shaded. */
 export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, drawing: Drawing): Chart {
@@ -45,11 +29,11 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
   const first = Math.min(...ends.map(([low]) => low));
   const last = Math.max(...ends.map(([, high]) => high));
   const axis = roadAxis("time", last, units);
-  const repairs = repairsOf(cleaned, (last - first) * 0.005);
+  const repairs = repairsOf(cleaned.time_s, cleaned.isRepaired, (last - first) * 0.005);
   const hasHeight = raw.elevation_m !== undefined || cleaned.elevation_m !== undefined;
   const x: [number, number] = [axis.shown(first), last > first ? axis.shown(last) : axis.shown(first) + 1];
   const panels = [
-    panel(drawing, {
+    logPanel(drawing, {
       raw,
       cleaned,
       key: "speed_mps",
@@ -62,7 +46,7 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
     }),
     ...(hasHeight
       ? [
-          panel(drawing, {
+          logPanel(drawing, {
             raw,
             cleaned,
             key: "elevation_m",
@@ -100,7 +84,7 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
     ...positionAlong(frame, "time_s", axis.perShown),
     ...(hasHeight ? { to_px: frame.height + (panels[1]?.frame.bottom ?? 0) } : {}),
   };
-  const rows = thin(cleaned.time_s, cleaned.speed_mps, n, Math.round(frame.right - LEFT_PX));
+  const rows = thin(cleaned.time_s, cleaned.speed_mps, n, Math.round(frame.right - frame.left));
   const speed = (mps: number) => inUnit(units.speed, mps);
   return {
     svg,
@@ -139,73 +123,4 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
       };
     },
   };
-}
-
-interface PanelInput extends RawAgainstCleanedInput {
-  readonly key: "speed_mps" | "elevation_m";
-  readonly label: string;
-  readonly unit: FigureUnit;
-  readonly axis: RoadAxis;
-  readonly x: [number, number];
-  readonly repairs: readonly Repair[];
-  readonly isLast: boolean;
-}
-
-function panel(drawing: Drawing, input: PanelInput): { svg: SVGSVGElement; frame: Frame } {
-  const { axis, unit, label, isLast } = input;
-  const lines = [
-    { log: input.raw, stroke: inkSoft, strokeWidth: 0.9, strokeOpacity: 0.8 },
-    { log: input.cleaned, stroke: figureColours[0] ?? ink, strokeWidth: 1.6, strokeOpacity: 1 },
-  ].flatMap(({ log, ...style }) => {
-    const values = log[input.key];
-    return values ? [{ time_s: log.time_s, values, style }] : [];
-  });
-  const known = lines.flatMap(({ values }) => {
-    const finite = values.filter((value) => Number.isFinite(value));
-    return finite.length > 0 ? [reach(finite, finite.length)] : [];
-  });
-  // A log of nothing but gaps has no reach; its frame then shows an empty scale.
-  const low = inUnit(unit, Math.min(...(known.length > 0 ? known.map(([value]) => value) : [0])));
-  const high = inUnit(unit, Math.max(...(known.length > 0 ? known.map(([, value]) => value) : [0])));
-  const top = input.key === "speed_mps" ? 46 : 30;
-  const bottom = top + (input.key === "speed_mps" ? 170 : 80);
-  const height = bottom + (isLast ? BELOW_PX : 16);
-  const y = domain(low, high, input.key === "speed_mps");
-  const frame: Frame = { left: LEFT_PX, right: drawing.width_px - 18, top, bottom, height, x: input.x, y };
-  const wide_px = Math.round(frame.right - LEFT_PX);
-  const noWords = isLast ? {} : { tickFormat: () => "" };
-  const svg = drawFrame(drawing, frame, [
-    rectY(input.repairs, {
-      x1: (each: Repair) => axis.shown(each.from_s),
-      x2: (each: Repair) => axis.shown(each.to_s),
-      y1: frame.y[0],
-      y2: frame.y[1],
-      fill: shade,
-      stroke: shade,
-    }),
-    bottomAxis({ label: isLast ? axis.label : null, ticks: ticksFor(wide_px), ...noWords }),
-    leftAxis({ label: `${label} (${unit.sign}): thin as recorded, thick cleaned`, ticks: 4 }, LEFT_PX),
-    lines.map(({ time_s, values, style }) =>
-      lineY(thin(time_s, values, time_s.length, wide_px), {
-        x: (row: number) => axis.shown(time_s[row] as number),
-        y: (row: number) => inUnit(unit, values[row] as number),
-        ...style,
-      }),
-    ),
-    ruleY([frame.y[0]], { stroke: ink }),
-  ]);
-  return { svg, frame };
-}
-
-function repairsOf({ time_s, isRepaired }: RawAgainstCleanedInput["cleaned"], gap_s: number): Repair[] {
-  const found: { from_s: number; to_s: number }[] = [];
-  for (let i = 0; i < time_s.length; i++) {
-    if (!isRepaired[i]) continue;
-    const from_s = time_s[Math.max(0, i - 1)] as number;
-    const to_s = time_s[i] as number;
-    const last = found.at(-1);
-    if (last && from_s - last.to_s <= gap_s) last.to_s = to_s;
-    else found.push({ from_s, to_s });
-  }
-  return found;
 }
