@@ -165,7 +165,7 @@ class RowWriter {
     const steps = Math.ceil(over_s - 1e-9);
     for (let k = 1; k <= steps; k++) {
       this.time_s.push(from_s + (over_s * k) / steps);
-      this.speed_mps.push(from_mps + ((speed_mps - from_mps) * k) / steps);
+      this.speed_mps.push(k === steps ? speed_mps : from_mps + ((speed_mps - from_mps) * k) / steps);
     }
   }
 
