@@ -18,7 +18,7 @@ export function accessoriesForm(form: Form): TemplateResult {
   return html`${form.fields("accessories.standing_W", "accessories.dcdcEfficiency_frac")}
   ${items.map(
     ({ name }, i) => html`<fieldset class="accessory">
-      <legend>${name}</legend>
+      <legend class="unseen">${name}</legend>
       ${form.fields(
         `${PATH}.${i}.name`,
         `${PATH}.${i}.power_W`,

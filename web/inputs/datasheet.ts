@@ -79,7 +79,9 @@ export function readDatasheet(texts: Readonly<Record<string, string>>, units: Un
 /** What one text of the form means; nothing for an empty one. */
 export function readFigure(kind: QuantityKind, text: string, units: UnitHabit): QuantityReading | undefined {
   if (text.trim() === "") return undefined;
-  return readQuantity(kind, text, { bareUnit: shownQuantity(kind, undefined, undefined, units).unit });
+  // The efficiency of a motor with its controller, at a point worth printing, is far from nothing.
+  const bounds = kind === "fraction" ? { min: 0.2, max: 1 } : {};
+  return readQuantity(kind, text, { ...bounds, bareUnit: shownQuantity(kind, undefined, undefined, units).unit });
 }
 
 /** The field of a fault in the fit's own words for places: `points[1].torque_Nm`. */

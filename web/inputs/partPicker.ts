@@ -80,10 +80,12 @@ function offer(form: Form, picker: PickerOf, part: Part<unknown>, putBack: () =>
 function sentenceOn(part: Part<unknown>): string {
   const counts = new Map<string, number>();
   for (const { origin } of Object.values(part.origins)) counts.set(origin, (counts.get(origin) ?? 0) + 1);
-  const many = [...counts].map(([origin, count]) => `${count} ${originPlural[origin] ?? origin}`);
+  const many = [...counts].map(
+    ([origin, count]) => `${count} ${count === 1 ? "is" : "are"} ${originPlural[origin] ?? origin}`,
+  );
   const said = atPath(part.data, "origin");
   const list = many.length > 1 ? `${many.slice(0, -1).join(", ")} and ${many.at(-1)}` : many.join();
-  return `${typeof said === "string" ? `Its figures are ${said}. ` : ""}Of its figures, ${list}. Nobody's product: write your own part's figures over them.`;
+  return `${typeof said === "string" ? `Its figures are ${said}. ` : ""}${typeof said === "string" ? "Of them" : "Of its figures"} ${list}. Nobody's product: write your own part's figures over them.`;
 }
 
 const originPlural: Readonly<Record<string, string>> = {

@@ -48,5 +48,7 @@ function valueWords(where: string, value: unknown, units: UnitHabit): string {
 function bandWords(where: string, { low, high, plusMinus_frac }: PartOrigin, units: UnitHabit): string {
   if (plusMinus_frac !== undefined) return `± ${Math.round(100 * plusMinus_frac)} %`;
   if (low === undefined || high === undefined) return "as described";
-  return `${writeField(where, low, units)} to ${writeField(where, high, units)}`;
+  const [from, to] = [writeField(where, low, units), writeField(where, high, units)];
+  const unit = /\s\D.*$/.exec(to)?.[0] ?? "";
+  return `${unit !== "" && from.endsWith(unit) ? from.slice(0, -unit.length) : from} to ${to}`;
 }

@@ -30,6 +30,8 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
   const problem = isTyping ? undefined : draft?.problem;
   const isUsual = !draft && origin?.from === "usual";
   const isBare = isBareNumber(text);
+  // A tyre's marking is turned into a radius by a rule of thumb, which is said as long as the marking stands there.
+  const isByRule = field.kind === "wheelRadius";
 
   const enter = (typed: string) => enterQuantity(paper, path, field, typed);
   return html`<div class="field ${isUsual ? "is-usual" : ""} ${problem === undefined ? "" : "is-wrong"}">
@@ -51,7 +53,7 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
       <span class="unit">${isBare ? shown.unit : nothing}</span>
     </span>
     ${field.isChosen || (value === undefined && !draft) ? nothing : originChoice(paper, path, field)}
-    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, paper.typedHere.has(path)) : [])}
+    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, paper.typedHere.has(path) || isByRule) : [])}
     ${asked(
       paper.typedHere.has(path) ? reading : undefined,
       isTyping,
@@ -74,11 +76,11 @@ function leave({ typing, desk }: Paper) {
 }
 
 /** `14 1/4 cwt = 724 kg`, without what was typed anyway. */
-function understood(reading: Extract<QuantityReading, { ok: true; unknown: false }>, isTypedHere: boolean): string[] {
+function understood(reading: Extract<QuantityReading, { ok: true; unknown: false }>, saysNotes: boolean): string[] {
   const shown = reading.understood.includes(" = ")
     ? reading.understood.slice(reading.understood.indexOf(" = ") + 1)
     : "";
-  return [shown, ...(isTypedHere ? reading.notes : [])].filter((part) => part !== "");
+  return [shown, ...(saysNotes ? reading.notes : [])].filter((part) => part !== "");
 }
 
 /** What only the person can say, or what was likely meant, as buttons that write it. */

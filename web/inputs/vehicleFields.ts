@@ -38,9 +38,9 @@ export const vehicleFields: Readonly<Record<string, Field>> = {
   }),
 
   "engine.ratedTorque_Nm": quantity("torque", "Rated torque", { ...optional, help: "As its handbook prints it." }),
-  "engine.torque_rpm": quantity("rotation", "at", { ...optional }),
+  "engine.torque_rpm": quantity("rotation", "Speed of best torque", { ...optional }),
   "engine.ratedPower_kW": quantity("power", "Rated power", { ...optional, help: "As its handbook prints it: 59 bhp." }),
-  "engine.power_rpm": quantity("rotation", "at", { ...optional }),
+  "engine.power_rpm": quantity("rotation", "Speed of best power", { ...optional }),
   "engine.idle_rpm": quantity("rotation", "Idles at", { ...optional }),
   "engine.limit_rpm": quantity("rotation", "Turns no faster than", { ...optional }),
 };

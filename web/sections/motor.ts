@@ -57,10 +57,12 @@ export default defineSection({
       old:
         isRated &&
         `${say("torque", ratedTorque_Nm)} at ${say("rotation", torque_rpm)} and ${say("power", ratedPower_kW)} at ${say("rotation", power_rpm)}`,
+      map: job.motor.loss.kind === "lossTable" ? job.motor.loss : undefined,
+      isSwapped: peak_Nm > job.motor.maxSpeed_rpm,
       tooMuch: box_Nm !== undefined && most_Nm > box_Nm ? [say("torque", most_Nm), say("torque", box_Nm)] : undefined,
     };
   },
-  plot: ({ name, driving, engine, brought }, drawing) => {
+  plot: ({ name, driving, engine, brought, map }, drawing) => {
     const old = engine && {
       name: "old engine",
       points: engine.speed_rpm.map((speed_rpm, i) => ({ speed_rpm, torque_Nm: engine.torque_Nm[i] })),
@@ -68,7 +70,11 @@ export default defineSection({
     const curve = torqueCurve({ motor: { name: "motor", points: driving }, ...(old && { engine: old }) }, drawing);
     const beside = old ? ", beside the engine that came out" : "";
     const figures = [{ caption: `Peak torque of ${name} over its speed${beside}`, chart: curve }];
-    if (!brought || !("map" in brought)) return figures;
+    if (!brought || !("map" in brought)) {
+      if (!map) return figures;
+      const chart = lossMap({ ...map, name: "the job's map", envelope: driving }, drawing);
+      return [...figures, { caption: `Losses of ${name} with its controller, by the map in the job`, chart }];
+    }
     const { speed_rpm, torque_Nm, loss_W } = brought.map;
     const chart = lossMap({ name: brought.name, speed_rpm, torque_Nm, loss_W, envelope: driving }, drawing);
     return [...figures, { caption: `Losses by ${brought.name}, not taken into the job yet`, chart }];
@@ -77,10 +83,9 @@ export default defineSection({
     const motor = `At the nominal voltage of the pack the motor gives ${torque} from rest up to ${upTo}, and turns up to ${top}.`;
     return old ? `${motor} The old engine gave ${old}.` : `${motor} What the old engine gave is not known.`;
   },
-  attention: ({ tooMuch }) =>
-    tooMuch
-      ? [
-          `The motor may put ${tooMuch[0]} into a gearbox that stands ${tooMuch[1]}: set the controller's torque cap to that or less.`,
-        ]
-      : [],
+  attention: ({ tooMuch, isSwapped, torque, top }) => {
+    const swapped = `${torque} and ${top}: torque and speed are likely changed over.`;
+    const cap = `The motor may put ${tooMuch?.[0]} into a gearbox that stands ${tooMuch?.[1]}: set the controller's torque cap to that or less.`;
+    return [...(isSwapped ? [swapped] : []), ...(tooMuch ? [cap] : [])];
+  },
 });
