@@ -45,6 +45,9 @@ const refusal: Record<RefusalReason, string> = {
   failed: "the browser refuses to store anything.",
 };
 
+/** Said from this share of the browser's room on, so that a full store does not come as a surprise. */
+const NEARLY_FULL_frac = 0.8;
+
 /** Where jobs live, in plain words. */
 export function placeSentence(place: Place): string {
   if (place.kind === "memory") {
@@ -61,5 +64,10 @@ export function placeSentence(place: Place): string {
       : ` ${place.unreadable === 1 ? "One record" : `${place.unreadable} records`} in it cannot be read and ${
           place.unreadable === 1 ? "was" : "were"
         } left alone.`;
-  return `Jobs live in this browser on this machine, for this address only, and nowhere else. ${promise} Keep file copies.${unreadable}`;
+  const { used_MB = 0, room_MB = Number.POSITIVE_INFINITY } = place;
+  const room =
+    used_MB < NEARLY_FULL_frac * room_MB
+      ? ""
+      : ` ${used_MB.toPrecision(3)} MB of the ${room_MB.toPrecision(3)} MB it allows are used.`;
+  return `Jobs live in this browser on this machine, for this address only, and nowhere else. ${promise} Keep file copies.${room}${unreadable}`;
 }

@@ -534,6 +534,36 @@ describe("versions", () => {
     expect(await jobs.readVersion(id, 2)).toEqual(inventedJob("Saloon", 170));
   });
 
+  it("goes on in the restored version with an edit made while the restore is on its way", async () => {
+    const gate: { held?: Promise<void>; open(): void } = { open() {} };
+    const { browser, jobs } = await onePage({
+      between: (store) =>
+        guardedStore(store, async (method, call) => {
+          if (method === "write") await gate.held;
+          return call();
+        }),
+    });
+    const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
+    await browser.pass(PAUSE_ms);
+    jobs.commit(inventedJob("Saloon", 170), "load to 170 kg");
+    await browser.pass(1000);
+    gate.held = new Promise((resolve) => {
+      gate.open = resolve;
+    });
+    const restored = jobs.restore(id, 1);
+    await browser.pass(0);
+    jobs.commit(inventedJob("Saloon", 155), "load to 155 kg");
+    gate.open();
+    await restored;
+    await browser.pass(1000);
+    expect((await jobs.versions(id)).map(({ reason }) => reason)).toEqual([
+      "load to 155 kg",
+      "load to 170 kg",
+      "made from the demo",
+    ]);
+    expect(await jobs.readVersion(id, 3)).toEqual(inventedJob("Saloon", 155));
+  });
+
   it("compares two versions and two jobs by path", async () => {
     const { browser, jobs } = await onePage();
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");

@@ -31,6 +31,12 @@ describe("where jobs live, in words", () => {
     expect(sentence).toContain("until it is closed");
   });
 
+  it("says how full it is when little room is left, and not before", () => {
+    const place = { kind: "database", unreadable: 0, room_MB: 100 } as const;
+    expect(placeSentence({ ...place, used_MB: 79 })).not.toContain("MB");
+    expect(placeSentence({ ...place, used_MB: 92.34 })).toContain("92.3 MB of the 100 MB it allows are used");
+  });
+
   it("counts records that cannot be read", () => {
     expect(placeSentence({ kind: "database", unreadable: 1 })).toContain(
       "One record in it cannot be read and was left",
