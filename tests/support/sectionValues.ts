@@ -22,6 +22,16 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     along: "time",
     packIndex,
     steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh)),
+    charts: [
+      { x: "time", y: "batteryCurrent", packs: [], caption: "" },
+      {
+        x: "motorSpeed",
+        y: "motorTorque",
+        colour: "motorLoss",
+        packs: [job.packs[0].name],
+        caption: "Where it is lost",
+      },
+    ],
     motorSurface: motorSurface(job, packIndex),
     unknowns: unknownsByEffect(job, packIndex, road),
     ...changes,

@@ -6,6 +6,7 @@ import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { Desk } from "../notebook/desk.ts";
 import { isAtOrBelow } from "../notebook/groupEdits.ts";
+import type { OwnChart } from "../notebook/ownChart.ts";
 import { type Bench, createBench } from "./bench.ts";
 import { choiceField } from "./choiceField.ts";
 import { fieldAt } from "./fieldAt.ts";
@@ -34,6 +35,7 @@ export interface PageView {
   readonly along: Signal<Along>;
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: Signal<number | undefined>;
+  readonly charts: Signal<readonly OwnChart[]>;
   readonly bench: Bench;
 }
 
@@ -56,6 +58,7 @@ export function createPaper(desk: Desk): Paper {
     roadId: signal(desk.job.peek().roads[0].id),
     along: signal<Along>("time"),
     packIndex: signal<number | undefined>(undefined),
+    charts: signal<readonly OwnChart[]>([]),
     bench: createBench(),
   };
   return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };

@@ -1,11 +1,19 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { demos } from "../../shared/demos/index.ts";
 import { readJob } from "../../shared/job/readJob.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { reminderSentence } from "../store/fileReminder.ts";
+import type { Difference } from "../store/jobDiff.ts";
 import type { JobHead } from "../store/jobRecord.ts";
-import type { Jobs, JobVersion } from "../store/jobs.ts";
+import type { Comparable, Jobs, JobVersion } from "../store/jobs.ts";
 import { placeSentence, statusSentence } from "../store/saveStatus.ts";
 import { tieSentence } from "../store/tiedFile.ts";
+import { comparedView } from "./comparedView.ts";
+
+export interface Compared {
+  readonly title: string;
+  readonly differences: readonly Difference[];
+}
 
 export interface JobsPlace {
   readonly jobs: Jobs;
@@ -15,6 +23,10 @@ export interface JobsPlace {
   /** Does something that may fail; what failed is said on the page. */
   attempt(work: () => Promise<unknown>): void;
   readonly removedLast: string | undefined;
+  /** Two states of jobs side by side, once that was asked for. */
+  readonly compared: Compared | undefined;
+  compare(title: string, before: Comparable): void;
+  readonly units: UnitHabit;
   remove(id: string): void;
 }
 
@@ -109,6 +121,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
         <summary>Earlier states of this job</summary>
         ${versionList(here)}
       </details>
+      ${here.compared ? comparedView(here.compared, here.units) : nothing}
     </div>
   </details>`;
 }
@@ -124,7 +137,8 @@ function tieButtons({ jobs, attempt }: JobsPlace): TemplateResult {
     ${tie.kind === "none" ? nothing : html`<span class="aside">${tieSentence(tie, clock)}</span>`}`;
 }
 
-function jobRow({ jobs, attempt, remove }: JobsPlace, head: JobHead): TemplateResult {
+function jobRow(here: JobsPlace, head: JobHead): TemplateResult {
+  const { jobs, attempt, remove } = here;
   const { id, title, line, note, changedAt_ms, shelf } = head;
   const isHere = jobs.current.value?.id === id;
   const button = (words: string, work: () => void) =>
@@ -136,6 +150,7 @@ function jobRow({ jobs, attempt, remove }: JobsPlace, head: JobHead): TemplateRe
     </p>
     <p class="buttons">
       ${isHere ? nothing : button("Open", () => attempt(() => jobs.open(id)))}
+      ${isHere ? nothing : button("Compare", () => here.compare(title, { id }))}
       ${button("Copy", () => attempt(() => jobs.duplicate(id)))}
       ${
         shelf === "open"
@@ -147,7 +162,7 @@ function jobRow({ jobs, attempt, remove }: JobsPlace, head: JobHead): TemplateRe
   </li>`;
 }
 
-function versionList({ jobs, versions, attempt }: JobsPlace): TemplateResult {
+function versionList({ jobs, versions, attempt, compare }: JobsPlace): TemplateResult {
   const id = jobs.current.value?.id;
   if (!versions || id === undefined) return html`<p class="aside">Being fetched …</p>`;
   return html`<ol class="job-list" reversed>
@@ -161,6 +176,9 @@ function versionList({ jobs, versions, attempt }: JobsPlace): TemplateResult {
             isPresent
               ? nothing
               : html`<p class="buttons">
+                <button type="button" @click=${() => compare(reason, { id, version: number })}>
+                  Compare<span class="unseen">: ${reason}</span>
+                </button>
                 <button type="button" @click=${() => attempt(() => jobs.restore(id, number))}>
                   Go back to this<span class="unseen">: ${reason}</span>
                 </button>

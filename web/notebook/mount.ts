@@ -72,9 +72,14 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   effect(() => {
     render(complain.value, place("complaint"));
   });
-  const attempt = showJobs(notebook.jobs, { keeping: place("keeping"), jobs: place("jobs") }, (words) => {
-    complain.value = words;
-  });
+  const attempt = showJobs(
+    notebook.jobs,
+    paper.view.units,
+    { keeping: place("keeping"), jobs: place("jobs") },
+    (words) => {
+      complain.value = words;
+    },
+  );
   takeDroppedFiles((file) => attempt(() => notebook.jobs.importFile(file)));
 
   const isAsking = signal(false);

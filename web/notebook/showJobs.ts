@@ -1,7 +1,8 @@
-import { effect, signal } from "@preact/signals-core";
+import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { render } from "lit-html";
-import type { Jobs, JobVersion } from "../store/jobs.ts";
-import { type JobsPlace, jobsView, keepingView } from "./jobsView.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import type { Comparable, Jobs, JobVersion } from "../store/jobs.ts";
+import { type Compared, type JobsPlace, jobsView, keepingView } from "./jobsView.ts";
 
 export interface JobsCorner {
   readonly keeping: HTMLElement;
@@ -12,9 +13,15 @@ export interface JobsCorner {
  * Keeps the corner of the page that tells of saving and lists the jobs true to the store. `say` speaks a sentence,
  * such as what is wrong with a file that was opened.
  */
-export function showJobs(jobs: Jobs, corner: JobsCorner, say: (words: string) => void): JobsPlace["attempt"] {
+export function showJobs(
+  jobs: Jobs,
+  units: ReadonlySignal<UnitHabit>,
+  corner: JobsCorner,
+  say: (words: string) => void,
+): JobsPlace["attempt"] {
   const versions = signal<readonly JobVersion[] | undefined>(undefined);
   const removedLast = signal<string | undefined>(undefined);
+  const compared = signal<Compared | undefined>(undefined);
   const attempt = (work: () => Promise<unknown>) => {
     work().then(
       () => say(""),
@@ -33,10 +40,17 @@ export function showJobs(jobs: Jobs, corner: JobsCorner, say: (words: string) =>
       const next = jobs.list.peek().find(({ shelf }) => shelf === "open");
       if (jobs.current.peek() === undefined && next) await jobs.open(next.id);
     });
+  const compare = (title: string, before: Comparable) =>
+    attempt(async () => {
+      const id = jobs.current.peek()?.id;
+      if (id !== undefined) compared.value = { title, differences: await jobs.compare(before, { id }) };
+    });
   effect(() => {
     const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
     const here: JobsPlace = {
-      ...{ jobs, askVersions, attempt, remove },
+      ...{ jobs, askVersions, attempt, remove, compare },
+      compared: compared.value,
+      units: units.value,
       versions: versions.value,
       removedLast: isBack ? undefined : removedLast.value,
     };

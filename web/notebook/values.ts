@@ -7,6 +7,7 @@ import type { BroughtMap } from "../inputs/bench.ts";
 import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
 import { keepShared } from "./keepShared.ts";
+import type { OwnChart } from "./ownChart.ts";
 
 /** Every value that a section may ask for, by its name. */
 export interface Values {
@@ -27,6 +28,7 @@ export interface Values {
   /** Steady speeds, pack by pack. */
   readonly steady: readonly (readonly SteadyRow[])[];
   readonly motorSurface: MotorSurface;
+  readonly charts: readonly OwnChart[];
   /** A motor map from a file that lies on the bench and is not in the job. */
   readonly broughtMap?: BroughtMap | undefined;
   /** Values that nobody measured, by what they do to the range of the pack in view. */
@@ -40,6 +42,7 @@ export interface View {
   readonly along: ReadonlySignal<Along>;
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: ReadonlySignal<number | undefined>;
+  readonly charts: ReadonlySignal<readonly OwnChart[]>;
   readonly bench: { readonly map: ReadonlySignal<BroughtMap | undefined> };
 }
 
@@ -61,6 +64,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "units", from: view.units },
     { name: "roadId", from: view.roadId },
     { name: "along", from: view.along },
+    { name: "charts", from: view.charts },
     { name: "chosenPack", from: view.packIndex },
     { name: "broughtMap", from: view.bench.map },
     {

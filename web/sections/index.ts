@@ -3,6 +3,7 @@ import energyPerKm from "./energyPerKm.ts";
 import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
 import operatingPoints from "./operatingPoints.ts";
+import ownCharts from "./ownCharts.ts";
 import packs from "./packs.ts";
 import roadLoad from "./roadLoad.ts";
 import stateOfCharge from "./stateOfCharge.ts";
@@ -24,6 +25,7 @@ export const sections: readonly AnySection[] = [
   energyPerKm,
   operatingPoints,
   stateOfCharge,
+  ownCharts,
   whatIsOpen,
   whichIsEnough,
 ];

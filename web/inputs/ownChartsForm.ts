@@ -1,0 +1,92 @@
+import { html, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
+import { type ChannelKey, channelQuantities } from "../charts/channelQuantities.ts";
+import { firstChart, type OwnChart } from "../notebook/ownChart.ts";
+import type { Form } from "./form.ts";
+import { viewChoice } from "./viewChoice.ts";
+
+const channels = channelQuantities.map(({ key, name }) => ({ key, words: name }));
+
+/** The charts of one's own: what is drawn against what, for which packs, and the words below. */
+export function ownChartsForm(form: Form): TemplateResult {
+  const { charts } = form.view;
+  const all = charts.value;
+  const put = (index: number, change: Partial<OwnChart>) => {
+    charts.value = all.map((each, i) => (i === index ? { ...each, ...change } : each));
+  };
+  const isChannel = (key: string): key is ChannelKey => channels.some((each) => each.key === key);
+  return html`${all.map(
+    (chart, i) => html`<fieldset class="pack">
+        <legend class="unseen">Chart ${i + 1}</legend>
+        ${form.fields(
+          viewChoice(`own-${i}-y`, "Upwards", channels, chart.y, (key) => isChannel(key) && put(i, { y: key })),
+          viewChoice(`own-${i}-x`, "Against", channels, chart.x, (key) => isChannel(key) && put(i, { x: key })),
+          viewChoice(
+            `own-${i}-colour`,
+            "Coloured by",
+            [{ key: "", words: "pack" }, ...channels],
+            chart.colour ?? "",
+            (key) => {
+              const { colour: _colour, ...others } = chart;
+              charts.value = all.map((each, j) =>
+                j === i ? { ...others, ...(isChannel(key) && { colour: key }) } : each,
+              );
+            },
+          ),
+          html`<div class="field is-words">
+            <label for="own-${i}-caption">Words below it</label>
+            <span class="entry">
+              <input
+                id="own-${i}-caption"
+                type="text"
+                maxlength="200"
+                .value=${live(chart.caption)}
+                @input=${(event: Event) => put(i, { caption: (event.target as HTMLInputElement).value })}
+              />
+            </span>
+            <span class="as-printed">${chart.caption}</span>
+          </div>`,
+        )}
+        <fieldset class="choices">
+          <legend>Packs</legend>
+          ${form.job.packs.map(({ name }, k) => {
+            const isShown = chart.packs.length === 0 || chart.packs.includes(name);
+            const toggle = (isOn: boolean) => {
+              const names = form.job.packs.map((pack) => pack.name);
+              const shown = chart.packs.length === 0 ? names : chart.packs;
+              put(i, { packs: names.filter((each) => (each === name ? isOn : shown.includes(each))) });
+            };
+            return html`<span class="choice">
+              <input
+                id="own-${i}-pack-${k}"
+                type="checkbox"
+                .checked=${live(isShown)}
+                @change=${(event: Event) => toggle((event.target as HTMLInputElement).checked)}
+              />
+              <label for="own-${i}-pack-${k}">${name}</label>
+            </span>`;
+          })}
+        </fieldset>
+        <p class="buttons">
+          <button
+            type="button"
+            @click=${() => {
+              charts.value = all.toSpliced(i, 1);
+            }}
+          >
+            Take out<span class="unseen"> chart ${i + 1}</span>
+          </button>
+        </p>
+      </fieldset>`,
+  )}
+    <p class="buttons">
+      <button
+        type="button"
+        @click=${() => {
+          charts.value = [...all, firstChart];
+        }}
+      >
+        Make a chart
+      </button>
+    </p>`;
+}
