@@ -1,3 +1,4 @@
+import { kindInfo } from "../../shared/quantity/kinds.ts";
 import type { QuantityReading } from "../../shared/quantity/reading.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import { atPath } from "../notebook/atPath.ts";
@@ -19,6 +20,8 @@ export function readField(
   if (text.trim() === "") return undefined;
   const job = paper.desk.job.value;
   const { unit } = shownQuantity(field.kind, atPath(job, path), undefined, paper.view.units.value);
-  const { min, max } = allowedRange(job, path) ?? {};
+  const { min: low, max } = allowedRange(job, path) ?? {};
+  // Teeth turned over make a gear that no box has, though the job's wide bounds would take it: 9/41 is 0.22.
+  const min = field.kind === "gearRatio" && low !== undefined ? Math.max(low, kindInfo("gearRatio").min) : low;
   return readQuantity(field.kind, text, { ...paper.remembered.value, label: field.label, bareUnit: unit, min, max });
 }

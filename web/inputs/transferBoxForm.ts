@@ -14,7 +14,7 @@ export function transferBoxForm(form: Form): TemplateResult {
       name: "transfer box",
       without:
         "Two-wheel drive, or both axles always driven. Freewheeling hubs belong to a part-time four-wheel drive: they can be set once it has its transfer box.",
-      start,
+      start: transferStart,
     },
     () => html`
       ${form.fields(`${PATH}.range`, `${PATH}.isFrontEngaged`, `${PATH}.hubs`)}
@@ -32,7 +32,7 @@ export function transferBoxForm(form: Form): TemplateResult {
 }
 
 /** A part-time box as they commonly are: common practice, no source; to be typed over. */
-function start(): NonNullable<Job["driveline"]["transferBox"]> {
+export function transferStart(): NonNullable<Job["driveline"]["transferBox"]> {
   return {
     high_ratio: 1,
     highEfficiency_frac: usualOf(`${PATH}.highEfficiency_frac`),
