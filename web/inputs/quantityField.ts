@@ -52,7 +52,15 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
       />
       <span class="unit">${isBare ? shown.unit : nothing}</span>
     </span>
-    ${field.isChosen || (value === undefined && !draft) ? nothing : originChoice(paper, path, field)}
+    ${
+      value === undefined && !draft
+        ? nothing
+        : field.isChosen
+          ? isUsual
+            ? html`<span class="origin-said">usual value</span>`
+            : nothing
+          : originChoice(paper, path, field)
+    }
     ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, paper.typedHere.has(path) || isByRule) : [])}
     ${asked(
       paper.typedHere.has(path) ? reading : undefined,

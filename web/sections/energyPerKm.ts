@@ -24,7 +24,7 @@ export default defineSection({
     return {
       candidates: runs.candidates,
       isComparable: runs.isComparable,
-      flat: findingsOf(runs.candidates, ["flatEfficiency"]),
+      flat: findingsOf(runs.candidates, ["flatEfficiency"], units),
       least: spender && { name: spender.name, use: say(spender.battery_Whpkm) },
       most:
         byUse.length > 1 ? { name: byUse.at(-1)?.name ?? "", use: say(byUse.at(-1)?.battery_Whpkm ?? 0) } : undefined,

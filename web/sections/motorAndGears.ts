@@ -80,7 +80,7 @@ export default defineSection({
       maxSpeed_rpm,
       used,
       fastest,
-      tooFast: findingsOf(runs.candidates, ["motorPastTopSpeed"]),
+      tooFast: findingsOf(runs.candidates, ["motorPastTopSpeed"], units),
       curves: rows.map(({ name, top_kmh }) => ({ name, speedPerRpm_mps: (top_kmh * MPS_PER_KMH) / maxSpeed_rpm })),
     };
   },

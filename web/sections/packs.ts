@@ -28,13 +28,11 @@ export default defineSection({
     const volts = (value_V: number) => writeQuantity("voltage", value_V, units);
     const { min_V, max_V } = job.controller;
     return {
-      warnings: findingsOf(runs.candidates, [
-        "packAboveController",
-        "packBelowController",
-        "packAboveCharger",
-        "controllerCutsFirst",
-        "shedAccessories",
-      ]),
+      warnings: findingsOf(
+        runs.candidates,
+        ["packAboveController", "packBelowController", "packAboveCharger", "controllerCutsFirst", "shedAccessories"],
+        units,
+      ),
       window: `${volts(min_V)} to ${volts(max_V)}`,
       packs: runs.candidates.map(({ name, pack }) => ({
         name,

@@ -41,7 +41,7 @@ export default defineSection({
     }));
     return {
       packs,
-      over: findingsOf(runs.candidates, ["aboveGross"]),
+      over: findingsOf(runs.candidates, ["aboveGross"], units),
       lightest: packs.toSorted((a, b) => a.driven_kg - b.driven_kg),
       load: say(job.vehicle.load_kg),
     };

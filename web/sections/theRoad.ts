@@ -48,7 +48,7 @@ export default defineSection({
       mean: say("speed", trace.mean_kmh),
       top: say("speed", trace.max_kmh),
       climb: trace.climb_m >= 1 ? say("elevation", trace.climb_m) : undefined,
-      missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"]),
+      missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"], units),
     };
   },
   plot: ({ run, along, title }, drawing) => {

@@ -1,6 +1,7 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { daySlider } from "../inputs/daySlider.ts";
+import { inReadersUnits } from "../notebook/inReadersUnits.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** Which pack is enough for the usual day, and why? */
@@ -14,13 +15,13 @@ export default defineSection({
   inputs: ["runs", "units"],
   compute: ({ runs, units }) => ({
     pack: runs.enough.pack,
-    sentences: runs.enough.sentences,
+    sentences: runs.enough.sentences.map((sentence) => inReadersUnits(sentence, units)),
     rows: runs.enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
       dayUse_frac === undefined ? "does not move" : writeQuantity("fraction", dayUse_frac, units),
       writeQuantity("distance", spare_km, units),
-      why,
+      inReadersUnits(why, units),
     ]),
   }),
   plot: ({ rows }) => [
