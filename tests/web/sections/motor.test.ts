@@ -1,0 +1,66 @@
+import { describe, expect, it } from "vitest";
+import type { Job } from "../../../shared/job/job.ts";
+import { lossTableOf } from "../../../sim/index.ts";
+import { readMap } from "../../../web/inputs/bringMap.ts";
+import type { Values } from "../../../web/notebook/values.ts";
+import motor from "../../../web/sections/motor.ts";
+import { demoJob } from "../../support/demoJob.ts";
+import { drawing } from "../../support/drawing.ts";
+import { sectionValues } from "../../support/sectionValues.ts";
+
+const demo = demoJob();
+const brought = readMap("map.csv", "rpm,20,60,100\n1000,78,76,70\n3000,86,89,87\n6000,84,90,\n");
+
+function read(job: Job, changes: Partial<Values> = {}) {
+  const result = motor.compute(sectionValues(job, changes));
+  const figures = motor.plot(result, drawing(640)).filter((each) => "chart" in each);
+  return { figures, sentence: motor.sentence(result), attention: motor.attention?.(result) ?? [] };
+}
+
+describe("the section of the motor", () => {
+  it("draws the old engine beside the motor and says what either gave", () => {
+    const { figures, sentence } = read(demo);
+    expect(sentence).toContain("the motor gives 120 Nm");
+    expect(sentence).toContain("The old engine gave 115 Nm at 2500 rpm and 44 kW at 4700 rpm.");
+    expect(figures).toHaveLength(1);
+    expect(figures[0].chart.alt).toContain("old engine gives at most 115 Nm, from 2500 rpm, and 44 kW at 4700 rpm");
+  });
+
+  it.each(["ratedTorque_Nm", "torque_rpm", "ratedPower_kW", "power_rpm"] as const)(
+    "goes without the old engine's curve while its %s is not known",
+    (key) => {
+      const { [key]: _left, ...rest } = demo.engine ?? {};
+      const { figures, sentence } = read({ ...demo, engine: rest });
+      expect(sentence).toContain("What the old engine gave is not known.");
+      expect(figures[0].chart.alt).not.toContain("old engine");
+    },
+  );
+
+  it("asks for a torque cap where the motor is stronger than the gearbox", () => {
+    const { torqueCap_Nm: _cap, ...controller } = demo.controller;
+    expect(read(demo).attention).toEqual([]); // capped at 110 Nm, the box stands 115 Nm
+    expect(read({ ...demo, controller }).attention).toEqual([
+      "The motor may put 120 Nm into a gearbox that stands 115 Nm: set the controller's torque cap to that or less.",
+    ]);
+  });
+
+  it("sees torque and speed changed over", () => {
+    const envelope = { kind: "peak" as const, torque_Nm: 8000, power_kW: 38 };
+    const { attention } = read({ ...demo, motor: { ...demo.motor, envelope, maxSpeed_rpm: 120, rollBack_rpm: 1 } });
+    expect(attention[0]).toContain("likely changed over");
+  });
+
+  it("draws a map that was brought and is not taken, and then the one in the job", () => {
+    if (!("map" in brought)) throw new Error("map not read");
+    const lying = read(demo, { broughtMap: brought });
+    expect(lying.figures.map(({ caption }) => caption)[1]).toBe("Losses by map.csv, not taken into the job yet");
+    const taken = read({ ...demo, motor: { ...demo.motor, loss: lossTableOf(brought.map) } });
+    expect(taken.figures.map(({ caption }) => caption)[1]).toContain("by the map in the job");
+  });
+
+  it("draws nothing of a file that was refused", () => {
+    expect(read(demo, { broughtMap: { name: "bad.csv", problems: ["bad.csv: found no line"] } }).figures).toHaveLength(
+      1,
+    );
+  });
+});
