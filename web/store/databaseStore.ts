@@ -34,7 +34,8 @@ export async function databaseStore(): Promise<JobStore> {
       wasLost = true;
     });
     if (wasLost) {
-      const look = await freshLook();
+      // Where a fresh look cannot be had, the connection is taken for what it says it is.
+      const look = await freshLook().catch(() => undefined);
       if (look && !(await isFound(open, look))) {
         wayOut = look;
         open.close();

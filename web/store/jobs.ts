@@ -25,6 +25,8 @@ import type { Surroundings } from "./surroundings.ts";
 import type { TieState } from "./tiedFile.ts";
 import { tieKeeper } from "./tieKeeper.ts";
 
+const SECOND_LOOK_ms = 1500;
+
 /** A state of a job that can be looked at and restored. */
 export interface JobVersion extends VersionHead {
   readonly isPresent: boolean;
@@ -184,9 +186,23 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     world.onShown(() => void catchUp().catch(desk.sayRefusal)),
   ];
 
+  // A page that is just being reloaded or closed may still count as open, so its words are asked for once more.
+  const cancelSecondLook = world.later(SECOND_LOOK_ms, () => {
+    const look = async () => {
+      if ((await recoverWords(store, session, world)).length > 0) await catchUp();
+    };
+    void look().catch(desk.sayRefusal);
+  });
+
   let recovered: readonly Recovered[] = [];
   try {
     recovered = await recoverWords(store, session, world);
+    const copy = recovered.find(({ isCopy }) => isCopy);
+    if (copy) {
+      desk.say(
+        `Edits to ${copy.title} on a page that closed were brought back as a job of their own, since the job changed elsewhere.`,
+      );
+    }
     await shelf.eraseOld();
   } catch (error) {
     desk.sayRefusal(error);
@@ -301,6 +317,7 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
     close() {
       desk.saver()?.stop();
       for (const end of endings) end();
+      cancelSecondLook();
       store.close();
     },
   };

@@ -27,6 +27,7 @@ async function twoPagesOnOneJob() {
   const otherPage = browser.page();
   const other = await openJobs(otherPage.world);
   await other.open(id);
+  await browser.pass(3000); // both have looked for the words of dead pages
   return { browser, id, page, jobs, otherPage, other };
 }
 
@@ -123,6 +124,22 @@ describe("saving as typed", () => {
     const other = await openJobs(browser.page().world);
     expect(other.recovered).toEqual([]);
     expect(browser.shelves.words.size).toBe(1);
+  });
+
+  it("brings words back a moment later where the page that said them still counted as open", async () => {
+    const { browser, page, jobs } = await onePage();
+    const id = await jobs.create(inventedJob(), "the demo");
+    jobs.saveDraft("title", "Sal");
+    page.die();
+    const lingering = [...browser.shelves.words.values()][0]!.session;
+    browser.live.add(lingering);
+    const again = await openJobs(browser.page().world);
+    await again.open(id);
+    expect(again.current.value?.drafts).toEqual({});
+    browser.live.delete(lingering);
+    await browser.pass(2000);
+    expect(again.current.value?.drafts).toEqual({ title: "Sal" });
+    expect(again.conflict.value).toBeUndefined();
   });
 
   it("takes words for a dead page's after a minute where the browser cannot tell which pages are open", async () => {
@@ -392,6 +409,7 @@ describe("two tabs on one job", () => {
     await browser.pass(2000);
     const again = await openJobs(browser.page().world);
     expect(again.recovered).toMatchObject([{ isCopy: true }]);
+    expect(again.news.value).toContain("brought back as a job of their own");
     expect(await again.open(again.recovered[0]!.id)).toEqual(inventedJob("Saloon", 300));
     expect(await again.open(id)).toEqual(inventedJob("Saloon", 175));
   });
