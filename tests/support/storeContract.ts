@@ -275,6 +275,7 @@ export const storeContract: readonly ContractCase[] = [
       const track = { latitude_deg: Float64Array.of(51.5, 51.6), longitude_deg: Float64Array.of(-0.1, -0.2) };
       await here.putTrack("j", "usual", track);
       await here.copyTracks("j", "k");
+      await here.copyTracks("nobody", "k");
       await here.putHandle("j", { name: "s.json" });
       await here.putLastWords({ jobId: "j", session: "a", step: 1, base: 1, at_ms: START_ms, drafts: {} });
       equal(await there.readTrack("k", "usual"), track, "copied track");

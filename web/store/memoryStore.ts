@@ -99,7 +99,9 @@ export function memoryStore(shelves: MemoryShelves = emptyShelves()): JobStore {
       return structuredClone(shelves.jobs.get(jobId)?.tracks.get(roadId));
     },
     async copyTracks(fromId, toId) {
-      for (const [roadId, track] of shelf(fromId).tracks) shelf(toId).tracks.set(roadId, structuredClone(track));
+      for (const [roadId, track] of shelves.jobs.get(fromId)?.tracks ?? []) {
+        shelf(toId).tracks.set(roadId, structuredClone(track));
+      }
     },
     async putHandle(jobId, handle) {
       shelf(jobId).handle = handle;
