@@ -53,7 +53,7 @@ export function* cleanStretch(
   let fromPositions: Float64Array | undefined;
   if (hasPositions) {
     smoothed = yield* smoothPositions({ ...moments, isStanding: bridged.parked, noise: setting.noise });
-    fromPositions = hypotenuse(smoothed.eastSpeed_mps, smoothed.northSpeed_mps);
+    fromPositions = alongRoad(line.time_s, smoothed.eastSpeed_mps, smoothed.northSpeed_mps);
   }
   const source = setting.hasSpeeds ? filledIn(line, moments.speed_mps, fromPositions) : fromPositions;
   if (!source) {
@@ -69,7 +69,7 @@ export function* cleanStretch(
     }
     if (hasPositions) {
       smoothed = yield* smoothPositions({ ...moments, isStanding, noise: setting.noise });
-      fromPositions = hypotenuse(smoothed.eastSpeed_mps, smoothed.northSpeed_mps);
+      fromPositions = alongRoad(line.time_s, smoothed.eastSpeed_mps, smoothed.northSpeed_mps);
     }
   }
   const isSmoothing = repairs.does("speedNoise");
@@ -241,8 +241,31 @@ function rawFromPositions(line: Timeline, moments: Moments): Float64Array {
   return interpolated(line.time_s, sparse);
 }
 
-function hypotenuse(east: Float64Array, north: Float64Array): Float64Array {
-  return east.map((value, i) => Math.hypot(value, north[i]));
+/** Seconds on each side over which the direction of the road is taken. */
+const DIRECTION_s = 4;
+
+/**
+ * Speed along the road: the smoothed velocity on the mean direction of the seconds around it. The bare length of the
+ * velocity would count what is left of the sideways noise as speed, always upward: half a percent in a noisy street.
+ */
+function alongRoad(time_s: Float64Array, east: Float64Array, north: Float64Array): Float64Array {
+  const n = time_s.length;
+  const speed_mps = new Float64Array(n);
+  let [from, to] = [0, 0];
+  let [sumEast, sumNorth] = [0, 0];
+  for (let i = 0; i < n; i++) {
+    for (; to < n && time_s[to] <= time_s[i] + DIRECTION_s; to++) {
+      sumEast += east[to];
+      sumNorth += north[to];
+    }
+    for (; time_s[from] < time_s[i] - DIRECTION_s; from++) {
+      sumEast -= east[from];
+      sumNorth -= north[from];
+    }
+    const size = Math.hypot(sumEast, sumNorth);
+    speed_mps[i] = size > 0 ? Math.max(0, (east[i] * sumEast + north[i] * sumNorth) / size) : 0;
+  }
+  return speed_mps;
 }
 
 /** Replaces the smoother's guess across each driven gap by the plainest drive over its distance. */
@@ -292,7 +315,8 @@ function roadAcross_m(
   const outOf = headingNear(line, smoothed, end, 1);
   const corner_m = into && outOf && cornerAcross_m(dEast_m, dNorth_m, into, outOf);
   const winding = winding_ratio(line, smoothed, speed_mps, line.time_s[end] - line.time_s[start], Math.max(1, chord_m));
-  return Math.max(corner_m ?? 0, chord_m * winding);
+  // A sharp corner is its two legs, a sweeping bend is nearer to the line: half-way between, neither is far off.
+  return corner_m === undefined ? chord_m * winding : 0.5 * (corner_m + chord_m * winding);
 }
 
 /** Unit vector of the motion at a moment or, where the car is slow there, up to 15 s away on the side given. */

@@ -36,11 +36,8 @@ describe("a noisy log at 1 Hz with recorded speeds", () => {
 });
 
 describe("a noisy log at 1 Hz of positions alone", () => {
-  it.each(logs.filter(({ position_m }) => position_m === 3))(
-    "of $cycle, $position_m m, seed $seed has the true distance",
-    ({ cycle, position_m, seed }) => {
-      const found = recover(cycle, spoiling(position_m, seed, undefined));
-      expect(Math.abs(found.distance_frac)).toBeLessThan(DISTANCE_frac);
-    },
-  );
+  it.each(logs)("of $cycle, $position_m m, seed $seed has the true distance", ({ cycle, position_m, seed }) => {
+    const found = recover(cycle, spoiling(position_m, seed, undefined));
+    expect(Math.abs(found.distance_frac)).toBeLessThan(DISTANCE_frac);
+  });
 });
