@@ -8,14 +8,15 @@ export async function worked(page: Page): Promise<void> {
       const sections = [...document.querySelectorAll("main section")];
       const isDone = (section: Element) =>
         !section.hasAttribute("data-late") && section.querySelector(".finding .body")?.textContent?.trim() !== "";
-      return sections.length > 0 && sections.every(isDone);
+      const isDrawing = document.querySelector("[data-drawing]") !== null;
+      return sections.length > 0 && !isDrawing && sections.every(isDone);
     },
     undefined,
     { timeout: 30_000 },
   );
   // A change may only just be on its way to the worker: nothing is late for two frames in a row.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
-  if ((await page.locator("main section[data-late]").count()) > 0) await worked(page);
+  if ((await page.locator("[data-drawing], main section[data-late]").count()) > 0) await worked(page);
 }
 
 /** The finding of a section, as one text. */

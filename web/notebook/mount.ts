@@ -33,7 +33,7 @@ export interface Notebook {
 /** Puts the notebook on the page and keeps it there, true to the job. The only file that touches the page. */
 export function mount(page: HTMLElement, notebook: Notebook): void {
   const { sections, desk, paper } = notebook;
-  const turns = createTurns();
+  const turns = createTurns((isWaiting) => page.toggleAttribute("data-drawing", isWaiting));
   const spoken = signal("");
   const isWide = matchMedia("(min-width: 70rem)").matches;
   const reading = signal(sections[0]?.name ?? "");

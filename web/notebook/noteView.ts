@@ -42,7 +42,7 @@ export function noteView(section: AnySection, paper: Paper): TemplateResult {
           </button>`
       }
       <button type="button" aria-pressed=${isHidden ? "true" : "false"} @click=${hide}>
-        Not for the client<span class="unseen">: ${section.title}</span>
+        Not for the client<span class="unseen"> – ${section.title}</span>
       </button>
     </p>`;
 }

@@ -12,8 +12,14 @@ interface Piece {
   readonly work: () => void;
 }
 
-/** `later` calls its argument in a turn of its own; a timer of no delay on the page. */
-export function createTurns(later: (run: () => void) => void = (run) => setTimeout(run)): Turns {
+/**
+ * `later` calls its argument in a turn of its own; a timer of no delay on the page. `tell` hears whether work waits,
+ * each time that changes.
+ */
+export function createTurns(
+  tell: (isWaiting: boolean) => void = () => {},
+  later: (run: () => void) => void = (run) => setTimeout(run),
+): Turns {
   let waiting: Piece[] = [];
   let isComing = false;
   const turn = () => {
@@ -22,7 +28,11 @@ export function createTurns(later: (run: () => void) => void = (run) => setTimeo
     if (!first) return;
     waiting = waiting.filter((piece) => piece !== first);
     come();
-    first.work();
+    try {
+      first.work();
+    } finally {
+      if (waiting.length === 0) tell(false);
+    }
   };
   const come = () => {
     if (isComing || waiting.length === 0) return;
@@ -31,6 +41,7 @@ export function createTurns(later: (run: () => void) => void = (run) => setTimeo
   };
   return {
     take(name, urgency, work) {
+      if (waiting.length === 0) tell(true);
       waiting = [...waiting.filter((piece) => piece.name !== name), { name, urgency, work }];
       come();
     },
@@ -38,6 +49,7 @@ export function createTurns(later: (run: () => void) => void = (run) => setTimeo
       const all = waiting;
       waiting = [];
       for (const { work } of all) work();
+      tell(false);
     },
   };
 }

@@ -9,8 +9,8 @@ export default defineSection({
   name: "whatIsOpen",
   title: "What is not known yet",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
-  inputs: ["unknowns", "runs", "packIndex", "units"],
-  compute: ({ unknowns, runs, packIndex, units }) => {
+  inputs: ["job", "unknowns", "runs", "packIndex", "units"],
+  compute: ({ job, unknowns, runs, packIndex, units }) => {
     const say = (range_km: number) => writeQuantity("distance", range_km, units);
     const { name, range_km } = runs.candidates[packIndex];
     // Taken as independent of one another, their effects add up as squares do.
@@ -27,8 +27,13 @@ export default defineSection({
         high: say(unknown.atHigh_km),
         effect: say(unknown.effect_km),
       }));
+    // The same as the range that a pack is held against: see "Range asked for" in Which pack is enough.
+    const { winter_ratio, aged_frac } = job.allowance;
+    const needed_km = (job.usualDay_km * winter_ratio) / aged_frac;
+    const isCloseCall = runs.enough.pack === name && range_km - together_km < needed_km;
     return {
       name,
+      needed: isCloseCall ? say(needed_km) : undefined,
       doubts,
       count: unknowns.length,
       range: say(range_km),
@@ -67,4 +72,8 @@ export default defineSection({
     const [first] = doubts;
     return `The range of ${name} is ${range}; with ${count} values still open it may well be anything from ${band}. Measure first: ${first.label.toLowerCase()}, worth ${first.effect} either way.`;
   },
+  attention: ({ needed, name, band }) =>
+    needed === undefined
+      ? []
+      : [`The usual day asks for ${needed}, and ${name} may go anything from ${band}: measure before it is promised.`],
 });

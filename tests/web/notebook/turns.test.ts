@@ -4,8 +4,12 @@ import { createTurns } from "../../../web/notebook/turns.ts";
 /** A clock that the test moves on, turn by turn. */
 function byHand() {
   const coming: (() => void)[] = [];
-  const turns = createTurns((run) => coming.push(run));
-  return { turns, tick: () => coming.shift()?.(), waiting: () => coming.length };
+  const told: boolean[] = [];
+  const turns = createTurns(
+    (isWaiting) => told.push(isWaiting),
+    (run) => coming.push(run),
+  );
+  return { turns, told, tick: () => coming.shift()?.(), waiting: () => coming.length };
 }
 
 describe("turns", () => {
@@ -66,6 +70,24 @@ describe("turns", () => {
     turns.finish();
     tick();
     expect(done.toSorted()).toEqual(["a", "b"]);
+  });
+
+  it("tells when work begins to wait and when none waits any more", () => {
+    const { turns, told, tick } = byHand();
+    turns.take(
+      "a",
+      () => 0,
+      () => {},
+    );
+    turns.take(
+      "b",
+      () => 1,
+      () => {},
+    );
+    tick();
+    expect(told).toEqual([true]);
+    tick();
+    expect(told).toEqual([true, false]);
   });
 
   it("goes on after work that throws", () => {
