@@ -1,4 +1,4 @@
-import { M_PER_KM, W_PER_KW } from "../../../shared/units.ts";
+import { W_PER_KW } from "../../../shared/units.ts";
 import type { Trace } from "../../../sim/trace/trace.ts";
 import { bareJob, type Changes, driven } from "../../support/bareCar.ts";
 import type { Comparison } from "../../support/comparison.ts";
@@ -24,10 +24,10 @@ function drivenFor(body: Body, trace: Trace, recovers: boolean) {
   return driven(bareJob(changes), trace, 0.5);
 }
 
-/** Energy at the pack's terminals in kJ for 100 km. */
-function per100km_kJ(body: Body, recovers: boolean): number {
+/** Energy at the pack's terminals for each metre; a hundred times that is kJ for 100 km. */
+function terminal_Jpm(body: Body, recovers: boolean): number {
   const { totals } = drivenFor(body, nedc, recovers);
-  return (totals.terminal_J / totals.distance_m) * 100 * (M_PER_KM / 1000);
+  return totals.terminal_J / totals.distance_m;
 }
 
 /** Mean power of traction over the whole cycle. */
@@ -152,7 +152,7 @@ export const cycleMoments: readonly Comparison[] = [
     tolerance: 0.05,
     why: "rounded constants",
     samples: 4,
-    pairs: () => classes.map(([at, body, expected]) => ({ at, expected, found: per100km_kJ(body, false) })),
+    pairs: () => classes.map(([at, body, expected]) => ({ at, expected, found: 100 * terminal_Jpm(body, false) })),
   },
   {
     quantity: "energy of four classes on the NEDC, full recovery",
@@ -162,7 +162,7 @@ export const cycleMoments: readonly Comparison[] = [
     tolerance: 0.015,
     why: "rounded constants",
     samples: 4,
-    pairs: () => classes.map(([at, body, , expected]) => ({ at, expected, found: per100km_kJ(body, true) })),
+    pairs: () => classes.map(([at, body, , expected]) => ({ at, expected, found: 100 * terminal_Jpm(body, true) })),
   },
   {
     quantity: "energy of four classes on the NEDC, against the exact sums",
@@ -174,8 +174,8 @@ export const cycleMoments: readonly Comparison[] = [
     samples: 8,
     pairs: () =>
       classes.flatMap(([at, body, , , without, recovered]) => [
-        { at: `${at}, none recovered`, expected: without, found: per100km_kJ(body, false) },
-        { at: `${at}, all recovered`, expected: recovered, found: per100km_kJ(body, true) },
+        { at: `${at}, none recovered`, expected: without, found: 100 * terminal_Jpm(body, false) },
+        { at: `${at}, all recovered`, expected: recovered, found: 100 * terminal_Jpm(body, true) },
       ]),
   },
   {
