@@ -12,7 +12,54 @@ export { roadTrace } from "./plan/roadTrace.ts";
 export { type StandingStart, standingStart, timeTo_s } from "./plan/standingStart.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
+export type { CleanedLog, Quality } from "./route/cleanedLog.ts";
+// Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
+export { type Repair, type RepairKind, repairKinds } from "./route/cleanedLog.ts";
+export type { Place } from "./route/findPlaces.ts";
+export {
+  type ColumnGuess,
+  type ColumnRole,
+  columnRoles,
+  type Hemisphere,
+  hemispheres,
+  type LogFile,
+  type Question,
+  type ReadLogOptions,
+  type SpeedUnit,
+  speedUnits,
+} from "./route/logFile.ts";
+export type { Trip, Trips } from "./route/splitTrips.ts";
+export type { Steps } from "./route/steps.ts";
+export type { TypedDriving } from "./route/typedRoad.ts";
 export { type Channels, createChannels, LIMITS, type Limit } from "./step/channels.ts";
 export { prepare } from "./step/prepare.ts";
 export { type StandardCycle, standardCycles } from "./trace/standardCycles.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
+
+/** Everything of sim/route that a page needs, and what sim/trace says about a trace. */
+export async function openRoutes() {
+  const rooms = await Promise.all([
+    import("./route/readLog.ts"),
+    import("./route/cleanLog.ts"),
+    import("./route/joinLogs.ts"),
+    import("./route/splitTrips.ts"),
+    import("./route/summariseDays.ts"),
+    import("./route/findPlaces.ts"),
+    import("./route/toTrace.ts"),
+    import("./route/routeShape.ts"),
+    import("./route/typedRoad.ts"),
+    import("./route/repeatCycle.ts"),
+    import("./route/layHillsUnder.ts"),
+    import("./route/standardCycleLike.ts"),
+    import("./route/steps.ts"),
+    import("./trace/standardCycles.ts"),
+    import("./trace/characteristics.ts"),
+  ]);
+  const [read, clean, join, split, days, places, trace, shape, typed, repeat, hills, like, steps, cycles, kind] = rooms;
+  return {
+    ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...trace, ...shape },
+    ...{ ...typed, ...repeat, ...hills, ...like, ...steps, ...cycles, ...kind },
+  };
+}
+
+export type Routes = Awaited<ReturnType<typeof openRoutes>>;

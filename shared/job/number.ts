@@ -15,11 +15,11 @@ export function above0(high: number) {
 }
 
 /** A list of numbers that rises strictly: an axis of a table. */
-export function risingAxis(low: number, high: number, least = 2) {
+export function risingAxis(low: number, high: number, least = 2, most = 2000) {
   return z
     .array(between(low, high))
     .min(least)
-    .max(2000)
+    .max(most)
     .check(across([], (values, fault) => checkRise(values, "", fault)));
 }
 

@@ -3,23 +3,30 @@ import { across } from "./across.ts";
 import { between, checkRise, line, risingAxis, sameLength } from "./number.ts";
 
 /** Height against distance along the road, straight lines between. */
-const Hills = z.strictObject({ distance_km: risingAxis(0, 5000), elevation_m: z.array(between(-500, 6000)) }).check(
-  sameLength("elevation_m", "distance_km"),
-  across(["distance_km.0"], ({ distance_km }, fault) => {
-    if (distance_km[0] !== 0) fault(["distance_km", 0], `found ${distance_km[0]} km, the first distance must be 0 km`);
-  }),
-  across(["distance_km.*", "elevation_m.*"], ({ distance_km, elevation_m }, fault) => {
-    elevation_m.forEach((height_m, i) => {
-      const rise_m = height_m - (elevation_m[i - 1] ?? height_m);
-      const run_m = 1000 * ((distance_km[i] ?? 0) - (distance_km[i - 1] ?? 0));
-      // No road for cars is steeper than about 1 in 2.5; beyond that the heights are wrong.
-      if (i > 0 && i < distance_km.length && Math.abs(rise_m) > 0.45 * run_m) {
-        const found = `found ${Math.round(rise_m)} m of rise in ${Math.round(run_m)} m`;
-        fault(["elevation_m", i], `${found}, at most 0.45 m in 1 m allowed`);
-      }
-    });
-  }),
-);
+const Hills = z
+  .strictObject({
+    // A recorded week of hills has a point every few dozen metres.
+    distance_km: risingAxis(0, 5000, 2, 100_000),
+    elevation_m: z.array(between(-500, 6000)),
+  })
+  .check(
+    sameLength("elevation_m", "distance_km"),
+    across(["distance_km.0"], ({ distance_km }, fault) => {
+      if (distance_km[0] !== 0)
+        fault(["distance_km", 0], `found ${distance_km[0]} km, the first distance must be 0 km`);
+    }),
+    across(["distance_km.*", "elevation_m.*"], ({ distance_km, elevation_m }, fault) => {
+      elevation_m.forEach((height_m, i) => {
+        const rise_m = height_m - (elevation_m[i - 1] ?? height_m);
+        const run_m = 1000 * ((distance_km[i] ?? 0) - (distance_km[i - 1] ?? 0));
+        // No road for cars is steeper than about 1 in 2.5; beyond that the heights are wrong.
+        if (i > 0 && i < distance_km.length && Math.abs(rise_m) > 0.45 * run_m) {
+          const found = `found ${Math.round(rise_m)} m of rise in ${Math.round(run_m)} m`;
+          fault(["elevation_m", i], `${found}, at most 0.45 m in 1 m allowed`);
+        }
+      });
+    }),
+  );
 
 const StandardRoad = z.strictObject({
   kind: z.literal("cycle"),

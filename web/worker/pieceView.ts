@@ -1,0 +1,86 @@
+import { inputError } from "../../shared/problems.ts";
+import type { Trip } from "../../sim/index.ts";
+import type { Sorted } from "./driveOf.ts";
+import type { Piece, PieceView } from "./roadsApi.ts";
+
+/** Bits of the cleaned rows' flags that are shown as repaired: bridged, step cut out, held to what a car can do. */
+const SHOWN = 1 | 4 | 8;
+
+/** The trips of a piece, in order. */
+export function pieceTrips({ found, days }: Sorted, piece: Piece): readonly Trip[] {
+  const [kind, which = ""] = piece.split(":");
+  const indexes =
+    kind === "trip"
+      ? [Number(which)]
+      : kind === "day"
+        ? (days.find(({ date }) => date === which)?.trips ?? [])
+        : undefined;
+  const trips = indexes ? found.trips.filter((_, i) => indexes.includes(i)) : found.trips;
+  if (trips.length === 0)
+    throw inputError("noTrips", "road", "found no trip in this part of the log, wanted at least one");
+  return trips;
+}
+
+/** The trips of a piece laid end to end, raw and cleaned, with the positions for a map where the log has any. */
+export function pieceView(sorted: Sorted, piece: Piece): PieceView {
+  const { cleaned } = sorted;
+  const trips = pieceTrips(sorted, piece);
+  const rows = trips.reduce((sum, trip) => sum + trip.toRow - trip.fromRow + 1, 0);
+  const column = () => new Float64Array(rows);
+  const out = { time_s: column(), speed_mps: column(), elevation_m: column(), isRepaired: new Uint8Array(rows) };
+  const track = cleaned.track && { lat_deg: column(), lon_deg: column() };
+  const raw: { time_s: number[]; speed_mps: number[]; elevation_m: number[] } = {
+    time_s: [],
+    speed_mps: [],
+    elevation_m: [],
+  };
+  const tripRows: number[] = [];
+  let at = 0;
+  for (const trip of trips) {
+    tripRows.push(at);
+    const end = trip.toRow + 1;
+    out.speed_mps.set(trip.speed_mps, at);
+    out.elevation_m.set(trip.height_m, at);
+    for (let row = trip.fromRow; row < end; row++) {
+      const i = at + row - trip.fromRow;
+      out.time_s[i] = i;
+      out.isRepaired[i] = (cleaned.series.flags[row] & SHOWN) === 0 ? 0 : 1;
+    }
+    if (track && cleaned.track) {
+      track.lat_deg.set(cleaned.track.lat_deg.subarray(trip.fromRow, end), at);
+      track.lon_deg.set(cleaned.track.lon_deg.subarray(trip.fromRow, end), at);
+    }
+    const { time_s, speed_mps, height_m } = cleaned.raw;
+    for (let k = firstFrom(time_s, trip.start_s); k < time_s.length && time_s[k] <= trip.end_s; k++) {
+      raw.time_s.push(at + time_s[k] - trip.start_s);
+      raw.speed_mps.push(speed_mps[k]);
+      raw.elevation_m.push(height_m[k]);
+    }
+    at += end - trip.fromRow;
+  }
+  const hasHeights = out.elevation_m.some((height_m) => !Number.isNaN(height_m));
+  const { elevation_m: cleanedHeight_m, ...others } = out;
+  return {
+    piece,
+    tripRows,
+    raw: {
+      time_s: Float64Array.from(raw.time_s),
+      speed_mps: Float64Array.from(raw.speed_mps),
+      ...(hasHeights && { elevation_m: Float64Array.from(raw.elevation_m) }),
+    },
+    cleaned: { ...others, ...(hasHeights && { elevation_m: cleanedHeight_m }) },
+    ...(track && { track }),
+  };
+}
+
+/** The first entry at or after a time, by halving. */
+function firstFrom(time_s: Float64Array, from_s: number): number {
+  let low = 0;
+  let high = time_s.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (time_s[middle] < from_s) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
