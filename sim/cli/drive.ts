@@ -27,7 +27,7 @@ export const drive: Command = {
     trace: {
       type: "string",
       value: "ID|FILE",
-      help: "a road of the job, a standard cycle or a file; else the job's first road",
+      help: "a road of the job, a standard cycle, a speed trace or a log; else the job's first road",
     },
     step: { type: "string", value: "S", help: "seconds a step, 0.01 to 60; else the road's own samples" },
     json: { type: "boolean", help: "for a program: one object, units in the keys" },
@@ -36,7 +36,7 @@ export const drive: Command = {
   run(args, print, warn) {
     const path = jobPath(args);
     const job = readJobFile(path);
-    const { trace: road, source } = roadToDrive(job, path, textOption(args, "trace"));
+    const { trace: road, source } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const trace = stepped(road, args, warn);
     const channels = channelsPath(args, source === undefined ? [path] : [path, source]);
     const rows = trace.time_s.length * job.packs.length;

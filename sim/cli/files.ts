@@ -5,14 +5,17 @@ import { InputError, inputError } from "../../shared/problems.ts";
 
 const largestFile_MB = 400; // longer texts do not fit one string of the language
 
-/** The bytes of a file. Throws InputError for what is missing (with the nearest name there is), a folder, or unreadable. */
-export function readBytes(path: string): Buffer {
+/**
+ * The bytes of a file. Throws InputError for what is missing (with the nearest name there is), a folder, unreadable, or larger than
+ * the limit, which is then said before a byte is read.
+ */
+export function readBytes(path: string, most_MB = largestFile_MB): Buffer {
   try {
     const found = statSync(path);
     if (found.isDirectory()) throw inputError("file-folder", path, "found a folder, a file is wanted");
-    if (found.size > largestFile_MB * 1e6) {
+    if (found.size > most_MB * 1e6) {
       const size_MB = Math.round(found.size / 1e6);
-      throw inputError("file-large", path, `found ${size_MB} MB, at most ${largestFile_MB} MB can be read`);
+      throw inputError("file-large", path, `found ${size_MB} MB, at most ${most_MB} MB can be read`);
     }
     return readFileSync(path);
   } catch (error) {

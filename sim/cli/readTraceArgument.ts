@@ -1,30 +1,47 @@
-import { basename } from "node:path";
-import { InputError, inputError } from "../../shared/problems.ts";
-import { readTraceCsv } from "../trace/readTraceCsv.ts";
+import { InputError } from "../../shared/problems.ts";
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
+import { M_PER_KM } from "../../shared/units.ts";
+import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
-import { cycleById } from "./cycleFiles.ts";
-import { readText } from "./files.ts";
+import { cleanedWhole } from "./cleanedWhole.ts";
+import type { Print } from "./command.ts";
+import { recordedDrives } from "./recordedDrives.ts";
+import { readRoadFiles } from "./roadFiles.ts";
+import { watchOn } from "./watch.ts";
 
 /**
- * The trace that an argument names: the id of a standard cycle or of a phase, or a file. What has a folder or an ending in
- * it is a file. Throws InputError; where neither a cycle nor a file has that name it says so of both.
+ * The trace that an argument names: the id of a standard cycle or of a phase, or a file, which is a strict trace or a log. A log is
+ * cleaned, its trips driven one after another, and that is said to `warn`. Throws InputError; where a log leaves something open, the
+ * message points to the command that takes the answer.
  */
-export function readTraceArgument(argument: string): Trace {
-  if (isFileName(argument)) return readTraceCsv(basename(argument), readText(argument));
-  try {
-    return cycleById(argument);
-  } catch (error) {
-    if (!(error instanceof InputError) || !error.problems.some(({ code }) => code === "cycle-unknown")) throw error;
-    const [problem] = error.problems;
-    throw inputError(
-      "cycle-unknown",
-      argument,
-      `${problem?.message}; a file is given with its ending, such as road.csv`,
-    );
-  }
+export function readTraceArgument(argument: string, warn: Print): Trace {
+  const watch = watchOn(warn);
+  const [road] = readOne(argument, watch);
+  if (road.kind !== "log") return road.trace;
+  const drives = recordedDrives([road.log], watch);
+  const trace = cleanedWhole(drives);
+  const { verdict, reasons } = drives.cleaned.quality;
+  const km = formatNumber(characteristics(trace).distance_m / M_PER_KM);
+  const count = drives.trips.trips.length;
+  warn(
+    `${road.log.file}: a log of ${count === 1 ? "1 trip" : `${count} trips`}, ${km} km, cleaned; ${verdict}: ` +
+      `${reasons.join("; ")} (trace ${argument} says every repair)`,
+  );
+  return trace;
 }
 
-/** True for an argument that is meant as a file, not as the id of a cycle. */
-export function isFileName(argument: string): boolean {
-  return /[\\/.]/.test(argument);
+function readOne(argument: string, watch: ReturnType<typeof watchOn>) {
+  try {
+    return readRoadFiles([argument], {}, watch);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const asking = new Set(["log-question", "noTimes"]);
+    throw new InputError(
+      error.problems.map((problem) =>
+        asking.has(problem.code)
+          ? { ...problem, message: `${problem.message}; trace takes the answer, and writes a road to drive with --out` }
+          : problem,
+      ),
+    );
+  }
 }

@@ -5,8 +5,10 @@ import { InputError, inputError } from "../../shared/problems.ts";
 import { roadTrace } from "../plan/roadTrace.ts";
 import { cycleIds } from "../trace/standardCycles.ts";
 import type { Trace } from "../trace/trace.ts";
+import type { Print } from "./command.ts";
 import { cycleFile, cycleTextsFor } from "./cycleFiles.ts";
-import { isFileName, readTraceArgument } from "./readTraceArgument.ts";
+import { readTraceArgument } from "./readTraceArgument.ts";
+import { isFileName } from "./roadFiles.ts";
 
 /** A road to drive, and the file it was read from where that is not the job itself. */
 export interface RoadToDrive {
@@ -16,15 +18,15 @@ export interface RoadToDrive {
 
 /**
  * The road that `--trace` names: a road of the job by its id, a standard cycle or a phase of one, or a file; without it the job's
- * first road. Throws InputError, with the nearest name, for what is none of them, and for a road on which nothing moves.
+ * first road. What was done to a log is said to `warn`. Throws InputError, with the nearest name, for what is none of them, and for a road on which nothing moves.
  */
-export function roadToDrive(job: Job, jobPath: string, named: string | undefined): RoadToDrive {
+export function roadToDrive(job: Job, jobPath: string, named: string | undefined, warn: Print): RoadToDrive {
   const road = named === undefined ? job.roads[0] : job.roads.find(({ id }) => id === named);
   if (road) return roadOfJob(road, `${jobPath} roads.${job.roads.indexOf(road)}`);
   if (named === undefined) throw new Error("a job without a road got past its reader");
-  if (isFileName(named)) return { trace: readTraceArgument(named), source: named };
+  if (isFileName(named)) return { trace: readTraceArgument(named, warn), source: named };
   try {
-    return { trace: readTraceArgument(named), source: cycleFile(named) };
+    return { trace: readTraceArgument(named, warn), source: cycleFile(named) };
   } catch (error) {
     throw unknownRoad(job, named, error);
   }

@@ -1,112 +1,121 @@
 import { inputError } from "../../shared/problems.ts";
-import { formatNumber } from "../../shared/quantity/formatNumber.ts";
-import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
+import { M_PER_KM } from "../../shared/units.ts";
+import type { LogFile } from "../route/logFile.ts";
 import { type Characteristics, characteristics } from "../trace/characteristics.ts";
 import { totalCharacteristics } from "../trace/totalCharacteristics.ts";
-import type { Trace } from "../trace/trace.ts";
-import { writeTraceCsv } from "../trace/writeTraceCsv.ts";
-import type { Command } from "./command.ts";
-import { isSameFile, writeText } from "./files.ts";
+import type { Command, Print } from "./command.ts";
+import { likenessToCycles } from "./cycleLikeness.ts";
 import { jsonText } from "./json.ts";
+import { answerOptions, idleAnswers, logAnswers } from "./logAnswers.ts";
+import { logDaysJson, logFilesJson, logTripsJson } from "./logsJson.ts";
+import { logsReport } from "./logsReport.ts";
 import { hasOption, textOption } from "./optionValue.ts";
-import { isFileName, readTraceArgument } from "./readTraceArgument.ts";
-import { textTable } from "./table.ts";
+import { type RecordedDrives, recordedDrives } from "./recordedDrives.ts";
+import { isFileName, type RoadFile, readRoadFiles } from "./roadFiles.ts";
+import { traceFigures, tracesTable } from "./traceFigures.ts";
+import { watchOn } from "./watch.ts";
+import { writeRoad } from "./writeRoad.ts";
+
+type WrittenRoad = Exclude<RoadFile, { readonly kind: "log" }>;
+
+const shownProblems = 5; // of one file; a broken log has thousands, and --json has more of them
 
 export const trace: Command = {
   name: "trace",
-  usage: "ID|FILE... [--json] [--out FILE.csv]",
-  summary: "what kind of driving a cycle or a speed trace asks for",
+  usage: "ID|FILE... [--json] [--out FILE.csv] [--keep-positions]",
+  summary:
+    "what kind of driving cycles, speed traces and recorded logs ask for; logs are cleaned, every repair is said",
   options: {
     json: { type: "boolean", help: "for a program: files, trips and their total, units in the keys" },
-    out: { type: "string", value: "FILE.csv", help: "write the trace as it was read, time_s and speed_kmh" },
+    out: { type: "string", value: "FILE.csv", help: "write the road as a speed trace; of logs, all trips in one" },
+    "keep-positions": { type: "boolean", help: "with --out: a log's positions too, in FILE.positions.csv" },
+    ...answerOptions,
+    speeds: { type: "string", value: "TEXT", help: 'for a planned route: "3 km at 50 km/h, 2 stops a km, then ..."' },
   },
   run(args, print, warn) {
     const { positionals } = args;
     if (positionals.length === 0)
       throw inputError("argument-missing", "trace", "found no cycle and no file, at least one is wanted: trace udds");
-    const trips = positionals.map(readTraceArgument);
     const out = textOption(args, "out");
+    const keepsPositions = hasOption(args, "keep-positions");
+    if (keepsPositions && out === undefined)
+      throw inputError(
+        "positions-nowhere",
+        "--keep-positions",
+        "found no --out FILE.csv, beside which they would be kept",
+      );
+    const watch = watchOn(warn);
+    const answers = { ...logAnswers(args), speeds: textOption(args, "speeds") };
+    const roads = readRoadFiles(positionals, answers, watch);
+    const written = roads.filter((road) => road.kind !== "log");
+    const logs = roads.flatMap((road) => (road.kind === "log" ? [road.log] : []));
+    const drives = logs.length > 0 ? recordedDrives(logs, watch) : undefined;
+    for (const option of idleAnswers(answers, logs)) warn(`${option}: no file leaves this open, it is not used`);
+    if (answers.speeds !== undefined && !roads.some(({ kind }) => kind === "route"))
+      warn("--speeds: no file is a planned route, it is not used");
+    for (const log of logs) warnOf(log, warn);
     if (out !== undefined) {
-      writeTrace(out, trips, positionals);
-      warn(`written: ${out}`);
+      if (drives ? written.length > 0 : written.length !== 1)
+        throw inputError("out-many", "--out", `found ${roads.length} traces, one at a time can be written`);
+      const sources = positionals.filter(isFileName);
+      writeRoad(drives ? { drives } : { trace: written[0].trace }, out, keepsPositions, sources, warn);
     }
-    const found = trips.map(characteristics);
-    const total = totalCharacteristics(found);
-    if (!hasOption(args, "json")) {
-      print(tableOf(trips, found, total));
-      return;
-    }
-    print(
-      jsonText({
-        files: trips.map(({ id, time_s }, k) => ({
-          file: positionals[k],
-          kind: isFileName(positionals[k]) ? "trace" : "cycle",
-          trace: id,
-          samples: time_s.length,
-        })),
-        trips: trips.map(({ id, title }, k) => ({ id, title, ...figuresOf(found[k]) })),
-        total: figuresOf(total),
-      }),
-    );
+    print(hasOption(args, "json") ? jsonText(jsonOf(roads, written, drives)) : reportOf(written, drives));
   },
 };
 
-function writeTrace(out: string, trips: readonly Trace[], sources: readonly string[]): void {
-  if (trips.length !== 1)
-    throw inputError("out-many", "--out", `found ${trips.length} traces, one at a time can be written`);
-  if (sources.some((source) => isFileName(source) && isSameFile(source, out)))
-    throw inputError("out-source", out, "found the file that is read, it is left as it is; choose another name");
-  writeText(out, writeTraceCsv(trips[0]));
-}
-
-/** Characteristics in the units of a table for people and of `--json`. */
-function figuresOf(found: Characteristics) {
-  const { climb_m, descent_m } = found;
+function jsonOf(roads: readonly RoadFile[], written: readonly WrittenRoad[], drives: RecordedDrives | undefined) {
+  const found = written.map(({ trace: road }) => characteristics(road));
+  const argumentOf = (file: string) =>
+    roads.find((road) => road.kind === "log" && road.log.file === file)?.argument ?? file;
+  const ofLogs = drives ? logFilesJson(drives, argumentOf) : [];
+  let nextLog = 0;
   return {
-    duration_s: found.duration_s,
-    distance_km: found.distance_m / M_PER_KM,
-    mean_kmh: found.mean_mps / MPS_PER_KMH,
-    moving_kmh: found.moving_mps / MPS_PER_KMH,
-    max_kmh: found.max_mps / MPS_PER_KMH,
-    stop_s: found.stop_s,
-    stops: found.stops,
-    relativePositiveAcceleration_mps2: found.relativePositiveAcceleration_mps2,
-    maxAcceleration_mps2: found.maxAcceleration_mps2,
-    maxDeceleration_mps2: found.maxDeceleration_mps2,
-    ...(climb_m === undefined ? {} : { climb_m, descent_m }),
+    files: roads.map((road) => (road.kind === "log" ? ofLogs[nextLog++] : writtenFileJson(road))),
+    trips: [
+      ...written.map(({ trace: { id, title } }, k) => ({ id, title, start: null, ...traceFigures(found[k]) })),
+      ...(drives ? logTripsJson(drives, likenessToCycles()) : []),
+    ],
+    total: totalOf(found, drives),
+    ...(drives ? { days: logDaysJson(drives), clock: drives.clock } : {}),
   };
 }
 
-/** One column a trace, since there are more characteristics than traces; a last column for all of several. */
-function tableOf(trips: readonly Trace[], found: readonly Characteristics[], total: Characteristics): string {
-  const columns = found.length > 1 ? [...found, total] : found;
-  const headings = trips.map(({ id }) => id).concat(found.length > 1 ? ["all of them"] : []);
-  const row = (name: string, figure: (of: ReturnType<typeof figuresOf>) => number | undefined) => [
-    name,
-    ...columns.map((of) => {
-      const value = figure(figuresOf(of));
-      return value === undefined ? "not known" : formatNumber(value);
-    }),
-  ];
-  const hasHeights = found.some(({ climb_m }) => climb_m !== undefined);
-  const exactRow = (name: string, figure: (of: Characteristics) => number) => [
-    name,
-    ...columns.map((of) => formatNumber(figure(of), 12)),
-  ];
-  return textTable(
-    [{ heading: "" }, ...headings.map((heading) => ({ heading, isNumber: true }))],
-    [
-      exactRow("time (s)", (of) => of.duration_s),
-      row("distance (km)", (of) => of.distance_km),
-      row("mean speed (km/h)", (of) => of.mean_kmh),
-      row("mean speed while moving (km/h)", (of) => of.moving_kmh),
-      row("top speed (km/h)", (of) => of.max_kmh),
-      exactRow("standing (s)", (of) => of.stop_s),
-      exactRow("stops on the way", (of) => of.stops),
-      row("relative positive acceleration (m/s2)", (of) => of.relativePositiveAcceleration_mps2),
-      row("hardest acceleration (m/s2)", (of) => of.maxAcceleration_mps2),
-      row("hardest braking (m/s2)", (of) => of.maxDeceleration_mps2),
-      ...(hasHeights ? [row("climb (m)", (of) => of.climb_m), row("descent (m)", (of) => of.descent_m)] : []),
-    ],
-  );
+function writtenFileJson({ kind, argument, trace: road }: WrittenRoad) {
+  return {
+    file: argument,
+    format: kind,
+    fixes: road.time_s.length,
+    badLines: 0,
+    repairs: [],
+    quality: kind === "route" ? "assumed" : "as written",
+    trace: road.id,
+  };
+}
+
+/** Distance, time and climb of everything; moves too short to be trips count in the distance. */
+function totalOf(found: readonly Characteristics[], drives: RecordedDrives | undefined) {
+  const all = [...found, ...(drives?.trips.trips ?? []).map((trip) => trip.characteristics)];
+  if (all.length === 0) {
+    const distance_km = (drives?.trips.shunts.distance_m ?? 0) / M_PER_KM;
+    return { duration_s: 0, distance_km, moving_s: 0, climb_m: 0, descent_m: 0 };
+  }
+  const total = traceFigures(totalCharacteristics(all));
+  return { ...total, distance_km: total.distance_km + (drives?.trips.shunts.distance_m ?? 0) / M_PER_KM };
+}
+
+function reportOf(written: readonly WrittenRoad[], drives: RecordedDrives | undefined): string {
+  const found = written.map(({ trace: road }) => characteristics(road));
+  const traces = written.map(({ trace: road }) => road);
+  return [
+    ...(written.length > 0 ? [tracesTable(traces, found, totalCharacteristics(found))] : []),
+    ...(drives ? [logsReport(drives, likenessToCycles())] : []),
+  ].join("\n\n");
+}
+
+/** What was found wrong in a log that could be read all the same. */
+function warnOf({ file, problems }: LogFile, warn: Print): void {
+  for (const { where, message } of problems.slice(0, shownProblems)) warn(`${where}: ${message}`);
+  const more = problems.length - shownProblems;
+  if (more > 0) warn(`${file}: ${more} more of these; --json lists them`);
 }

@@ -1,0 +1,20 @@
+import { basename } from "node:path";
+import { inputError } from "../../shared/problems.ts";
+import { wholeTrace } from "../route/toTrace.ts";
+import type { Trace } from "../trace/trace.ts";
+import type { RecordedDrives } from "./recordedDrives.ts";
+
+/**
+ * All trips of the logs as one trace, parking between them left out: what is driven and what is written. Named after the first file.
+ * Throws InputError where there is no trip.
+ */
+export function cleanedWhole({ files, trips, cleaned }: RecordedDrives): Trace {
+  const [{ log }] = files;
+  const names = files.length === 1 ? log.file : `${log.file} and ${files.length - 1} more`;
+  if (trips.trips.length === 0) {
+    const found = cleaned.isStill ? "found a log without movement" : "found no trip of at least 200 m";
+    throw inputError("noTrips", names, `${found}, there is no road to drive`);
+  }
+  const id = basename(log.file).replace(/\.[^.]*$/, "");
+  return wholeTrace(trips.trips, id, `${names}, recorded and cleaned`);
+}

@@ -1,0 +1,119 @@
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
+import { M_PER_KM, MPS_PER_KMH, S_PER_MIN } from "../../shared/units.ts";
+import { writeDuration } from "../route/readTime.ts";
+import type { Likeness } from "../route/standardCycleLike.ts";
+import type { Characteristics } from "../trace/characteristics.ts";
+import { totalCharacteristics } from "../trace/totalCharacteristics.ts";
+import { momentForPeople } from "./logClock.ts";
+import { formatWord } from "./logsJson.ts";
+import type { RecordedDrives } from "./recordedDrives.ts";
+import { textTable } from "./table.ts";
+import { wrapText } from "./wrapText.ts";
+
+/** What a person wants to know of logs: how each was read, what was mended in it, and the trips and days that came out. */
+export function logsReport(drives: RecordedDrives, likenessOf: (trip: Characteristics) => Likeness): string {
+  const { trips, days, cleaned } = drives;
+  const parts = drives.files.map((file) => fileReport(file, drives));
+  if (trips.trips.length === 0) {
+    const metres = formatNumber(cleaned.series.distance_m[cleaned.series.count - 1] ?? 0);
+    parts.push(
+      cleaned.isStill
+        ? "The car does not move in this log: its distance is about 0, and there is no trip."
+        : `No trip: all moves are shorter than 200 m, ${metres} m together.`,
+    );
+    return parts.join("\n\n");
+  }
+  parts.push(tripsTable(drives, likenessOf));
+  if (days.length > 0) parts.push(daysTable(drives));
+  const { count, distance_m } = trips.shunts;
+  const shunts = count > 0 ? `; ${count} moves under 200 m, ${formatNumber(distance_m)} m together, are no trips` : "";
+  parts.push(wrapText(`${sentence(drives.clock.words)}${shunts}.`));
+  return parts.join("\n\n");
+}
+
+function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined }: RecordedDrives): string {
+  const { verdict, reasons, samplingNote } = cleaned.quality;
+  const bad = log.badLines > 0 ? `, ${log.badLines} lines not usable` : "";
+  const lines = [
+    `${log.file}: ${formatWord(log).toUpperCase()}, ${log.fixes.count} fixes${bad}`,
+    wrapText([log.guess.encoding.toUpperCase(), ...log.guess.layout].join(", "), "  read as    "),
+    ...log.questions
+      .filter(({ decided, guess }) => decided && guess !== "")
+      .map(({ name, guess, evidence }) => wrapText(`${questionWords[name]} ${guess}: ${evidence}`, "  taken as   ")),
+    wrapText(
+      [`${verdict}: ${[...reasons, ...(samplingNote ? [samplingNote] : [])].join("; ")}`].join(""),
+      "  quality    ",
+    ),
+    ...cleaned.repairs.map(({ detail }) => wrapText(detail, "  mended     ")),
+    ...joined.problems
+      .filter(({ where }) => where === log.file)
+      .map(({ message }) => wrapText(message, "  left out   ")),
+  ];
+  if (cleaned.repairs.length === 0) lines.push("  mended     nothing");
+  return lines.join("\n");
+}
+
+const questionWords: Readonly<Record<string, string>> = {
+  speedUnit: "speeds in",
+  hemisphere: "positions",
+  interval: "seconds between rows",
+  date: "first day",
+  currentSign: "current",
+};
+
+function tripsTable({ trips, clock }: RecordedDrives, likenessOf: (trip: Characteristics) => Likeness): string {
+  const found = trips.trips.map((trip) => trip.characteristics);
+  const figures = (of: Characteristics) => [
+    formatNumber(of.distance_m / M_PER_KM),
+    formatNumber(of.duration_s / S_PER_MIN),
+    formatNumber(of.mean_mps / MPS_PER_KMH),
+    formatNumber(of.max_mps / MPS_PER_KMH),
+    of.climb_m === undefined ? "not known" : formatNumber(of.climb_m),
+    String(of.stops),
+  ];
+  const rows = trips.trips.map((trip) => {
+    const { id, difference } = likenessOf(trip.characteristics);
+    return [momentForPeople(trip.start_s, clock), ...figures(trip.characteristics), `${id}: ${difference}`];
+  });
+  if (rows.length > 1) rows.push(["all of them", ...figures(totalCharacteristics(found))]);
+  return textTable(
+    [
+      { heading: "trip" },
+      { heading: "km", isNumber: true },
+      { heading: "min", isNumber: true },
+      { heading: "mean\n(km/h)", isNumber: true },
+      { heading: "top\n(km/h)", isNumber: true },
+      { heading: "climb\n(m)", isNumber: true },
+      { heading: "stops", isNumber: true },
+      { heading: "most like" },
+    ],
+    rows,
+  );
+}
+
+function daysTable({ days }: RecordedDrives): string {
+  return textTable(
+    [
+      { heading: "day" },
+      { heading: "trips", isNumber: true },
+      { heading: "km", isNumber: true },
+      { heading: "min", isNumber: true },
+      { heading: "longest parked" },
+    ],
+    days.map(({ date, trips, distance_m, driving_s, longestParking }) => [
+      date,
+      String(trips.length),
+      formatNumber(distance_m / M_PER_KM),
+      formatNumber(driving_s / S_PER_MIN),
+      longestParking
+        ? `${writeDuration(longestParking.to_s - longestParking.from_s)}, ${
+            longestParking.place === "unknown" ? "place not known" : longestParking.place
+          }`
+        : "not seen",
+    ]),
+  );
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

@@ -1,0 +1,60 @@
+import { inputError } from "../../shared/problems.ts";
+import type { Trace } from "../trace/trace.ts";
+import { writeTraceCsv } from "../trace/writeTraceCsv.ts";
+import { cleanedWhole } from "./cleanedWhole.ts";
+import type { Print } from "./command.ts";
+import { isSameFile, writeText } from "./files.ts";
+import type { RecordedDrives } from "./recordedDrives.ts";
+
+/** What is to be written: a road as it was read, or the trips of logs. */
+export type RoadToWrite = { readonly trace: Trace } | { readonly drives: RecordedDrives };
+
+/**
+ * Writes a road as a strict trace CSV: time, speed, height, and never where it was. With `keepsPositions` the positions of a log's
+ * trips go into a second file beside it, with the same times, since a strict trace has exactly its columns. Throws InputError
+ * where it would write over a file that was read, and where there are no positions to keep.
+ */
+export function writeRoad(
+  road: RoadToWrite,
+  out: string,
+  keepsPositions: boolean,
+  sources: readonly string[],
+  warn: Print,
+): void {
+  const beside = positionsPath(out);
+  for (const path of keepsPositions ? [out, beside] : [out])
+    if (sources.some((source) => isSameFile(source, path)))
+      throw inputError("out-source", path, "found the file that is read, it is left as it is; choose another name");
+  const trace = "drives" in road ? cleanedWhole(road.drives) : road.trace;
+  const positions = keepsPositions ? positionsCsv(road, out) : undefined;
+  writeText(out, writeTraceCsv(trace));
+  if (positions === undefined) {
+    warn(`written: ${out}${"drives" in road ? ", without positions" : ""}`);
+    return;
+  }
+  writeText(beside, positions);
+  warn(`written: ${out}, without positions; they are in ${beside}, which shows where the car lives`);
+}
+
+/** `week.positions.csv` beside `week.csv`. */
+export function positionsPath(out: string): string {
+  return `${out.replace(/\.csv$/i, "")}.positions.csv`;
+}
+
+function positionsCsv(road: RoadToWrite, out: string): string {
+  const track = "drives" in road ? road.drives.cleaned.track : undefined;
+  if (!("drives" in road) || !track)
+    throw inputError("positions-none", "--keep-positions", `found no positions in what is written to ${out}`);
+  const lines = ["time_s,lat_deg,lon_deg"];
+  let time_s = 0;
+  for (const { fromRow, toRow } of road.drives.trips.trips) {
+    for (let row = fromRow; row <= toRow; row++) {
+      const isKnown = Number.isFinite(track.lat_deg[row]) && Number.isFinite(track.lon_deg[row]);
+      // Seven decimals are a centimetre.
+      const place = isKnown ? `${track.lat_deg[row].toFixed(7)},${track.lon_deg[row].toFixed(7)}` : ",";
+      lines.push(`${time_s},${place}`);
+      time_s += 1;
+    }
+  }
+  return `${lines.join("\n")}\n`;
+}
