@@ -1,10 +1,18 @@
 import { inputError } from "../../shared/problems.ts";
-import type { CleanedLog, CleanedSeries, CleanInput, CleanOptions, LongGap, Track } from "./cleanedLog.ts";
+import {
+  type CleanedLog,
+  type CleanedSeries,
+  type CleanInput,
+  type CleanOptions,
+  type LongGap,
+  Mended,
+  type Track,
+} from "./cleanedLog.ts";
 import { cleanHeights } from "./cleanHeights.ts";
 import { type CleanedStretch, cleanStretch, type StretchSetting } from "./cleanStretch.ts";
 import { dropUnreachable, dropZeroFixes } from "./dropWild.ts";
 import { findGaps, type GapFindings } from "./findGaps.ts";
-import { findJumps } from "./findJumps.ts";
+import { findJumps, type JumpFindings } from "./findJumps.ts";
 import { hasValues } from "./fixes.ts";
 import { orderInTime } from "./orderInTime.ts";
 import { fitPositionNoise } from "./positionNoise.ts";
@@ -25,7 +33,7 @@ const LONGEST_s = 4e6;
  *
  *  1. rows put in order of time, clock changes undone, repeats dropped;
  *  2. positions at 0,0 and positions out of reach dropped;
- *  3. sideways steps of the positions and back cut out;
+ *  3. sideways steps of the positions put back;
  *  4. gaps classed as parked, tunnel or lost signal; the log cut where no drive can be made up;
  *  5. every stretch resampled to 1 s by a smoother that weighs positions and recorded speeds by their noise;
  *     stands held still, gaps bridged, speeds held to what a car can do;
@@ -72,7 +80,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
     speedNoise: hasSpeeds ? fitSpeedNoise(...speedRows(rows)) : { noise_mps: 0.15, acceleration_mps2: 1 },
     speedScale: hasSpeeds ? speedScale(rows, repairs) : 1,
     hasSpeeds,
-    offsetRows: jumps.offsetRows,
+    offsets: jumps.offsets,
     utcOffset_s,
   };
   if (hasSpeeds && repairs.does("speedNoise")) {
@@ -96,7 +104,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
     done += share;
     yield 0.25 + 0.7 * done;
   }
-  return assembled(log, rows, raw, parts, heights, found, setting, repairs);
+  return assembled(log, rows, raw, parts, heights, found, setting, jumps, repairs);
 }
 
 function assembled(
@@ -107,9 +115,11 @@ function assembled(
   heights: readonly Float64Array[],
   found: GapFindings,
   setting: StretchSetting,
+  jumps: JumpFindings,
   repairs: RepairList,
 ): CleanedLog {
   const { series, track } = joined(parts, heights);
+  markSpans(series, jumps.spans);
   const gaps: LongGap[] = found.gaps.map((gap, i) => ({ ...gap, row: series.breaks[i] ?? series.count }));
   const hasPositions = hasValues(rows.lat_deg);
   const finished = repairs.finish();
@@ -166,6 +176,19 @@ function joined(
     from_m += distance_m[distance_m.length - 1] ?? 0;
   });
   return { series, track };
+}
+
+/** Marks the seconds whose positions were put back; spans come in order of time. */
+function markSpans(series: CleanedSeries, spans: readonly (readonly [number, number])[]): void {
+  let i = 0;
+  for (const [from_s, to_s] of spans) {
+    while (i < series.count && series.time_s[i] < from_s) {
+      i++;
+    }
+    for (; i < series.count && series.time_s[i] <= to_s; i++) {
+      series.flags[i] |= Mended.multipath;
+    }
+  }
 }
 
 /** Distance from the start at every second: mean speed of each step times its second. */

@@ -20,7 +20,8 @@ export interface StretchSetting {
   /** Factor on recorded speeds. */
   readonly speedScale: number;
   readonly hasSpeeds: boolean;
-  readonly offsetRows: ReadonlySet<number>;
+  /** Variance of a change of the positions' offset, by row. */
+  readonly offsets: ReadonlyMap<number, number>;
   readonly utcOffset_s: number;
 }
 
@@ -35,6 +36,8 @@ export interface CleanedStretch {
 
 /** Speed from positions stands in where a log with speeds has none for this long. */
 const SILENT_s = 5;
+/** A receiver that starts again after a parking may be off by some 40 m, and its car has not moved. */
+const PARKED_OFFSET_m2 = 1600;
 
 /** Cleans one stretch: positions smoothed, stands held still, speeds smoothed, gaps bridged, all held to what a car can do. */
 export function* cleanStretch(
@@ -98,7 +101,7 @@ interface Moments {
   readonly east_m: Float64Array;
   readonly north_m: Float64Array;
   readonly speed_mps: Float64Array;
-  readonly isOffset: Uint8Array;
+  readonly offset_m2: Float64Array;
   readonly positions: number;
 }
 
@@ -116,7 +119,7 @@ function momentsOf(rows: RowColumns, stretch: Stretch, line: Timeline, plane: Pl
   const east_m = new Float64Array(n).fill(Number.NaN);
   const north_m = new Float64Array(n).fill(Number.NaN);
   const speed_mps = new Float64Array(n).fill(Number.NaN);
-  const isOffset = new Uint8Array(n);
+  const offset_m2 = new Float64Array(n);
   const parkedBefore = new Set(stretch.bridges.filter((gap) => gap.kind === "parked").map((gap) => gap.from + 1));
   let positions = 0;
   for (let k = 0; k < n; k++) {
@@ -127,10 +130,10 @@ function momentsOf(rows: RowColumns, stretch: Stretch, line: Timeline, plane: Pl
     east_m[k] = plane.east_m[row - stretch.from];
     north_m[k] = plane.north_m[row - stretch.from];
     speed_mps[k] = rows.speed_mps[row] * setting.speedScale;
-    isOffset[k] = setting.offsetRows.has(row) || parkedBefore.has(row) ? 1 : 0;
+    offset_m2[k] = setting.offsets.get(row) ?? (parkedBefore.has(row) ? PARKED_OFFSET_m2 : 0);
     positions += Number.isNaN(east_m[k]) ? 0 : 1;
   }
-  return { time_s: line.time_s, east_m, north_m, speed_mps, isOffset, positions };
+  return { time_s: line.time_s, east_m, north_m, speed_mps, offset_m2, positions };
 }
 
 /** Moments strictly inside bridged gaps: those driven over and those parked through. */

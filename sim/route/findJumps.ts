@@ -13,18 +13,24 @@ const LEAST_STEP_m = 8;
 /** A change of velocity the car itself may make between two fixes, in m/s2: hard braking on a dry road. */
 const CAR_CHANGE_mps2 = 8;
 const WINDOW = 3;
+/** Variance of an offset of which only its being there is known: some 40 m. */
+const UNKNOWN_OFFSET_m2 = 1600;
+/** Metres in a degree, to half a percent: for shifts of tens of metres. */
+const M_PER_DEG = 111300;
 
 /** What the increments of the positions show of their noise, and where they jump without coming back. */
 export interface JumpFindings {
   /** Standard deviation per axis of the noise in a position's change from one fix to the next. */
   readonly incrementNoise_m: number;
-  /** Row after which the positions are offset for good, if any. */
-  readonly offsetRows: ReadonlySet<number>;
+  /** Rows at which the positions change their offset, with the variance of the change per axis. */
+  readonly offsets: ReadonlyMap<number, number>;
+  /** Times, first and last, between which positions were put back. */
+  readonly spans: readonly (readonly [number, number])[];
 }
 
 /**
- * Finds steps of the positions to one side and back, as reflected signals make them, and drops the positions in
- * between. A step is a change of position that lies more than five standard deviations (by the median of absolute
+ * Finds steps of the positions to one side and back, as reflected signals make them, and puts the positions in between
+ * back (one or two are dropped). A step is a change of position that lies more than five standard deviations (by the median of absolute
  * deviations [Rousseeuw1993, eq. 1.3]) from what the median of its neighbours' velocities foretells; a step and one
  * that undoes it within 30 s belong together.
  */
@@ -39,7 +45,8 @@ export function findJumps(rows: RowColumns, repairs: RepairList, utcOffset_s: nu
   const north = residuals(north_m, time_s);
   const incrementNoise_m = robustSpread(east, north, rows, where);
   const threshold_m = Math.max(LEAST_STEP_m, 5 * incrementNoise_m);
-  const offsetRows = new Set<number>();
+  const offsets = new Map<number, number>();
+  const spans: (readonly [number, number])[] = [];
   const does = repairs.does("multipath");
 
   let open = -1;
@@ -53,24 +60,31 @@ export function findJumps(rows: RowColumns, repairs: RepairList, utcOffset_s: nu
       const left_m = Math.hypot(east[open] + east[k], north[open] + north[k]);
       const openSize_m = Math.hypot(east[open], north[open]);
       if (left_m < 0.45 * Math.max(size_m, openSize_m) + 2 * incrementNoise_m) {
-        if (does) {
+        if (does && k - open <= 2) {
           drop(rows, where, open, k, Math.max(size_m, openSize_m), repairs, utcOffset_s);
+        } else if (does) {
+          const step = { east_m: 0.5 * (east[open] - east[k]), north_m: 0.5 * (north[open] - north[k]) };
+          putBack(rows, where, open, k, step, repairs, utcOffset_s);
+          offsets.set(where[open], 9 * incrementNoise_m ** 2);
+          offsets.set(where[k], 9 * incrementNoise_m ** 2);
+          spans.push([time_s[open], time_s[k - 1]]);
         }
         open = -1;
         continue;
       }
-      offsetRows.add(where[open]);
+      offsets.set(where[open], UNKNOWN_OFFSET_m2);
     } else if (open >= 0) {
-      offsetRows.add(where[open]);
+      offsets.set(where[open], UNKNOWN_OFFSET_m2);
     }
     open = k;
   }
   if (open >= 0) {
-    offsetRows.add(where[open]);
+    offsets.set(where[open], UNKNOWN_OFFSET_m2);
   }
-  return { incrementNoise_m, offsetRows };
+  return { incrementNoise_m, offsets, spans };
 }
 
+/** Takes a wild fix or two out. */
 function drop(
   rows: RowColumns,
   where: Uint32Array,
@@ -81,26 +95,43 @@ function drop(
   utcOffset_s: number,
 ): void {
   const from_s = rows.time_s[where[from]];
-  const to_s = rows.time_s[where[to - 1]];
   for (let k = from; k < to; k++) {
     dropPosition(rows, where[k]);
   }
-  const at = writeClock(from_s, utcOffset_s);
-  const length_s = rows.time_s[where[to]] - from_s;
-  if (to - from <= 2) {
-    const count = to - from;
-    repairs.add(
-      "wildFix",
-      count,
-      from_s,
-      to_s,
-      `${count} ${count === 1 ? "fix" : "fixes"} ${size_m.toFixed(0)} m off dropped at ${at}`,
-      size_m,
-    );
-  } else {
-    const detail = `positions ${size_m.toFixed(0)} m to one side for ${length_s.toFixed(0)} s cut out at ${at}`;
-    repairs.add("multipath", 1, from_s, to_s, detail, size_m);
+  const count = to - from;
+  const off = `${size_m.toFixed(0)} m off dropped at ${writeClock(from_s, utcOffset_s)}`;
+  repairs.add(
+    "wildFix",
+    count,
+    from_s,
+    rows.time_s[where[to - 1]],
+    `${count} ${count === 1 ? "fix" : "fixes"} ${off}`,
+    size_m,
+  );
+}
+
+/** Shifts the positions of a sideways step back to the road: how they move from one to the next is still right. */
+function putBack(
+  rows: RowColumns,
+  where: Uint32Array,
+  from: number,
+  to: number,
+  step: { readonly east_m: number; readonly north_m: number },
+  repairs: RepairList,
+  utcOffset_s: number,
+): void {
+  for (let k = from; k < to; k++) {
+    const i = where[k];
+    const lat_rad = (rows.lat_deg[i] * Math.PI) / 180;
+    rows.lat_deg[i] -= step.north_m / M_PER_DEG;
+    rows.lon_deg[i] -= step.east_m / (M_PER_DEG * Math.max(0.01, Math.cos(lat_rad)));
   }
+  const from_s = rows.time_s[where[from]];
+  const length_s = rows.time_s[where[to]] - from_s;
+  const size_m = Math.hypot(step.east_m, step.north_m);
+  const at = writeClock(from_s, utcOffset_s);
+  const detail = `positions ${size_m.toFixed(0)} m to one side for ${length_s.toFixed(0)} s put back at ${at}`;
+  repairs.add("multipath", 1, from_s, rows.time_s[where[to - 1]], detail, size_m);
 }
 
 /** Change of position less what the median velocity of up to three changes on each side foretells. */

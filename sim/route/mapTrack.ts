@@ -13,7 +13,7 @@ export interface MapTrack {
   readonly lat_deg: Float64Array;
   readonly lon_deg: Float64Array;
   readonly speed_mps: Float64Array;
-  /** 1 where the track is bridged or held to what a car can do, and so not as it was logged. */
+  /** 1 where the track is bridged, put back or held to what a car can do, and so not as it was logged. */
   readonly isMended: Uint8Array;
   readonly starts: readonly number[];
 }
@@ -56,7 +56,7 @@ export function mapTrack(cleaned: CleanedLog, options: MapOptions = {}): MapTrac
     }
     from = end;
   }
-  const mended = Mended.bridged | Mended.limited;
+  const mended = Mended.bridged | Mended.limited | Mended.multipath;
   return {
     lat_deg: Float64Array.from(rows, (i) => track.lat_deg[i]),
     lon_deg: Float64Array.from(rows, (i) => track.lon_deg[i]),

@@ -38,7 +38,7 @@ export function fitPositionNoise(rows: RowColumns, stretches: readonly Stretch[]
         ...plane,
         time_s: rows.time_s.subarray(from, to),
         isStanding: new Uint8Array(n),
-        isOffset: new Uint8Array(n),
+        offset_m2: new Float64Array(n),
         noise,
       };
       const { logLikelihood } = runPositions(input, 0, n, false);

@@ -9,7 +9,7 @@ const nouns: Readonly<Record<RepairKind, readonly [string, string]>> = {
   duplicate: ["repeated fix dropped", "repeated fixes dropped"],
   zeroFix: ["position at 0,0 dropped", "positions at 0,0 dropped"],
   wildFix: ["wild position dropped", "wild positions dropped"],
-  multipath: ["sideways step of the positions cut out", "sideways steps of the positions cut out"],
+  multipath: ["sideways step of the positions put back", "sideways steps of the positions put back"],
   tunnel: ["gap bridged as a tunnel", "gaps bridged as tunnels"],
   signalLoss: ["gap from lost signal", "gaps from lost signal"],
   parked: ["parking without a log", "parkings without a log"],

@@ -9,8 +9,8 @@ export interface PositionInput {
   readonly north_m: Float64Array;
   /** 1 where the car is known to stand. */
   readonly isStanding: Uint8Array;
-  /** 1 where positions are offset for good from here on (the receiver changed its mind). */
-  readonly isOffset: Uint8Array;
+  /** Variance per axis by which the positions' offset may have changed at this moment; mostly 0. */
+  readonly offset_m2: Float64Array;
   readonly noise: PositionNoise;
 }
 
@@ -59,8 +59,6 @@ export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions>
   return result;
 }
 
-/** Variance of an offset for good, of some 40 m. */
-const OFFSET_m2 = 1600;
 const STATES = 4; // distance, speed, acceleration, wander
 
 function smoothChunk(
@@ -83,7 +81,7 @@ function smoothChunk(
 
 /** The filter over moments `first` to `last`; without the backward pass only its likelihood is of use. */
 export function runPositions(input: PositionInput, first: number, last: number, backward: boolean): Smoothed {
-  const { time_s, east_m, north_m, isStanding, isOffset, noise } = input;
+  const { time_s, east_m, north_m, isStanding, offset_m2, noise } = input;
   const wander = noise.wandering_m ** 2;
   const white = noise.white_m ** 2;
   const positionRow = Float64Array.of(1, 0, 0, 1);
@@ -112,7 +110,7 @@ export function runPositions(input: PositionInput, first: number, last: number, 
         accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
         const keep = Math.exp(-dt_s / WANDER_s);
         transition[15] = keep;
-        spread[15] = wander * (1 - keep * keep) + (isOffset[first + k] ? OFFSET_m2 : 0);
+        spread[15] = wander * (1 - keep * keep) + offset_m2[first + k];
       },
       measure(k, observe) {
         const i = first + k;

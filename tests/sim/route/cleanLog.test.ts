@@ -38,10 +38,12 @@ describe("cleaning", () => {
     expect(length_m(log) / (299 * 15)).toBeLessThan(1.02);
   });
 
-  it("cuts a sideways step out and says how wide and how long", () => {
+  it("puts a sideways step back and says how wide and how long", () => {
     const rows = steadyRows(START_s, 400, 15).map((row, i) => ({ ...row, east_m: i >= 200 && i < 212 ? 30 : 0 }));
     const log = cleanLog(madeLog(rows));
-    expect(repair(log, "multipath")?.detail).toBe("positions 30 m to one side for 12 s cut out at 08:03:20");
+    expect(repair(log, "multipath")?.detail).toBe("positions 30 m to one side for 12 s put back at 08:03:20");
+    expect(log.series.flags[205] & Mended.multipath).not.toBe(0);
+    expect(log.series.flags[150] & Mended.multipath).toBe(0);
     expect(length_m(log) / (399 * 15)).toBeCloseTo(1, 2);
   });
 
@@ -137,6 +139,7 @@ describe("cleaning", () => {
     expect(log.series.count).toBe(601);
     expect(log.series.time_s[600] - log.series.time_s[0]).toBe(600);
     expect(length_m(log) / 9000).toBeCloseTo(1, 1);
+    expect(log.quality.samplingNote === undefined).toBe(interval_s < 3);
   });
 
   it("leaves a repair undone where it is turned off", () => {
