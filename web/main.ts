@@ -21,15 +21,33 @@ import { startSimulation } from "./worker/startSimulation.ts";
 const page = document.querySelector<HTMLElement>("#notebook");
 if (!page) throw new Error("the page has no place for the notebook");
 
-const jobs = await openJobs();
-await openFirst(jobs);
-const opened = jobs.current.peek();
-const desk = createDesk({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });
-keepJobs(desk, jobs);
-const paper = createPaper(desk);
-effect(() => {
-  const { roads } = desk.job.value;
-  if (!roads.some(({ id }) => id === paper.view.roadId.value)) paper.view.roadId.value = roads[0].id;
-});
-const graph = createGraph([...defineValues(desk.job, paper.view, startSimulation()), ...sections]);
-mount(page, { sections, graph, desk, paper, jobs });
+try {
+  await start(page);
+} catch (error) {
+  // Nothing of the page is there yet to say it, so it is said here, and the console has the rest.
+  page.textContent = `The notebook could not be opened: ${error instanceof Error ? error.message : String(error)}`;
+  throw error;
+}
+
+async function start(page: HTMLElement): Promise<void> {
+  const jobs = await openJobs();
+  await openFirst(jobs);
+  const opened = jobs.current.peek();
+  const desk = createDesk({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });
+  keepJobs(desk, jobs);
+  const paper = createPaper(desk);
+  const { view, typedHere } = paper;
+  effect(() => {
+    // Another job: what was looked at in the one before has no meaning here.
+    if (jobs.current.value === undefined) return;
+    typedHere.clear();
+    view.packIndex.value = undefined;
+    view.charts.value = [];
+  });
+  effect(() => {
+    const { roads } = desk.job.value;
+    if (!roads.some(({ id }) => id === view.roadId.value)) view.roadId.value = roads[0].id;
+  });
+  const graph = createGraph([...defineValues(desk.job, view, startSimulation()), ...sections]);
+  mount(page, { sections, graph, desk, paper, jobs });
+}

@@ -19,8 +19,16 @@ export function contentsView(
     </li>`;
   });
   const summary = toDo === 0 ? "all in order" : `${toDo} of ${sections.length} need a look`;
+  const here = sections.find(({ name }) => name === reading)?.title ?? "";
+  const leave = (event: Event) => {
+    // On a narrow page the list lies over the text: it goes once a place is chosen.
+    const isLink = event.target instanceof Element && event.target.closest("a") !== null;
+    if (isLink && !isWide) (event.currentTarget as HTMLElement).closest("details")?.removeAttribute("open");
+  };
   return html`<details class="contents-fold" ?open=${isWide}>
-    <summary><span>Contents</span> <span class="standing">${summary}</span></summary>
-    <ol>${items}</ol>
+    <summary>
+      <span>Contents<span class="here">: ${here}</span></span> <span class="standing">${summary}</span>
+    </summary>
+    <ol @click=${leave}>${items}</ol>
   </details>`;
 }

@@ -39,6 +39,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const reading = signal(sections[0]?.name ?? "");
   const figureCounts = sections.map(() => signal(0));
 
+  page.replaceChildren();
   render(
     html`<header class="masthead">
         <div class="head" data-place="masthead"></div>
