@@ -7,7 +7,7 @@ export { type Explanation, explanations } from "./plan/explanations.ts";
 export { HIGH_VOLTAGE_V } from "./plan/findings.ts";
 export { type Datasheet, type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
 export { motorSurface } from "./plan/motorSurface.ts";
-export { lossTableOf, type MotorMap, readMotorMap } from "./plan/readMotorMap.ts";
+export type { MotorMap } from "./plan/readMotorMap.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
 export { type StandingStart, standingStart, timeTo_s } from "./plan/standingStart.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
@@ -60,6 +60,11 @@ export async function openRoutes() {
     ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...trace, ...shape },
     ...{ ...typed, ...repeat, ...hills, ...like, ...steps, ...cycles, ...kind },
   };
+}
+
+/** The reader of motor maps: a piece of its own too, as few jobs bring one. */
+export async function openMotorMaps() {
+  return import("./plan/readMotorMap.ts");
 }
 
 export type Routes = Awaited<ReturnType<typeof openRoutes>>;

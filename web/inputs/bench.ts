@@ -1,9 +1,10 @@
 import { type Signal, signal } from "@preact/signals-core";
+import type { MotorLoss } from "../../shared/job/motor.ts";
 import type { MotorMap } from "../../sim/index.ts";
 
-/** A motor map as it was brought: read, or why it could not be. */
+/** A motor map as it was brought: read, with the form that a job keeps it in, or why it could not be. */
 export type BroughtMap =
-  | { readonly name: string; readonly map: MotorMap }
+  | { readonly name: string; readonly map: MotorMap; readonly loss: MotorLoss }
   | { readonly name: string; readonly problems: readonly string[] };
 
 /** What lies on the bench and is not in the job yet: a part picked up, a map brought, a datasheet half copied. */

@@ -1,5 +1,5 @@
 import { InputError } from "../../shared/problems.ts";
-import { readMotorMap } from "../../sim/index.ts";
+import { openMotorMaps } from "../../sim/index.ts";
 import type { BroughtMap } from "./bench.ts";
 
 /** Far more than the largest map that the job file takes: 500 by 500 values of ten letters. */
@@ -17,9 +17,11 @@ export async function bringMap(file: File): Promise<BroughtMap> {
 }
 
 /** The same from the file's text. */
-export function readMap(name: string, text: string): BroughtMap {
+export async function readMap(name: string, text: string): Promise<BroughtMap> {
+  const { readMotorMap, lossTableOf } = await openMotorMaps();
   try {
-    return { name, map: readMotorMap(name, text) };
+    const map = readMotorMap(name, text);
+    return { name, map, loss: lossTableOf(map) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { name, problems: error.problems.map(({ where, message }) => `${where}: ${message}`) };

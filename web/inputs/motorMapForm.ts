@@ -54,7 +54,7 @@ function said(form: Form, brought: BroughtMap): TemplateResult {
     </div>`;
   }
   const take = () => {
-    const done = attempt(form, ID, "Map of the motor", (sheet) => takeMap(sheet, brought.name, brought.map));
+    const done = attempt(form, ID, "Map of the motor", (sheet) => takeMap(sheet, brought));
     if (done) putBack();
   };
   return html`<div class="offer">

@@ -1,12 +1,13 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
-import { type FittedMotor, lossTableOf, type MotorMap } from "../../sim/index.ts";
+import type { FittedMotor } from "../../sim/index.ts";
 import type { Sheet } from "../notebook/desk.ts";
 import { withGroup } from "../notebook/groupEdits.ts";
+import type { BroughtMap } from "./bench.ts";
 
 /** The sheet with a brought map as the motor's losses. */
-export function takeMap(sheet: Sheet, name: string, map: MotorMap): Sheet {
+export function takeMap(sheet: Sheet, { name, map, loss }: Extract<BroughtMap, { map: unknown }>): Sheet {
   const note = `from ${name}, ${map.givenCount} values given and ${map.filledCount} filled`.slice(0, 500);
-  const taken = withGroup(sheet, "motor.loss", lossTableOf(map), { "": { from: "handbook", note } });
+  const taken = withGroup(sheet, "motor.loss", loss, { "": { from: "handbook", note } });
   return withOriginLine(taken, `losses from ${name}; the rest: ${sheet.job.motor.origin}`);
 }
 

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from "lit-html";
-import { type FileKind, saveFigure } from "../charts/save.ts";
+import type { FileKind } from "../charts/save.ts";
 import { handbookFace } from "../look/handbookFace.ts";
 import type { Figure } from "./section.ts";
 
@@ -16,7 +16,10 @@ export function figureView(
   attempt: (work: () => Promise<unknown>) => void,
 ): TemplateResult {
   const save = (kind: FileKind) =>
-    attempt(async () => saveFigure(figure.chart, kind, `Figure ${number} ${figure.caption}`, await handbookFace()));
+    attempt(async () => {
+      const { saveFigure } = await import("../charts/save.ts"); // seldom asked for, so not among what every visit loads
+      return saveFigure(figure.chart, kind, `Figure ${number} ${figure.caption}`, await handbookFace());
+    });
   return html`<figure>
     ${readable}
     <figcaption><span class="number">Figure ${number}.</span> ${figure.caption}</figcaption>

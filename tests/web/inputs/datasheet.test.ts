@@ -90,18 +90,18 @@ describe("a datasheet as typed", () => {
 const csv = "rpm,20,60,100\n1000,78,76,70\n3000,86,89,87\n6000,84,90,\n";
 
 describe("a motor map brought from a file", () => {
-  it("is read, with how it was understood", () => {
-    const brought = readMap("map.csv", csv);
+  it("is read, with how it was understood", async () => {
+    const brought = await readMap("map.csv", csv);
     if (!("map" in brought)) throw new Error(brought.problems.join());
     expect(brought.map.notes.join()).toContain("percent");
     expect(brought.map.givenCount).toBe(8);
   });
 
-  it("becomes the motor's loss table in one step", () => {
-    const brought = readMap("map.csv", csv);
+  it("becomes the motor's loss table in one step", async () => {
+    const brought = await readMap("map.csv", csv);
     if (!("map" in brought)) throw new Error(brought.problems.join());
     const desk = createDesk({ job: demoJob(), drafts: {} });
-    expect(desk.change("map", (sheet) => takeMap(sheet, brought.name, brought.map))).toEqual([]);
+    expect(desk.change("map", (sheet) => takeMap(sheet, brought))).toEqual([]);
     const { loss } = desk.job.value.motor;
     if (loss.kind !== "lossTable") throw new Error(loss.kind);
     // 3000 rpm, 60 Nm at 89 %: 60 · 314.159 · (1/0.89 − 1) = 2329.7 W
@@ -117,8 +117,8 @@ describe("a motor map brought from a file", () => {
     ["with an efficiency above 100 %", csv.replace("89", "109"), /map\.csv line 3: found 109 at 3000 rpm, 60 Nm/],
     ["with nothing in it", "", /found no line/],
     ["of words", "good,better\nbest,fair\n", /map\.csv/],
-  ])("is refused %s, in words", (_, text, sentence) => {
-    const brought = readMap("map.csv", text);
+  ])("is refused %s, in words", async (_, text, sentence) => {
+    const brought = await readMap("map.csv", text);
     expect("problems" in brought && brought.problems.join()).toMatch(sentence);
   });
 });

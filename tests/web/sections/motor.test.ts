@@ -1,6 +1,5 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
-import { lossTableOf } from "../../../sim/index.ts";
 import { readMap } from "../../../web/inputs/bringMap.ts";
 import type { Values } from "../../../web/notebook/values.ts";
 import motor from "../../../web/sections/motor.ts";
@@ -9,7 +8,7 @@ import { drawing } from "../../support/drawing.ts";
 import { sectionValues } from "../../support/sectionValues.ts";
 
 const demo = demoJob();
-const brought = readMap("map.csv", "rpm,20,60,100\n1000,78,76,70\n3000,86,89,87\n6000,84,90,\n");
+const brought = await readMap("map.csv", "rpm,20,60,100\n1000,78,76,70\n3000,86,89,87\n6000,84,90,\n");
 
 function read(job: Job, changes: Partial<Values> = {}) {
   const result = motor.compute(sectionValues(job, changes));
@@ -54,7 +53,7 @@ describe("the section of the motor", () => {
     if (!("map" in brought)) throw new Error("map not read");
     const lying = read(demo, { broughtMap: brought });
     expect(lying.figures.map(({ caption }) => caption)[1]).toBe("Losses by map.csv, not taken into the job yet");
-    const taken = read({ ...demo, motor: { ...demo.motor, loss: lossTableOf(brought.map) } });
+    const taken = read({ ...demo, motor: { ...demo.motor, loss: brought.loss } });
     expect(taken.figures.map(({ caption }) => caption)[1]).toContain("by the map in the job");
   });
 
