@@ -1,0 +1,127 @@
+import { describe, expect, it } from "vitest";
+import { bareJob, type Changes, driven, traceOf } from "../../support/bareCar.ts";
+
+const on = { isOn: true, fadeNone_kmh: 0, fadeFull_kmh: 0 };
+
+/** One second of braking at 1 m/s² from 10.5 to 9.5 m/s: 1400 N at the tyres, 70 Nm at 200 rad/s. */
+function braked(regen: Record<string, unknown>, changes: Changes = {}, startSoc_frac = 0.5) {
+  const { channels, totals } = driven(
+    bareJob({ ...changes, controller: { regen: { ...on, ...regen }, ...changes.controller } }),
+    traceOf([
+      [0, 10.5 * 3.6],
+      [1, 9.5 * 3.6],
+    ]),
+    startSoc_frac,
+  );
+  return {
+    motor_Nm: channels.motorTorque_Nm[1],
+    brake_N: channels.brakeForce_N[1],
+    wheel_N: channels.wheelForce_N[1],
+    controller_W: channels.controller_W[1],
+    battery_A: channels.battery_A[1],
+    battery_V: channels.battery_V[1],
+    regen_J: totals.regen_J,
+    endSpeed_mps: channels.speed_mps[1],
+  };
+}
+
+it("does it all by the motor where nothing limits it", () => {
+  const { motor_Nm, brake_N, regen_J } = braked({});
+  expect(motor_Nm).toBeCloseTo(-70, 9);
+  expect(brake_N).toBe(0);
+  expect(regen_J).toBeCloseTo(14_000, 6);
+});
+
+it("leaves all to the friction brakes where it is off, or the motor cannot", () => {
+  for (const found of [braked({ isOn: false }), braked({}, { motor: { canRegenerate: false } })]) {
+    expect(found.motor_Nm).toBeCloseTo(0, 12);
+    expect(found.brake_N).toBeCloseTo(-1400, 9);
+    expect(found.regen_J).toBe(0);
+  }
+});
+
+describe("holds each limit that is given, friction taking the rest", () => {
+  it("in newtons at the tyres", () => expect(braked({ wheelForce_N: 600 }).brake_N).toBeCloseTo(-800, 8));
+  it("in newton metres at the shaft", () => expect(braked({ torque_Nm: 25 }).motor_Nm).toBeCloseTo(-25, 9));
+  it("in kilowatts at the controller's DC side", () =>
+    expect(braked({ power_kW: 5 }).controller_W).toBeCloseTo(-5000, 5));
+  it("in amperes at the controller's DC side", () => {
+    const { controller_W, battery_V } = braked({ current_A: 10 });
+    expect(controller_W / battery_V).toBeCloseTo(-10, 7);
+  });
+  it("by the controller's torque cap", () =>
+    expect(braked({}, { controller: { torqueCap_Nm: 30, regen: on } }).motor_Nm).toBeCloseTo(-30, 9));
+  it("by the pack's charging current", () =>
+    expect(braked({}, { module: { charge: { continuous_A: 20, peak_A: 20, peak_s: 0 } } }).battery_A).toBeCloseTo(
+      -20,
+      6,
+    ));
+  it("by the pack's highest voltage", () => {
+    const found = braked(
+      {},
+      { module: { resistance: { soc_frac: [0, 1], module_mohm: [1000, 1000] }, cellMax_V: 4.1 } },
+    );
+    expect(found.battery_V).toBeCloseTo(410, 6);
+    expect(found.brake_N).toBeLessThan(-100);
+  });
+  it("by what the old gearbox stands on the overrun", () =>
+    expect(braked({}, { driveline: { limits: { gearboxInput_Nm: 40 } } }).motor_Nm).toBeCloseTo(-40, 9));
+  it("by the grip of the driven axle", () => {
+    const found = braked(
+      {},
+      {
+        vehicle: { balance: { wheelbase_mm: 2500, gravityHeight_mm: 500, frontShare_frac: 0.5 } },
+        environment: { grip_coeff: 0.15 },
+      },
+    );
+    expect(found.wheel_N - found.brake_N).toBeCloseTo(-0.15 * 1400 * (9.81 * 0.5 - 0.2 * 1), 7);
+  });
+});
+
+it("fades every limit linearly between two speeds, and there is none at and below the lower", () => {
+  // Mean speed 36 km/h, half way between 26 and 46.
+  expect(braked({ torque_Nm: 40, fadeNone_kmh: 26, fadeFull_kmh: 46 }).motor_Nm).toBeCloseTo(-20, 9);
+  expect(braked({ power_kW: 8, fadeNone_kmh: 26, fadeFull_kmh: 46 }).controller_W).toBeCloseTo(-4000, 5);
+  expect(braked({ torque_Nm: 40, fadeNone_kmh: 36, fadeFull_kmh: 46 }).motor_Nm).toBeCloseTo(0, 12);
+});
+
+it("puts nothing into a pack at its ceiling, but may feed the accessories", () => {
+  const full = braked({}, { accessories: { standing_W: 1000 }, pack: { ceiling_frac: 0.9 } }, 0.9);
+  expect(full.controller_W).toBeCloseTo(-1000, 5);
+  expect(full.battery_A).toBeCloseTo(0, 8);
+});
+
+it("fills the pack to its ceiling and no further inside one interval", () => {
+  const { battery_A } = braked({}, { module: { capacity_Ah: 10 }, pack: { ceiling_frac: 0.9 } }, 0.9 - 1e-4);
+  // 1e-4 of 36 000 C in one second.
+  expect(battery_A).toBeCloseTo(-3.6, 6);
+});
+
+it("puts nothing into cells colder than they may be charged, and half in the middle of the band", () => {
+  const cold = (pack_degC: number) =>
+    braked(
+      {},
+      {
+        module: { coldCharge: { none_degC: 0, full_degC: 10 }, charge: { continuous_A: 20, peak_A: 20, peak_s: 0 } },
+        environment: { pack_degC },
+      },
+    ).battery_A;
+  expect(cold(-5)).toBeCloseTo(0, 8);
+  expect(cold(5)).toBeCloseTo(-10, 6);
+  expect(cold(15)).toBeCloseTo(-20, 6);
+});
+
+it("switches the controller off where the pack cannot feed its idle losses, and still brakes to the target", () => {
+  const { motor_Nm, controller_W, endSpeed_mps, battery_A } = braked(
+    { isOn: false },
+    {
+      motor: { loss: { kind: "fourTerm", copper_coeff: 0.1, iron_coeff: 0, windage_coeff: 0, constant_W: 3000 } },
+      module: { discharge: { continuous_A: 2, peak_A: 2, peak_s: 0 } },
+      accessories: { standing_W: 400 },
+    },
+  );
+  expect(motor_Nm).toBe(0);
+  expect(controller_W).toBe(0);
+  expect(battery_A).toBeCloseTo(1, 6);
+  expect(endSpeed_mps).toBeCloseTo(9.5, 12);
+});

@@ -1,0 +1,143 @@
+import { describe, expect, it } from "vitest";
+import { LIMITS } from "../../../sim/step/channels.ts";
+import { checkLedger } from "../../../sim/step/totals.ts";
+import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";
+
+const resisting = {
+  roadLoad: { kind: "coastDown" as const, f0_N: 400, f1_Npkmh: 0, f2_Npkmh2: 0, mass_kg: 1400 },
+};
+
+describe("a pass that meets the floor", () => {
+  // 400 N at 10 m/s are 4 kW, at 400 V 10 A; half of 0.1 Ah lasts 18 s.
+  const job = bareJob({
+    vehicle: resisting,
+    module: { capacity_Ah: 0.1 },
+    pack: { floor_frac: 0.25, ceiling_frac: 0.75 },
+  });
+  const { totals, endSoc_frac, channels } = driven(job, steadyTrace(10, 50, 5));
+
+  it("ends there, its last interval cut in proportion", () => {
+    expect(totals.reachedFloor).toBe(true);
+    expect(endSoc_frac).toBe(0.25);
+    expect(totals.time_s).toBeCloseTo(18, 6);
+    expect(totals.distance_m).toBeCloseTo(180, 5);
+  });
+  it("counts the rest of the road as asked for", () => expect(totals.target_m).toBeCloseTo(500, 9));
+  it("fills no rows beyond", () => expect(channels.length).toBe(5));
+});
+
+describe("a recorded run", () => {
+  it("has the start in row 0 and the end of each interval in its row", () => {
+    const { channels } = driven(
+      bareJob({ vehicle: resisting }),
+      traceOf([
+        [0, 0],
+        [2, 36],
+        [3, 36],
+      ]),
+    );
+    expect(channels.length).toBe(3);
+    expect([...channels.time_s]).toEqual([0, 2, 3]);
+    expect([...channels.speed_mps]).toEqual([0, 10, 10]);
+    expect([...channels.distance_m]).toEqual([0, 10, 20]);
+    expect(channels.wheelForce_N[0]).toBe(0);
+    expect(channels.wheelForce_N[2]).toBeCloseTo(400, 9);
+    expect(channels.battery_V[0]).toBe(400);
+    expect(channels.soc_frac[0]).toBe(0.95);
+  });
+
+  it("tells the slope and the height along the road", () => {
+    const { channels } = driven(bareJob(), steadyTrace(10, 4, 1, evenSlope(0.1, 1000)));
+    expect(channels.elevation_m[4]).toBeCloseTo(4, 9);
+    expect(channels.grade_ratio[2]).toBeCloseTo(0.1 / Math.sqrt(0.99), 9);
+  });
+});
+
+it("counts the time more than 2 km/h behind, and which limit held it how long", () => {
+  const { totals } = driven(
+    bareJob({ motor: { envelope: { kind: "peak", torque_Nm: 70, power_kW: 2000 } } }),
+    traceOf([
+      [0, 0],
+      [1, 7],
+      [2, 7],
+      [3, 7],
+    ]),
+  );
+  // 1 m/s² against 7 km/h (1.94 m/s): 3.4 km/h behind after one second, none after two.
+  expect(totals.behind_s).toBe(1);
+  expect(totals.limited_s[LIMITS.indexOf("motor")]).toBe(1);
+});
+
+it("begins in motion where its trace does", () => {
+  expect(driven(bareJob(), steadyTrace(10, 5, 1)).totals.distance_m).toBeCloseTo(50, 9);
+});
+
+it("sheds accessories that the pack cannot feed, and counts them", () => {
+  const { totals } = driven(
+    bareJob({ module: { discharge: { continuous_A: 1, peak_A: 1, peak_s: 0 } }, accessories: { standing_W: 1000 } }),
+    steadyTrace(0, 10, 1),
+  );
+  expect(totals.ledger.accessories_J).toBeCloseTo(4000, 3);
+  expect(totals.shed_J).toBeCloseTo(6000, 3);
+});
+
+describe("heat", () => {
+  const heat = { capacity_kJpK: 10, cooling_WpK: 0, derateFrom_degC: 100, derateTo_degC: 140 };
+  const lossy = {
+    loss: { kind: "fourTerm" as const, copper_coeff: 0, iron_coeff: 0, windage_coeff: 0, constant_W: 1000 },
+  };
+
+  it("without cooling rises by loss over capacity", () => {
+    const { totals } = driven(bareJob({ motor: { ...lossy, heat } }), steadyTrace(10, 100, 1));
+    expect(totals.hottestMotor_K - 293.15).toBeCloseTo(10, 9);
+  });
+
+  it("settles where the air takes away what is lost", () => {
+    const { totals } = driven(
+      bareJob({ motor: { ...lossy, heat: { ...heat, cooling_WpK: 25 } } }),
+      steadyTrace(10, 20_000, 10),
+    );
+    expect(totals.hottestMotor_K - 293.15).toBeCloseTo(40, 6);
+  });
+
+  it("takes torque away linearly between its two temperatures, and says so", () => {
+    // 120 degC, half way: 35 of 70 Nm.
+    const { channels } = driven(
+      bareJob({
+        motor: {
+          envelope: { kind: "peak", torque_Nm: 70, power_kW: 2000 },
+          heat: { capacity_kJpK: 2000, cooling_WpK: 0, derateFrom_degC: 20, derateTo_degC: 60 },
+        },
+        environment: { temperature_degC: 40 },
+      }),
+      traceOf([
+        [0, 0],
+        [1, 36],
+      ]),
+    );
+    expect(channels.motorTorque_Nm[1]).toBeCloseTo(35, 6);
+    expect(LIMITS[channels.limit[1]]).toBe("heat");
+  });
+});
+
+describe("a peak current", () => {
+  it("lasts its seconds and then falls to what may flow for ever", () => {
+    const { channels } = driven(
+      bareJob({
+        vehicle: { roadLoad: { kind: "coastDown", f0_N: 4500, f1_Npkmh: 0, f2_Npkmh2: 0, mass_kg: 1400 } },
+        module: { discharge: { continuous_A: 50, peak_A: 100, peak_s: 5 } },
+      }),
+      steadyTrace(10, 20, 1),
+    );
+    // 45 kW ask 112.5 A: 100 A for five seconds, then 50 A.
+    for (let i = 1; i <= 5; i++) expect(channels.battery_A[i]).toBeCloseTo(100, 6);
+    for (let i = 7; i <= 12; i++) expect(channels.battery_A[i]).toBeCloseTo(50, 6);
+  });
+});
+
+it("refuses a ledger that does not close, with its figures", () => {
+  const ledger = { ...driven(bareJob({ vehicle: resisting }), steadyTrace(10, 5, 1)).totals.ledger };
+  expect(() => checkLedger(ledger)).not.toThrow();
+  expect(() => checkLedger({ ...ledger, motor_J: ledger.motor_J + 1 })).toThrow(/does not close/);
+  expect(() => checkLedger({ ...ledger, total_J: Number.NaN })).toThrow(/does not close/);
+});
