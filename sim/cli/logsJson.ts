@@ -86,5 +86,5 @@ export function logDaysJson({ days, clock }: RecordedDrives) {
 /** What people call the format; a table is called by what divides its columns. */
 export function formatWord({ format, guess }: RecordedDrives["files"][number]["log"]): string {
   if (format !== "table") return format;
-  return guess.layout.some((words) => words.endsWith("by tabs")) ? "tsv" : "csv";
+  return guess.columns.length > 1 && guess.layout.includes("columns divided by tabs") ? "tsv" : "csv";
 }

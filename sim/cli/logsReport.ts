@@ -39,7 +39,9 @@ function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined 
     wrapText([log.guess.encoding.toUpperCase(), ...log.guess.layout].join(", "), "  read as    "),
     ...log.questions
       .filter(({ decided, guess }) => decided && guess !== "")
-      .map(({ name, guess, evidence }) => wrapText(`${questionWords[name]} ${guess}: ${evidence}`, "  taken as   ")),
+      .map(({ name, guess, evidence }) =>
+        wrapText(`${questionWords[name]} ${answerWords[guess] ?? guess}: ${evidence}`, "  taken as   "),
+      ),
     wrapText(
       [`${verdict}: ${[...reasons, ...(samplingNote ? [samplingNote] : [])].join("; ")}`].join(""),
       "  quality    ",
@@ -59,6 +61,15 @@ const questionWords: Readonly<Record<string, string>> = {
   interval: "seconds between rows",
   date: "first day",
   currentSign: "current",
+};
+
+const answerWords: Readonly<Record<string, string>> = {
+  kmh: "km/h",
+  mps: "m/s",
+  NE: "north and east",
+  NW: "north and west",
+  SE: "south and east",
+  SW: "south and west",
 };
 
 function tripsTable({ trips, clock }: RecordedDrives, likenessOf: (trip: Characteristics) => Likeness): string {

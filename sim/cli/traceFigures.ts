@@ -42,7 +42,7 @@ export function tracesTable(
   const hasHeights = found.some(({ climb_m }) => climb_m !== undefined);
   const exactRow = (name: string, figure: (of: Characteristics) => number) => [
     name,
-    ...columns.map((of) => formatNumber(figure(of), 12)),
+    ...columns.map((of) => formatNumber(Math.round(10 * figure(of)) / 10, 12)),
   ];
   return textTable(
     [{ heading: "" }, ...headings.map((heading) => ({ heading, isNumber: true }))],

@@ -29,6 +29,10 @@ export function* readGpx(name: string, bytes: Uint8Array, encoding: Encoding): S
     if (/<!ENTITY/i.test(doctype)) {
       throw inputError("xmlEntities", name, "found XML that declares entities, which a log never needs; it is refused");
     }
+    if (/\b(?:SYSTEM|PUBLIC)\s+["']/.test(doctype)) {
+      const found = "found XML that draws on a definition outside the file, which a log never needs";
+      throw inputError("xmlEntities", name, `${found}; it is refused, and nothing is fetched`);
+    }
   };
   parser.onopentag = (tag) => {
     if (++depth > DEEPEST) {

@@ -1,5 +1,6 @@
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
 import { mpsPer } from "./columnUnits.ts";
+import { cutAtEnd } from "./cutAtEnd.ts";
 import { encodingOf, textStart } from "./decodeText.ts";
 import { detectFormat } from "./detectFormat.ts";
 import { hasValues } from "./fixes.ts";
@@ -7,6 +8,7 @@ import {
   type FormatReading,
   hemispheres,
   type LogFile,
+  type LogFormat,
   type Question,
   type ReadLogOptions,
   speedUnits,
@@ -50,19 +52,32 @@ export function* readLogInSteps(name: string, bytes: Uint8Array, options: ReadLo
   }
   const encoding = encodingOf(bytes);
   const format = detectFormat(name, bytes, textStart(bytes, encoding, SAMPLE_BYTES));
+  const end = cutAtEnd(bytes, encoding, format);
   const reading =
     format === "gpx"
       ? yield* readGpx(name, bytes, encoding)
       : format === "nmea"
         ? yield* readNmea(name, bytes, encoding, options)
-        : yield* readTable(name, bytes, encoding, options);
+        : yield* readTable(name, end.sound, encoding, options);
   if (reading.fixes.count === 0) {
     const first = reading.problems[0];
     const why = first ? `; the first fault: ${first.message}` : "";
     throw inputError("noFixes", name, `found no usable fix among ${reading.badLines} bad ones${why}`);
   }
   const checked = format === "gpx" ? withCheckedSpeed(reading, options) : reading;
-  return { file: name, format, ...withoutTimes(name, checked, options) };
+  return {
+    file: name,
+    format,
+    ...withoutTimes(name, end.isCut ? withCutEnd(name, format, checked) : checked, options),
+  };
+}
+
+/** Says that the file stops in the middle of a line; what stands before it was read. */
+function withCutEnd(name: string, format: LogFormat, reading: FormatReading): FormatReading {
+  const message = "found the end of the file in the middle of a line, read as far as it goes";
+  // A cut sentence is counted by its reader; a cut row never came to it.
+  const badLines = reading.badLines + (format === "table" ? 1 : 0);
+  return { ...reading, badLines, problems: [...reading.problems, { code: "cutFile", where: name, message }] };
 }
 
 /** GPX lays m/s down, but extensions are free: where positions speak clearly for another unit, they win, and it is said. */

@@ -9,7 +9,7 @@ import { LongTable } from "./longTable.ts";
 import { ProblemList } from "./problemList.ts";
 import { type AngleForm, readAngle } from "./readAngle.ts";
 import { readNumber } from "./readNumber.ts";
-import { dayStart_s, readIsoMoment } from "./readTime.ts";
+import { type DateOrder, dateParts, dayStart_s, readDate_s, readIsoMoment, splitDateTime } from "./readTime.ts";
 import { speedUnitQuestion } from "./speedUnit.ts";
 import type { Steps } from "./steps.ts";
 import { splitRows, type TableLayout, tableLayout } from "./tableLayout.ts";
@@ -88,7 +88,7 @@ class TableReading {
   private readonly guesses: readonly ColumnGuess[];
   private readonly index = new Map<ColumnRole, number>();
   private readonly scales = new Map<ColumnRole, Scale>();
-  private readonly form: TimeForm | undefined;
+  private form: TimeForm | undefined;
   private readonly time: TimeReader | undefined;
   private readonly angleForm: AngleForm;
   private readonly long: LongTable | undefined;
@@ -116,13 +116,19 @@ class TableReading {
     this.form = timeGuess && guessedTimeForm(layout, timeGuess);
     const dateGuess = this.guesses.find((guess) => guess.role === "date");
     const dates = dateGuess && dateOrder(layout.rows.map((row) => row[dateGuess.index] ?? ""));
+    let separateDate = dates?.order;
     if (this.form?.kind === "dateTime") {
       this.isDateSure = this.form.isSure;
     } else if (this.form?.kind === "clock" && dates) {
       this.isDateSure = dates.isSure;
     }
+    if (!this.isDateSure && options.date !== undefined) {
+      const order = orderOfFirstDate(this.writtenDates(timeGuess, dateGuess), options.date, name);
+      this.form = this.form?.kind === "dateTime" ? { ...this.form, order } : this.form;
+      separateDate = dates && order;
+    }
     const firstDay_s = options.date === undefined ? 0 : (readIsoMoment(`${options.date} 00:00`)?.time_s ?? 0);
-    this.time = this.form && new TimeReader(this.form, dates?.order, firstDay_s, layout.decimal);
+    this.time = this.form && new TimeReader(this.form, separateDate, firstDay_s, layout.decimal);
     this.angleForm = this.findAngleForm();
     if (!this.long && !this.index.has("speed") && !(this.index.has("lat") && this.index.has("lon"))) {
       const headers = layout.headers.filter((header) => header.trim() !== "").join(", ");
@@ -257,6 +263,12 @@ class TableReading {
       : Number.NaN;
   }
 
+  private writtenDates(time: ColumnGuess | undefined, date: ColumnGuess | undefined): readonly string[] {
+    return this.layout.rows.map((row) =>
+      date ? (row[date.index] ?? "") : (splitDateTime(row[time?.index ?? -1] ?? "")?.[0] ?? ""),
+    );
+  }
+
   private findAngleForm(): AngleForm {
     const beyond = (role: ColumnRole, limit: number) => {
       const index = this.index.get(role);
@@ -300,6 +312,7 @@ class TableReading {
       decided,
     });
     if (!this.form) {
+      this.shiftToDate();
       const given = this.options.interval_s;
       const evidence = given === undefined ? "no column of times in the file" : "given";
       const guess = given === undefined ? "1" : String(given);
@@ -319,7 +332,7 @@ class TableReading {
       return [date(given ?? "", given ? "given" : "times of day without a date", given !== undefined)];
     }
     if (!this.isDateSure) {
-      const why = "every date reads as day first and as month first; taken as day first";
+      const why = "dates that all read as day first and as month first";
       return [date(given ?? "", given ? "given" : why, given !== undefined)];
     }
     return [];
@@ -351,6 +364,17 @@ class TableReading {
     };
     return words[form.kind];
   }
+}
+
+/** The order in which the first date of the file is the day given. Throws `InputError` where it is that in neither. */
+function orderOfFirstDate(dates: readonly string[], given: string, name: string): DateOrder {
+  const first = dates.find((date) => dateParts(date)) ?? "";
+  const day_s = readIsoMoment(`${given} 00:00`)?.time_s;
+  const order = (["dmy", "mdy"] as const).find((one) => readDate_s(first, one) === day_s);
+  if (order) {
+    return order;
+  }
+  throw inputError("badOption", "--date", `found ${given}, but the first date of ${name} is written ${first}`);
 }
 
 function bounded(value: number, least: number, most: number): number {
