@@ -36,7 +36,8 @@ export function standingStart(
   beginRoad(work, undefined, 0);
   for (let i = 1; i <= steps; i++) {
     work.ramp_frac = ramp_s > 0 ? Math.min(1, ((i - 0.5) * step_s) / ramp_s) : 1;
-    step(work, FLAT_OUT_mps, step_s);
+    // A target out of reach says nothing of the gear: that goes by the speed the car has.
+    step(work, FLAT_OUT_mps, step_s, state.speed_mps);
     book(work, totals, work.interval.moving_s > 0 ? work.interval.moving_s : step_s);
     time_s[i] = i * step_s;
     speed_mps[i] = state.speed_mps;

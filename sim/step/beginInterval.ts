@@ -10,7 +10,7 @@ import type { Interval, State } from "./state.ts";
  * The peak current is what leaves the budget unspent at the interval's end: I² = continuous² + (budget − used)/dt, at most the
  * peak (assumed: modules' makers print currents for durations, not the law between them; this one keeps to both figures).
  */
-export function beginInterval(model: Model, state: State, interval: Interval, target_mps: number, dt_s: number): void {
+export function beginInterval(model: Model, state: State, interval: Interval, gearBy_mps: number, dt_s: number): void {
   const { pack } = model;
   const openCircuit_V = lookUp(pack.openCircuit_V, state.soc_frac);
   const cells_ohm = lookUp(pack.resistance_ohm, state.soc_frac) * lookUp(pack.resistance_ratio, state.pack_K);
@@ -40,7 +40,7 @@ export function beginInterval(model: Model, state: State, interval: Interval, ta
   interval.charge_W = charge_W;
   interval.accessories_W = Math.min(model.accessories_W, discharge_W);
   interval.motorDerate_frac = derating_frac(model.motor.heat, state.motor_K);
-  interval.gear = gearFor(model.gearUp_mps, 0.5 * (state.speed_mps + target_mps));
+  interval.gear = gearFor(model.gearUp_mps, 0.5 * (state.speed_mps + gearBy_mps));
 }
 
 /** The share of full that is left at x between where none is left and where all is; a jump at `none` where the two meet. */

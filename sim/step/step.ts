@@ -16,11 +16,11 @@ const MOTOR_LIMIT = 3;
  *
  * The car ends at the target where it can. Where it cannot, it ends at the speed at which the same balance holds with the first limit
  * just met. Where even stopping asks more than the limits (a hill, a weak motor), it stops inside the interval after `moving_s`
- * and the brakes hold it for the rest.
+ * and the brakes hold it for the rest. The gear goes by the mean of the speed now and `gearBy_mps`, the target where it is not given.
  */
-export function step(work: Work, target_mps: number, dt_s: number): void {
+export function step(work: Work, target_mps: number, dt_s: number, gearBy_mps = target_mps): void {
   const { model, state, interval } = work;
-  beginInterval(model, state, interval, target_mps, dt_s);
+  beginInterval(model, state, interval, gearBy_mps, dt_s);
   if (state.speed_mps === 0 && target_mps === 0) {
     stand(work);
     return;
