@@ -1,7 +1,7 @@
 import { crossGap, crossingSpeed_mps } from "./bridgeGap.ts";
 import { Mended } from "./cleanedLog.ts";
 import type { Stretch } from "./findGaps.ts";
-import { findStanding, recordedLimits, wanderingLimits } from "./findStanding.ts";
+import { findStanding, markLoitering, recordedLimits, wanderingLimits } from "./findStanding.ts";
 import { holdToCar } from "./holdToCar.ts";
 import { layOut } from "./plane.ts";
 import { writeClock, writeDuration } from "./readTime.ts";
@@ -66,6 +66,11 @@ export function* cleanStretch(
   if (repairs.does("standingDrift")) {
     const limits = setting.hasSpeeds ? recordedLimits : wanderingLimits(setting.noise.wandering_m);
     isStanding = findStanding(line.time_s, forStanding(source, setting.hasSpeeds), limits);
+    if (!setting.hasSpeeds && smoothed) {
+      const box_m = 2 * limits.creep_m;
+      const { east_m, north_m } = smoothed;
+      markLoitering(line.time_s, east_m, north_m, source, box_m, 1.5 * limits.speed_mps, isStanding);
+    }
     for (let i = 0; i < line.count; i++) {
       // in a gap nothing is known of a stop; a parking was found by its two ends
       isStanding[i] = bridged.parked[i] || (isStanding[i] && !bridged.driven[i]) ? 1 : 0;

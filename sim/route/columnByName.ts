@@ -3,7 +3,7 @@ import type { ColumnRole } from "./logFile.ts";
 
 /** Words that name what a column holds, most telling first; English, German and French as loggers write them. */
 const namePatterns: readonly (readonly [ColumnRole, RegExp])[] = [
-  ["hdop", /\bhdop\b/],
+  ["hdop", /\bhdop\b|dilution/],
   ["accuracy", /accura|\bh ?acc\b|genauigkeit|precision/],
   ["latHemisphere", /^(n\/?s|n s|lat(itude)? ?(dir|hem|ref|direction|hemisphere|ns).*)$/],
   ["lonHemisphere", /^(e\/?w|e w|(lon|lng|long|longitude) ?(dir|hem|ref|direction|hemisphere|ew).*)$/],

@@ -34,6 +34,9 @@ const LONGEST_FILLED_PARKING_s = 7200;
 /** A car that left from within this distance of where it was lost had not driven: receivers start up this far off. */
 const PARKED_RADIUS_m = 150;
 const GARAGE_RADIUS_m = 500;
+/** A car that was hardly moving on both sides of a gap and is found this near did not move; its receiver did. */
+const STANDING_RADIUS_m = 30;
+const SLOW_mps = 2;
 const FASTEST_mps = 70;
 const MOVING_mps = 3;
 
@@ -103,7 +106,8 @@ function classed(rows: RowColumns, i: number, interval_s: number): Gap {
   );
   const mean_mps = length_m / dt_s;
   const isNear = length_m < PARKED_RADIUS_m && mean_mps < 1 && dt_s >= 30;
-  if (isNear || (dt_s >= LONGEST_BRIDGE_s && length_m < GARAGE_RADIUS_m)) {
+  const isSlow = !(speeds[0] > SLOW_mps) && !(speeds[1] > SLOW_mps);
+  if (isNear || (isSlow && length_m < STANDING_RADIUS_m) || (dt_s >= LONGEST_BRIDGE_s && length_m < GARAGE_RADIUS_m)) {
     return { kind: "parked", isCut: dt_s > LONGEST_FILLED_PARKING_s, distance_m: length_m };
   }
   const isBroken = rows.segment[i] !== rows.segment[i - 1];

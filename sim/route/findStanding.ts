@@ -64,3 +64,53 @@ function isCreep(time_s: Float64Array, speed_mps: Float64Array, from: number, to
   }
   return moved_m < creep_m;
 }
+
+/** A car that stays within a few metres for this long stands, however its receiver fidgets. */
+const LEAST_LOITER_s = 60;
+
+/**
+ * Marks, in `isStanding`, every time the positions stay for a minute or more within a box whose diagonal is no longer
+ * than `box_m`: a standing receiver's wander has no direction that lasts. The ends of such a time, where the car still
+ * rolls in or already out faster than `rolling_mps`, stay unmarked.
+ */
+export function markLoitering(
+  time_s: Float64Array,
+  east_m: Float64Array,
+  north_m: Float64Array,
+  speed_mps: Float64Array,
+  box_m: number,
+  rolling_mps: number,
+  isStanding: Uint8Array,
+): void {
+  const n = time_s.length;
+  let start = 0;
+  while (start < n) {
+    let [west, east, south, north] = [east_m[start], east_m[start], north_m[start], north_m[start]];
+    let end = start;
+    for (let i = start + 1; i < n; i++) {
+      west = Math.min(west, east_m[i]);
+      east = Math.max(east, east_m[i]);
+      south = Math.min(south, north_m[i]);
+      north = Math.max(north, north_m[i]);
+      if (Math.hypot(east - west, north - south) > box_m) {
+        break;
+      }
+      end = i;
+    }
+    if (time_s[end] - time_s[start] < LEAST_LOITER_s) {
+      start++;
+      continue;
+    }
+    let [first, last] = [start, end];
+    while (first < last && speed_mps[first] > rolling_mps) {
+      first++;
+    }
+    while (last > first && speed_mps[last] > rolling_mps) {
+      last--;
+    }
+    if (time_s[last] - time_s[first] >= 0.5 * LEAST_LOITER_s) {
+      isStanding.fill(1, first, last + 1);
+    }
+    start = end;
+  }
+}

@@ -89,7 +89,7 @@ function takeTime(layout: TableLayout, columns: readonly Column[], has: Has, tak
     return;
   }
   const forms = columns
-    .filter((column) => column.named === "time" || column.named === "date")
+    .filter((column) => (column.named === "time" || column.named === "date") && moves(column.cells))
     .map((column) => ({ column, form: timeForm(column.cells, column.unit, layout.decimal) }))
     .filter((entry) => entry.form !== undefined);
   const isDated = (form: TimeForm | undefined) =>
@@ -102,6 +102,11 @@ function takeTime(layout: TableLayout, columns: readonly Column[], has: Has, tak
   if (best) {
     take(best.column, "time", `header "${best.column.header}"`);
   }
+}
+
+/** A clock that stands still through the sample (a receiver's before its lock) is of no use. */
+function moves(cells: readonly string[]): boolean {
+  return cells.length < 3 || new Set(cells).size > 1;
 }
 
 /** A column of nothing but N and S, or E and W, needs no name. */

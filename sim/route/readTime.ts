@@ -14,6 +14,25 @@ const clockPattern = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,](\d*))?)?\s*(am|pm)?$/
 const datePattern = /^(\d{1,4})[-/.](\d{1,2})[-/.](\d{1,4})\.?$/;
 const dateTimePattern = /^(\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4})[,T\s]+(\d{1,2}:\d{2}.*)$/i;
 
+const dayFirstPattern = /^(\d{1,2})[-. ]([a-zä]{3,9})[-. ](\d{4})[,T\s]+(\d{1,2}:\d{2}\S*(?:\s*[ap]m)?)$/i;
+const yearLastPattern =
+  /^[a-z]{2,9},?\s+([a-zä]{3,9})\s+(\d{1,2})\s+(\d{1,2}:\d{2}\S*)\s+((?:GMT|UTC|Z)?(?:[+-]\d{1,2}:?\d{2})?)\s*(\d{4})$/i;
+/** First three letters of the months, in English, and in German and French where they differ. */
+const monthNames = [
+  "jan",
+  "feb fév",
+  "mar mär",
+  "apr avr",
+  "may mai",
+  "jun",
+  "jul",
+  "aug aoû",
+  "sep",
+  "oct okt",
+  "nov",
+  "dec dez déc",
+].map((names) => names.split(" "));
+
 /** The order of the parts of a date written with numbers only. */
 export type DateOrder = "ymd" | "dmy" | "mdy";
 
@@ -25,7 +44,7 @@ export type DateOrder = "ymd" | "dmy" | "mdy";
 export function readIsoMoment(text: string): Moment | undefined {
   const found = isoPattern.exec(text.trim());
   if (!found) {
-    return undefined;
+    return readNamedMoment(text.trim());
   }
   const [, year, month, day, hour, minute, second, fraction, zone] = found;
   const day_s = dayStart_s(Number(year), Number(month), Number(day));
@@ -34,6 +53,23 @@ export function readIsoMoment(text: string): Moment | undefined {
     return undefined;
   }
   const utcOffset_s = zone === undefined ? undefined : zoneOffset_s(zone);
+  return { time_s: day_s + clock_s - (utcOffset_s ?? 0), utcOffset_s };
+}
+
+/** `03-May-2024 08:12:05.123` and `Fri May 03 08:12:05 GMT+02:00 2024`, as loggers on telephones write them. */
+function readNamedMoment(text: string): Moment | undefined {
+  const dayFirst = dayFirstPattern.exec(text);
+  const yearLast = dayFirst ? null : yearLastPattern.exec(text);
+  const [day, month, year, clock, zone] = dayFirst
+    ? [dayFirst[1], dayFirst[2], dayFirst[3], dayFirst[4], undefined]
+    : [yearLast?.[2], yearLast?.[1], yearLast?.[5], yearLast?.[3], yearLast?.[4]];
+  const monthIndex = monthNames.findIndex((names) => names.includes((month ?? "").slice(0, 3).toLowerCase()));
+  const day_s = monthIndex < 0 ? undefined : dayStart_s(Number(year), monthIndex + 1, Number(day));
+  const clock_s = readClock_s(clock ?? "");
+  if (day_s === undefined || clock_s === undefined) {
+    return undefined;
+  }
+  const utcOffset_s = zone === undefined ? undefined : zoneOffset_s(zone.replace(/^(?:GMT|UTC)(?=.)/i, ""));
   return { time_s: day_s + clock_s - (utcOffset_s ?? 0), utcOffset_s };
 }
 

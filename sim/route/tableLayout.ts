@@ -1,6 +1,7 @@
 import Papa from "papaparse";
 import { unitNamed } from "./columnUnits.ts";
 import type { DecimalSign } from "./readNumber.ts";
+import { readIsoMoment } from "./readTime.ts";
 
 /** How a table is laid out. Lines are counted from 0 within the sample. */
 export interface TableLayout {
@@ -60,9 +61,11 @@ export function tableLayout(lines: readonly string[]): TableLayout | undefined {
 /** True where a cell holds a number, a time or an angle rather than words. */
 export function looksLikeValue(cell: string): boolean {
   const text = cell.trim();
-  return (
-    /\d/.test(text) && /^[NSEW]?\s*[+-]?[\d.,:;/\sT°º'"’′″+-]+(?:e[+-]?\d+)?\s*(?:Z|UTC|GMT|[NSEW]|am|pm)?$/i.test(text)
-  );
+  if (!/\d/.test(text)) {
+    return false;
+  }
+  const isNumeric = /^[NSEW]?\s*[+-]?[\d.,:;/\sT°º'"’′″+-]+(?:e[+-]?\d+)?\s*(?:Z|UTC|GMT|[NSEW]|am|pm)?$/i.test(text);
+  return isNumeric || (/\d:\d\d/.test(text) && readIsoMoment(text) !== undefined); // months with names
 }
 
 function dataStart(rows: readonly (readonly string[])[]): { first: number; width: number } | undefined {

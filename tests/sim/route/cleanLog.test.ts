@@ -3,6 +3,7 @@ import { InputError } from "../../../shared/problems.ts";
 import { type CleanedLog, Mended, type RepairKind } from "../../../sim/route/cleanedLog.ts";
 import { cleanLog } from "../../../sim/route/cleanLog.ts";
 import { CancelledError } from "../../../sim/route/steps.ts";
+import { makeLog, makeTruth } from "../../support/logMaker.ts";
 import { madeLog, steadyRows } from "../../support/madeFixes.ts";
 
 const START_s = Date.UTC(2024, 4, 3, 8, 0, 0) / 1000;
@@ -128,6 +129,15 @@ describe("cleaning", () => {
     const log = cleanLog(madeLog(rows));
     expect(log.isStill).toBe(true);
     expect(log.quality.reasons).toContain("the log goes nowhere");
+  });
+
+  it.each([3, 8])("holds a parked receiver that wanders by %f m still", (position_m) => {
+    const truth = makeTruth(new Array(3600).fill(0), 1);
+    const spoiling = { seed: 1, sampling_s: 1, position_m, white_m: 0.5, hasMultipath: true, hasDropouts: true };
+    const log = cleanLog(madeLog(makeLog(truth, spoiling)));
+    // Unmended it would drive kilometres in this hour.
+    expect(length_m(log)).toBeLessThan(50);
+    expect(log.isStill).toBe(true);
   });
 
   it.each([0.2, 2, 6, 30])("resamples a log of %f s to one row a second", (interval_s) => {

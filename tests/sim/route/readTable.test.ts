@@ -103,6 +103,12 @@ describe("a table", () => {
     ["epoch in us", (i: number) => String(1714723200000000 + i * 1e6), Date.UTC(2024, 4, 3, 8) / 1000],
     ["month first", (i: number) => `05/13/2024 ${clock(i)}`, Date.UTC(2024, 4, 13, 8, 12) / 1000],
     ["with a zone", (i: number) => `2024-05-03T${clock(i)}+02:00`, Date.UTC(2024, 4, 3, 6, 12) / 1000],
+    ["with the month's name", (i: number) => `03-May-2024 ${clock(i)}.000`, Date.UTC(2024, 4, 3, 8, 12) / 1000],
+    [
+      "as telephones print it",
+      (i: number) => `Fri May 03 ${clock(i)} GMT+02:00 2024`,
+      Date.UTC(2024, 4, 3, 6, 12) / 1000,
+    ],
     ["elapsed in ms", (i: number) => String(i * 1000), 0],
   ])("reads time %s", (_, time, start_s) => {
     const log = read(`time,speed_kmh\n${drive((i) => `${time(i)},36`)}`);
