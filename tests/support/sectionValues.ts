@@ -19,6 +19,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     roadId: job.roads[0].id,
     road,
     runs,
+    enough: runs.enough,
     along: "time",
     packIndex,
     steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh)),

@@ -109,7 +109,8 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     const firstNumber = computed(() => 1 + figureCounts.slice(0, i).reduce((sum, count) => sum + count.value, 0));
     if (section.given) fillGiven(section, places, paper);
     fillBelow(section, places, paper);
-    const drawn = { turns, width_px, paper, firstNumber, count: figureCounts[i], common, attempt };
+    const urgency = () => Math.abs(i - sections.findIndex(({ name }) => name === reading.peek()));
+    const drawn = { turns, width_px, paper, firstNumber, count: figureCounts[i], common, attempt, urgency };
     fillWorked(section, readings[i], places, drawn);
   });
 
@@ -152,6 +153,8 @@ interface Drawn {
   readonly firstNumber: ReadonlySignal<number>;
   readonly count: { value: number };
   readonly common: CommonPosition;
+  /** How far from what is being read; least first. Known without measuring the page, which would lay it out anew. */
+  readonly urgency: () => number;
   readonly attempt: (work: () => Promise<unknown>) => void;
 }
 
@@ -161,37 +164,33 @@ function fillWorked(
   places: Places,
   drawn: Drawn,
 ): void {
-  const { turns, width_px, paper, firstNumber, count, common, attempt } = drawn;
+  const { turns, width_px, paper, firstNumber, count, common, attempt, urgency } = drawn;
   let readable = new Map<Chart, ReadableFigure>();
   const worked = signal<readonly Worked[]>([]);
   let drawnFor: unknown;
   effect(() => {
     const now = reading.value;
     const drawing: Drawing = { document, width_px: width_px.value, units: figureUnitsOf(paper.view.units.value) };
-    turns.take(
-      section.name,
-      () => distanceFromView(places.whole),
-      () => {
-        places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
-        if (now.state === "waiting") return;
-        if (now.state === "failed") {
-          drawnFor = undefined;
-          render(failureView(section, now.where, now.message), places.finding);
-          return;
-        }
-        const { value, isLate } = now;
-        const key = { value, width_px: drawing.width_px, units: drawing.units };
-        try {
-          if (!isSameKey(drawnFor, key)) worked.value = section.plot(value as never, drawing);
-          drawnFor = key;
-          const attention = section.attention?.(value as never) ?? [];
-          render(findingView(section.sentence(value as never), attention, isLate), places.finding);
-        } catch (error) {
-          drawnFor = undefined;
-          render(failureView(section, section.name, String(error)), places.finding);
-        }
-      },
-    );
+    turns.take(section.name, urgency, () => {
+      places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
+      if (now.state === "waiting") return;
+      if (now.state === "failed") {
+        drawnFor = undefined;
+        render(failureView(section, now.where, now.message), places.finding);
+        return;
+      }
+      const { value, isLate } = now;
+      const key = { value, width_px: drawing.width_px, units: drawing.units };
+      try {
+        if (!isSameKey(drawnFor, key)) worked.value = section.plot(value as never, drawing);
+        drawnFor = key;
+        const attention = section.attention?.(value as never) ?? [];
+        render(findingView(section.sentence(value as never), attention, isLate), places.finding);
+      } catch (error) {
+        drawnFor = undefined;
+        render(failureView(section, section.name, String(error)), places.finding);
+      }
+    });
   });
   effect(() => {
     let number = firstNumber.value;
@@ -218,12 +217,6 @@ function fillWorked(
 function isSameKey(a: unknown, b: Readonly<Record<string, unknown>>): boolean {
   if (typeof a !== "object" || a === null) return false;
   return Object.entries(b).every(([key, value]) => Object.is((a as Record<string, unknown>)[key], value));
-}
-
-/** Pixels between an element and the part of the page that is seen; 0 when it is seen. */
-function distanceFromView(element: HTMLElement): number {
-  const { top, bottom } = element.getBoundingClientRect();
-  return bottom < 0 ? -bottom : top > innerHeight ? top - innerHeight : 0;
 }
 
 /** What a figure is drawn for on paper: the width of an A4 page between its margins. */

@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
+import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { BroughtMap } from "../inputs/bench.ts";
 import type { SimulationApi } from "../worker/api.ts";
@@ -20,7 +20,9 @@ export interface Values {
   /** Which road is driven. */
   readonly roadId: string;
   readonly road: Trace;
-  readonly runs: DriveReport;
+  /** Every pack over the road. What is enough is not in it: see `enough`, which follows the day without driving figures anew. */
+  readonly runs: Omit<DriveReport, "enough">;
+  readonly enough: Enough;
   /** Whether figures along the road go by time or by distance. */
   readonly along: Along;
   /** The pack that single-pack figures show. */
@@ -55,6 +57,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
   const sameUse = remembering((whole: Job) => ({
     ...machineOf(whole),
     usualDay_km: whole.usualDay_km,
+    allowance: whole.allowance,
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
   }));
   const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), origins: doubtsOf(whole) }));
@@ -69,10 +72,10 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "broughtMap", from: view.bench.map },
     {
       name: "packIndex",
-      inputs: ["runs", "chosenPack"],
-      compute: ({ runs, chosenPack }: Values & { chosenPack: number | undefined }) => {
-        const enough = runs.candidates.findIndex(({ name }) => name === runs.enough.pack);
-        return Math.min(chosenPack ?? Math.max(0, enough), runs.candidates.length - 1);
+      inputs: ["runs", "enough", "chosenPack"],
+      compute: ({ runs, enough, chosenPack }: Values & { chosenPack: number | undefined }) => {
+        const smallest = enough.packs.findIndex(({ name }) => name === enough.pack);
+        return Math.min(chosenPack ?? Math.max(0, smallest), runs.candidates.length - 1);
       },
     },
     { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
@@ -81,7 +84,8 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     {
       name: "unknowns",
       inputs: ["doubts", "packIndex", "road"],
-      ask: (values: Values & { doubts: Job }) => simulation.unknowns(values.doubts, values.packIndex, values.road),
+      ask: (values: Values & { doubts: Job }) =>
+        simulation.unknowns(values.doubts, packIn(values.doubts, values.packIndex), values.road),
     },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
@@ -90,7 +94,12 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
       ask: (values: Values & { roads: Job["roads"] }) =>
         simulation.road({ ...job.peek(), roads: values.roads }, values.roadId),
     },
-    { name: "runs", inputs: ["use", "road"], ask: (values: Values) => simulation.drive(values.use, values.road) },
+    {
+      name: "runs",
+      inputs: ["machine", "road"],
+      ask: (values: Values) => simulation.drive(values.machine, values.road),
+    },
+    { name: "enough", inputs: ["use", "road"], ask: (values: Values) => simulation.enough(values.use, values.road) },
     {
       name: "steady",
       inputs: ["machine"],
@@ -99,9 +108,14 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     {
       name: "motorSurface",
       inputs: ["machine", "packIndex"],
-      ask: (values: Values) => simulation.motorSurface(values.machine, values.packIndex),
+      ask: (values: Values) => simulation.motorSurface(values.machine, packIn(values.machine, values.packIndex)),
     },
   ];
+}
+
+/** The pack at an index of the last runs, in a job that may have fewer by now. */
+function packIn(job: Job, packIndex: number): number {
+  return Math.min(packIndex, job.packs.length - 1);
 }
 
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
@@ -109,7 +123,7 @@ function machineOf(job: Job): Job {
   const { longestDay_km: _day, engine: _engine, ...others } = job;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = { title: "job", use: "", notes: [], hiddenSections: [], origins: {} };
-  return { ...others, ...nothing, usualDay_km: 1, roads };
+  return { ...others, ...nothing, usualDay_km: 1, allowance: { winter_ratio: 1, aged_frac: 1 }, roads };
 }
 
 /** Origins of what moves the car and was not measured, without the words around them. */

@@ -12,11 +12,11 @@ export default defineSection({
   given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
   fields: ["allowance"],
   explains: ["needed_km", "range_km"],
-  inputs: ["runs", "units"],
-  compute: ({ runs, units }) => ({
-    pack: runs.enough.pack,
-    sentences: runs.enough.sentences.map((sentence) => inReadersUnits(sentence, units)),
-    rows: runs.enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
+  inputs: ["enough", "units"],
+  compute: ({ enough, units }) => ({
+    pack: enough.pack,
+    sentences: enough.sentences.map((sentence) => inReadersUnits(sentence, units)),
+    rows: enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
       dayUse_frac === undefined ? "does not move" : writeQuantity("fraction", dayUse_frac, units),

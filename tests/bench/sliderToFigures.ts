@@ -1,0 +1,64 @@
+/**
+ * From a push of the slider to every figure redrawn, in the built notebook and a real browser: the demo's five packs on
+ * the 30-minute WLTC. Prints the middle, the 95th percentile and the longest task on the page's thread; a number for the
+ * change's text, never a gate. Run with `npx tsx tests/bench/sliderToFigures.ts`.
+ */
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { chromium } from "playwright-core";
+import { build } from "vite";
+import { listen } from "../../sim/cli/listen.ts";
+import { staticServer } from "../../sim/cli/staticServer.ts";
+import { chromiumFlags, chromiumPath } from "../support/chromium.ts";
+
+const PUSHES = 60;
+
+process.env["NODE_ENV"] = "production";
+const folder = mkdtempSync(join(tmpdir(), "bellhousing-bench-"));
+await build({ mode: "production", logLevel: "error", build: { outDir: folder, emptyOutDir: true } });
+const server = staticServer(folder);
+const port = await listen(server, 0);
+const browser = await chromium.launch({ executablePath: await chromiumPath(), args: [...chromiumFlags] });
+try {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  await page.goto(`http://127.0.0.1:${port}/`);
+  await page.locator("#view-road").waitFor();
+  await page.selectOption("#view-road", "wltc");
+  await page.waitForTimeout(4000);
+  // tsx marks the names of inner functions by a call that the page does not know.
+  await page.evaluate("globalThis.__name = (named) => named");
+  const { times_ms, tasks_ms } = await page.evaluate(measure, PUSHES);
+  const sorted = times_ms.toSorted((a, b) => a - b);
+  const at = (share: number) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]?.toFixed(0);
+  console.log(`slider to all figures redrawn, ${PUSHES} pushes, five packs, 1800 s:`);
+  console.log(`  median ${at(0.5)} ms, p95 ${at(0.95)} ms, worst ${at(1)} ms`);
+  console.log(`  tasks over 50 ms on the page's thread: ${tasks_ms.length}, longest ${Math.max(0, ...tasks_ms)} ms`);
+} finally {
+  await browser.close();
+  server.close();
+  rmSync(folder, { recursive: true, force: true });
+}
+
+/** Runs in the page: pushes the slider of the usual day to and fro, and waits each time until nothing is late. */
+async function measure(pushes: number) {
+  const tasks_ms: number[] = [];
+  new PerformanceObserver((list) => {
+    for (const { duration } of list.getEntries()) tasks_ms.push(Math.round(duration));
+  }).observe({ entryTypes: ["longtask"] });
+  const slider = document.querySelector<HTMLInputElement>("#slider-day");
+  if (!slider) throw new Error("no slider on the page");
+  const isBusy = () => document.querySelector("[data-drawing], section[data-late]:not(#whatIsOpen)") !== null;
+  const turn = () => new Promise((resolve) => requestAnimationFrame(resolve));
+  const times_ms: number[] = [];
+  for (let i = 0; i < pushes; i++) {
+    const start_ms = performance.now();
+    slider.value = String(30 + (i % 40));
+    slider.dispatchEvent(new Event("input", { bubbles: true }));
+    do await turn();
+    while (isBusy());
+    times_ms.push(performance.now() - start_ms);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+  return { times_ms, tasks_ms };
+}
