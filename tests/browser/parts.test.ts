@@ -203,6 +203,38 @@ describe("the transfer box", () => {
   });
 });
 
+describe("the gears", () => {
+  const third = "driveline.gears.2.name";
+
+  it("carry a new name to the gears used, and keep one that will not do with the reason", async () => {
+    const { page, faults } = await openNotebook(browser);
+    await worked(page);
+    await unfold(page);
+    await write(page, third, "top");
+    await worked(page);
+    expect(await finding(page, "motorAndGears")).toContain("In second and top gear");
+    await write(page, third, "second");
+    expect(await saidAt(page, third)).toMatch(/^To mend: .*"second" twice/);
+    expect(await valueAt(page, third)).toBe("second");
+    expect(await finding(page, "motorAndGears")).toContain("In second and top gear");
+    await write(page, third, "third");
+    expect(await saidAt(page, third)).toBe("");
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it("grow by one and shrink again", async () => {
+    const { page } = await openNotebook(browser);
+    await worked(page);
+    await unfold(page);
+    await press(page, "motorAndGears", "Add a gear");
+    expect(await valueAt(page, "driveline.gears.4.gear_ratio")).toBe("0.75");
+    await page.locator("#motorAndGears button", { hasText: "Take out fifth gear" }).click();
+    expect(await page.locator("#field-driveline-gears-4-gear_ratio").count()).toBe(0);
+    await page.context().close();
+  });
+});
+
 describe("the whole car on a narrow page", () => {
   it("fits, and every control has a name, with all folds open and a part picked up", async () => {
     const { page } = await openNotebook(browser, 390, 844);

@@ -18,7 +18,13 @@ export async function bringMap(file: File): Promise<BroughtMap> {
 
 /** The same from the file's text. */
 export async function readMap(name: string, text: string): Promise<BroughtMap> {
-  const { readMotorMap, lossTableOf } = await openMotorMaps();
+  const reader = await openMotorMaps().catch(() => undefined);
+  if (!reader) {
+    const words =
+      "the page could not fetch its own reader of maps: see that the notebook is still served, and try again";
+    return { name, problems: [words] };
+  }
+  const { readMotorMap, lossTableOf } = reader;
   try {
     const map = readMotorMap(name, text);
     return { name, map, loss: lossTableOf(map) };

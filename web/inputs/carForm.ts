@@ -13,7 +13,7 @@ export function carForm(form: Form): TemplateResult {
       form,
       {
         path: BALANCE,
-        name: "balance of the car",
+        name: "weight balance",
         without: "Not known: grip of the tyres is not reckoned with, so no wheel spins here.",
         start: () => ({
           wheelbase_mm: usualOf(`${BALANCE}.wheelbase_mm`),

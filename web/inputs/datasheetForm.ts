@@ -113,7 +113,7 @@ function keptTexts(form: Form, texts: Readonly<Record<string, string>>): Record<
 /** The fit: the law, where constant torque ends, and each point with what the law makes of it. */
 function howItFits(form: Form, { baseSpeed_rpm, residuals, notes, law }: FittedMotor): TemplateResult {
   const units = form.view.units.value;
-  const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
+  const percent = (share: number) => `${(Math.round(1000 * share) / 10 + 0).toFixed(1)} %`; // never -0.0
   const terms = `${say(law.copper_coeff)} T² + ${say(law.iron_coeff)} w + ${say(law.windage_coeff)} w³ + ${say(law.constant_W)} W`;
   return html`<p>
       Full torque up to ${writeQuantity("rotation", baseSpeed_rpm, units)}, full power above. Losses by the law

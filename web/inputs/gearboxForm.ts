@@ -22,6 +22,6 @@ export function gearboxPaths({ job }: Form): string[] {
     ..."drivenAxle finalDriveEfficiency_frac noLoadDrag_Nm transferBox limits.propellerShaft_Nm limits.halfShaft_Nm"
       .split(" ")
       .map((key) => `driveline.${key}`),
-    ...job.driveline.gears.map((_, i) => `driveline.gears.${i}.efficiency_frac`),
+    ...job.driveline.gears.flatMap((_, i) => [`driveline.gears.${i}.efficiency_frac`, `driveline.gears.${i}.name`]),
   ];
 }

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
+import { problemAt } from "../notebook/problemAt.ts";
 import { attempt, refusal } from "./attempt.ts";
-import { fieldIds } from "./fieldParts.ts";
+import { fieldIds, says } from "./fieldParts.ts";
 import type { Form } from "./form.ts";
 import { withGear, withGearName, withoutGear } from "./gearEdits.ts";
 
@@ -37,20 +38,30 @@ export function gearsForm(form: Form): TemplateResult {
   ${refusal(form, PATH)}`;
 }
 
-/** A gear's name: where it changes, the gears used change with it. */
+/** A gear's name: where it changes, the gears used change with it. A name that will not do stays, with the reason. */
 function nameField(form: Form, index: number): TemplateResult {
   const { name } = form.job.driveline.gears[index];
   const path = `${PATH}.${index}.name`;
   const ids = fieldIds(path);
+  const draft = form.desk.drafts.value[path];
   const rename = (event: Event) => {
     const typed = (event.target as HTMLInputElement).value.trim();
-    if (typed === name) return;
-    attempt(form, path, `${name} gear renamed`, (sheet) => withGearName(sheet, index, typed));
+    const problems = form.desk.change(`${name} gear renamed`, (sheet) => withGearName(sheet, index, typed));
+    if (problems.length > 0) form.desk.keepDraft(path, typed, problemAt(path, problems), "Gear");
   };
-  return html`<div class="field">
+  return html`<div class="field ${draft ? "is-wrong" : ""}">
     <label for=${ids.input}>Gear</label>
-    <span class="entry"><input id=${ids.input} type="text" .value=${live(name)} @change=${rename} /></span>
-    ${refusal(form, path)}
+    <span class="entry">
+      <input
+        id=${ids.input}
+        type="text"
+        .value=${live(draft?.typed ?? name)}
+        aria-describedby=${ids.says}
+        aria-invalid=${draft ? "true" : "false"}
+        @change=${rename}
+      />
+    </span>
+    ${says(ids, draft?.problem, [])}
     <span class="as-printed">${name}</span>
   </div>`;
 }

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from "lit-html";
 import { modules } from "../../shared/parts/modules.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { atPath } from "../notebook/atPath.ts";
 import { curveFields } from "./curveFields.ts";
 import type { Form } from "./form.ts";
 import { optionalGroup, usualOf } from "./optionalGroup.ts";
@@ -10,7 +11,19 @@ const atCharge = (soc_frac: number) => `at ${Math.round(100 * soc_frac)} % charg
 
 /** A generic module to start from. */
 export function modulePicker(form: Form): TemplateResult {
-  return partPicker(form, { id: "module", label: "A generic module to start from", parts: modules, path: "module" });
+  const { seriesCells, cellMax_V } = form.job.module;
+  return partPicker(form, {
+    id: "module",
+    label: "A generic module to start from",
+    parts: modules,
+    path: "module",
+    caution: ({ data }) => {
+      const full_V = Number(atPath(data, "seriesCells")) * Number(atPath(data, "cellMax_V"));
+      return Math.abs(full_V / (seriesCells * cellMax_V) - 1) > 0.01
+        ? "The packs below keep their numbers of modules: with this one their voltages change, so set them anew."
+        : undefined;
+    },
+  });
 }
 
 /** Everything of a module that a first answer does without. */
@@ -50,7 +63,7 @@ export function moduleForm(form: Form): TemplateResult {
       form,
       {
         path: "module.heat",
-        name: "heat of a module",
+        name: "heat limit",
         without: "Its heat is not reckoned with: it stays as warm as it was at the start.",
         start: ({ module }) => ({
           capacity_kJpK: Number(module.mass_kg.toPrecision(3)), // about 1 kJ/K a kilogram: common practice, no source

@@ -35,7 +35,7 @@ export function motorForm(form: Form): TemplateResult {
       form,
       {
         path: "motor.heat",
-        name: "heat of the motor",
+        name: "heat limit",
         without: "Its heat is not reckoned with: it gives its peak for as long as the road asks.",
         start: ({ motor }) => ({
           capacity_kJpK: Number((0.45 * motor.mass_kg).toPrecision(3)), // of a kilogram of iron and copper: common practice

@@ -102,12 +102,12 @@ function figures(form: Form, { path, into, id }: PickerOf, part: Part<unknown>):
       <table>
         <caption id="pick-${id}-table">${part.title}</caption>
         <thead>
-          <tr><th scope="col">Figure</th><th scope="col">Value</th><th scope="col">May be</th><th scope="col">Where from</th></tr>
+          <tr><th scope="col">Figure</th><th scope="col">Value</th><th scope="col">May be, and where from</th></tr>
         </thead>
         <tbody>
           ${rows.map(
             ({ what, value, band, origin }) =>
-              html`<tr><th scope="row">${what}</th><td>${value}</td><td>${band}</td><td>${origin}</td></tr>`,
+              html`<tr><th scope="row">${what}</th><td>${value}</td><td>${band}; ${origin}</td></tr>`,
           )}
         </tbody>
       </table>

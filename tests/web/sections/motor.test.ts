@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { demos } from "../../../shared/demos/index.ts";
 import type { Job } from "../../../shared/job/job.ts";
+import { readJob } from "../../../shared/job/readJob.ts";
 import { readMap } from "../../../web/inputs/bringMap.ts";
 import type { Values } from "../../../web/notebook/values.ts";
 import motor from "../../../web/sections/motor.ts";
@@ -34,6 +36,12 @@ describe("the section of the motor", () => {
       expect(figures[0].chart.alt).not.toContain("old engine");
     },
   );
+
+  it.each(demos.map(({ id, document }) => [id, readJob(document)] as const))("speaks of %s in numbers", (_, job) => {
+    const { figures, sentence } = read(job);
+    expect(`${sentence} ${figures[0].chart.alt}`).not.toMatch(/NaN|undefined|Infinity/);
+    expect(sentence).toMatch(/gives \d+ Nm from rest up to \d+ rpm/);
+  });
 
   it("asks for a torque cap where the motor is stronger than the gearbox", () => {
     const { torqueCap_Nm: _cap, ...controller } = demo.controller;
