@@ -1,3 +1,4 @@
+// Longer than most files: it holds the order of the steps and joins their results; the steps have their own files.
 import { inputError } from "../../shared/problems.ts";
 import {
   type CleanedLog,

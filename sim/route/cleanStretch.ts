@@ -1,5 +1,8 @@
-import { crossGap, crossingSpeed_mps } from "./bridgeGap.ts";
+// Longer than most files: it holds the order of the steps for one stretch; the steps have their own files.
+import { alongRoad } from "./alongRoad.ts";
+import { bridgeStretch } from "./bridgeStretch.ts";
 import { Mended } from "./cleanedLog.ts";
+import { filledIn, forStanding, interpolated, rawFromPositions } from "./fillSpeeds.ts";
 import type { Stretch } from "./findGaps.ts";
 import { findStanding, markLoitering, recordedLimits, wanderingLimits } from "./findStanding.ts";
 import { holdToCar } from "./holdToCar.ts";
@@ -11,7 +14,6 @@ import { type PositionNoise, type SmoothedPositions, smoothPositions } from "./s
 import { type SpeedNoise, smoothSpeed } from "./smoothSpeed.ts";
 import type { Steps } from "./steps.ts";
 import { type Timeline, timeline } from "./timeline.ts";
-import { cornerAcross_m, winding_ratio } from "./winding.ts";
 
 /** What is known of the whole log when a stretch of it is cleaned. */
 export interface StretchSetting {
@@ -34,8 +36,6 @@ export interface CleanedStretch {
   readonly lon_deg: Float64Array;
 }
 
-/** Speed from positions stands in where a log with speeds has none for this long. */
-const SILENT_s = 5;
 /** A receiver that starts again after a parking may be off by some 40 m, and its car has not moved. */
 const PARKED_OFFSET_m2 = 1600;
 
@@ -97,7 +97,7 @@ export function* cleanStretch(
   for (let i = 0; i < line.count; i++) {
     speed_mps[i] = isStanding[i] ? 0 : Math.max(0, speed_mps[i]);
   }
-  bridge(stretch, line, speed_mps, smoothed);
+  bridgeStretch(stretch, line, speed_mps, smoothed);
   return onGrid(rows, stretch, line, speed_mps, isStanding, bridged.driven, smoothed, plane, setting, repairs);
 }
 
@@ -160,188 +160,6 @@ function bridgedMoments(
     }
   }
   return { parked, driven };
-}
-
-/** Recorded speeds, and where there has been none for seconds, those from positions. */
-function filledIn(line: Timeline, recorded_mps: Float64Array, fromPositions: Float64Array | undefined): Float64Array {
-  if (!fromPositions) {
-    return recorded_mps;
-  }
-  const filled = Float64Array.from(recorded_mps);
-  let last = -1;
-  for (let k = 0; k <= line.count; k++) {
-    const isEnd = k === line.count;
-    if (!isEnd && Number.isNaN(recorded_mps[k])) {
-      continue;
-    }
-    const from_s = last < 0 ? Number.NEGATIVE_INFINITY : line.time_s[last];
-    const to_s = isEnd ? Number.POSITIVE_INFINITY : line.time_s[k];
-    if (to_s - from_s > 2 * SILENT_s) {
-      for (let j = last + 1; j < k; j++) {
-        if (line.time_s[j] - from_s >= SILENT_s && to_s - line.time_s[j] >= SILENT_s) {
-          filled[j] = fromPositions[j];
-        }
-      }
-    }
-    last = k;
-  }
-  return filled;
-}
-
-/** Recorded speeds hold until the next one, so that moments between two slow ones count as slow. */
-function forStanding(source: Float64Array, isRecorded: boolean): Float64Array {
-  if (!isRecorded) {
-    return source;
-  }
-  const held = Float64Array.from(source);
-  let next = Number.POSITIVE_INFINITY;
-  let last = Number.POSITIVE_INFINITY;
-  const after = new Float64Array(source.length);
-  for (let k = source.length - 1; k >= 0; k--) {
-    next = Number.isNaN(source[k]) ? next : source[k];
-    after[k] = next;
-  }
-  for (let k = 0; k < source.length; k++) {
-    last = Number.isNaN(source[k]) ? last : source[k];
-    const before = Number.isFinite(last) ? last : after[k];
-    const behind = Number.isFinite(after[k]) ? after[k] : before;
-    held[k] = Math.max(before, behind);
-  }
-  return held;
-}
-
-function interpolated(time_s: Float64Array, sparse: Float64Array): Float64Array {
-  const n = sparse.length;
-  const full = new Float64Array(n);
-  let last = -1;
-  for (let k = 0; k <= n; k++) {
-    if (k < n && Number.isNaN(sparse[k])) {
-      continue;
-    }
-    for (let j = last + 1; j < k; j++) {
-      const a = last >= 0 ? sparse[last] : k < n ? sparse[k] : 0;
-      const b = k < n ? sparse[k] : a;
-      const share = last >= 0 && k < n ? (time_s[j] - time_s[last]) / (time_s[k] - time_s[last]) : 0;
-      full[j] = a + (b - a) * share;
-    }
-    if (k < n) {
-      full[k] = sparse[k];
-    }
-    last = k;
-  }
-  return full;
-}
-
-/** Speed from one position straight to the next, for those who turn the smoothing off. */
-function rawFromPositions(line: Timeline, moments: Moments): Float64Array {
-  const sparse = new Float64Array(line.count).fill(Number.NaN);
-  let last = -1;
-  for (let k = 0; k < line.count; k++) {
-    if (Number.isNaN(moments.east_m[k])) {
-      continue;
-    }
-    if (last >= 0) {
-      const leg_m = Math.hypot(moments.east_m[k] - moments.east_m[last], moments.north_m[k] - moments.north_m[last]);
-      sparse[k] = leg_m / (line.time_s[k] - line.time_s[last]);
-    }
-    last = k;
-  }
-  return interpolated(line.time_s, sparse);
-}
-
-/** Seconds on each side over which the direction of the road is taken. */
-const DIRECTION_s = 4;
-
-/**
- * Speed along the road: the smoothed velocity on the mean direction of the seconds around it. The bare length of the
- * velocity would count what is left of the sideways noise as speed, always upward: half a percent in a noisy street.
- */
-function alongRoad(time_s: Float64Array, east: Float64Array, north: Float64Array): Float64Array {
-  const n = time_s.length;
-  const speed_mps = new Float64Array(n);
-  let [from, to] = [0, 0];
-  let [sumEast, sumNorth] = [0, 0];
-  for (let i = 0; i < n; i++) {
-    for (; to < n && time_s[to] <= time_s[i] + DIRECTION_s; to++) {
-      sumEast += east[to];
-      sumNorth += north[to];
-    }
-    for (; time_s[from] < time_s[i] - DIRECTION_s; from++) {
-      sumEast -= east[from];
-      sumNorth -= north[from];
-    }
-    const size = Math.hypot(sumEast, sumNorth);
-    speed_mps[i] = size > 0 ? Math.max(0, (east[i] * sumEast + north[i] * sumNorth) / size) : 0;
-  }
-  return speed_mps;
-}
-
-/** Replaces the smoother's guess across each driven gap by the plainest drive over its distance. */
-function bridge(
-  stretch: Stretch,
-  line: Timeline,
-  speed_mps: Float64Array,
-  smoothed: SmoothedPositions | undefined,
-): void {
-  let k = 0;
-  for (const gap of stretch.bridges) {
-    if (gap.kind === "parked") {
-      continue;
-    }
-    while (k < line.count && line.row[k] !== gap.from) {
-      k++;
-    }
-    const start = k;
-    while (k < line.count && line.row[k] !== gap.from + 1) {
-      k++;
-    }
-    const end = Math.min(k, line.count - 1);
-    const gap_s = line.time_s[end] - line.time_s[start];
-    const [from_mps, to_mps] = [speed_mps[start], speed_mps[end]];
-    const distance_m = smoothed
-      ? roadAcross_m(line, smoothed, speed_mps, start, end)
-      : 0.5 * (from_mps + to_mps) * gap_s;
-    const crossing = crossGap(from_mps, to_mps, gap_s, distance_m);
-    for (let j = start + 1; j < end; j++) {
-      speed_mps[j] = crossingSpeed_mps(crossing, from_mps, to_mps, gap_s, line.time_s[j] - line.time_s[start]);
-    }
-  }
-}
-
-/** Road driven across a gap: two legs round a corner, or the straight line times how much this log's road winds. */
-function roadAcross_m(
-  line: Timeline,
-  smoothed: SmoothedPositions,
-  speed_mps: Float64Array,
-  start: number,
-  end: number,
-): number {
-  const dEast_m = smoothed.east_m[end] - smoothed.east_m[start];
-  const dNorth_m = smoothed.north_m[end] - smoothed.north_m[start];
-  const chord_m = Math.hypot(dEast_m, dNorth_m);
-  const into = headingNear(line, smoothed, start, -1);
-  const outOf = headingNear(line, smoothed, end, 1);
-  const corner_m = into && outOf && cornerAcross_m(dEast_m, dNorth_m, into, outOf);
-  const winding = winding_ratio(line, smoothed, speed_mps, line.time_s[end] - line.time_s[start], Math.max(1, chord_m));
-  // A sharp corner is its two legs, a sweeping bend is nearer to the line: half-way between, neither is far off.
-  return corner_m === undefined ? chord_m * winding : 0.5 * (corner_m + chord_m * winding);
-}
-
-/** Unit vector of the motion at a moment or, where the car is slow there, up to 15 s away on the side given. */
-function headingNear(
-  line: Timeline,
-  smoothed: SmoothedPositions,
-  i: number,
-  side: -1 | 1,
-): readonly [number, number] | undefined {
-  for (let k = i; k >= 0 && k < line.count && Math.abs(line.time_s[k] - line.time_s[i]) < 15; k += side) {
-    const [east, north] = [smoothed.eastSpeed_mps[k], smoothed.northSpeed_mps[k]];
-    const speed_mps = Math.hypot(east, north);
-    if (speed_mps > 2) {
-      return [east / speed_mps, north / speed_mps];
-    }
-  }
-  return undefined;
 }
 
 function onGrid(

@@ -1,3 +1,4 @@
+// Longer than most files: the classes of gap are told apart by one another.
 import { median } from "simple-statistics";
 import type { LongGap } from "./cleanedLog.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
@@ -133,7 +134,13 @@ function describe(
   const at = writeClock(from_s, utcOffset_s);
   const far = Number.isNaN(gap.distance_m) ? "" : `, ${metres(gap.distance_m)}`;
   if (gap.kind === "parked") {
-    repairs.add("parked", 1, from_s, to_s, `parked ${long} without a log at ${at}`);
+    repairs.add(
+      "parked",
+      1,
+      from_s,
+      to_s,
+      `${to_s - from_s < 180 ? "stood" : "parked"} ${long} without a log at ${at}`,
+    );
   } else if (isCut) {
     repairs.add("signalLoss", 1, from_s, to_s, `a gap of ${long} at ${at} cut out${far}, not counted`);
   } else {

@@ -1,3 +1,4 @@
+// Longer than most files: each guess takes columns away from the next one, so their order must be read in one place.
 import { columnByName } from "./columnByName.ts";
 import { unitNamed } from "./columnUnits.ts";
 import type { ColumnGuess, ColumnRole } from "./logFile.ts";

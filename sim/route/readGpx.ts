@@ -1,3 +1,4 @@
+// Longer than most files: the tokeniser's events and what becomes of them are one reader.
 import sax from "sax";
 import { inputError } from "../../shared/problems.ts";
 import { type Encoding, textPieces } from "./decodeText.ts";

@@ -1,3 +1,4 @@
+// Longer than most files: sentences, moments and the turning date are one state.
 import GPS from "gps";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import { type Encoding, eachLine } from "./decodeText.ts";

@@ -1,3 +1,4 @@
+// Longer than most files: one pass over the rows needs columns, time, angles and open questions together.
 import { inputError } from "../../shared/problems.ts";
 import { mpsPer, type Scale, scaleOf } from "./columnUnits.ts";
 import { currentSignQuestion } from "./currentSign.ts";

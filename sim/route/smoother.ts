@@ -1,3 +1,4 @@
+// Longer than most files: forward and backward pass and their small matrix work are one algorithm.
 /**
  * A linear model of something that moves and is measured now and then, told to the smoother one event at a time.
  * All axes share transition, noise and measurement rows, and so one covariance: east and north, say.
