@@ -53,8 +53,24 @@ export function readRoadFiles(args: readonly string[], answers: RoadAnswers, wat
       problems.push(...error.problems);
     }
   });
+  problems.push(...dateForSeveral(roads, answers.date));
   if (problems.length > 0) throw new InputError(problems);
   return roads;
+}
+
+/** One day cannot be that of several logs: each would be laid over the others. */
+function dateForSeveral(roads: readonly RoadFile[], date: string | undefined): readonly Problem[] {
+  if (date === undefined) return [];
+  const undated = roads.filter((road) => {
+    if (road.kind !== "log") return false;
+    const { questions, guess } = road.log;
+    // Dates that read two ways do say which day; the answer only chooses the way.
+    const hasDates = guess.layout.some((words) => words.includes("date and clock"));
+    return !hasDates && questions.some((one) => one.name === "date" && one.guess === date);
+  });
+  if (undated.length < 2) return [];
+  const message = `found ${undated.length} logs without a date, it answers for one; put each one's day into its name, such as drive-${date}.csv`;
+  return [{ code: "date-several", where: "--date", message }];
 }
 
 /** True for an argument that is meant as a file, not as the id of a cycle. */
