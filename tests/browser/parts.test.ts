@@ -35,7 +35,7 @@ describe("a generic part", () => {
     expect(await offer.textContent()).toMatch(/0\.015 to 0\.02/);
     expect(await offer.textContent()).toContain("Rolling radius of the tyre: 284 mm, measured; the part has 288 mm");
 
-    await press(page, "roadLoad", "Take it, and keep what was measured");
+    await press(page, "roadLoad", "Take it, but keep this");
     await worked(page);
     expect(await valueAt(page, radius)).toBe("284");
     expect(await valueAt(page, "vehicle.tyres.rolling_coeff")).toBe("0.0169");

@@ -14,10 +14,10 @@ export const moduleFields: Readonly<Record<string, Field>> = {
   },
   "module.discharge.continuous_A": quantity("current", "Discharge for ever", { needed: limits }),
   "module.discharge.peak_A": quantity("current", "Discharge for a moment", { needed: limits }),
-  "module.discharge.peak_s": quantity("duration", "How long that moment is", { ...usual(10, "5 to 30 s") }),
+  "module.discharge.peak_s": quantity("duration", "A moment, discharging", { ...usual(10, "5 to 30 s") }),
   "module.charge.continuous_A": quantity("current", "Charge for ever", { needed: limits }),
   "module.charge.peak_A": quantity("current", "Charge for a moment", { needed: limits }),
-  "module.charge.peak_s": quantity("duration", "How long that moment is", { ...usual(10, "5 to 30 s") }),
+  "module.charge.peak_s": quantity("duration", "A moment, charging", { ...usual(10, "5 to 30 s") }),
   "module.charging_ratio": quantity("coefficient", "Resistance charging over discharging", {
     ...usual(1.1, "1.0 to 1.4"),
   }),

@@ -67,7 +67,7 @@ function offer(form: Form, picker: PickerOf, part: Part<unknown>, putBack: () =>
     <p class="buttons">
       ${
         stays.length > 0
-          ? html`<button type="button" @click=${whole(stays)}>Take it, and keep what ${stays.length === 1 ? "was" : "were"} measured</button>
+          ? html`<button type="button" @click=${whole(stays)}>Take it, but keep ${stays.length === 1 ? "this" : "these"}</button>
             <button type="button" @click=${whole([])}>Take all of it</button>`
           : html`<button type="button" @click=${whole([])}>${into === "list" ? "Add it" : "Take it"}</button>`
       }
