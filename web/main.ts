@@ -7,6 +7,7 @@ import "./charts/charts.css";
 import "./look/print.css";
 import { demos } from "../shared/demos/index.ts";
 import { readJob } from "../shared/job/readJob.ts";
+import { clearBench } from "./inputs/bench.ts";
 import { createPaper } from "./inputs/form.ts";
 import { createDesk } from "./notebook/desk.ts";
 import { createGraph } from "./notebook/graph.ts";
@@ -41,6 +42,7 @@ async function start(page: HTMLElement): Promise<void> {
     // Another job: what was looked at in the one before has no meaning here.
     if (jobs.current.value === undefined) return;
     typedHere.clear();
+    clearBench(view.bench);
     view.packIndex.value = undefined;
     view.charts.value = [];
   });

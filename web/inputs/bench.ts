@@ -21,3 +21,11 @@ export interface Bench {
 export function createBench(): Bench {
   return { chosen: signal({}), refused: signal({}), map: signal(undefined), sheet: signal({}) };
 }
+
+/** Clears the bench for another job, which none of it belongs to. */
+export function clearBench({ chosen, refused, map, sheet }: Bench): void {
+  chosen.value = {};
+  refused.value = {};
+  map.value = undefined;
+  sheet.value = {};
+}
