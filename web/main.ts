@@ -3,6 +3,7 @@ import "./look/tokens.css";
 import "./look/page.css";
 import "./look/fields.css";
 import "./look/parts.css";
+import "./look/roads.css";
 import "./charts/charts.css";
 import "./look/print.css";
 import { demos } from "../shared/demos/index.ts";
@@ -12,6 +13,7 @@ import { createPaper } from "./inputs/form.ts";
 import { createDesk } from "./notebook/desk.ts";
 import { createGraph } from "./notebook/graph.ts";
 import { keepJobs } from "./notebook/keepJobs.ts";
+import { keepTracks } from "./notebook/keepTracks.ts";
 import { mount } from "./notebook/mount.ts";
 import { openFirst } from "./notebook/openFirst.ts";
 import { defineValues } from "./notebook/values.ts";
@@ -50,6 +52,7 @@ async function start(page: HTMLElement): Promise<void> {
     const { roads } = desk.job.value;
     if (!roads.some(({ id }) => id === view.roadId.value)) view.roadId.value = roads[0].id;
   });
+  keepTracks(paper.view.bench.log, desk, paper.view.roadId, jobs);
   const graph = createGraph([...defineValues(desk.job, view, startSimulation()), ...sections]);
   mount(page, { sections, graph, desk, paper, jobs });
 }

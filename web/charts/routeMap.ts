@@ -30,7 +30,10 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
   const room_px = drawing.width_px - 20;
   const plane = onPlane(track);
   const frame = fitted(plane, drawing.width_px, 10 + rampKeyHeight_px(colours, title, room_px));
-  const kept = apart(plane, frame);
+  const kept = apart(plane, frame, track.partRows);
+  const begins = new Set(track.partRows);
+  const parts = kept.map(() => 0);
+  for (let k = 1; k < kept.length; k++) parts[k] = parts[k - 1] + (begins.has(kept[k]) ? 1 : 0);
   const legs = legsOf(kept, track, speeds, colours);
   const place = { x: (i: number) => plane.east_m[i], y: (i: number) => plane.north_m[i] };
   const round = { ...place, strokeLinejoin: "round", strokeLinecap: "round" } as const;
@@ -38,7 +41,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
     legs
       .filter((leg) => leg.isRepaired)
       .map((leg) => line(leg.points, { ...round, stroke: heed, strokeWidth: 12, strokeOpacity: 0.55 })),
-    line(kept, { ...round, stroke: ink, strokeWidth: 4.6 }),
+    line(kept, { ...round, z: parts, stroke: ink, strokeWidth: 4.6 }),
     legs.map((leg) => line(leg.points, { ...round, stroke: leg.colour, strokeWidth: 3.2 })),
     dot([...new Set([0, n - 1])], { ...place, r: 4.5, fill: paper, stroke: ink, strokeWidth: 1.5 }),
   ]);

@@ -36,16 +36,17 @@ export function fitted(plane: PlacedTrack, width_px: number, top: number): Frame
   };
 }
 
-/** Samples at least a pixel and a half from the one kept before, with the first, the last and every change of repair. */
-export function apart(plane: PlacedTrack, frame: Frame): number[] {
+/** Samples at least a pixel and a half from the one kept before, with the first and the last of the track and of its parts. */
+export function apart(plane: PlacedTrack, frame: Frame, partRows: readonly number[] = []): number[] {
   const n = plane.east_m.length;
   const least_m = (1.5 * (frame.x[1] - frame.x[0])) / (frame.right - frame.left);
   const kept = [0];
+  const ends = new Set(partRows.flatMap((row) => [row - 1, row]));
   for (let i = 1; i < n; i++) {
     const before = kept.at(-1) as number;
     const east_m = (plane.east_m[i] as number) - (plane.east_m[before] as number);
     const north_m = (plane.north_m[i] as number) - (plane.north_m[before] as number);
-    if (i === n - 1 || Math.hypot(east_m, north_m) >= least_m) kept.push(i);
+    if (i === n - 1 || ends.has(i) || Math.hypot(east_m, north_m) >= least_m) kept.push(i);
   }
   return kept;
 }
@@ -53,9 +54,14 @@ export function apart(plane: PlacedTrack, frame: Frame): number[] {
 /** The points drawn, parted where the colour or the repair changes; each leg ends where the next begins. */
 export function legsOf(kept: readonly number[], track: Track, speeds: Float64Array, colours: SteppedRamp): Leg[] {
   const legs: { points: number[]; colour: string; isRepaired: boolean }[] = [];
+  const begins = new Set(track.partRows);
   for (let k = 1; k < kept.length; k++) {
     const [before, here] = [kept[k - 1] as number, kept[k] as number];
     const colour = colours.colourOf(speeds[here] as number);
+    if (begins.has(here)) {
+      legs.push({ points: [here], colour, isRepaired: false });
+      continue;
+    }
     // A repaired sample between two that are drawn counts too.
     const isRepaired = track.isRepaired?.subarray(before + 1, here + 1).includes(1) ?? false;
     const last = legs.at(-1);

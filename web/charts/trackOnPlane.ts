@@ -6,6 +6,8 @@ export interface Track {
   readonly speed_mps: Float64Array;
   /** 1 where the cleaning changed or filled the sample. */
   readonly isRepaired?: Uint8Array;
+  /** Samples that begin anew elsewhere: no line is drawn to them. The first needs no mention. */
+  readonly partRows?: readonly number[];
 }
 
 export interface PlacedTrack {

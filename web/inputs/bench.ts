@@ -1,6 +1,7 @@
 import { type Signal, signal } from "@preact/signals-core";
 import type { MotorLoss } from "../../shared/job/motor.ts";
 import type { MotorMap } from "../../sim/index.ts";
+import { createLogBench, type LogBench } from "./logBench.ts";
 
 /** A motor map as it was brought: read, with the form that a job keeps it in, or why it could not be. */
 export type BroughtMap =
@@ -16,10 +17,12 @@ export interface Bench {
   readonly map: Signal<BroughtMap | undefined>;
   /** Texts in the datasheet's fields, by field. */
   readonly sheet: Signal<Readonly<Record<string, string>>>;
+  /** The client's own log. */
+  readonly log: LogBench;
 }
 
 export function createBench(): Bench {
-  return { chosen: signal({}), refused: signal({}), map: signal(undefined), sheet: signal({}) };
+  return { chosen: signal({}), refused: signal({}), map: signal(undefined), sheet: signal({}), log: createLogBench() };
 }
 
 /** Clears the bench for another job, which none of it belongs to. */

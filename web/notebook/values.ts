@@ -4,9 +4,11 @@ import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { BroughtMap } from "../inputs/bench.ts";
+import type { KeptTrack, LogBench } from "../inputs/logBench.ts";
 import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
 import { keepShared } from "./keepShared.ts";
+import { type LogOnBench, logOnBench } from "./logOnBench.ts";
 import type { OwnChart } from "./ownChart.ts";
 
 /** Every value that a section may ask for, by its name. */
@@ -33,6 +35,10 @@ export interface Values {
   readonly charts: readonly OwnChart[];
   /** A motor map from a file that lies on the bench and is not in the job. */
   readonly broughtMap?: BroughtMap | undefined;
+  /** The client's log on the bench, and the part of it that is looked at. */
+  readonly logOnBench?: LogOnBench | undefined;
+  /** Positions of the road in view, where it came from a log. */
+  readonly keptTrack?: KeptTrack | undefined;
   /** Values that nobody measured, by what they do to the range of the pack in view. */
   readonly unknowns: readonly Unknown[];
 }
@@ -45,7 +51,10 @@ export interface View {
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: ReadonlySignal<number | undefined>;
   readonly charts: ReadonlySignal<readonly OwnChart[]>;
-  readonly bench: { readonly map: ReadonlySignal<BroughtMap | undefined> };
+  readonly bench: {
+    readonly map: ReadonlySignal<BroughtMap | undefined>;
+    readonly log: Pick<LogBench, "brought" | "view" | "labels" | "cutsEnds" | "kept">;
+  };
 }
 
 /** Speeds of the steady table, as a technician checks them first. */
@@ -70,6 +79,8 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "charts", from: view.charts },
     { name: "chosenPack", from: view.packIndex },
     { name: "broughtMap", from: view.bench.map },
+    { name: "logOnBench", from: logOnBench(view.bench.log) },
+    { name: "keptTrack", from: view.bench.log.kept },
     {
       name: "packIndex",
       inputs: ["runs", "enough", "chosenPack"],
@@ -130,7 +141,7 @@ function machineOf(job: Job): Job {
 function doubtsOf({ origins }: Job): Job["origins"] {
   const doubts: Record<string, Job["origins"][string]> = {};
   for (const [path, { from, plusMinus_frac }] of Object.entries(origins)) {
-    if (/^(usualDay|longestDay|engine)/.test(path) || from === "measured" || from === "handbook") continue;
+    if (/^(usualDay|longestDay|engine|roads)/.test(path) || from === "measured" || from === "handbook") continue;
     doubts[path] = { from, ...(plusMinus_frac !== undefined && { plusMinus_frac }) };
   }
   return doubts;

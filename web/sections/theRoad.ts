@@ -1,7 +1,10 @@
+import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { speedTrace } from "../charts/speedTrace.ts";
+import { roadsForm } from "../inputs/roadsForm.ts";
 import { viewChoice } from "../inputs/viewChoice.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
+import { keptMap, logWorked } from "../notebook/logWorked.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** Which road is driven, and does the car keep up with it? */
@@ -10,7 +13,7 @@ export default defineSection({
   title: "The road",
   question: "Which road is driven, and does the car keep up with it?",
   given: (form) =>
-    form.fields(
+    html`${form.fields(
       viewChoice(
         "view-road",
         "The road to drive",
@@ -32,11 +35,12 @@ export default defineSection({
           form.view.along.value = key === "distance" ? "distance" : "time";
         },
       ),
-    ),
+    )}
+    ${roadsForm(form)}`,
   fields: ["roads"],
   explains: ["missed_km"],
-  inputs: ["runs", "packIndex", "along", "units"],
-  compute: ({ runs, packIndex, along, units }) => {
+  inputs: ["runs", "packIndex", "along", "units", "use", "road", "logOnBench", "keptTrack"],
+  compute: ({ runs, packIndex, along, units, use, road, logOnBench, keptTrack }) => {
     const say = (kind: "distance" | "speed" | "elevation", value: number) => writeQuantity(kind, value, units);
     const { trace, candidates } = runs;
     return {
@@ -48,13 +52,20 @@ export default defineSection({
       mean: say("speed", trace.mean_kmh),
       top: say("speed", trace.max_kmh),
       climb: trace.climb_m >= 1 ? say("elevation", trace.climb_m) : undefined,
+      log: logOnBench && { shown: logOnBench, units, job: use, candidates },
+      kept: keptTrack && { keptTrack, road },
       missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"], units),
     };
   },
-  plot: ({ run, along, title }, drawing) => {
-    if (!run?.channels) return [];
-    const chart = speedTrace({ name: run.name, channels: run.channels, along }, drawing);
-    return [{ caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`, chart }];
+  plot: ({ run, along, title, log, kept }, drawing) => {
+    const drive = run?.channels && speedTrace({ name: run.name, channels: run.channels, along }, drawing);
+    return [
+      ...(drive
+        ? [{ caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`, chart: drive }]
+        : []),
+      ...(kept ? [keptMap(kept, drawing)] : []),
+      ...(log ? logWorked(log, drawing) : []),
+    ];
   },
   sentence: ({ title, minutes, distance, mean, top, climb, missing }) => {
     const hills = climb ? `, ${climb} of climbing` : ", level";

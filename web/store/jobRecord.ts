@@ -93,4 +93,6 @@ export interface LastWords {
 export interface Track {
   readonly latitude_deg: Float64Array;
   readonly longitude_deg: Float64Array;
+  /** Rows at which a trip begins; a map cuts its ends there. */
+  readonly tripRows?: readonly number[];
 }

@@ -1,0 +1,104 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { M_PER_KM } from "../../shared/units.ts";
+import { type RepairKind, repairKinds } from "../../sim/index.ts";
+import type { Brought, Drive, PlannedRoute } from "../worker/roadsApi.ts";
+import type { Form } from "./form.ts";
+import { logRoadForm } from "./logRoadForm.ts";
+import { neverOff, problemWords, repairWords } from "./logWords.ts";
+import { plannedRouteForm } from "./plannedRouteForm.ts";
+import { openQuestions } from "./understoodForm.ts";
+
+/** What became of the log: a cleaned drive with its repairs, a planned route, or why neither. */
+export function logOutcome(form: Form, brought: Brought): TemplateResult {
+  const { outcome, files } = brought;
+  const isOpen = files.some((file) => openQuestions(file).length > 0);
+  if (outcome.kind === "unclean") {
+    return html`<p class="to-mend">No drive could be made of it as it was understood; the job is as it was.</p>
+      <ul class="heed">${outcome.problems.map((each) => html`<li>${problemWords(each)}.</li>`)}</ul>`;
+  }
+  if (outcome.kind === "route") return plannedRouteForm(form, outcome, routeWords(form, outcome));
+  return html`${verdict(form, outcome)} ${repairs(form, outcome)} ${
+    outcome.trips.length === 0 ? noTrips(outcome) : logRoadForm(form, outcome, isOpen)
+  }`;
+}
+
+function routeWords(form: Form, { distance_m, climb_m }: PlannedRoute): string {
+  const units = form.view.units.value;
+  const hills =
+    climb_m === undefined ? "without heights" : `with ${writeQuantity("elevation", climb_m, units)} of climb`;
+  return `${writeQuantity("distance", distance_m / M_PER_KM, units)}, ${hills}`;
+}
+
+function verdict(form: Form, { quality, trips, problems }: Drive): TemplateResult {
+  const units = form.view.units.value;
+  const whole_m = trips.reduce((sum, trip) => sum + trip.distance_m, 0);
+  const notes = [quality.samplingNote, ...problems.map(problemWords)].filter((each) => each !== undefined);
+  return html`<p>
+      <strong>Quality: ${quality.verdict}.</strong> ${sentence(quality.reasons.join("; "))}
+      ${trips.length} ${trips.length === 1 ? "trip" : "trips"}, ${writeQuantity("distance", whole_m / M_PER_KM, units)} in all;
+      speed ${quality.speedSource === "recorded" ? "as recorded, weighed against positions" : "from positions"},
+      ${quality.heightSource === "recorded" ? "height as recorded" : "no heights: the road counts as flat"}.
+    </p>
+    ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${sentence(each)}</li>`)}</ul>`}`;
+}
+
+function noTrips({ isStill }: Drive): TemplateResult {
+  return html`<p class="to-mend">
+    ${
+      isStill
+        ? "The log goes nowhere: no movement, 0 km. There is no road to make of it."
+        : "No drive of 200 m or more is in the log. There is no road to make of it."
+    }
+  </p>`;
+}
+
+/** Every class of repair that was done or is left out, with a tick that leaves it out. */
+function repairs(form: Form, { repairs: done }: Drive): TemplateResult {
+  const { log } = form.view.bench;
+  const { off } = log.setting.value;
+  const toggle = (kind: RepairKind, isOn: boolean) => {
+    void log.change({ off: isOn ? off.filter((each) => each !== kind) : [...off, kind] });
+  };
+  const shown = repairKinds.filter((kind) => off.includes(kind) || done.some((repair) => repair.kind === kind));
+  if (shown.length === 0) return html`<p>Nothing had to be mended.</p>`;
+  return html`<fieldset class="log-repairs">
+    <legend>What was mended; take out a tick to see the log without it</legend>
+    <ul>
+      ${shown.map((kind) => {
+        const repair = done.find((each) => each.kind === kind);
+        const id = `log-repair-${kind}`;
+        const words = html`<strong>${repairWords[kind]}</strong>`;
+        return html`<li>
+          ${
+            neverOff.has(kind)
+              ? html`<span class="always">${words}</span>`
+              : html`<span class="choice">
+                  <input
+                    id=${id}
+                    type="checkbox"
+                    .checked=${live(!off.includes(kind))}
+                    @change=${(event: Event) => toggle(kind, (event.target as HTMLInputElement).checked)}
+                  />
+                  <label for=${id}>${words}</label>
+                </span>`
+          }
+          <span class="detail">${repair ? sentence(repair.detail) : "Left as it was."}</span>
+          ${
+            (repair?.events.length ?? 0) > 3
+              ? html`<details class="fold">
+                  <summary>The ${repair?.events.length} largest</summary>
+                  <ul>${repair?.events.map(({ detail }) => html`<li>${sentence(detail)}</li>`)}</ul>
+                </details>`
+              : nothing
+          }
+        </li>`;
+      })}
+    </ul>
+  </fieldset>`;
+}
+
+function sentence(words: string): string {
+  return words === "" ? "" : `${words.charAt(0).toUpperCase()}${words.slice(1).replace(/\.$/, "")}.`;
+}

@@ -1,0 +1,100 @@
+import type { Problem } from "../../shared/problems.ts";
+import type { ColumnRole, LogFile, Question, RepairKind } from "../../sim/index.ts";
+
+/** Options of the command line as the page calls them. */
+const optionWords: readonly (readonly [string, string])[] = [
+  ["--speed-unit", "the unit of speed"],
+  ["--hemisphere", "the half of the globe"],
+  ["--interval", "the time between rows"],
+  ["--date", "the date"],
+];
+
+/** A problem of a log as a sentence of the page, without its full stop. */
+export function problemWords({ where, message }: Problem): string {
+  const words = optionWords.reduce((text, [option, page]) => text.replaceAll(option, page), `${where}: ${message}`);
+  return words.replace(/\.$/, "");
+}
+
+export const formatWords: Readonly<Record<LogFile["format"], string>> = {
+  gpx: "GPX",
+  nmea: "NMEA 0183 sentences",
+  table: "a table",
+};
+
+/** Each class of repair: what it does, for the list that it can be left out of. */
+export const repairWords: Readonly<Record<RepairKind, string>> = {
+  clockChange: "Changes of the clock undone",
+  backwardTime: "Fixes put in order of time",
+  duplicate: "Repeated fixes dropped",
+  zeroFix: "Positions at 0,0 dropped",
+  wildFix: "Wild positions dropped",
+  multipath: "Sideways steps of the position cut out",
+  tunnel: "Gaps bridged as tunnels",
+  signalLoss: "Gaps from lost signal bridged",
+  parked: "Parking without a log split off",
+  standingDrift: "A standing car held still",
+  speedScale: "Scale of the recorded speed corrected",
+  speedNoise: "Speed smoothed",
+  acceleration: "Speed held to what a car can do",
+  heightStep: "Steps of the height taken out",
+  heightNoise: "Height smoothed",
+  gradient: "Slopes held to the steepest roads there are",
+};
+
+/** Without these no drive can be made: time must rise, and a stand without a log is no drive. */
+export const neverOff: ReadonlySet<RepairKind> = new Set(["backwardTime", "duplicate", "parked"]);
+
+export const roleWords: Readonly<Record<ColumnRole | "none", string>> = {
+  none: "not used",
+  time: "time",
+  date: "date",
+  lat: "latitude",
+  lon: "longitude",
+  latHemisphere: "north or south",
+  lonHemisphere: "east or west",
+  speed: "speed",
+  height: "height",
+  accuracy: "accuracy of the position",
+  hdop: "dilution of precision",
+  packVoltage: "pack voltage",
+  packCurrent: "pack current",
+  motorSpeed: "motor speed",
+  temperature: "temperature",
+  name: "name of the value in this row",
+  value: "value",
+  unit: "unit",
+};
+
+/** Questions that a log of a road may leave open, as they are asked; which way amps count matters to no road. */
+export const questionWords: Readonly<Partial<Record<Question["name"], string>>> = {
+  speedUnit: "Unit of the recorded speed",
+  hemisphere: "Half of the globe",
+  interval: "Seconds from one row to the next",
+  date: "Day of the first row",
+};
+
+export const choiceWords: Readonly<Record<string, string>> = {
+  kmh: "km/h",
+  mph: "miles an hour",
+  mps: "m/s",
+  knots: "knots",
+  NE: "north, east of Greenwich",
+  NW: "north, west of Greenwich",
+  SE: "south, east of Greenwich",
+  SW: "south, west of Greenwich",
+};
+
+/** `Fri 3 May 2024`; days of a log that counts from its start are numbered. */
+export function dayWords(date: string): string {
+  const day = new Date(`${date}T00:00:00Z`);
+  if (date.startsWith("1970-")) return `day ${1 + Math.round(day.getTime() / 86_400_000)}`;
+  const form = { weekday: "short", day: "numeric", month: "short", year: "numeric", timeZone: "UTC" } as const;
+  return day.toLocaleDateString("en-GB", form).replace(",", "");
+}
+
+/** `3 h 12 min`, `24 min` or `40 s`. */
+export function durationWords(duration_s: number): string {
+  if (duration_s < 90) return `${Math.round(duration_s)} s`;
+  const minutes = Math.round(duration_s / 60);
+  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+}

@@ -1,0 +1,38 @@
+import type { Job, Origin } from "../../shared/job/job.ts";
+import type { Road } from "../../shared/job/road.ts";
+import type { Sheet } from "../notebook/desk.ts";
+import { withoutEntry } from "../notebook/listEdits.ts";
+import type { MadeRoad } from "../worker/roadsApi.ts";
+
+/** Beginnings of ids, so that positions kept of a recorded road can never be taken for those of another kind. */
+export type RoadOrigin = "log" | "typed" | "cycle";
+
+/** An id that no road of the job has. */
+export function freeRoadId(job: Job, kind: RoadOrigin): string {
+  const taken = new Set(job.roads.map(({ id }) => id));
+  let number = 1;
+  while (taken.has(`${kind}-${number}`)) number += 1;
+  return `${kind}-${number}`;
+}
+
+/** The sheet with a road more at the end of the list, and where it came from. */
+export function withRoad(sheet: Sheet, made: MadeRoad, id: string, origin: Origin): Sheet {
+  const { roads, origins } = sheet.job;
+  const road = { ...made.road, id } as Road;
+  return {
+    ...sheet,
+    job: { ...sheet.job, roads: [...roads, road], origins: { ...origins, [`roads.${roads.length}`]: origin } },
+  };
+}
+
+/** The sheet without a road, and without what was said of it. */
+export function withoutRoad(sheet: Sheet, id: string): Sheet {
+  const index = sheet.job.roads.findIndex((road) => road.id === id);
+  return index < 0 ? sheet : withoutEntry(sheet, "roads", index);
+}
+
+/** Whether a road of the job was recorded by a log: measured, and said to be so. */
+export function isFromLog(job: Job, id: string): boolean {
+  const index = job.roads.findIndex((road) => road.id === id);
+  return job.roads[index]?.kind === "trace" && job.origins[`roads.${index}`]?.from === "measured";
+}

@@ -1,0 +1,124 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { type ColumnRole, columnRoles, type Question, type ReadLogOptions } from "../../sim/index.ts";
+import type { Brought, FileReading } from "../worker/roadsApi.ts";
+import type { Form } from "./form.ts";
+import { choiceWords, questionWords, roleWords } from "./logWords.ts";
+import { viewChoice } from "./viewChoice.ts";
+
+/** How the files were understood, all of it changeable; what a file leaves open is asked first, the guess pre-set. */
+export function understoodForm(form: Form, { files }: Brought): TemplateResult {
+  const open = files.flatMap((file, i) => openQuestions(file).map((question) => ({ file, i, question })));
+  const settled = files.map((file) => file.questions.filter((each) => each.decided && questionWords[each.name]));
+  return html`${
+    open.length === 0
+      ? nothing
+      : html`<div class="log-questions">
+            <p class="to-mend">The log leaves this open, and only you can say:</p>
+            <div class="fields">
+              ${open.map(({ file, i, question }) => ask(form, file, i, question, files.length > 1, true))}
+            </div>
+          </div>`
+  }
+    ${form.fold(
+      "How it was understood",
+      html`${files.map(
+        (file, i) => html`${files.length > 1 ? html`<p><strong>${file.file}</strong></p>` : nothing}
+          <p class="aside">${[`text as ${file.guess.encoding}`, ...file.guess.layout].filter(Boolean).join("; ")}.</p>
+          <div class="fields">${settled[i].map((question) => ask(form, file, i, question, files.length > 1, false))}</div>
+          ${columns(form, file, i)}`,
+      )}`,
+    )}`;
+}
+
+/** What must be answered before a road is made of the log. */
+export function openQuestions({ questions }: FileReading): readonly Question[] {
+  return questions.filter(({ decided, name }) => !decided && questionWords[name] !== undefined);
+}
+
+function ask(
+  form: Form,
+  file: FileReading,
+  index: number,
+  question: Question,
+  isOneOfMany: boolean,
+  isOpen: boolean,
+): TemplateResult {
+  const { log } = form.view.bench;
+  const id = `log-${index}-${question.name}`;
+  const text = log.texts.value[id] ?? question.guess;
+  const put = (event: Event) => {
+    const { value } = event.target as HTMLInputElement;
+    log.texts.value = { ...log.texts.value, [id]: value };
+    if (!isOpen) void log.answer(index, optionOf(question.name, value));
+  };
+  const label = `${questionWords[question.name] ?? question.name}${isOneOfMany ? ` in ${file.file}` : ""}`;
+  const isDate = question.name === "date";
+  return html`<div class="field is-words">
+    <label for=${id}>${label}</label>
+    <span class="entry">
+      ${
+        question.choices.length > 0
+          ? html`<select id=${id} aria-describedby="${id}-says" @change=${put}>
+              ${question.choices.map(
+                (key) => html`<option value=${key} .selected=${key === text}>${choiceWords[key] ?? key}</option>`,
+              )}
+            </select>`
+          : html`<input
+              id=${id}
+              type=${isDate ? "date" : "text"}
+              aria-describedby="${id}-says"
+              autocomplete="off"
+              .value=${text}
+              @change=${put}
+            />`
+      }
+      ${
+        isOpen
+          ? html`<button type="button" @click=${() => void log.answer(index, optionOf(question.name, text))}>
+              That is right<span class="unseen">: ${label}</span>
+            </button>`
+          : nothing
+      }
+    </span>
+    <p class="says" id="${id}-says">${isOpen ? "Guessed" : "Taken"}: ${question.evidence}.</p>
+  </div>`;
+}
+
+function optionOf(name: Question["name"], text: string): ReadLogOptions {
+  if (name === "interval") return { interval_s: Number(text.replace(",", ".")) };
+  if (name === "date") return { date: text === "" ? undefined : text };
+  return name === "speedUnit"
+    ? { speedUnit: text as ReadLogOptions["speedUnit"] }
+    : { hemisphere: text as ReadLogOptions["hemisphere"] };
+}
+
+function columns(form: Form, { format, guess }: FileReading, file: number): TemplateResult | typeof nothing {
+  if (guess.columns.length === 0) return nothing;
+  const { log } = form.view.bench;
+  const choices = ["none" as const, ...columnRoles].map((key) => ({ key, words: roleWords[key] }));
+  const choose = (index: number, before: ColumnRole | "none", role: string) => {
+    const known = log.setting.value.answers[file]?.columns ?? {};
+    const without = before === "none" ? {} : { [before]: "none" as const };
+    const now = role === "none" ? {} : { [role]: index };
+    void log.answer(file, { columns: { ...known, ...without, ...now } });
+  };
+  return html`<ul class="log-columns">
+    ${guess.columns.map(({ index, header, role, unit, evidence, sample }) => {
+      const name = header === "" ? `column ${index + 1}` : header;
+      return html`<li>
+        ${
+          format === "table"
+            ? viewChoice(
+                `log-${file}-column-${index}`,
+                `${name}${sample ? `, like ${sample}` : ""}`,
+                choices,
+                role,
+                (key) => choose(index, role, key),
+              )
+            : html`<span>${name}: ${roleWords[role]}</span>`
+        }
+        <span class="aside">${[unit, evidence].filter(Boolean).join("; ")}</span>
+      </li>`;
+    })}
+  </ul>`;
+}

@@ -1,0 +1,154 @@
+// What a log on the bench shows: its figures and tables. Past 150 lines, all of it wording.
+import type { Job } from "../../shared/job/job.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
+import type { Candidate, Trace } from "../../sim/index.ts";
+import type { Drawing } from "../charts/chart.ts";
+import { cutTrackEnds } from "../charts/cutTrackEnds.ts";
+import { daysDistribution } from "../charts/daysDistribution.ts";
+import { emptyFigure } from "../charts/emptyFigure.ts";
+import { rawAgainstCleaned } from "../charts/rawAgainstCleaned.ts";
+import { routeMap } from "../charts/routeMap.ts";
+import type { KeptTrack } from "../inputs/logBench.ts";
+import { medianDay, pieceChoices } from "../inputs/logPieces.ts";
+import { dayWords, durationWords } from "../inputs/logWords.ts";
+import type { Drive, PieceView } from "../worker/roadsApi.ts";
+import type { LogOnBench } from "./logOnBench.ts";
+import type { Figure, Table, Worked } from "./section.ts";
+
+/** What maps leave out at both ends of a trip. */
+const CUT_m = 300;
+const CUT_WORDS = "without the first and last 300 m of every trip";
+
+export interface LogInput {
+  readonly shown: LogOnBench;
+  readonly units: UnitHabit;
+  readonly job: Pick<Job, "usualDay_km" | "longestDay_km">;
+  readonly candidates: readonly Pick<Candidate, "name" | "range_km">[];
+}
+
+/** Raw against cleaned, the map, the trips, and the days with how far the packs go. */
+export function logWorked({ shown, units, job, candidates }: LogInput, drawing: Drawing): readonly Worked[] {
+  const { drive, view, cutsEnds, labels } = shown;
+  if (drive.trips.length === 0) return [];
+  const words = view && pieceChoices(drive, units).find(({ key }) => key === view.piece)?.words;
+  const figures = view && words !== undefined ? pieceFigures(view, words, cutsEnds, drawing) : [];
+  const driven = drive.days.filter((day) => day.trips > 0);
+  const usual_m = medianDay(drive)?.distance_m ?? 0;
+  const days: readonly Worked[] =
+    driven.length < 2
+      ? []
+      : [
+          {
+            caption: `Days of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
+            chart: daysDistribution(
+              {
+                days_m: driven.map(({ distance_m }) => distance_m),
+                usual_m: job.usualDay_km * M_PER_KM,
+                longest_m: (job.longestDay_km ?? job.usualDay_km) * M_PER_KM,
+                packs: candidates.map(({ name, range_km }, index) => ({ name, index, range_m: range_km * M_PER_KM })),
+              },
+              drawing,
+            ),
+          },
+        ];
+  return [...figures, tripTable(drive, units), dayTable(drive, labels, units), ...days];
+}
+
+function pieceFigures(view: PieceView, words: string, cutsEnds: boolean, drawing: Drawing): readonly Figure[] {
+  const { raw, cleaned, track, tripRows } = view;
+  const chart = rawAgainstCleaned({ raw, cleaned }, drawing);
+  const ends = tripRows.length > 1 ? ", its trips laid end to end" : "";
+  const figures: Figure[] = [
+    { caption: `The log as recorded and as cleaned: ${words}${ends}; what was mended is shaded`, chart },
+  ];
+  if (track) {
+    const { time_s, speed_mps, isRepaired } = cleaned;
+    const whole = { ...track, time_s, speed_mps, isRepaired, partRows: tripRows.slice(1) };
+    figures.push(mapFigure(whole, cutsEnds, `Where it was driven: ${words}`, drawing));
+  }
+  return figures;
+}
+
+function mapFigure(
+  whole: Parameters<typeof routeMap>[0],
+  cutsEnds: boolean,
+  caption: string,
+  drawing: Drawing,
+): Figure {
+  const cut = cutsEnds ? cutTrackEnds(whole, CUT_m) : whole;
+  const isGone = cut.time_s.length === 0;
+  const tooShort = "Every trip is shorter than the 600 m that maps leave out, so there is no track to show.";
+  return {
+    caption: `${caption}${cutsEnds ? `, ${CUT_WORDS}` : ""}`,
+    chart: isGone ? emptyFigure(drawing, tooShort) : routeMap(cut, drawing),
+  };
+}
+
+/** The map of a recorded road in the job, or the sentence that its positions are not here. */
+export function keptMap({ keptTrack, road }: { keptTrack: KeptTrack; road: Trace }, drawing: Drawing): Figure {
+  const { track } = keptTrack;
+  if (!track || track.lat_deg.length !== road.time_s.length) {
+    const gone =
+      "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
+    return { caption: `Map of ${road.title}`, chart: emptyFigure(drawing, gone) };
+  }
+  const { time_s, speed_mps } = road;
+  return mapFigure({ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) }, true, road.title, drawing);
+}
+
+function tripTable({ trips }: Drive, units: UnitHabit): Table {
+  return {
+    caption: "Trips in the log",
+    columns: [
+      { title: "Trip" },
+      { title: "Start", isText: true },
+      { title: "Distance" },
+      { title: "Time" },
+      { title: "Mean speed" },
+      { title: "Top speed" },
+      { title: "Climb" },
+      { title: "Stops" },
+      { title: "Most like", isText: true },
+    ],
+    rows: trips.map((trip, i) => [
+      String(i + 1),
+      `${dayWords(trip.date)} ${trip.clock}`,
+      writeQuantity("distance", trip.distance_m / M_PER_KM, units),
+      durationWords(trip.duration_s),
+      writeQuantity("speed", trip.mean_mps / MPS_PER_KMH, units),
+      writeQuantity("speed", trip.max_mps / MPS_PER_KMH, units),
+      trip.climb_m === undefined ? "not known" : writeQuantity("elevation", trip.climb_m, units),
+      String(trip.stops),
+      trip.like === "" ? "nothing on board" : `${trip.like}: ${trip.difference}`,
+    ]),
+  };
+}
+
+function dayTable({ days, places }: Drive, labels: LogOnBench["labels"], units: UnitHabit): Table {
+  return {
+    caption: "Days of the log, and how long the car stands for a charge",
+    columns: [
+      { title: "Day" },
+      { title: "Trips" },
+      { title: "Distance" },
+      { title: "Driving" },
+      { title: "Climb" },
+      { title: "Longest time parked", isText: true },
+    ],
+    rows: days.map(({ date, trips, distance_m, driving_s, climb_m, parked }) => [
+      dayWords(date),
+      String(trips),
+      writeQuantity("distance", distance_m / M_PER_KM, units),
+      durationWords(driving_s),
+      writeQuantity("elevation", climb_m, units),
+      parked
+        ? `${durationWords(parked.long_s)} from ${parked.from}${placeWords(parked.place, places, labels)}`
+        : "not in the log",
+    ]),
+  };
+}
+
+function placeWords(place: number | undefined, places: Drive["places"], labels: LogOnBench["labels"]): string {
+  return place === undefined ? "" : `, ${labels[place] ?? places[place]?.label ?? "unknown"}`;
+}
