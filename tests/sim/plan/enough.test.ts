@@ -1,0 +1,77 @@
+import { describe, expect, it } from "vitest";
+import type { Job } from "../../../shared/job/job.ts";
+import { driveJob } from "../../../sim/plan/driveJob.ts";
+import { enoughFor } from "../../../sim/plan/enough.ts";
+import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
+import { cycleTexts } from "../../support/cycleTexts.ts";
+import { inventedJob } from "../../support/inventedJob.ts";
+
+const base = inventedJob();
+const job: Job = {
+  ...base,
+  allowance: { winter_ratio: 1.5, aged_frac: 0.75 },
+  packs: [4, 1, 2].map((parallelModules) => ({
+    ...base.packs[0],
+    name: `${parallelModules} strings`,
+    parallelModules,
+  })),
+};
+const { candidates } = driveJob(job, cycleTrace("ece-15", cycleTexts));
+const byName = new Map(candidates.map((candidate) => [candidate.name, candidate]));
+const ranges_km = [1, 2, 4].map((strings) => byName.get(`${strings} strings`)?.range_km ?? Number.NaN);
+/** A usual day that asks for so much range: day · 1.5 / 0.75. */
+const dayFor = (range_km: number, changes: Partial<Job> = {}) =>
+  enoughFor({ ...job, ...changes, usualDay_km: range_km / 2 }, candidates);
+
+it("is the smallest pack whose range covers the day with winter and age, whatever their order", () => {
+  expect(dayFor(ranges_km[0] * 0.99).pack).toBe("1 strings");
+  expect(dayFor(ranges_km[0] * 1.01).pack).toBe("2 strings");
+  expect(dayFor(ranges_km[1] * 1.01).pack).toBe("4 strings");
+});
+
+it("is exactly enough where range and need are one", () => {
+  expect(dayFor(ranges_km[0]).pack).toBe("1 strings");
+});
+
+it("is none where the largest falls short, and by how much is said", () => {
+  const { pack, sentences } = dayFor(ranges_km[2] * 1.5);
+  expect(pack).toBeUndefined();
+  expect(sentences[0]).toMatch(/None of these packs is enough/);
+  expect(sentences[0]).toMatch(/4 strings/);
+});
+
+it("tells the share of the range the day takes and what is left", () => {
+  const { packs } = dayFor(ranges_km[0]);
+  const row = packs.find(({ name }) => name === "1 strings");
+  expect(row?.dayUse_frac).toBeCloseTo(0.5, 12);
+  expect(row?.spare_km).toBeCloseTo(ranges_km[0] / 2, 9);
+});
+
+describe("a pack that cannot be used is not enough, however far it goes", () => {
+  const verdictWith = (kind: string) =>
+    enoughFor(
+      { ...job, usualDay_km: 1 },
+      candidates.map((candidate) => ({
+        ...candidate,
+        findings: [{ kind, weight: "warning" as const, sentence: "because of this" }],
+      })),
+    );
+  it.each(["packAboveController", "packBelowController", "aboveGross"])("%s", (kind) => {
+    const { pack, packs } = verdictWith(kind);
+    expect(pack).toBeUndefined();
+    expect(packs.every(({ why }) => why === "because of this")).toBe(true);
+  });
+  it("unlike one with a mere note", () => expect(verdictWith("highVoltage").pack).toBe("1 strings"));
+});
+
+it("is not a pack with which the car misses more than a fiftieth of the road", () => {
+  const lagging = candidates.map((candidate) => ({ ...candidate, missed_km: 0.03 * candidate.distance_km }));
+  const { pack, packs } = enoughFor({ ...job, usualDay_km: 1 }, lagging);
+  expect(pack).toBeUndefined();
+  expect(packs[0].why).toMatch(/does not keep up/);
+});
+
+it("has no share of the day where the car does not move", () => {
+  const still = candidates.map((candidate) => ({ ...candidate, range_km: 0 }));
+  expect(enoughFor(job, still).packs[0].dayUse_frac).toBeUndefined();
+});
