@@ -103,7 +103,7 @@ export function damaged(bytes: Uint8Array, list: readonly Damage[]): Uint8Array 
       result.splice(at, 0, ...result.slice(at, at + 4 * one.byte));
     } else if (one.kind === "cut") {
       result = result.slice(0, Math.max(at, Math.floor(result.length / 3)));
-    } else {
+    } else if (one.kind === "insert") {
       result.splice(at, 0, ...encoder.encode(one.text));
     }
   }
