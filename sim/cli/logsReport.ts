@@ -1,5 +1,6 @@
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { M_PER_KM, MPS_PER_KMH, S_PER_MIN } from "../../shared/units.ts";
+import type { ColumnGuess } from "../route/logFile.ts";
 import { writeDuration } from "../route/readTime.ts";
 import type { Likeness } from "../route/standardCycleLike.ts";
 import type { Characteristics } from "../trace/characteristics.ts";
@@ -33,10 +34,11 @@ export function logsReport(drives: RecordedDrives, likenessOf: (trip: Characteri
 
 function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined }: RecordedDrives): string {
   const { verdict, reasons, samplingNote } = cleaned.quality;
-  const bad = log.badLines > 0 ? `, ${log.badLines} lines not usable` : "";
+  const bad = log.badLines > 0 ? `, ${log.badLines} ${log.badLines === 1 ? "line" : "lines"} not usable` : "";
   const lines = [
     `${log.file}: ${formatWord(log).toUpperCase()}, ${log.fixes.count} fixes${bad}`,
     wrapText([log.guess.encoding.toUpperCase(), ...log.guess.layout].join(", "), "  read as    "),
+    ...(log.format === "table" ? [wrapText(columnWords(log.guess.columns), "  columns    ")] : []),
     ...log.questions
       .filter(({ decided, guess }) => decided && guess !== "")
       .map(({ name, guess, evidence }) =>
@@ -55,12 +57,36 @@ function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined 
   return lines.join("\n");
 }
 
+/** What each column was taken for, with the evidence where that is not its name. */
+function columnWords(columns: readonly ColumnGuess[]): string {
+  return columns
+    .filter(({ role }) => role !== "none")
+    .map(({ index, header, role, unit, evidence }) => {
+      const name = header === "" ? `column ${index + 1}` : `"${header}"`;
+      const inUnit = unit === "" ? "" : ` in ${answerWords[unit] ?? unit}`;
+      const why = evidence.startsWith("header") ? "" : ` (${evidence})`;
+      return `${name} is the ${roleWords[role] ?? role}${inUnit}${why}`;
+    })
+    .join(", ");
+}
+
 const questionWords: Readonly<Record<string, string>> = {
   speedUnit: "speeds in",
   hemisphere: "positions",
   interval: "seconds between rows",
   date: "first day",
   currentSign: "current",
+};
+
+const roleWords: Readonly<Record<string, string>> = {
+  lat: "latitude",
+  lon: "longitude",
+  latHemisphere: "hemisphere of the latitude",
+  lonHemisphere: "hemisphere of the longitude",
+  hdop: "dilution of precision",
+  packVoltage: "pack's voltage",
+  packCurrent: "pack's current",
+  motorSpeed: "motor's speed",
 };
 
 const answerWords: Readonly<Record<string, string>> = {

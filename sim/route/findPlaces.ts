@@ -20,7 +20,7 @@ const LEAST_WORK_s = 2 * S_PER_H;
 
 /**
  * Places where the car parks, the longest first: parkings within 200 m of a place's middle belong to it. The one with
- * the most hours between 22 and 6 is called home, the other one with the most hours between 6 and 22 work; the rest
+ * the most hours between 22 and 6, if any, is called home, the other one with the most hours between 6 and 22 work; the rest
  * are numbered. Labels are a guess that the user may change. Parkings without a position belong to no place.
  */
 export function findPlaces(parkings: readonly Parking[], utcOffset_s: number): readonly Place[] {
@@ -46,7 +46,11 @@ export function findPlaces(parkings: readonly Parking[], utcOffset_s: number): r
     near.lon_deg += (parking.lon_deg - near.lon_deg) / near.members.length;
   });
   clusters.sort((a, b) => b.parked_s - a.parked_s);
-  const home = clusters.reduce((best, one) => (one.night_s > (best?.night_s ?? 0) ? one : best), clusters[0]);
+  // Without a night in the log there is no telling where the car lives.
+  const home = clusters.reduce<(typeof clusters)[number] | undefined>(
+    (best, one) => (one.night_s > (best?.night_s ?? 0) ? one : best),
+    undefined,
+  );
   const work = clusters.find((one) => {
     const day_s = one.parked_s - one.night_s;
     return one !== home && day_s / one.members.length >= LEAST_WORK_s && day_s > one.night_s;

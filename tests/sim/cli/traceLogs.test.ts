@@ -113,7 +113,7 @@ describe("a log", () => {
     expect(out).toMatch(/^ {2}mended {5}a gap of \d+ s at \d\d:\d\d:\d\d /m);
     expect(out).toMatch(/^2024-05-03 09:00 .* udds:transient: /m);
     expect(out).toMatch(/^all of them +1[12](\.\d)? /m);
-    expect(out).toMatch(/^2024-05-03 +2 .* 5 min \d+ s, home$/m);
+    expect(out).toMatch(/^2024-05-03 +2 .* 5 min \d+ s, place 1$/m);
     expect(out).toContain("UTC+1, guessed from the longitude");
   });
 

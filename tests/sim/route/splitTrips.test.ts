@@ -127,6 +127,11 @@ describe("places", () => {
     ]);
   });
 
+  it("are none of them home where the log has no night", () => {
+    const places = findPlaces([parked(33, 41, 50), parked(42, 42.5, 50.2)], 0);
+    expect(places.map(({ label }) => label)).toEqual(["work", "place 1"]);
+  });
+
   it("leave out parkings without a position", () => {
     expect(findPlaces([parked(20, 31, Number.NaN)], 0)).toEqual([]);
   });
