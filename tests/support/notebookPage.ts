@@ -43,9 +43,14 @@ export async function expectNoSidewaysScroll(page: Page): Promise<void> {
   expect(wide).toBeLessThanOrEqual(window_px);
 }
 
-/** Opens everything that is folded away. */
+/** Opens everything that is folded away, and passes over the whole page, since figures are laid out as they are seen. */
 export async function unfold(page: Page): Promise<void> {
-  await page.evaluate(() => {
+  await page.evaluate(async () => {
     for (const each of document.querySelectorAll("details")) each.open = true;
+    for (let y = 0; y < document.documentElement.scrollHeight; y += innerHeight / 2) {
+      scrollTo({ top: y, behavior: "instant" });
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+    }
+    scrollTo({ top: 0, behavior: "instant" });
   });
 }
