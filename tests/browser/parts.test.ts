@@ -91,6 +91,10 @@ describe("a motor map from a file", () => {
     expect(await page.locator("#motor figcaption").last().textContent()).toContain("not taken into the job yet");
     expect(await finding(page, "energyPerKm")).toBe(energy);
 
+    await write(page, "vehicle.load_kg", "150 kg");
+    await page.locator("button", { hasText: "Take back" }).click();
+    await worked(page);
+    expect(await page.locator("#motor .offer").count()).toBe(1); // it lies there until it is taken or put back
     await press(page, "motor", "Take it as the motor's losses");
     await worked(page);
     expect(await page.locator("#kind-motor-loss").inputValue()).toBe("lossTable");
@@ -137,6 +141,20 @@ describe("a motor map from a file", () => {
     expect(faults).toEqual([]);
     await page.context().close();
   });
+});
+
+it("leaves what was picked up and not taken behind when another job is opened", async () => {
+  const { page } = await openNotebook(browser);
+  await worked(page);
+  await unfold(page);
+  await page.selectOption("#pick-charger", { index: 1 });
+  await bring(page, "workshop.csv", map);
+  await page.locator("#motor .offer").waitFor();
+  await page.setInputFiles("#job-file", "shared/demos/bakery-van.bellhousing.json");
+  await page.waitForFunction(() => document.title.toLowerCase().includes("bakery"));
+  await worked(page);
+  expect(await page.locator(".offer").count()).toBe(0);
+  await page.context().close();
 });
 
 describe("a datasheet's handful", () => {
