@@ -85,7 +85,7 @@ function brought(form: Form): TemplateResult | typeof nothing {
       faults.length === 0
         ? nothing
         : form.fold(
-            `Faults in the ${files.length > 1 ? "files" : "file"}: ${bad} ${bad === 1 ? "line" : "lines"} not used`,
+            bad === 0 ? "What else was noted" : `Faults: ${bad} ${bad === 1 ? "line" : "lines"} not used`,
             html`<ul>${faults.map((each) => html`<li>${each}.</li>`)}</ul>`,
           )
     }

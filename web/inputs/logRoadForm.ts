@@ -86,7 +86,9 @@ function splitting(form: Form, drive: Drive): TemplateResult {
   const { log } = form.view.bench;
   const { parkedLonger_s } = log.setting.value;
   const stands = [30, 60, 120, 180, 300, 600, 1200, 1800, 3600, 7200];
-  const zones = Array.from({ length: 105 }, (_, i) => (i - 48) * 900);
+  const quarters = [20_700, 31_500, 45_900, drive.utcOffset_s]; // 5:45, 8:45 and 12:45 east, and whatever the log has
+  const halves = Array.from({ length: 53 }, (_, i) => (i - 24) * 1800);
+  const zones = [...new Set([...halves, ...quarters])].sort((a, b) => a - b);
   const isDated = drive.days.some(({ date }) => !date.startsWith("1970-"));
   return html`<div class="fields">
     ${viewChoice(

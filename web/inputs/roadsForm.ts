@@ -27,13 +27,13 @@ export function roadsForm(form: Form): TemplateResult {
           </p>`
       : nothing
   }
+    ${logForm(form)} ${form.fold("A road without a log, typed from memory", typedRoadForm(form))}
+    ${form.fold("A standard cycle, repeated or with hills", cycleRoadForm(form))}
     ${
       roads.length > 1 && road
         ? html`<p class="buttons">
             <button type="button" @click=${takeOut}>Take “${road.title}” out of the job</button>
           </p>`
         : nothing
-    }
-    ${refusal(form, ID)} ${logForm(form)} ${form.fold("A road without a log, typed from memory", typedRoadForm(form))}
-    ${form.fold("A standard cycle, repeated or with hills", cycleRoadForm(form))}`;
+    } ${refusal(form, ID)}`;
 }
