@@ -6,7 +6,7 @@ import { type RepairKind, repairKinds } from "../../sim/index.ts";
 import type { Brought, Drive, PlannedRoute } from "../worker/roadsApi.ts";
 import type { Form } from "./form.ts";
 import { logRoadForm } from "./logRoadForm.ts";
-import { neverOff, problemWords, repairWords } from "./logWords.ts";
+import { dayWords, neverOff, problemWords, repairWords } from "./logWords.ts";
 import { plannedRouteForm } from "./plannedRouteForm.ts";
 import { openQuestions } from "./understoodForm.ts";
 
@@ -31,14 +31,14 @@ function routeWords(form: Form, { distance_m, climb_m }: PlannedRoute): string {
   return `${writeQuantity("distance", distance_m / M_PER_KM, units)}, ${hills}`;
 }
 
-function verdict(form: Form, { quality, trips, problems }: Drive): TemplateResult {
+function verdict(form: Form, { quality, trips, problems, hasPositions }: Drive): TemplateResult {
   const units = form.view.units.value;
   const whole_m = trips.reduce((sum, trip) => sum + trip.distance_m, 0);
   const notes = [quality.samplingNote, ...problems.map(problemWords)].filter((each) => each !== undefined);
   return html`<p>
       <strong>Quality: ${quality.verdict}.</strong> ${sentence(quality.reasons.join("; "))}
       ${trips.length} ${trips.length === 1 ? "trip" : "trips"}, ${writeQuantity("distance", whole_m / M_PER_KM, units)} in all;
-      speed ${quality.speedSource === "recorded" ? "as recorded, weighed against positions" : "from positions"},
+      speed ${quality.speedSource === "recorded" ? (hasPositions ? "as recorded, weighed against positions" : "as recorded, no positions") : "from positions"},
       ${quality.heightSource === "recorded" ? "height as recorded" : "no heights: the road counts as flat"}.
     </p>
     ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${sentence(each)}</li>`)}</ul>`}`;
@@ -55,13 +55,15 @@ function noTrips({ isStill }: Drive): TemplateResult {
 }
 
 /** Every class of repair that was done or is left out, with a tick that leaves it out. */
-function repairs(form: Form, { repairs: done }: Drive): TemplateResult {
+function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): TemplateResult {
   const { log } = form.view.bench;
   const { off } = log.setting.value;
   const toggle = (kind: RepairKind, isOn: boolean) => {
     void log.change({ off: isOn ? off.filter((each) => each !== kind) : [...off, kind] });
   };
   const shown = repairKinds.filter((kind) => off.includes(kind) || done.some((repair) => repair.kind === kind));
+  const day = (time_s: number) =>
+    days.length > 1 ? `${dayWords(new Date((time_s + utcOffset_s) * 1000).toISOString().slice(0, 10))}: ` : "";
   if (shown.length === 0) return html`<p>Nothing had to be mended.</p>`;
   return html`<fieldset class="log-repairs">
     <legend>What was mended; take out a tick to see the log without it</legend>
@@ -89,7 +91,7 @@ function repairs(form: Form, { repairs: done }: Drive): TemplateResult {
             (repair?.events.length ?? 0) > 3
               ? html`<details class="fold">
                   <summary>The ${repair?.events.length} largest</summary>
-                  <ul>${repair?.events.map(({ detail }) => html`<li>${sentence(detail)}</li>`)}</ul>
+                  <ul>${repair?.events.map(({ from_s, detail }) => html`<li>${day(from_s)}${sentence(detail)}</li>`)}</ul>
                 </details>`
               : nothing
           }

@@ -121,12 +121,13 @@ function hint(paper: Paper, path: string, field: QuantityFieldSpec): string {
   const { desk, view } = paper;
   const job = desk.job.value;
   const range = allowedRange(job, path);
+  const bare = (value: number) => shownQuantity(field.kind, value, undefined, view.units.value).text;
   const write = (value: number) => {
     const { text, unit } = shownQuantity(field.kind, value, undefined, view.units.value);
     return `${text} ${unit}`.trim();
   };
   const parts = [field.help, job.origins[path]?.note && `Noted: ${job.origins[path]?.note}.`];
-  if (range) parts.push(`${write(range.min)} to ${write(range.max)} can be entered.`);
+  if (range) parts.push(`${bare(range.min)} to ${write(range.max)} can be entered.`);
   if (field.usual) parts.push(`Usual: ${write(field.usual.value)} (${field.usual.why}); leave it empty if unknown.`);
   return parts.filter((part) => part !== undefined && part !== "").join(" ");
 }

@@ -115,7 +115,7 @@ function columns(form: Form, { format, guess }: FileReading, file: number): Temp
                 role,
                 (key) => choose(index, role, key),
               )
-            : html`<span>${name}: ${roleWords[role]}</span>`
+            : html`<span>${name}: ${roleWords[role]};</span>`
         }
         <span class="aside">${[unit, evidence].filter(Boolean).join("; ")}</span>
       </li>`;
