@@ -9,18 +9,22 @@ export interface FileEnd {
 }
 
 const TAIL_BYTES = 8192;
+/** Rows that must be alike before a last one that differs is a cut one: numbers are often written as short as they go. */
+const ROWS_ALIKE = 20;
 
 /**
  * Whether a table or an NMEA log ends in the middle of a line: no line end, and the last row has fewer cells, or fewer digits after
- * its last decimal sign, than the two rows before it have alike; or the last sentence lacks its checksum and the one before has one.
+ * its last decimal sign, than the twenty rows before it have alike; or the last sentence lacks its checksum and the one before has one.
  */
 export function cutAtEnd(bytes: Uint8Array, encoding: Encoding, format: LogFormat): FileEnd {
   const whole = { isCut: false, sound: bytes };
   const from = Math.max(0, bytes.length - TAIL_BYTES) & ~1;
   const tail = textStart(bytes.subarray(from), encoding, TAIL_BYTES + 1);
   const lines = tail.split(/\r\n|\n|\r/);
-  const [before, previous, last] = lines.slice(-3);
-  if (format === "gpx" || last === undefined || last.trim() === "") {
+  const [last] = lines.slice(-1);
+  const before = lines.slice(-1 - ROWS_ALIKE, -1);
+  const previous = before[before.length - 1] ?? "";
+  if (format === "gpx" || last.trim() === "") {
     return whole;
   }
   if (format === "nmea") {
@@ -28,9 +32,11 @@ export function cutAtEnd(bytes: Uint8Array, encoding: Encoding, format: LogForma
     return { isCut: isWhole(previous) && !isWhole(last), sound: bytes };
   }
   // A single column of whole numbers cannot show that it was cut.
-  const isAlike = cellCount(previous) === cellCount(before) && decimals(previous) === decimals(before);
+  const isAlike = before.every((row) => cellCount(row) === cellCount(previous) && decimals(row) === decimals(previous));
   const isShort = cellCount(last) < cellCount(previous) || decimals(last) < decimals(previous);
-  return isAlike && isShort ? { isCut: true, sound: bytes.subarray(0, startOfLastLine(bytes, encoding)) } : whole;
+  return before.length === ROWS_ALIKE && isAlike && isShort
+    ? { isCut: true, sound: bytes.subarray(0, startOfLastLine(bytes, encoding)) }
+    : whole;
 }
 
 function cellCount(line: string): number {

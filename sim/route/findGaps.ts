@@ -64,7 +64,7 @@ export function findGaps(rows: RowColumns, repairs: RepairList, utcOffset_s: num
       continue;
     }
     const gap = classed(rows, i, interval_s);
-    const isCut = gap.isCut || !isBridged(gap.kind, repairs);
+    const isCut = gap.isCut || !repairs.does(gap.kind); // a bridge that is not wanted leaves a cut
     describe(gap, isCut, rows, i, repairs, utcOffset_s);
     if (isCut) {
       const kind = gap.kind === "parked" ? "parked" : "signalLoss";
@@ -82,11 +82,6 @@ interface Gap {
   readonly kind: Bridge["kind"];
   readonly isCut: boolean;
   readonly distance_m: number;
-}
-
-/** Gaps of lost signal and tunnels may be left unbridged by choice; a parking is no gap in the driving. */
-function isBridged(kind: Bridge["kind"], repairs: RepairList): boolean {
-  return kind === "parked" || repairs.does(kind);
 }
 
 function classed(rows: RowColumns, i: number, interval_s: number): Gap {
