@@ -62,13 +62,20 @@ function usualWithin({ low, high, note }: PartOrigin, value: unknown): Origin {
   };
 }
 
-/** Origins that call every fact of the job usual, as far as the page has a field for it. */
+/** What a first phone call leaves open: the car and its weather. Drive and cells are parts picked by the workshop. */
+const OPEN = /^(vehicle|driveline|accessories)\.|^module\.capacity_Ah$|^charger\.efficiency_frac$/;
+
+/** An efficiency is never a tenth off, which is what is taken where nothing is said. Assumed. */
+const EFFICIENCY_BAND_frac = 0.03;
+
+/** Origins that call every fact of the car usual, as far as the page has a field for it. */
 function allUsual(job: Job): Job["origins"] {
   const origins: Record<string, Origin> = { usualDay_km: { from: "guessed" } };
   for (const [pattern, field] of Object.entries(fieldList)) {
-    if (field.type !== "quantity" || field.isChosen) continue;
-    for (const path of placesOf(job, pattern))
-      if (typeof atPath(job, path) === "number") origins[path] ??= { from: "usual" };
+    if (field.type !== "quantity" || field.isChosen || !OPEN.test(pattern)) continue;
+    const usual: Origin =
+      field.kind === "fraction" ? { from: "usual", plusMinus_frac: EFFICIENCY_BAND_frac } : { from: "usual" };
+    for (const path of placesOf(job, pattern)) if (typeof atPath(job, path) === "number") origins[path] ??= usual;
   }
   return origins;
 }
