@@ -54,6 +54,7 @@ export const trace: Command = {
     if (answers.speeds !== undefined && !roads.some(({ kind }) => kind === "route"))
       warn("--speeds: no file is a planned route, it is not used");
     for (const log of logs) warnOf(log, warn);
+    warnOfZones(logs, warn);
     if (out !== undefined) {
       if (drives ? written.length > 0 : written.length !== 1)
         throw inputError("out-many", "--out", `found ${roads.length} traces, one at a time can be written`);
@@ -111,6 +112,16 @@ function reportOf(written: readonly WrittenRoad[], drives: RecordedDrives | unde
     ...(written.length > 0 ? [tracesTable(traces, found, totalCharacteristics(found))] : []),
     ...(drives ? [logsReport(drives, likenessToCycles())] : []),
   ].join("\n\n");
+}
+
+/** A local clock among clocks in UTC may put a log hours from where it belongs. */
+function warnOfZones(logs: readonly LogFile[], warn: Print): void {
+  const isLocal = ({ format, hasZone }: LogFile) => format === "table" && !hasZone;
+  if (logs.every(isLocal)) return;
+  for (const log of logs.filter(isLocal))
+    warn(
+      `${log.file}: its clock has no zone and other logs are in UTC; put in order as written, which may be hours off`,
+    );
 }
 
 /** What was found wrong in a log that could be read all the same. */

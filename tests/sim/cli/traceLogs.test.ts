@@ -184,6 +184,14 @@ describe("several logs", () => {
     expect(total.distance_km).toBeCloseTo(sum_km, 9);
   });
 
+  it("with and without a zone are put in order as written, with a word of warning", async () => {
+    const local = table("time,speed (km/h)", (s) => `2024-05-04 ${clock(s)},30`);
+    const paths = logFiles({ "a.gpx": writeGpx(rows), "b.csv": local });
+    const { code, err } = await runCommand("trace", ...paths);
+    expect({ code, err }).toEqual({ code: 0, err: expect.stringMatching(/^b\.csv: its clock has no zone [^\n]*$/) });
+    expect((await runCommand("trace", paths[1])).err).toBe("");
+  });
+
   it("that are one file are refused", async () => {
     const [path] = logFiles({ "a.gpx": writeGpx(rows.slice(0, 50)) });
     expect(await refused(path, path)).toContain("found this log twice");
