@@ -1,4 +1,4 @@
-import { Job, type Origin } from "../../shared/job/job.ts";
+import type { Job, Origin } from "../../shared/job/job.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { prepare } from "../step/prepare.ts";
 import type { Trace } from "../trace/trace.ts";
@@ -23,7 +23,7 @@ export interface Unknown {
 /**
  * The values of a job that are still usual or guessed, ordered by what they do to one pack's range on a road: each is put to the lower
  * and the upper end of its band while all others stay (one at a time: what two of them do together is not in it).
- * Ends that the job's bounds do not allow (an efficiency above 1) are left at the value itself. `isCancelled` is asked between values.
+ * A share stays at most 1. `isCancelled` is asked between values.
  */
 export function unknownsByEffect(
   job: Job,
@@ -38,10 +38,8 @@ export function unknownsByEffect(
     const value = valueAt(job, path);
     if ((origin.from !== "usual" && origin.from !== "guessed") || typeof value !== "number" || value === 0) continue;
     const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
-    const at_km = (factor: number) => {
-      const changed = withValue(job, path, value * factor);
-      return changed === undefined ? asReckoned_km : range_km(changed, packIndex, trace);
-    };
+    const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
+    const at_km = (factor: number) => range_km(withValue(job, path, Math.min(most, value * factor)), packIndex, trace);
     const atLow_km = at_km(1 - plusMinus_frac);
     const atHigh_km = at_km(1 + plusMinus_frac);
     const effect_km = Math.max(Math.abs(atLow_km - asReckoned_km), Math.abs(atHigh_km - asReckoned_km));
@@ -60,14 +58,12 @@ function valueAt(job: Job, path: string): unknown {
   }, job);
 }
 
-/** The job with one number changed, or nothing where its schema does not allow that. */
-function withValue(job: Job, path: string, value: number): Job | undefined {
-  const copy: unknown = structuredClone(job);
+/** The job with one number changed, at a path that holds one. */
+function withValue(job: Job, path: string, value: number): Job {
+  const copy = structuredClone(job);
   const keys = path.split(".");
-  const last = keys.pop();
+  const last = keys.pop() ?? "";
   const parent = keys.reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], copy);
-  if (last === undefined) return undefined;
   (parent as Record<string, unknown>)[last] = value;
-  const read = Job.safeParse(copy);
-  return read.success ? read.data : undefined;
+  return copy;
 }
