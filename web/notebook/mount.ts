@@ -81,7 +81,14 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
       complain.value = words;
     },
   );
-  takeDroppedFiles((file) => attempt(() => notebook.jobs.importFile(file)));
+  takeDroppedFiles((files) => {
+    const [file] = files;
+    // A file that can only be a log goes to the road, wherever on the page it is let go.
+    if (files.every(({ name }) => /\.(gpx|nmea)$/i.test(name))) {
+      page.querySelector("#theRoad")?.scrollIntoView();
+      attempt(() => paper.view.bench.log.bring(files));
+    } else if (file) attempt(() => notebook.jobs.importFile(file));
+  });
 
   const isAsking = signal(false);
   effect(() => {
@@ -269,14 +276,14 @@ function followReading(page: HTMLElement, tell: (name: string) => void): void {
   look();
 }
 
-/** Opens a job file that is dropped anywhere on the page, instead of leaving the page for it. */
-function takeDroppedFiles(open: (file: File) => void): void {
+/** Takes files that are dropped anywhere on the page, instead of leaving the page for them. */
+function takeDroppedFiles(open: (files: readonly File[]) => void): void {
   addEventListener("dragover", (event) => event.preventDefault());
   addEventListener("drop", (event) => {
-    const file = event.dataTransfer?.files[0];
-    if (!file) return;
+    const files = Array.from(event.dataTransfer?.files ?? []);
+    if (files.length === 0) return;
     event.preventDefault();
-    open(file);
+    open(files);
   });
 }
 
