@@ -50,7 +50,14 @@ function roadAcross_m(
   const into = headingNear(line, smoothed, start, -1);
   const outOf = headingNear(line, smoothed, end, 1);
   const corner_m = into && outOf && cornerAcross_m(dEast_m, dNorth_m, into, outOf);
-  const winding = winding_ratio(line, smoothed, speed_mps, line.time_s[end] - line.time_s[start], Math.max(1, chord_m));
+  const winding = winding_ratio(
+    line,
+    smoothed,
+    speed_mps,
+    start,
+    line.time_s[end] - line.time_s[start],
+    Math.max(1, chord_m),
+  );
   // A sharp corner is its two legs, a sweeping bend is nearer to the line: half-way between, neither is far off.
   return corner_m === undefined ? chord_m * winding : 0.5 * (corner_m + chord_m * winding);
 }
