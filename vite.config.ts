@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { defineConfig } from "vite";
 
 // The notebook. How much script it may load is held by tests/browser/pageWeight.test.ts, so the bundler need not warn.
@@ -6,6 +7,7 @@ export default defineConfig({
   root: "web",
   base: "./",
   build: { outDir: "../dist/web", emptyOutDir: true, target: "es2022", chunkSizeWarningLimit: 1500 },
+  resolve: { alias: { stream: fileURLToPath(new URL("web/worker/noStream.ts", import.meta.url)) } },
   worker: { format: "es" },
   server: { host: "127.0.0.1" },
 });

@@ -1,5 +1,8 @@
 /** The only door of sim/ for web/. */
 
+import { characteristics } from "./trace/characteristics.ts";
+import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
+
 export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { type EngineCurve, engineCurve } from "./plan/engineCurve.ts";
@@ -52,13 +55,12 @@ export async function openRoutes() {
     import("./route/layHillsUnder.ts"),
     import("./route/standardCycleLike.ts"),
     import("./route/steps.ts"),
-    import("./trace/standardCycles.ts"),
-    import("./trace/characteristics.ts"),
   ]);
-  const [read, clean, join, split, days, places, trace, shape, typed, repeat, hills, like, steps, cycles, kind] = rooms;
+  const [read, clean, join, split, days, places, trace, shape, typed, repeat, hills, like, steps] = rooms;
   return {
     ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...trace, ...shape },
-    ...{ ...typed, ...repeat, ...hills, ...like, ...steps, ...cycles, ...kind },
+    ...{ ...typed, ...repeat, ...hills, ...like, ...steps },
+    ...{ standardCycles, cycleTrace, characteristics },
   };
 }
 

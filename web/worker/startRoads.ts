@@ -1,11 +1,12 @@
 import { proxy, type Remote, wrap } from "comlink";
 import type { RoadsApi } from "./roadsApi.ts";
+import { roadsWorker } from "./workersBeside.ts";
 
 /** The room for logs, in a worker of its own that starts with the first question. */
 export function startRoads(): RoadsApi {
   let worker: Remote<RoadsApi> | undefined;
   const room = () => {
-    worker ??= wrap<RoadsApi>(new Worker(new URL("./roads.ts", import.meta.url), { type: "module", name: "roads" }));
+    worker ??= wrap<RoadsApi>(roadsWorker("roads"));
     return worker;
   };
   return {

@@ -1,14 +1,15 @@
-import { type Remote, wrap } from "comlink";
+import { wrap } from "comlink";
 import type { SimulationApi } from "./api.ts";
 import { oneAtATime } from "./oneAtATime.ts";
+import { simulationWorker } from "./workersBeside.ts";
 
 /**
  * Starts the simulation in two workers: one for what follows every key, one for studies of many drives, so that the
  * first never waits for the second. One question is with each at a time; of those that wait, the newest of a kind counts.
  */
 export function startSimulation(): SimulationApi {
-  const drives = start("drives");
-  const studies = start("studies");
+  const drives = wrap<SimulationApi>(simulationWorker("drives"));
+  const studies = wrap<SimulationApi>(simulationWorker("studies"));
   const ask = oneAtATime();
   const study = oneAtATime();
   return {
@@ -19,8 +20,4 @@ export function startSimulation(): SimulationApi {
     motorSurface: (job, packIndex) => ask("motorSurface", () => drives.motorSurface(job, packIndex)),
     unknowns: (job, packIndex, trace) => study("unknowns", () => studies.unknowns(job, packIndex, trace)),
   };
-}
-
-function start(name: string): Remote<SimulationApi> {
-  return wrap<SimulationApi>(new Worker(new URL("./simulation.ts", import.meta.url), { type: "module", name }));
 }
