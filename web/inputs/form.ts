@@ -29,7 +29,7 @@ export interface Paper {
 }
 
 /** What the person looks at; no part of the job. */
-export interface PageView {
+interface PageView {
   readonly units: Signal<UnitHabit>;
   readonly roadId: Signal<string>;
   readonly along: Signal<Along>;

@@ -1,6 +1,6 @@
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
-import type { Brought, DayRow, Drive, Piece } from "../worker/roadsApi.ts";
+import type { Brought, DayRow, Drive, Piece, TripRow } from "../worker/roadsApi.ts";
 import { dayWords } from "./logWords.ts";
 
 /** A part of a log that can be looked at and made into a road. */
@@ -12,7 +12,10 @@ export interface PieceChoice {
 }
 
 /** The whole, every day with a drive where there are several, and every trip where there are several. */
-export function pieceChoices({ days, trips }: Drive, units: UnitHabit): readonly PieceChoice[] {
+export function pieceChoices(
+  { days, trips }: Pick<Drive, "days"> & { readonly trips: readonly Pick<TripRow, "date" | "clock" | "distance_m">[] },
+  units: UnitHabit,
+): readonly PieceChoice[] {
   const far = (distance_m: number) => writeQuantity("distance", distance_m / M_PER_KM, units);
   const driven = days.filter((day) => day.trips > 0);
   const whole_m = trips.reduce((sum, trip) => sum + trip.distance_m, 0);

@@ -1,0 +1,40 @@
+import { expect, it } from "vitest";
+import { freeRoadId, isFromLog, withoutRoad, withRoad } from "../../../web/inputs/takeRoad.ts";
+import { checkJob } from "../../../web/notebook/checkJob.ts";
+import type { MadeRoad } from "../../../web/worker/roadsApi.ts";
+import { demoJob } from "../../support/demoJob.ts";
+
+const made: MadeRoad = {
+  road: { kind: "trace", title: "Client's own road", time_s: [0, 10, 20], speed_kmh: [0, 36, 0] },
+  distance_m: 100,
+  duration_s: 20,
+};
+
+it("puts a measured road at the end of a job, as one that a log brought, and takes it out again", () => {
+  const job = demoJob();
+  const sheet = { job, drafts: {} };
+  const id = freeRoadId(job, "log");
+  const longer = withRoad(sheet, made, id, { from: "measured", note: "good" });
+  expect(checkJob(longer.job, job).ok).toBe(true);
+  expect(longer.job.roads.at(-1)).toEqual({ ...made.road, id });
+  expect(isFromLog(longer.job, id)).toBe(true);
+  expect(job.roads.some((road) => isFromLog(job, road.id))).toBe(false);
+  expect(withoutRoad(longer, id)).toEqual(sheet);
+});
+
+it("keeps the origins of other roads with them when one goes", () => {
+  const sheet = { job: demoJob(), drafts: {} };
+  const two = withRoad(withRoad(sheet, made, "log-1", { from: "measured" }), made, "typed-1", { from: "guessed" });
+  const one = withoutRoad(two, "log-1");
+  const index = one.job.roads.findIndex(({ id }) => id === "typed-1");
+  expect(one.job.origins[`roads.${index}`]).toEqual({ from: "guessed" });
+  expect(isFromLog(one.job, "typed-1")).toBe(false);
+  expect(one.job.origins[`roads.${index + 1}`]).toBeUndefined();
+});
+
+it("never gives an id twice", () => {
+  const sheet = { job: demoJob(), drafts: {} };
+  const first = withRoad(sheet, made, freeRoadId(sheet.job, "log"), { from: "measured" });
+  expect(freeRoadId(first.job, "log")).toBe("log-2");
+  expect(freeRoadId(first.job, "typed")).toBe("typed-1");
+});
