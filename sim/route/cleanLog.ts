@@ -23,6 +23,7 @@ import { RepairList } from "./repairList.ts";
 import { type RowColumns, rowColumns } from "./rowColumns.ts";
 import { fitSpeedNoise } from "./smoothSpeed.ts";
 import { speedScale } from "./speedScale.ts";
+import { speedsAgree } from "./speedsAgree.ts";
 import { runSteps, type Steps } from "./steps.ts";
 
 /** A log that moves less than this in all is standing, whatever its wander. */
@@ -72,6 +73,11 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   yield 0.12;
   const jumps = findJumps(rows, repairs, utcOffset_s);
   yield 0.2;
+  if (!speedsAgree(rows) && repairs.does("speedScale")) {
+    rows.speed_mps.fill(Number.NaN);
+    const [from_s, to_s] = [rows.time_s[0], rows.time_s[rows.count - 1]];
+    repairs.add("speedScale", 1, from_s, to_s, "recorded speeds have nothing to do with the positions; left out");
+  }
   const found = findGaps(rows, repairs, utcOffset_s);
   checkLength(log, rows, found);
   const noise = fitPositionNoise(rows, found.stretches, found.interval_s);

@@ -169,6 +169,13 @@ describe("cleaning", () => {
     expect(length_m(log) / (899 * 15)).toBeCloseTo(1, 2);
   });
 
+  it("leaves recorded speeds out that stand at zero while the car drives", () => {
+    const log = cleanLog(madeLog(steadyRows(START_s, 600, 15).map((row) => ({ ...row, speed_mps: 0 }))));
+    expect(log.quality.speedSource).toBe("positions");
+    expect(repair(log, "speedScale")?.detail).toMatch(/nothing to do with the positions/);
+    expect(length_m(log) / (599 * 15)).toBeCloseTo(1, 2);
+  });
+
   it("never goes below zero nor beyond what a car can do", () => {
     const rows = steadyRows(START_s, 200, 15).map((row, i) => ({ ...row, speed_mps: i % 20 === 7 ? 45 : 15 }));
     const { series } = cleanLog(madeLog(rows));
