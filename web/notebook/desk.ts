@@ -6,7 +6,7 @@ import { checkJob } from "./checkJob.ts";
 import { problemAt } from "./problemAt.ts";
 
 /** A text that stands in a field and is not in the job: unreadable, out of range, or at odds with another field. */
-export interface Draft {
+interface Draft {
   readonly typed: string;
   readonly problem: string;
   /** The value read from the text, where it could be read; it is tried again when another field changes. */
@@ -58,7 +58,7 @@ export interface Desk {
   open(sheet: Sheet): void;
 }
 
-export interface About {
+interface About {
   /** The field's own words, for the undo. */
   readonly what: string;
   readonly from?: Origin["from"];

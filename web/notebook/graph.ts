@@ -14,18 +14,18 @@ interface Named {
 }
 
 /** A value that somebody else sets. */
-export interface Source extends Named {
+interface Source extends Named {
   readonly from: ReadonlySignal<unknown>;
 }
 
 /** A value worked out at once from others. */
-export interface Worked extends Named {
+interface Worked extends Named {
   readonly inputs: readonly string[];
   readonly compute: (values: never) => unknown;
 }
 
 /** A value asked for elsewhere, which answers later. */
-export interface Asked extends Named {
+interface Asked extends Named {
   readonly inputs: readonly string[];
   readonly ask: (values: never) => Promise<unknown>;
 }

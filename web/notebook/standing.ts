@@ -20,6 +20,6 @@ export function standingOf(section: AnySection, reading: Reading<unknown>, draft
 }
 
 /** Whether a section shows the field of a path. */
-export function owns(section: AnySection, path: string): boolean {
+function owns(section: AnySection, path: string): boolean {
   return (section.fields ?? []).some((beginning) => path === beginning || path.startsWith(`${beginning}.`));
 }

@@ -1,0 +1,42 @@
+import { describe, expect, it } from "vitest";
+import type { AnySection } from "../../../web/notebook/section.ts";
+import { standingOf } from "../../../web/notebook/standing.ts";
+
+const section: AnySection = {
+  name: "theCar",
+  title: "The car",
+  question: "What does it weigh?",
+  fields: ["vehicle.load_kg", "accessories"],
+  inputs: ["job"],
+  compute: () => 0,
+  plot: () => [],
+  sentence: () => "It weighs something.",
+  attention: (result: number) => (result > 1000 ? ["Too heavy."] : []),
+};
+const ready = (value: number) => ({ state: "ready" as const, value, isLate: false });
+const draft = { typed: "heavy", problem: "found no number" };
+
+describe("how a section stands", () => {
+  it("is in order where nothing is amiss", () => {
+    expect(standingOf(section, ready(900), {})).toEqual({ words: "in order", needsAttention: false });
+  });
+
+  it("counts the findings to look at", () => {
+    expect(standingOf(section, ready(1200), {})).toEqual({ words: "1 to look at", needsAttention: true });
+  });
+
+  it("puts fields to mend first, its own only, those below a path too", () => {
+    const drafts = { "accessories.items.0.power_W": draft, "vehicle.load_kg": draft, "motor.name": draft };
+    expect(standingOf(section, ready(1200), drafts)).toEqual({ words: "2 to mend", needsAttention: true });
+  });
+
+  it("does not take a path that only begins alike for its own", () => {
+    expect(standingOf(section, ready(900), { "vehicle.load_kgs": draft }).words).toBe("in order");
+  });
+
+  it("says that it cannot be worked, and that it is being worked", () => {
+    const failed = { state: "failed" as const, message: "no road", where: "road", error: undefined };
+    expect(standingOf(section, failed, {})).toEqual({ words: "cannot be worked", needsAttention: true });
+    expect(standingOf(section, { state: "waiting" }, {})).toEqual({ words: "being worked", needsAttention: false });
+  });
+});
