@@ -64,6 +64,8 @@ function holdsEverywhere(look: Parameters<typeof everyRow>[2], numRuns = 150): v
   expect(rows).toBeGreaterThan(10 * numRuns);
 }
 
+const clamped = (part: number) => Math.min(1, Math.max(0, part));
+
 const fadeAt = ({ controller }: Model, mean_mps: number) =>
   Math.min(
     1,
@@ -97,13 +99,21 @@ it("never goes faster than asked, never backwards, never past the motor's top sp
 });
 
 it("never asks more of the pack than its peak current, its lowest and its highest voltage", () => {
-  holdsEverywhere(({ i }, { battery_A, battery_V }, { pack }) => [
-    ["current drawn", battery_A[i], pack.discharge.peak_A * (1 + 1e-6)],
-    ["current put back", -battery_A[i], pack.charge.peak_A * (1 + 1e-6)],
-    // 1e-6 A: below what a difference of states of charge can tell from none.
-    ["lowest voltage, delivering", battery_A[i] > 1e-6 ? -battery_V[i] : -pack.min_V, -pack.min_V],
-    ["highest voltage, charging", battery_A[i] < -1e-6 ? battery_V[i] : pack.max_V, pack.max_V],
-  ]);
+  let hot = 0;
+  holdsEverywhere(({ i }, { battery_A, battery_V, pack_K }, { pack }) => {
+    const { derateFrom_K, derateTo_K } = pack.heat;
+    const cool_frac =
+      derateTo_K < Number.POSITIVE_INFINITY ? clamped((derateTo_K - pack_K[i - 1]) / (derateTo_K - derateFrom_K)) : 1;
+    if (cool_frac < 1) hot++;
+    return [
+      ["current drawn", battery_A[i], cool_frac * pack.discharge.peak_A * (1 + 1e-6) + 1e-6],
+      ["current put back", -battery_A[i], cool_frac * pack.charge.peak_A * (1 + 1e-6) + 1e-6],
+      // 1e-6 A: below what a difference of states of charge can tell from none.
+      ["lowest voltage, delivering", battery_A[i] > 1e-6 ? -battery_V[i] : -pack.min_V, -pack.min_V],
+      ["highest voltage, charging", battery_A[i] < -1e-6 ? battery_V[i] : pack.max_V, pack.max_V],
+    ];
+  });
+  expect(hot).toBeGreaterThan(100);
 });
 
 it("never spends more of a peak current than its seconds allow", () => {
@@ -184,8 +194,8 @@ it("never asks more of the old driveline than it stands, at the gearbox input, e
     const isDriving = channels.motorTorque_Nm[i] > 0;
     return [
       ["driving", isDriving ? input_Nm : 0, gear.drive_Nm],
-      // What a slowing rotor and the drag of the box put there by themselves is nobody's to limit.
-      ["overrun", channels.motorTorque_Nm[i] < 0 ? -input_Nm : 0, gear.overrun_Nm + model.noLoadDrag_Nm],
+      // The gears pass the box's drag on top of what comes from the motor.
+      ["overrun", channels.motorTorque_Nm[i] < 0 ? -input_Nm + model.noLoadDrag_Nm : 0, gear.overrun_Nm],
     ];
   });
 });

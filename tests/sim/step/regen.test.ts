@@ -85,6 +85,22 @@ it("fades every limit linearly between two speeds, and there is none at and belo
   expect(braked({ torque_Nm: 40, fadeNone_kmh: 36, fadeFull_kmh: 46 }).motor_Nm).toBeCloseTo(0, 12);
 });
 
+it("fades the motor's own envelope as well", () => {
+  // 8 kW at 200 rad/s are 40 Nm; half way in the fade 20.
+  const envelope = { kind: "peak" as const, torque_Nm: 300, power_kW: 8 };
+  expect(braked({}, { motor: { envelope } }).motor_Nm).toBeCloseTo(-40, 7);
+  expect(braked({ fadeNone_kmh: 26, fadeFull_kmh: 46 }, { motor: { envelope } }).motor_Nm).toBeCloseTo(-20, 7);
+});
+
+it("counts the box's drag and the slowing rotor into what the old gearbox passes on the overrun", () => {
+  const found = braked(
+    {},
+    { driveline: { noLoadDrag_Nm: 2, limits: { gearboxInput_Nm: 40 } }, motor: { rotorInertia_kgm2: 0.2 } },
+  );
+  // The rotor slows by 20 rad/s²: it pushes with 4 Nm. The gears pass motor less drag plus rotor.
+  expect(found.motor_Nm - 2 + 4).toBeCloseTo(-40, 9);
+});
+
 it("puts nothing into a pack at its ceiling, but may feed the accessories", () => {
   const full = braked({}, { accessories: { standing_W: 1000 }, pack: { ceiling_frac: 0.9 } }, 0.9);
   expect(full.controller_W).toBeCloseTo(-1000, 5);

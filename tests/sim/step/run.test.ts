@@ -120,6 +120,45 @@ describe("heat", () => {
   });
 });
 
+describe("a pack's heat", () => {
+  const resistance = { soc_frac: [0, 1], module_mohm: [100, 100] };
+  const heat = { capacity_kJpK: 2, cooling_WpK: 0, derateFrom_degC: 40, derateTo_degC: 60 };
+
+  it("is that of its cells; what the leads lose warms the air", () => {
+    const job = bareJob({ vehicle: resisting, module: { resistance, heat }, pack: { leads_mohm: 50 } });
+    const { channels, totals } = driven(job, steadyTrace(10, 100, 1));
+    let cells_J = 0;
+    for (let i = 1; i < channels.length; i++) cells_J += channels.battery_A[i] ** 2 * 0.1;
+    expect(channels.pack_K[100] - 293.15).toBeCloseTo(cells_J / 2000, 9);
+    expect(totals.ledger.packHeat_J).toBeCloseTo(1.5 * cells_J, 6);
+  });
+
+  it("takes current away linearly between its two temperatures, either way, and says so", () => {
+    // 50 degC, half way: 50 of 100 A, 10 of 20.
+    const job = bareJob({
+      module: {
+        heat: { ...heat, capacity_kJpK: 2000 },
+        discharge: { continuous_A: 100, peak_A: 100, peak_s: 0 },
+        charge: { continuous_A: 20, peak_A: 20, peak_s: 0 },
+      },
+      controller: { regen: { isOn: true, fadeNone_kmh: 0, fadeFull_kmh: 0 } },
+      environment: { pack_degC: 50 },
+    });
+    const { channels } = driven(
+      job,
+      traceOf([
+        [0, 72],
+        [1, 90],
+        [2, 36],
+      ]),
+      0.5,
+    );
+    expect(channels.battery_A[1]).toBeCloseTo(50, 6);
+    expect(LIMITS[channels.limit[1]]).toBe("heat");
+    expect(channels.battery_A[2]).toBeCloseTo(-10, 4);
+  });
+});
+
 describe("a peak current", () => {
   it("lasts its seconds and then falls to what may flow for ever", () => {
     const { channels } = driven(

@@ -72,6 +72,10 @@ describe("a car that its limits hold back", () => {
       steadyTrace(20, 60, 1),
     );
     for (let i = 30; i < 60; i++) expect(channels.speed_mps[i + 1]).toBeCloseTo(channels.speed_mps[i], 6);
+    expect(channels.speed_mps[60]).toBeLessThan((Math.PI * 100) / 20);
+    // Thrust left over in the band is what the road asks: 3000 N times the share of the band below the top.
+    const below = ((Math.PI * 100) / 20 - channels.speed_mps[60]) / ((Math.PI * 200) / 30 / 20);
+    expect(3000 * below).toBeCloseTo(channels.wheelForce_N[60], 3);
   });
 });
 
