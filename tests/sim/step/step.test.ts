@@ -63,20 +63,23 @@ describe("a car that its limits hold back", () => {
     expect(LIMITS[channels.limit[5]]).toBe("motor");
   });
 
-  it("settles in the roll-back band at its top speed instead of swinging around it", () => {
-    const resisting = {
-      roadLoad: { kind: "coastDown" as const, f0_N: 300, f1_Npkmh: 0, f2_Npkmh2: 0.03, mass_kg: 1400 },
-    };
-    const { channels } = driven(
-      bareJob({ vehicle: resisting, motor: { ...thrust(3000), maxSpeed_rpm: 3000, rollBack_rpm: 200 } }),
-      steadyTrace(20, 60, 1),
-    );
-    for (let i = 30; i < 60; i++) expect(channels.speed_mps[i + 1]).toBeCloseTo(channels.speed_mps[i], 6);
-    expect(channels.speed_mps[60]).toBeLessThan((Math.PI * 100) / 20);
-    // Thrust left over in the band is what the road asks: 3000 N times the share of the band below the top.
-    const below = ((Math.PI * 100) / 20 - channels.speed_mps[60]) / ((Math.PI * 200) / 30 / 20);
-    expect(3000 * below).toBeCloseTo(channels.wheelForce_N[60], 3);
-  });
+  it.each([1, 200])(
+    "settles in a roll-back band of %i rpm at its top speed instead of swinging around it",
+    (rollBack_rpm) => {
+      const resisting = {
+        roadLoad: { kind: "coastDown" as const, f0_N: 300, f1_Npkmh: 0, f2_Npkmh2: 0.03, mass_kg: 1400 },
+      };
+      const { channels } = driven(
+        bareJob({ vehicle: resisting, motor: { ...thrust(3000), maxSpeed_rpm: 3000, rollBack_rpm } }),
+        steadyTrace(20, 60, 1),
+      );
+      for (let i = 30; i < 60; i++) expect(channels.speed_mps[i + 1]).toBeCloseTo(channels.speed_mps[i], 6);
+      expect(channels.speed_mps[60]).toBeLessThan((Math.PI * 100) / 20);
+      // Thrust left over in the band is what the road asks: 3000 N times the share of the band below the top.
+      const below = ((Math.PI * 100) / 20 - channels.speed_mps[60]) / ((Math.PI * rollBack_rpm) / 30 / 20);
+      expect(3000 * below).toBeCloseTo(channels.wheelForce_N[60], 3);
+    },
+  );
 });
 
 describe("a tie of limits goes to the first of", () => {
