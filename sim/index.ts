@@ -6,6 +6,7 @@ import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { type EngineCurve, engineCurve } from "./plan/engineCurve.ts";
+export { enoughFor } from "./plan/enough.ts";
 export { type Explanation, explanations } from "./plan/explanations.ts";
 export { HIGH_VOLTAGE_V } from "./plan/findings.ts";
 export { type Datasheet, type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";

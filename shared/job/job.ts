@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { across } from "./across.ts";
 import { Module, Pack } from "./battery.ts";
+import { OwnChart } from "./chart.ts";
 import { Controller } from "./controller.ts";
 import { Driveline } from "./driveline.ts";
 import { Engine } from "./engine.ts";
@@ -100,6 +101,10 @@ export const Job = z
       .prefault({}),
     roads: z.array(Road).min(1).max(60),
     notes: z.array(Note).max(200).default([]),
+    /** Charts of the workshop's own. */
+    charts: z.array(OwnChart).max(40).default([]),
+    /** The units the page speaks; what was typed keeps the way it was typed. */
+    units: z.enum(["metric", "british", "american"]).default("metric"),
     hiddenSections: z.array(line).max(100).default([]),
     /** By path, such as `vehicle.load_kg`. */
     origins: z.record(z.string().max(200), Origin).default({}),

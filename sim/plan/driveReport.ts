@@ -108,6 +108,10 @@ export interface Enough {
 /** One row of the steady-speed table of one pack. */
 export interface SteadyRow {
   readonly speed_kmh: number;
+  /** What road and air ask at this speed, held or not. */
+  readonly rolling_N: number;
+  readonly aero_N: number;
+  readonly drag_N: number;
   readonly isHeld: boolean;
   readonly battery_Whpkm: number;
   readonly range_km: number;

@@ -4,6 +4,7 @@ import { createChannels, LIMITS } from "../step/channels.ts";
 import { prepare } from "../step/prepare.ts";
 import { run } from "../step/run.ts";
 import type { Trace } from "../trace/trace.ts";
+import { drag_N, rolling_N } from "../vehicle/roadLoad.ts";
 import type { SteadyRow } from "./driveReport.ts";
 import { rangeOn } from "./range.ts";
 
@@ -26,8 +27,12 @@ export function steadyTable(job: Job, packIndex: number, speeds_kmh: readonly nu
     const shaft_W = channels.motorTorque_Nm[last] * channels.motorSpeed_radps[last];
     const battery_W = channels.battery_A[last] * channels.battery_V[last];
     const attained_kmh = channels.speed_mps[last] / MPS_PER_KMH;
+    const speed_mps = speed_kmh * MPS_PER_KMH;
     return {
       speed_kmh,
+      rolling_N: rolling_N(model.road, speed_mps, 1),
+      aero_N: drag_N(model.road, speed_mps),
+      drag_N: model.road.wheelDrag_N,
       isHeld: attained_kmh > speed_kmh - HELD_kmh,
       battery_Whpkm: attained_kmh > 0 ? battery_W / J_PER_WH / (channels.speed_mps[last] / M_PER_KM) : 0,
       range_km: rangeOn(model, trace).distance_m / M_PER_KM,

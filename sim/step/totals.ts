@@ -81,8 +81,8 @@ export function createTotals(soc_frac: number, motor_K: number, pack_K: number):
 }
 
 /**
- * Makes sure the ledger closes: what left the cells is where the entries say, to 1e-9 of their absolute sum.
- * An error of ours otherwise, with the figures in it.
+ * Makes sure the ledger closes: what left the cells is where the entries say, to 1e-9 of their absolute sum
+ * (of a joule where less than that passed). An error of ours otherwise, with the figures in it.
  */
 export function checkLedger(ledger: Ledger): void {
   const { total_J, ...entries } = ledger;
@@ -92,7 +92,7 @@ export function checkLedger(ledger: Ledger): void {
     sum_J += entry_J;
     throughput_J += Math.abs(entry_J);
   }
-  if (!(Math.abs(sum_J - total_J) <= 1e-9 * throughput_J)) {
+  if (!(Math.abs(sum_J - total_J) <= 1e-9 * Math.max(throughput_J, 1))) {
     throw new Error(`the ledger does not close: ${JSON.stringify(ledger)}, off by ${sum_J - total_J} J`);
   }
 }

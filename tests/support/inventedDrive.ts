@@ -130,6 +130,9 @@ export function inventedSteady(usable_kWh: number, weight_ratio: number): Steady
     const battery_Whpkm = (45 + 260 / speed_kmh + 0.0105 * speed_kmh ** 2) * weight_ratio;
     return {
       speed_kmh,
+      rolling_N: 150,
+      aero_N: 0.036 * speed_kmh ** 2,
+      drag_N: 14,
       isHeld: speed_kmh < 95,
       battery_Whpkm,
       range_km: (usable_kWh * 1000) / battery_Whpkm,

@@ -72,7 +72,7 @@ it("names the gear as the job does, and none at the start", async () => {
 
 it("ends with the row in which the pack was empty", async () => {
   const { rows } = await channels({ "packs.0.floor_frac": 0.9 });
-  const own = rows.filter((row) => row["pack"] === "8 kWh, 5s2p");
+  const own = rows.filter((row) => row["pack"] === "8 kWh");
   expect(own.length).toBeLessThan(1370);
   expect(Number(own.at(-1)?.["soc_frac"])).toBeCloseTo(0.9, 9);
 });

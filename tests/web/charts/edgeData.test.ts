@@ -87,6 +87,9 @@ const log = (rows: number, speed_mps: number) => ({
 });
 const steady = (value: number) => ({
   speed_kmh: value,
+  rolling_N: 0,
+  aero_N: 0,
+  drag_N: 0,
   isHeld: false,
   battery_Whpkm: value,
   range_km: value,
