@@ -27,7 +27,7 @@ export function enoughFor(job: Job, candidates: readonly Candidate[]): Enough {
   const smallest = bySize.find(isEnough);
   const asks = `The usual day is ${n(day_km)} km. With a winter that takes ${n(100 * (winter_ratio - 1))} % more energy and an old pack that holds ${n(100 * aged_frac)} % of today's charge, it asks for ${n(needed_km)} km of range today.`;
   const sentences = smallest
-    ? [...yes(job, smallest, bySize, needed_km), asks, ...rest(smallest, bySize)]
+    ? [yes(smallest, needed_km), asks, ...longDay(job, smallest, bySize), ...rest(smallest, bySize)]
     : [no(candidates, packs, needed_km), asks];
   return { pack: smallest?.name, sentences, packs };
 }
@@ -54,20 +54,19 @@ function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdi
   };
 }
 
-function yes(job: Job, smallest: Candidate, bySize: readonly Candidate[], needed_km: number): string[] {
-  const { longestDay_km } = job;
+function yes(smallest: Candidate, needed_km: number): string {
   const range = `${smallest.rangeEnd === "time" ? "at least " : ""}${n(smallest.range_km)} km`;
-  const sentences = [
-    `${smallest.name} is enough: it goes ${range} on this road today, and the usual day, winter and age allowed for, asks for ${n(needed_km)} km.`,
+  return `${smallest.name} is enough: it goes ${range} on this road today, and the usual day, winter and age allowed for, asks for ${n(needed_km)} km.`;
+}
+
+/** Whether the longest day of the year goes on one charge, where it is known. */
+function longDay({ longestDay_km }: Job, smallest: Candidate, bySize: readonly Candidate[]): string[] {
+  if (longestDay_km === undefined) return [];
+  return [
+    smallest.range_km >= longestDay_km
+      ? `The longest day of the year, ${n(longestDay_km)} km, it does on one charge as long as it is new and the weather is like today's.`
+      : `The longest day of the year, ${n(longestDay_km)} km, it does not do on one charge: that day needs a charge on the way, another car, or ${longDayPack(bySize, longestDay_km)}.`,
   ];
-  if (longestDay_km !== undefined) {
-    sentences.push(
-      smallest.range_km >= longestDay_km
-        ? `The longest day of the year, ${n(longestDay_km)} km, it does on one charge as long as it is new and the weather is like today's.`
-        : `The longest day of the year, ${n(longestDay_km)} km, it does not do on one charge: that day needs a charge on the way, another car, or ${longDayPack(bySize, longestDay_km)}.`,
-    );
-  }
-  return sentences;
 }
 
 /** The smallest pack that does a day as new in weather like today's, in words. */
