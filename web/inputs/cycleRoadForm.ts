@@ -87,7 +87,7 @@ export function cycleRoadForm(form: Form): TemplateResult {
                 rows="3"
                 maxlength="5000"
                 .value=${live(heights)}
-                @change=${(event: Event) => put("cycle-heights", (event.target as HTMLTextAreaElement).value)}
+                @input=${(event: Event) => put("cycle-heights", (event.target as HTMLTextAreaElement).value)}
               ></textarea>
             </span>
           </div>`

@@ -132,7 +132,7 @@ function places(form: Form, drive: Drive): TemplateResult | typeof nothing {
               id="log-place-${i}"
               type="text"
               maxlength="40"
-              .value=${live(labels.value[i] ?? label)}
+              .value=${labels.value[i] ?? label}
               @change=${(event: Event) => {
                 labels.value = { ...labels.value, [i]: (event.target as HTMLInputElement).value };
               }}

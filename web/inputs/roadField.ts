@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { live } from "lit-html/directives/live.js";
 import type { QuantityKind } from "../../shared/quantity/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import type { Form } from "./form.ts";
@@ -39,7 +38,7 @@ export function roadQuantity(form: Form, spec: RoadFieldSpec): RoadQuantity {
         id=${id}
         type="text"
         autocomplete="off"
-        .value=${live(text)}
+        .value=${text}
         aria-describedby="${id}-says"
         aria-invalid=${problem === undefined ? "false" : "true"}
         @change=${(event: Event) => {

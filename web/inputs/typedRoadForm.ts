@@ -40,7 +40,7 @@ export function typedRoadForm(form: Form): TemplateResult {
           rows="3"
           maxlength="5000"
           .value=${live(text)}
-          @change=${(event: Event) => {
+          @input=${(event: Event) => {
             texts.value = { ...texts.value, [ID]: (event.target as HTMLTextAreaElement).value };
           }}
         ></textarea>
