@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Job } from "../../shared/job/job.ts";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { makeLog, makeTruth, type Spoiling, withParking } from "../support/logMaker.ts";
 import { writeCsv, writeGpx } from "../support/logWriter.ts";
@@ -97,6 +98,7 @@ describe("the client's own road", () => {
     await page.waitForFunction(() => document.querySelectorAll("#theRoad figure").length === 2);
     expect(await page.locator("#theRoad figure svg").last().getAttribute("aria-label")).toMatch(/^Track of/);
 
+    await page.locator(".jobs > summary").click();
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save this job as a file" }).click(),
@@ -104,10 +106,12 @@ describe("the client's own road", () => {
     const path = await download.path();
     const text = readFileSync(path, "utf8");
     expect(text).toContain("Client's own road");
-    expect(text).not.toMatch(/"lat|"lon|latitude|longitude|monday|2024-05-03/);
+    expect(text).not.toMatch(/latitude|longitude|"(lat|lon)_deg|monday|2024-05-03/);
+    const road = (JSON.parse(text) as Job).roads.find(({ id }) => id === "log-1");
+    expect(JSON.stringify(road)).not.toMatch(/\d\.\d{4}/); // no number fine enough to be a place
     const some = rows.filter((_, i) => i % 50 === 0);
     for (const { lat_deg, lon_deg } of some) {
-      for (const degrees of [lat_deg, lon_deg]) expect(text).not.toContain(degrees.toFixed(3));
+      for (const degrees of [lat_deg, lon_deg]) expect(text).not.toContain(degrees.toFixed(5));
     }
 
     const other = await openNotebook(browser);

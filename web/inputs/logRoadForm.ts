@@ -6,7 +6,7 @@ import type { Drive } from "../worker/roadsApi.ts";
 import { attempt, refusal } from "./attempt.ts";
 import type { Form } from "./form.ts";
 import { longestDay, medianDay, pieceChoices } from "./logPieces.ts";
-import { durationWords } from "./logWords.ts";
+import { durationWords, repairWords } from "./logWords.ts";
 import { freeRoadId, withRoad } from "./takeRoad.ts";
 import { viewChoice } from "./viewChoice.ts";
 
@@ -77,9 +77,10 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
 
 /** What was done to the log, in counts: neither names, days nor clocks go into the job file. */
 function originNote({ quality, repairs }: Drive): string {
-  const kinds = repairs.map(({ kind }) => kind);
+  const kinds = repairs.map(({ kind }) => repairWords[kind].toLowerCase());
   const bridged = (100 * quality.bridged_frac).toPrecision(2);
-  return `recorded by a logger, quality ${quality.verdict}, ${bridged} % bridged; mended: ${kinds.join(", ") || "nothing"}`;
+  const note = `recorded by a logger, quality ${quality.verdict}, ${bridged} % bridged; ${kinds.join(", ") || "nothing mended"}`;
+  return note.slice(0, 500);
 }
 
 function splitting(form: Form, drive: Drive): TemplateResult {

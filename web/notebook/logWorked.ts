@@ -76,7 +76,7 @@ function mapFigure(
   caption: string,
   drawing: Drawing,
 ): Figure {
-  const cut = cutsEnds ? cutTrackEnds(whole, CUT_m) : whole;
+  const cut = cutTrackEnds(whole, cutsEnds ? CUT_m : 0);
   const isGone = cut.time_s.length === 0;
   const tooShort = "Every trip is shorter than the 600 m that maps leave out, so there is no track to show.";
   return {

@@ -44,6 +44,16 @@ describe("a track for a map", () => {
     expect(mixed.time_s).toHaveLength(41);
   });
 
+  it("leaves out samples without a position", () => {
+    const track = north(101);
+    track.lat_deg.fill(Number.NaN, 40, 60);
+    const cut = cutTrackEnds(track, 0);
+    expect(cut.time_s).toHaveLength(81);
+    expect(cut.lat_deg.every(Number.isFinite)).toBe(true);
+    track.lat_deg.fill(Number.NaN);
+    expect(cutTrackEnds(track, 300).time_s).toHaveLength(0);
+  });
+
   it("has no line from one part to the next", () => {
     // The dark rim under the colours is one stroke a part.
     const strokes = (track: Track) =>
