@@ -113,7 +113,7 @@ function tripTable({ trips }: Drive, units: UnitHabit): Table {
     ],
     rows: trips.map((trip, i) => [
       String(i + 1),
-      `${dayWords(trip.date)} ${trip.clock}`,
+      `${shortDay(trip.date)}\u00a0${trip.clock}`,
       writeQuantity("distance", trip.distance_m / M_PER_KM, units),
       durationWords(trip.duration_s),
       writeQuantity("speed", trip.mean_mps / MPS_PER_KMH, units),
@@ -137,7 +137,7 @@ function dayTable({ days, places }: Drive, labels: LogOnBench["labels"], units: 
       { title: "Longest time parked", isText: true },
     ],
     rows: days.map(({ date, trips, distance_m, driving_s, climb_m, parked }) => [
-      dayWords(date),
+      shortDay(date),
       String(trips),
       writeQuantity("distance", distance_m / M_PER_KM, units),
       durationWords(driving_s),
@@ -151,4 +151,11 @@ function dayTable({ days, places }: Drive, labels: LogOnBench["labels"], units: 
 
 function placeWords(place: number | undefined, places: Drive["places"], labels: LogOnBench["labels"]): string {
   return place === undefined ? "" : `, ${labels[place] ?? places[place]?.label ?? "unknown"}`;
+}
+
+/** A day that stays on one line of a narrow table; the log's year is known. */
+function shortDay(date: string): string {
+  return dayWords(date)
+    .replace(/ \d{4}$/, "")
+    .replaceAll(" ", "\u00a0");
 }
