@@ -99,6 +99,10 @@ describe("the client's own road", () => {
     expect(await page.locator("#theRoad figure svg").last().getAttribute("aria-label")).toMatch(/^Track of/);
 
     await page.locator(".jobs > summary").click();
+    await page.emulateMedia({ media: "print" });
+    expect(await page.locator("#theRoad figure").last().isVisible()).toBe(false); // the map stays off paper
+    await page.emulateMedia({ media: "screen" });
+
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save this job as a file" }).click(),
