@@ -46,7 +46,6 @@ async function start(page: HTMLElement): Promise<void> {
     typedHere.clear();
     clearBench(view.bench);
     view.packIndex.value = undefined;
-    view.charts.value = [];
   });
   effect(() => {
     const { roads } = desk.job.value;

@@ -1,3 +1,4 @@
+import type { ChannelName } from "../../shared/job/chart.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
 import type { Channels } from "../../sim/index.ts";
 import { type FigureUnit, type FigureUnits, inUnit } from "./figureUnits.ts";
@@ -48,9 +49,9 @@ const definitions = {
   soc: ["State of charge", () => as("%", "percent", 100), (c, i) => c.soc_frac[i] as number],
   motorTemperature: ["Motor temperature", (units) => units.temperature, (c, i) => c.motor_K[i] as number],
   packTemperature: ["Pack temperature", (units) => units.temperature, (c, i) => c.pack_K[i] as number],
-} satisfies Record<string, Definition>;
+} satisfies Record<ChannelName, Definition>;
 
-export type ChannelKey = keyof typeof definitions;
+export type ChannelKey = ChannelName;
 
 /** Every channel that a chart can be made of, in the order of a list to choose from. */
 export const channelQuantities: readonly ChannelQuantity[] = (Object.keys(definitions) as ChannelKey[]).map((key) => {

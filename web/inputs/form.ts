@@ -1,12 +1,12 @@
-import { type Signal, signal } from "@preact/signals-core";
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
+import type { OwnChart } from "../../shared/job/chart.ts";
 import type { Job } from "../../shared/job/job.ts";
 import type { QuantityOptions } from "../../shared/quantity/reading.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { Desk } from "../notebook/desk.ts";
 import { isAtOrBelow } from "../notebook/groupEdits.ts";
-import type { OwnChart } from "../notebook/ownChart.ts";
 import { type Bench, createBench } from "./bench.ts";
 import { choiceField } from "./choiceField.ts";
 import { fieldAt } from "./fieldAt.ts";
@@ -28,14 +28,14 @@ export interface Paper {
   readonly idPrefix: string;
 }
 
-/** What the person looks at; no part of the job. */
+/** What the page shows and how: units and charts are the job's, the rest is only looked at. */
 interface PageView {
-  readonly units: Signal<UnitHabit>;
+  readonly units: ReadonlySignal<UnitHabit>;
   readonly roadId: Signal<string>;
   readonly along: Signal<Along>;
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: Signal<number | undefined>;
-  readonly charts: Signal<readonly OwnChart[]>;
+  readonly charts: ReadonlySignal<readonly OwnChart[]>;
   readonly bench: Bench;
 }
 
@@ -54,11 +54,11 @@ export interface Form {
 
 export function createPaper(desk: Desk): Paper {
   const view: PageView = {
-    units: signal<UnitHabit>("metric"),
+    units: computed(() => desk.job.value.units),
     roadId: signal(desk.job.peek().roads[0].id),
     along: signal<Along>("time"),
     packIndex: signal<number | undefined>(undefined),
-    charts: signal<readonly OwnChart[]>([]),
+    charts: computed(() => desk.job.value.charts),
     bench: createBench(),
   };
   return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };

@@ -1,19 +1,23 @@
 import { html, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
+import type { OwnChart } from "../../shared/job/chart.ts";
 import { type ChannelKey, channelQuantities } from "../charts/channelQuantities.ts";
-import { firstChart, type OwnChart } from "../notebook/ownChart.ts";
 import type { Form } from "./form.ts";
 import { viewChoice } from "./viewChoice.ts";
+
+/** What a new one begins with. */
+const firstChart: OwnChart = { x: "time", y: "batteryCurrent", packs: [], caption: "" };
 
 const channels = channelQuantities.map(({ key, name }) => ({ key, words: name }));
 
 /** The charts of one's own: what is drawn against what, for which packs, and the words below. */
 export function ownChartsForm(form: Form): TemplateResult {
-  const { charts } = form.view;
-  const all = charts.value;
-  const put = (index: number, change: Partial<OwnChart>) => {
-    charts.value = all.map((each, i) => (i === index ? { ...each, ...change } : each));
+  const all = form.job.charts;
+  const putAll = (charts: OwnChart[]) => {
+    form.desk.change("charts of your own", ({ job, drafts }) => ({ job: { ...job, charts }, drafts }));
   };
+  const put = (index: number, change: Partial<OwnChart>) =>
+    putAll(all.map((each, i) => (i === index ? { ...each, ...change } : each)));
   const isChannel = (key: string): key is ChannelKey => channels.some((each) => each.key === key);
   return html`${all.map(
     (chart, i) => html`<fieldset class="pack">
@@ -28,9 +32,7 @@ export function ownChartsForm(form: Form): TemplateResult {
             chart.colour ?? "",
             (key) => {
               const { colour: _colour, ...others } = chart;
-              charts.value = all.map((each, j) =>
-                j === i ? { ...others, ...(isChannel(key) && { colour: key }) } : each,
-              );
+              putAll(all.map((each, j) => (j === i ? { ...others, ...(isChannel(key) && { colour: key }) } : each)));
             },
           ),
           html`<div class="field is-words">
@@ -41,7 +43,12 @@ export function ownChartsForm(form: Form): TemplateResult {
                 type="text"
                 maxlength="200"
                 .value=${live(chart.caption)}
-                @input=${(event: Event) => put(i, { caption: (event.target as HTMLInputElement).value })}
+                @input=${(event: Event) =>
+                  form.desk.editPlain(
+                    `charts.${i}.caption`,
+                    (event.target as HTMLInputElement).value,
+                    "the words below a chart",
+                  )}
               />
             </span>
             <span class="as-printed">${chart.caption}</span>
@@ -70,9 +77,7 @@ export function ownChartsForm(form: Form): TemplateResult {
         <p class="buttons">
           <button
             type="button"
-            @click=${() => {
-              charts.value = all.toSpliced(i, 1);
-            }}
+            @click=${() => putAll(all.toSpliced(i, 1))}
           >
             Take out<span class="unseen"> chart ${i + 1}</span>
           </button>
@@ -82,9 +87,7 @@ export function ownChartsForm(form: Form): TemplateResult {
     <p class="buttons">
       <button
         type="button"
-        @click=${() => {
-          charts.value = [...all, firstChart];
-        }}
+        @click=${() => putAll([...all, firstChart])}
       >
         Make a chart
       </button>

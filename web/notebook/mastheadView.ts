@@ -40,7 +40,7 @@ export function mastheadView({ desk, paper, answer, say }: Masthead): TemplateRe
         Read in
         <select
           @change=${(event: Event) => {
-            paper.view.units.value = (event.target as HTMLSelectElement).value as UnitHabit;
+            desk.editPlain("units", (event.target as HTMLSelectElement).value, "the units to read in");
           }}
         >
           ${Object.entries(habits).map(

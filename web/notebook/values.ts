@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from "@preact/signals-core";
+import type { OwnChart } from "../../shared/job/chart.ts";
 import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
@@ -9,7 +10,6 @@ import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
 import { keepShared } from "./keepShared.ts";
 import { type LogOnBench, logOnBench } from "./logOnBench.ts";
-import type { OwnChart } from "./ownChart.ts";
 
 /** Every value that a section may ask for, by its name. */
 export interface Values {
@@ -133,8 +133,15 @@ function packIn(job: Job, packIndex: number): number {
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, engine: _engine, ...others } = job;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
-  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], origins: {} };
-  return { ...others, ...nothing, usualDay_km: 1, allowance: { winter_ratio: 1, aged_frac: 1 }, roads };
+  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], origins: {} };
+  return {
+    ...others,
+    ...nothing,
+    units: "metric",
+    usualDay_km: 1,
+    allowance: { winter_ratio: 1, aged_frac: 1 },
+    roads,
+  };
 }
 
 /** Origins of what moves the car and was not measured, without the words around them. */

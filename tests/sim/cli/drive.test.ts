@@ -49,13 +49,7 @@ describe("--json", () => {
     expect(Object.keys(found.trace)).toEqual(
       expect.arrayContaining(["id", "duration_s", "distance_km", "mean_kmh", "max_kmh"]),
     );
-    expect(found.candidates.map(({ name }) => name)).toEqual([
-      "8 kWh",
-      "13 kWh",
-      "17 kWh",
-      "21 kWh",
-      "29 kWh",
-    ]);
+    expect(found.candidates.map(({ name }) => name)).toEqual(["8 kWh", "13 kWh", "17 kWh", "21 kWh", "29 kWh"]);
     const number = expect.any(Number);
     for (const candidate of found.candidates) {
       expect(candidate).toMatchObject({

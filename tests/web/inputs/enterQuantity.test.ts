@@ -62,8 +62,8 @@ describe("typed quantity", () => {
   });
 
   it("reads a bare number in the unit shown beside it, and shows it the same way in either habit", () => {
-    const { paper, desk, enter } = paperWithDemo();
-    paper.view.units.value = "british";
+    const { desk, enter } = paperWithDemo();
+    desk.editPlain("units", "british", "the units to read in");
     enter("usualDay_km", "40");
     const { usualDay_km, origins } = desk.job.value;
     expect(usualDay_km).toBeCloseTo(64.37376, 5); // 40 miles of 1.609344 km, exact
