@@ -1,0 +1,80 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, BrowserContext, Page } from "playwright-core";
+import { build } from "vite";
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
+import { makeLog, makeTruth } from "../support/logMaker.ts";
+import { writeGpx } from "../support/logWriter.ts";
+import { finding, worked, write } from "../support/notebookPage.ts";
+import { startChromium } from "../support/openNotebook.ts";
+
+// The notebook as one file, opened from disk: no server, no network, nothing beside it.
+
+let folder: string;
+let file: string;
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+const asked: string[] = [];
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), "bellhousing-file-"));
+  file = join(folder, "bellhousing.html");
+  // The bundler takes the mode of the process for the packages' own; a page for people is a production build.
+  const mode = process.env["NODE_ENV"];
+  process.env["NODE_ENV"] = "production";
+  await build({
+    configFile: "vite.oneFile.config.ts",
+    mode: "production",
+    logLevel: "error",
+    build: { outDir: folder },
+  });
+  process.env["NODE_ENV"] = mode;
+  browser = await startChromium();
+  context = await browser.newContext();
+  page = await context.newPage();
+  page.on("request", (request) => {
+    if (!/^(file|data|blob):/.test(request.url())) asked.push(request.url());
+  });
+  await page.goto(pathToFileURL(file).href);
+  await worked(page);
+}, 120_000);
+afterAll(async () => {
+  await browser?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+it("answers for the demo, follows a change, and keeps it over a reload", async () => {
+  const before = await finding(page, "whichIsEnough");
+  expect(before).toMatch(/is enough/);
+  await write(page, "usualDay_km", "60");
+  await worked(page);
+  const after = await finding(page, "whichIsEnough");
+  expect(after).toContain("60 km");
+  expect(after).not.toBe(before);
+  await page.waitForTimeout(1500); // saved as typed, a second at the latest
+  await page.reload();
+  await worked(page);
+  expect(await finding(page, "whichIsEnough")).toBe(after);
+});
+
+it("reads a log in its own worker", async () => {
+  const truth = makeTruth(cycleSpeeds_mps("nycc"), 3, () => 50);
+  const spoiling = { seed: 2, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 };
+  const gpx = writeGpx(makeLog(truth, { ...spoiling, hasMultipath: false, hasDropouts: false }));
+  await page.setInputFiles("#road-log", { name: "day.gpx", mimeType: "text/plain", buffer: Buffer.from(gpx) });
+  await page.waitForSelector("#theRoad .offer", { timeout: 60_000 });
+  expect(await page.locator("#theRoad .offer").textContent()).toMatch(/Quality: (good|usable)/);
+});
+
+it("holds a policy that lets no script in from outside, and has asked no host for anything", async () => {
+  const policy = /Content-Security-Policy" content="([^"]+)"/.exec(readFileSync(file, "utf8"))?.[1] ?? "";
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).toContain("connect-src data: blob:");
+  expect(policy).not.toContain("unsafe-eval");
+  expect(/script-src[^;]*unsafe-inline/.test(policy)).toBe(false);
+  expect(asked).toEqual([]);
+});
