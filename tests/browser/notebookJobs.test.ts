@@ -10,7 +10,7 @@ beforeAll(async () => {
 });
 afterAll(async () => browser?.close());
 
-const rows = (page: Page) => page.locator(".jobs .job-list > li");
+const rows = (page: Page) => page.locator(".jobs-body > .job-list > li");
 const openJobs = (page: Page) => page.locator(".jobs > summary").click();
 
 /** Puts a text on the page as a file that was picked. */
@@ -84,6 +84,19 @@ describe("jobs on the page", () => {
       .click();
     await page.getByRole("button", { name: "Bring it back" }).click();
     await expect.poll(() => rows(page).count()).toBe(2);
+
+    // After a reload the page no longer speaks of the last deletion, and the job can still be had back.
+    await page
+      .getByRole("button", { name: /^Delete/ })
+      .last()
+      .click();
+    await expect.poll(() => rows(page).count()).toBe(1);
+    await page.reload();
+    await worked(page);
+    await openJobs(page);
+    await page.getByText("Deleted, and not yet gone (1)").click();
+    await page.getByRole("button", { name: /^Bring it back/ }).click();
+    await expect.poll(() => rows(page).count()).toBe(2);
     expect(faults).toEqual([]);
     await page.context().close();
   });
@@ -122,11 +135,15 @@ describe("the workshop's own", () => {
     const { page } = await openNotebook(browser);
     await worked(page);
     await page.getByRole("button", { name: "Write a note to The car" }).click();
-    await write(page, "notes.0.text", "Weighed on Tuesday, tank a quarter full.");
+    await write(page, "notes.0.text", "Weighed on **Tuesday**, tank a quarter full. See Figure 1.");
+    const read = page.locator("#theCar .note-read");
+    await read.locator("strong").waitFor(); // the reader of Markdown comes when the first note does
+    expect(await read.locator("strong").textContent()).toBe("Tuesday");
+    expect(await page.locator((await read.locator("a").getAttribute("href")) ?? "none").count()).toBe(1);
     await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
     await page.reload();
     await worked(page);
-    expect(await page.inputValue("#theCar #field-notes-0-text")).toContain("Weighed on Tuesday");
+    expect(await page.inputValue("#theCar #field-notes-0-text")).toContain("Weighed on **Tuesday**");
     await page.context().close();
   });
 

@@ -47,7 +47,11 @@ export const fieldList: Readonly<Record<string, Field>> = {
     help: "Kept apart from the usual day, so that one trip a year does not size the pack.",
   }),
 
-  "notes.*.text": { type: "text", label: "Note" },
+  "notes.*.text": {
+    type: "text",
+    label: "Note",
+    help: "Markdown: **bold**, - lists, and Figure 3 becomes a link to that figure.",
+  },
 
   "vehicle.name": { type: "line", label: "The car" },
   "vehicle.arriving_kg": quantity("mass", "Kerb weight as it arrives", {

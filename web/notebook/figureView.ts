@@ -20,7 +20,7 @@ export function figureView(
       const { saveFigure } = await import("../charts/save.ts"); // seldom asked for, so not among what every visit loads
       return saveFigure(figure.chart, kind, `Figure ${number} ${figure.caption}`, await handbookFace());
     });
-  return html`<figure>
+  return html`<figure id="figure-${number}">
     ${readable}
     <figcaption><span class="number">Figure ${number}.</span> ${figure.caption}</figcaption>
     <details class="in-words">

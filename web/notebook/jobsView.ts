@@ -74,6 +74,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
   const { jobs, attempt } = here;
   const open = jobs.list.value.filter(({ shelf }) => shelf === "open");
   const archived = jobs.list.value.filter(({ shelf }) => shelf === "archived");
+  const removed = jobs.list.value.filter(({ shelf }) => shelf === "removed");
   const pick = (event: Event) => {
     const input = event.target as HTMLInputElement;
     const file = input.files?.[0];
@@ -108,6 +109,12 @@ export function jobsView(here: JobsPlace): TemplateResult {
           ? nothing
           : html`<details><summary>Put away (${archived.length})</summary>
             <ul class="job-list">${archived.map((head) => jobRow(here, head))}</ul></details>`
+      }
+      ${
+        removed.length === 0
+          ? nothing
+          : html`<details><summary>Deleted, and not yet gone (${removed.length})</summary>
+            <ul class="job-list">${removed.map((head) => removedRow(here, head))}</ul></details>`
       }
       <p class="buttons">
         ${demos.map(
@@ -158,6 +165,17 @@ function jobRow(here: JobsPlace, head: JobHead): TemplateResult {
           : button("Take out again", () => attempt(() => jobs.unarchive(id)))
       }
       ${button("Delete", () => remove(id))}
+    </p>
+  </li>`;
+}
+
+function removedRow({ jobs, attempt }: JobsPlace, { id, title, line }: JobHead): TemplateResult {
+  return html`<li>
+    <p><strong>${title}</strong> <span class="aside">${line}</span></p>
+    <p class="buttons">
+      <button type="button" @click=${() => attempt(() => jobs.undoRemove(id))}>
+        Bring it back<span class="unseen"> ${title}</span>
+      </button>
     </p>
   </li>`;
 }

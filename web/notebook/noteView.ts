@@ -1,7 +1,14 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { createForm, type Paper } from "../inputs/form.ts";
 import { withEntry, withoutEntry } from "./listEdits.ts";
+import { noteReader } from "./noteReader.ts";
 import type { AnySection } from "./section.ts";
+
+/** The note as it is read: its Markdown set out, or its plain text until the reader of Markdown has come. */
+function asRead(text: string): TemplateResult | typeof nothing {
+  if (text.trim() === "") return nothing;
+  return html`<div class="note-read">${noteReader().value?.(text) ?? html`<p>${text}</p>`}</div>`;
+}
 
 /**
  * What stands below a section beside its finding: the workshop's note, and whether the client sees the section. A note
@@ -31,7 +38,10 @@ export function noteView(section: AnySection, paper: Paper): TemplateResult {
   return html`${
     index < 0
       ? nothing
-      : html`<div class="note">${createForm(paper).field(`notes.${index}.text`, `Note to ${section.title}`)}</div>`
+      : html`<div class="note">
+          ${createForm(paper).field(`notes.${index}.text`, `Note to ${section.title}`)}
+          ${asRead(notes[index].text)}
+        </div>`
   }
     <p class="buttons section-tools">
       ${

@@ -22,10 +22,20 @@ export function showJobs(
   const versions = signal<readonly JobVersion[] | undefined>(undefined);
   const removedLast = signal<string | undefined>(undefined);
   const compared = signal<Compared | undefined>(undefined);
+  let started = 0;
+  let failed = 0;
   const attempt = (work: () => Promise<unknown>) => {
+    started += 1;
+    const number = started;
     work().then(
-      () => say(""),
-      (error: unknown) => say(error instanceof Error ? error.message : String(error)),
+      () => {
+        // What ends well clears the complaint about something before it, never about something after.
+        if (number > failed) say("");
+      },
+      (error: unknown) => {
+        failed = number;
+        say(error instanceof Error ? error.message : String(error));
+      },
     );
   };
   const askVersions = () =>

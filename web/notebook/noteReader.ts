@@ -1,0 +1,26 @@
+import { type ReadonlySignal, signal } from "@preact/signals-core";
+
+/** Makes a piece of page of a note's Markdown: what cannot be trusted taken out, figures named in it turned to links. */
+export type NoteReader = (text: string) => DocumentFragment;
+
+const opened = signal<NoteReader | undefined>(undefined);
+let isAskedFor = false;
+
+/**
+ * The reader of notes, nothing until it has come: few jobs have a note, so it is fetched when the first one is shown.
+ * Where it cannot be fetched the notes stand as they were typed.
+ */
+export function noteReader(): ReadonlySignal<NoteReader | undefined> {
+  if (!isAskedFor) {
+    isAskedFor = true;
+    import("./readNote.ts").then(
+      ({ createNoteReader }) => {
+        opened.value = createNoteReader(window);
+      },
+      () => {
+        isAskedFor = false;
+      },
+    );
+  }
+  return opened;
+}
