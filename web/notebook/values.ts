@@ -2,7 +2,15 @@ import type { ReadonlySignal } from "@preact/signals-core";
 import type { OwnChart } from "../../shared/job/chart.ts";
 import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
+import {
+  type DriveReport,
+  type Enough,
+  enoughFor,
+  type MotorSurface,
+  type SteadyRow,
+  type Trace,
+  type Unknown,
+} from "../../sim/index.ts";
 import type { Along } from "../charts/roadAxis.ts";
 import type { BroughtMap } from "../inputs/bench.ts";
 import type { KeptTrack, LogBench } from "../inputs/logBench.ts";
@@ -110,7 +118,11 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
       inputs: ["machine", "road"],
       ask: (values: Values) => simulation.drive(values.machine, values.road),
     },
-    { name: "enough", inputs: ["use", "road"], ask: (values: Values) => simulation.enough(values.use, values.road) },
+    {
+      name: "enough",
+      inputs: ["use", "runs"],
+      compute: ({ use, runs }: Values) => enoughFor(use, runs.candidates),
+    },
     {
       name: "steady",
       inputs: ["machine"],

@@ -1,5 +1,5 @@
 import type { Job } from "../../shared/job/job.ts";
-import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
+import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
 export interface SimulationApi {
@@ -7,8 +7,6 @@ export interface SimulationApi {
   road(job: Job, roadId: string): Promise<Trace>;
   /** Every candidate pack over a road, with channels. */
   drive(job: Job, trace: Trace): Promise<DriveReport>;
-  /** Which pack is enough for the job's usual day on a road. */
-  enough(job: Job, trace: Trace): Promise<Enough>;
   /** Every pack at steady speeds on a level road. */
   steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;

@@ -13,7 +13,6 @@ const api: SimulationApi = {
     const report = driveJob(job, trace, { channels: true });
     return transfer(report, columnsOf(report));
   },
-  enough: async (job, trace) => driveJob(job, trace).enough,
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
   unknowns: async (job, packIndex, trace) => unknownsByEffect(job, packIndex, trace),

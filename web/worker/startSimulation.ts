@@ -15,7 +15,6 @@ export function startSimulation(): SimulationApi {
   return {
     road: (job, roadId) => ask("road", () => drives.road(job, roadId)),
     drive: (job, trace) => ask("drive", () => drives.drive(job, trace)),
-    enough: (job, trace) => ask("enough", () => drives.enough(job, trace)),
     steady: (job, speeds_kmh) => ask("steady", () => drives.steady(job, speeds_kmh)),
     motorSurface: (job, packIndex) => ask("motorSurface", () => drives.motorSurface(job, packIndex)),
     unknowns: (job, packIndex, trace) => study("unknowns", () => studies.unknowns(job, packIndex, trace)),
