@@ -1,5 +1,7 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { MPS_PER_KMH } from "../../shared/units.ts";
+import { roadLoad } from "../charts/roadLoad.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
 import { airForm } from "../inputs/airForm.ts";
 import { bodyPicker, tyrePicker } from "../inputs/bodyPicker.ts";
@@ -56,6 +58,17 @@ export default defineSection({
           : [row.speed, `not held: ${row.limit}`, "", "", "", ""],
       ),
       note: "Check these first: if the figure at 60 km/h is not what you expect of such a car, something above is wrong.",
+    },
+    {
+      caption: `What holds the car back on a level road, with ${pack} aboard`,
+      chart: roadLoad(
+        rows.map(({ speed_kmh, rolling_N, aero_N, drag_N }) => ({
+          speed_mps: speed_kmh * MPS_PER_KMH,
+          ...{ rolling_N, aero_N },
+          ...(drag_N > 0 && { drag_N }),
+        })),
+        drawing,
+      ),
     },
     { caption: "Energy and range at steady speeds, pack by pack", chart: steadySpeed(packs, drawing) },
   ],

@@ -1,4 +1,5 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { smallMultiples } from "../charts/smallMultiples.ts";
 import { socAlongRoad } from "../charts/socAlongRoad.ts";
 import { defineSection } from "../notebook/section.ts";
 
@@ -8,15 +9,15 @@ export default defineSection({
   title: "State of charge",
   question: "How full is each pack along the road, and how far would it go?",
   explains: ["range_km"],
-  inputs: ["job", "runs", "along", "units"],
-  compute: ({ job, runs, along, units }) => ({
+  inputs: ["machine", "runs", "along", "units"],
+  compute: ({ machine, runs, along, units }) => ({
     along,
     packs: runs.candidates.map((run, index) => ({
       name: run.name,
       index,
       channels: run.channels,
-      floor_frac: job.packs[index]?.floor_frac ?? 0,
-      ceiling_frac: job.packs[index]?.ceiling_frac ?? 1,
+      floor_frac: machine.packs[index]?.floor_frac ?? 0,
+      ceiling_frac: machine.packs[index]?.ceiling_frac ?? 1,
       end_frac: run.soc.end_frac,
       end: writeQuantity("fraction", run.soc.end_frac, units),
       reachedFloor: run.reachedFloor,
@@ -30,6 +31,10 @@ export default defineSection({
     const drawn = packs.flatMap(({ channels, ...pack }) => (channels ? [{ ...pack, channels }] : []));
     return [
       { caption: "State of charge along the road, all packs", chart: socAlongRoad({ packs: drawn, along }, drawing) },
+      {
+        caption: "Power at the pack along the road, one strip a pack; below the line the pack is charged by braking",
+        chart: smallMultiples({ packs: drawn, channel: "batteryPower", along }, drawing),
+      },
       {
         caption: "At the end of the road, and driving on until the floor",
         columns: "Pack,Charge at the end,Range,Most current,Lowest volts".split(",").map((title) => ({ title })),
