@@ -1,6 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Table } from "./section.ts";
 
+/** A cell of more letters than this is a sentence and needs room to be read, also where the table has to scroll. */
+const LONG_LETTERS = 24;
+
 /** A table of results, in a frame of its own that scrolls sideways on a narrow page. */
 export function tableView(table: Table, id: string): TemplateResult {
   const isText = (column: number) => column === 0 || table.columns[column]?.isText === true;
@@ -21,7 +24,7 @@ export function tableView(table: Table, id: string): TemplateResult {
               ${row.map((cell, i) =>
                 i === 0
                   ? html`<th scope="row">${cell}</th>`
-                  : html`<td class=${isText(i) ? "" : "is-number"}>${cell}</td>`,
+                  : html`<td class=${isText(i) ? (cell.length > LONG_LETTERS ? "is-long" : "") : "is-number"}>${cell}</td>`,
               )}
             </tr>`,
         )}
