@@ -33,7 +33,6 @@ export function step(work: Work, target_mps: number, dt_s: number, gearBy_mps = 
   }
 
   const slowest_mps = state.speed_mps > 0 ? 0 : CREEP_mps;
-  const firstLimit = interval.limit;
   const slowest_Nm = goal_mps > slowest_mps ? balance(work, slowest_mps, dt_s) : over_Nm;
   const { speedBracket } = work;
   if (slowest_Nm <= 0) {
@@ -45,8 +44,10 @@ export function step(work: Work, target_mps: number, dt_s: number, gearBy_mps = 
     balance(work, speedBracket.low, dt_s);
     interval.limit = limit;
   } else if (state.speed_mps === 0) {
+    // What keeps it from even creeping, not what it would meet first on the way to the target.
+    const limit = interval.limit;
     stand(work);
-    interval.limit = firstLimit;
+    interval.limit = limit;
   } else {
     const limit = interval.limit;
     speedBracket.low = TIME_TOLERANCE_s;

@@ -56,6 +56,22 @@ describe("a car that its limits hold back", () => {
     expect(totals.ledger.motor_J).toBe(0);
   });
 
+  it("is said to be held by what keeps it from creeping, not by what the target would have met first", () => {
+    const trace = steadyTrace(25, 10, 1, evenSlope(0.1, 1000));
+    const at = { ...trace, speed_mps: trace.speed_mps.map((speed, i) => (i === 0 ? 0 : speed)) };
+    // 25 m/s in a second would ask 35 kN, more than the tyres hold; the hill alone is already too much for 700 N.
+    const { totals } = driven(
+      bareJob({
+        motor: thrust(700),
+        vehicle: { balance: { wheelbase_mm: 2500, gravityHeight_mm: 500, frontShare_frac: 0.5 } },
+        environment: { grip_coeff: 0.8 },
+      }),
+      at,
+    );
+    expect(totals.distance_m).toBe(0);
+    expect(totals.limited_s[LIMITS.indexOf("motor")]).toBeCloseTo(10, 12);
+  });
+
   it("goes no faster than the motor turns in its gear", () => {
     const { channels } = driven(bareJob({ motor: { maxSpeed_rpm: 3000, rollBack_rpm: 200 } }), steadyTrace(20, 10, 1));
     // 3000 rpm are 314.16 rad/s, at 20 turns a metre 15.708 m/s.
