@@ -22,24 +22,24 @@ describe("a note", () => {
   it("links the figures it names, but not inside code or another link", () => {
     expect(shown("See Figure 5.")).toContain('See <a href="#figure-5">Figure 5</a>.');
     expect(shown("`Figure 5`")).not.toContain("<a");
-    expect(shown("[Figure 5](https://example.org/)").match(/<a/g)).toHaveLength(1);
+    expect(shown("[Figure 5](https://somewhere.example/)").match(/<a/g)).toHaveLength(1);
   });
 
   it("opens links elsewhere in a page that knows nothing of this one", () => {
-    expect(shown("[code](https://example.org/)")).toContain('rel="noopener noreferrer"');
+    expect(shown("[code](https://somewhere.example/)")).toContain('rel="noopener noreferrer"');
   });
 
   it.each([
     "<script>alert(1)</script>",
     "<img src=x onerror=alert(1)>",
-    "![picture](https://example.org/picture.png)",
+    "![picture](https://somewhere.example/picture.png)",
     "[press](javascript:alert(1))",
     "[press](JaVaScRiPt&colon;alert(1))",
     "[press](data:text/html;base64,PHNjcmlwdD4=)",
-    '<a href="https://example.org/" onclick="alert(1)">x</a>',
+    '<a href="https://somewhere.example/" onclick="alert(1)">x</a>',
     "<svg><a xlink:href='javascript:alert(1)'>x</a></svg>",
-    "<iframe src='https://example.org/'></iframe>",
-    "<form action='https://example.org/'><input name=a></form>",
+    "<iframe src='https://somewhere.example/'></iframe>",
+    "<form action='https://somewhere.example/'><input name=a></form>",
     "<p style='position:fixed' id='figure-5' class='answer'>x</p>",
     "<math><mtext><table><mglyph><style><img src=x onerror=alert(1)>",
   ])("lets nothing act, be fetched or pose as the page: %s", (text) => {
