@@ -2,19 +2,19 @@ import { effect, signal } from "@preact/signals-core";
 import { html, render } from "lit-html";
 import { InputError } from "../../shared/problems.ts";
 import { databaseStore } from "../../web/store/databaseStore.ts";
-import { acceptDroppedFiles } from "../../web/store/dropJobFile.ts";
 import type { Difference } from "../../web/store/jobDiff.ts";
 import type { Drafts } from "../../web/store/jobRecord.ts";
 import { type JobVersion, openJobs } from "../../web/store/jobs.ts";
-import { viewConflict } from "../../web/store/viewConflict.ts";
-import { type RefusedFile, viewFileProblems } from "../../web/store/viewFileProblems.ts";
-import { viewJobList } from "../../web/store/viewJobList.ts";
-import { viewNews } from "../../web/store/viewNews.ts";
-import { viewReminder, viewSafekeeping } from "../../web/store/viewReminder.ts";
-import { viewSaveLine } from "../../web/store/viewSaveLine.ts";
-import { viewDifferences, viewVersions } from "../../web/store/viewVersions.ts";
 import { inventedJob, withRecordedRoad } from "./inventedJob.ts";
 import { storeContract } from "./storeContract.ts";
+import { acceptDroppedFiles } from "./storeViews/dropJobFile.ts";
+import { viewConflict } from "./storeViews/viewConflict.ts";
+import { type RefusedFile, viewFileProblems } from "./storeViews/viewFileProblems.ts";
+import { viewJobList } from "./storeViews/viewJobList.ts";
+import { viewNews } from "./storeViews/viewNews.ts";
+import { viewReminder, viewSafekeeping } from "./storeViews/viewReminder.ts";
+import { viewSaveLine } from "./storeViews/viewSaveLine.ts";
+import { viewDifferences, viewVersions } from "./storeViews/viewVersions.ts";
 
 // A page with two fields over the storage of jobs, for tests in a browser: the storage is driven as the notebook drives
 // it, and every view stands on it once. `window.storePage` is what a test may ask for beyond what a person can do.

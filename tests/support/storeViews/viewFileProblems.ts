@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Problem } from "../../shared/problems.ts";
+import type { Problem } from "../../../shared/problems.ts";
 import { viewButton } from "./viewButton.ts";
 
 /** A file that could not be taken in. */
