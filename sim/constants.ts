@@ -7,6 +7,3 @@ export const REFERENCE_AIR_Pa = 1e5;
 
 /** Share by which rolling resistance falls for each kelvin above 20 degC. [GTR15, Annex 4, K0], from memory: 8.6e-3. */
 export const TYRE_TEMPERATURE_coeff = 8.6e-3;
-
-/** Temperature at which the electrical figures of modules hold. */
-export const MODULE_REFERENCE_K = 298.15;

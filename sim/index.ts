@@ -8,12 +8,10 @@ export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorSurface, S
 export { type EngineCurve, engineCurve } from "./plan/engineCurve.ts";
 export { enoughFor } from "./plan/enough.ts";
 export { type Explanation, explanations } from "./plan/explanations.ts";
-export { HIGH_VOLTAGE_V } from "./plan/findings.ts";
 export { type Datasheet, type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
 export { motorSurface } from "./plan/motorSurface.ts";
 export type { MotorMap } from "./plan/readMotorMap.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
-export { type StandingStart, standingStart, timeTo_s } from "./plan/standingStart.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { CleanedLog, Quality } from "./route/cleanedLog.ts";
@@ -25,18 +23,15 @@ export {
   type ColumnRole,
   columnRoles,
   type Hemisphere,
-  hemispheres,
   type LogFile,
   type Question,
   type ReadLogOptions,
   type SpeedUnit,
-  speedUnits,
 } from "./route/logFile.ts";
 export type { Trip, Trips } from "./route/splitTrips.ts";
 export type { Steps } from "./route/steps.ts";
 export type { TypedDriving } from "./route/typedRoad.ts";
-export { type Channels, createChannels, LIMITS, type Limit } from "./step/channels.ts";
-export { prepare } from "./step/prepare.ts";
+export { type Channels, createChannels, type Limit } from "./step/channels.ts";
 export { type StandardCycle, standardCycles } from "./trace/standardCycles.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
 

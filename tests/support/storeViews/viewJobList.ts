@@ -46,7 +46,7 @@ export function viewJobList(
 }
 
 /** The way in for a saved job file; a file dropped on the page does the same. */
-export function viewFilePicker(onReadFile: (file: File) => void): TemplateResult {
+function viewFilePicker(onReadFile: (file: File) => void): TemplateResult {
   const onChange = (event: Event) => {
     const input = event.target as HTMLInputElement;
     const file = input.files?.[0];
