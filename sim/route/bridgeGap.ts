@@ -55,7 +55,7 @@ export function crossingSpeed_mps(
   if (at_s < crossing.up_s) {
     return from_mps + ((crossing.steady_mps - from_mps) * at_s) / crossing.up_s;
   }
-  const left_s = gap_s - at_s;
+  const left_s = Math.max(0, gap_s - at_s); // a moment at the gap's end may lie a rounding beyond it
   if (left_s < crossing.down_s) {
     return to_mps + ((crossing.steady_mps - to_mps) * left_s) / crossing.down_s;
   }

@@ -33,6 +33,14 @@ describe("crossing a gap", () => {
     expect(crossGap(10, 10, 60, 80).steady_mps).toBeCloseTo(0, 6);
   });
 
+  it("has the end's speed at the end and a rounding beyond it, where all of the gap is one change of speed", () => {
+    const [to_mps, gap_s] = [19.89094490388194, 3.9781889807763875];
+    const crossing = crossGap(0, to_mps, gap_s, 0);
+    expect(crossing.down_s).toBe(0);
+    expect(crossingSpeed_mps(crossing, 0, to_mps, gap_s, (50 * gap_s) / 50)).toBe(to_mps);
+    expect(crossingSpeed_mps(crossing, 0, to_mps, gap_s, gap_s * (1 + 1e-15))).toBe(to_mps);
+  });
+
   it("never goes below zero, and says what it covers, whatever it is asked", () => {
     const speed = fc.double({ min: 0, max: 50, noNaN: true });
     fc.assert(
