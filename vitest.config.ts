@@ -8,6 +8,7 @@ const roomProjects = rooms.map((room) => ({
   test: {
     name: room,
     include: [`tests/${room}/**/*.test.ts`],
+    setupFiles: ["tests/support/sameCases.ts"],
     // Snapshots of text and pictures must not depend on where the machine stands.
     env: { TZ: "UTC" },
     // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.
