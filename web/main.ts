@@ -40,12 +40,17 @@ async function start(page: HTMLElement): Promise<void> {
   keepJobs(desk, jobs);
   const paper = createPaper(desk);
   const { view, typedHere } = paper;
+  let shownId = opened?.id;
   effect(() => {
     // Another job: what was looked at in the one before has no meaning here.
-    if (jobs.current.value === undefined) return;
+    const current = jobs.current.value;
+    if (current === undefined) return;
     typedHere.clear();
     clearBench(view.bench);
     view.packIndex.value = undefined;
+    // Its first road, even where it has one of the same name as the road shown before.
+    if (current.id !== shownId) view.roadId.value = current.job.roads[0].id;
+    shownId = current.id;
   });
   effect(() => {
     const { roads } = desk.job.value;

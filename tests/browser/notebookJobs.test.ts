@@ -101,6 +101,18 @@ describe("jobs on the page", () => {
     await page.context().close();
   });
 
+  it("open on their own first road, also where the job before showed one of the same name", async () => {
+    const { page } = await openNotebook(browser);
+    await worked(page);
+    expect(await page.locator("#view-road").inputValue()).toBe("udds"); // the pick-up has a road of this name too
+    await openJobs(page);
+    await page.getByRole("button", { name: /invented job: .*pick-up/ }).click();
+    await page.locator("h1", { hasText: "pick-up" }).waitFor();
+    await worked(page);
+    expect(await page.locator("#view-road").inputValue()).toBe("terraces");
+    await page.context().close();
+  });
+
   it("go back to an earlier state", async () => {
     const { page } = await openNotebook(browser);
     await worked(page);
