@@ -2,6 +2,7 @@ import * as z from "zod";
 import { nearest } from "../nearest.ts";
 import { InputError, inputError, type Problem } from "../problems.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
+import { Road } from "./road.ts";
 import { unitWords } from "./unitWords.ts";
 
 const listedFaults = 100; // a wrong list makes as many faults as it has entries; the rest is counted
@@ -59,12 +60,31 @@ export function readJob(json: unknown, where = "document"): Job {
       `found version ${version}, this program reads up to version ${JOB_VERSION}: open it with a newer program`,
     );
   }
-  const result = Job.safeParse(json);
+  return held(Job, json, where);
+}
+
+/** A road by itself, as it stands in a job; for who makes one and wants it held to the same bounds. */
+export function readRoad(json: unknown, where = "road"): Road {
+  return held(Road, json, where);
+}
+
+function held<Schema extends z.ZodType>(schema: Schema, json: unknown, where: string): z.output<Schema> {
+  const result = parsed(schema, json, where);
   if (result.success) return result.data;
-  const problems = result.error.issues.flatMap((issue) => toProblems(issue, json));
+  const problems = result.error.issues.flatMap((issue) => toProblems(issue, json, schema));
   if (problems.length <= listedFaults) throw new InputError(problems);
   const message = `found ${problems.length - listedFaults} more faults of these kinds`;
   throw new InputError([...problems.slice(0, listedFaults), { code: "moreFaults", where, message }]);
+}
+
+/** The schema library hands on faults as arguments of a call, of which there can be some hundred thousand at most. */
+function parsed<Schema extends z.ZodType>(schema: Schema, json: unknown, where: string) {
+  try {
+    return schema.safeParse(json);
+  } catch (error) {
+    if (error instanceof RangeError) throw inputError("moreFaults", where, "found more faults than can be listed");
+    throw error;
+  }
 }
 
 /**

@@ -5,8 +5,7 @@ import { cleanLogInSteps } from "../../sim/route/cleanLog.ts";
 import { readLogInSteps } from "../../sim/route/readLog.ts";
 import { splitTrips } from "../../sim/route/splitTrips.ts";
 import type { Steps } from "../../sim/route/steps.ts";
-import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { type LogRow, makeLog, makeTruth, withParking } from "../support/logMaker.ts";
+import { gpxOfSize } from "../support/gpxOfSize.ts";
 
 const size = Number(process.argv[2] ?? Number.NaN);
 if (Number.isNaN(size)) {
@@ -17,49 +16,7 @@ if (Number.isNaN(size)) {
     process.stdout.write(run.stdout + run.stderr);
   }
 } else {
-  measure(gpxOf(size * 1e6));
-}
-
-/** A drive of a standard cycle, half an hour's pause after it, over and over until the file has its size. */
-function gpxOf(bytes: number): Uint8Array {
-  const truth = makeTruth(
-    withParking(cycleSpeeds_mps("wltc-class-3b"), 300),
-    1,
-    (distance_m) => 100 + distance_m / 100,
-  );
-  const file = Buffer.alloc(bytes + 4096);
-  let at = file.write('<?xml version="1.0"?>\n<gpx version="1.1" creator="invented"><trk><trkseg>\n');
-  let start_s = 1714723200;
-  for (let drive = 0; at < bytes; drive++) {
-    const rows = makeLog(
-      truth,
-      {
-        seed: drive,
-        sampling_s: 1,
-        position_m: 3,
-        white_m: 0.5,
-        speed_mps: 0.15,
-        height_m: 3,
-        hasMultipath: true,
-        hasDropouts: true,
-      },
-      start_s,
-    );
-    for (const row of rows) {
-      if (at >= bytes) {
-        break;
-      }
-      at += file.write(pointOf(row), at);
-    }
-    start_s += 3900;
-  }
-  at += file.write("</trkseg></trk></gpx>\n", at);
-  return new Uint8Array(file.buffer, file.byteOffset, at);
-}
-
-function pointOf(row: LogRow): string {
-  const time = new Date(row.time_s * 1000).toISOString();
-  return `<trkpt lat="${row.lat_deg.toFixed(6)}" lon="${row.lon_deg.toFixed(6)}"><ele>${row.height_m.toFixed(1)}</ele><time>${time}</time><speed>${row.speed_mps.toFixed(2)}</speed></trkpt>\n`;
+  measure(gpxOfSize(size * 1e6));
 }
 
 function measure(bytes: Uint8Array): void {

@@ -1,4 +1,4 @@
-import { onPlane, type Track } from "./trackOnPlane.ts";
+import { legOnPlane_m, type Track } from "./trackOnPlane.ts";
 
 /**
  * A track without the first and last `cut_m` of each of its parts, measured along the road, so that a map does not show
@@ -7,33 +7,47 @@ import { onPlane, type Track } from "./trackOnPlane.ts";
 export function cutTrackEnds(track: Track, cut_m: number): Track {
   const n = track.time_s.length;
   const begins = [...new Set([0, ...(track.partRows ?? [])])].filter((row) => row < n).sort((a, b) => a - b);
-  const rows: number[] = [];
+  // A week has some hundred thousand samples and is cut on the page's thread: columns and one pass, no lists of rows.
+  const isPlaced = (i: number) => Number.isFinite((track.lat_deg[i] as number) + (track.lon_deg[i] as number));
+  const along_m = new Float64Array(n);
+  const rows = new Uint32Array(n);
   const partRows: number[] = [];
+  let count = 0;
   begins.forEach((from, part) => {
     const end = begins[part + 1] ?? n;
-    const placed: number[] = [];
-    for (let i = from; i < end; i++) if (Number.isFinite(track.lat_deg[i] + track.lon_deg[i])) placed.push(i);
-    const { east_m, north_m } = onPlane(picked(track, placed));
-    const along_m = new Float64Array(placed.length);
-    for (let k = 1; k < placed.length; k++) {
-      along_m[k] = along_m[k - 1] + Math.hypot(east_m[k] - east_m[k - 1], north_m[k] - north_m[k - 1]);
+    let whole_m = 0;
+    let before = -1;
+    for (let i = from; i < end; i++) {
+      if (!isPlaced(i)) continue;
+      if (before >= 0) whole_m += legOnPlane_m(track, before, i);
+      along_m[i] = whole_m;
+      before = i;
     }
-    const whole_m = along_m[along_m.length - 1] ?? 0;
-    const kept = placed.filter((_, k) => along_m[k] >= cut_m && whole_m - along_m[k] >= cut_m);
-    if (kept.length < 2) return;
-    partRows.push(rows.length);
-    for (const row of kept) rows.push(row);
+    const first = count;
+    for (let i = from; i < end; i++) {
+      const at_m = along_m[i] as number;
+      if (at_m >= cut_m && whole_m - at_m >= cut_m && isPlaced(i)) rows[count++] = i;
+    }
+    if (count - first < 2) count = first;
+    else partRows.push(first);
   });
-  return { ...picked(track, rows), partRows };
+  return { ...picked(track, rows.subarray(0, count)), partRows };
 }
 
-function picked(track: Track, rows: readonly number[]): Track {
-  const pick = (column: Float64Array) => Float64Array.from(rows, (row) => column[row]);
+function picked(track: Track, rows: Uint32Array): Track {
+  const pick = (column: Float64Array) => {
+    const out = new Float64Array(rows.length);
+    for (let k = 0; k < rows.length; k++) out[k] = column[rows[k] as number] as number;
+    return out;
+  };
+  const { isRepaired } = track;
+  const flags = new Uint8Array(isRepaired ? rows.length : 0);
+  if (isRepaired) for (let k = 0; k < rows.length; k++) flags[k] = isRepaired[rows[k] as number] as number;
   return {
     time_s: pick(track.time_s),
     lon_deg: pick(track.lon_deg),
     lat_deg: pick(track.lat_deg),
     speed_mps: pick(track.speed_mps),
-    ...(track.isRepaired && { isRepaired: Uint8Array.from(rows, (row) => track.isRepaired?.[row] ?? 0) }),
+    ...(isRepaired && { isRepaired: flags }),
   };
 }

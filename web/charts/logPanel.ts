@@ -40,8 +40,9 @@ export function logPanel(drawing: Drawing, input: LogPanelInput): { svg: SVGSVGE
     return values ? [{ time_s: log.time_s, values, style }] : [];
   });
   const known = lines.flatMap(({ values }) => {
-    const finite = values.filter((value) => Number.isFinite(value));
-    return finite.length > 0 ? [reach(finite, finite.length)] : [];
+    // No number compares with a gap (NaN), so that reach passes over it; all gaps reach from infinity.
+    const [low, high] = reach(values, values.length);
+    return low <= high && Number.isFinite(high - low) ? [[low, high] as const] : [];
   });
   // A log of nothing but gaps has no reach; its frame then shows an empty scale.
   const low = inUnit(unit, Math.min(...(known.length > 0 ? known.map(([value]) => value) : [0])));

@@ -14,7 +14,7 @@ import { roadAxis } from "./roadAxis.ts";
 import { steppedRamp } from "./steppedRamp.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
-import { apart, fitted, INSET_PX, legsOf } from "./trackLegs.ts";
+import { apart, drawnTrack, fitted, INSET_PX } from "./trackLegs.ts";
 import { onPlane, type Track } from "./trackOnPlane.ts";
 
 /** Where a log was driven: its track, north up, darker where faster, repaired stretches in a wide rim; no map beneath. */
@@ -25,24 +25,27 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
   const speeds = track.speed_mps.map((speed_mps) => inUnit(units.speed, speed_mps));
   const [slowest, fastest] = reach(speeds, n);
   const colours = steppedRamp(slowest, fastest);
-  const samples = track.isRepaired?.reduce((sum, flag) => sum + flag, 0) ?? 0;
+  let samples = 0;
+  for (const flag of track.isRepaired ?? []) samples += flag;
   const title = `Speed (${units.speed.sign})${samples > 0 ? ", wide rim: repaired" : ""}`;
   const room_px = drawing.width_px - 20;
   const plane = onPlane(track);
   const frame = fitted(plane, drawing.width_px, 10 + rampKeyHeight_px(colours, title, room_px));
   const kept = apart(plane, frame, track.partRows);
-  const begins = new Set(track.partRows);
-  const parts = kept.map(() => 0);
-  for (let k = 1; k < kept.length; k++) parts[k] = parts[k - 1] + (begins.has(kept[k]) ? 1 : 0);
-  const legs = legsOf(kept, track, speeds, colours);
+  const { rows, legs, outline } = drawnTrack(kept, track, speeds, colours, plane, frame);
   const place = { x: (i: number) => plane.east_m[i], y: (i: number) => plane.north_m[i] };
   const round = { ...place, strokeLinejoin: "round", strokeLinecap: "round" } as const;
   const svg = drawFrame(drawing, frame, [
-    legs
-      .filter((leg) => leg.isRepaired)
-      .map((leg) => line(leg.points, { ...round, stroke: heed, strokeWidth: 12, strokeOpacity: 0.55 })),
-    line(kept, { ...round, z: parts, stroke: ink, strokeWidth: 4.6 }),
-    legs.map((leg) => line(leg.points, { ...round, stroke: leg.colour, strokeWidth: 3.2 })),
+    ...together(legs.filter((leg) => leg.isRepaired).map(({ points }) => points)).map(({ points, z }) =>
+      line(points, { ...round, z, stroke: heed, strokeWidth: 12, strokeOpacity: 0.55 }),
+    ),
+    ...together(outline).map(({ points, z }) => line(points, { ...round, z, stroke: ink, strokeWidth: 4.6 })),
+    // One mark for each colour: a week has thousands of legs, and a mark costs far more than a line of it.
+    ...colours.steps.flatMap(({ colour }) =>
+      together(legs.filter((leg) => leg.colour === colour).map(({ points }) => points)).map(({ points, z }) =>
+        line(points, { ...round, z, stroke: colour, strokeWidth: 3.2 }),
+      ),
+    ),
     dot([...new Set([0, n - 1])], { ...place, r: 4.5, fill: paper, stroke: ink, strokeWidth: 1.5 }),
   ]);
   drawRampKey(svg, colours, title, 10, 4, room_px);
@@ -76,7 +79,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
     toPoint: (at) => pixels(sampleAt(at)),
     fromPixel(x, y) {
       const away = (i: number) => Math.hypot(pixels(i)[0] - x, pixels(i)[1] - y);
-      return time_s[kept.reduce((a, b) => (away(b) < away(a) ? b : a), 0)] as number;
+      return time_s[rows.reduce((a, b) => (away(b) < away(a) ? b : a), 0)] as number;
     },
   };
   return {
@@ -90,7 +93,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
         { name: `speed_${units.speed.suffix}`, label: `Speed (${units.speed.sign})` },
         { name: "repaired", label: "Repaired" },
       ],
-      rows: kept.map((i) => [
+      rows: rows.map((i) => [
         time_s[i] as number,
         track.lon_deg[i] as number,
         track.lat_deg[i] as number,
@@ -113,6 +116,12 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
   function sampleAt(at_s: number): number {
     return Math.min(n - 1, bisectLeft(time_s, at_s));
   }
+}
+
+/** Lines as one list of points with the number of the line beside each; none where there is no line. */
+function together(lines: readonly (readonly number[])[]): { points: number[]; z: number[] }[] {
+  if (lines.length === 0) return [];
+  return [{ points: lines.flat(), z: lines.flatMap((points, k) => points.map(() => k)) }];
 }
 
 function nameEnds(svg: SVGSVGElement, frame: Frame, start: [number, number], end: [number, number]): void {

@@ -30,8 +30,8 @@ export function onPlane({ lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">
   let south = 90;
   let north = -90;
   for (const lat of lat_deg) {
-    south = Math.min(south, lat);
-    north = Math.max(north, lat);
+    if (lat < south) south = lat;
+    if (lat > north) north = lat;
   }
   const middle_deg = (south + north) / 2;
   const perDegree_m = EARTH_m * radian;
@@ -44,11 +44,25 @@ export function onPlane({ lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">
     east_m[i] = (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn) * perDegree_m * shrink;
     north_m[i] = ((lat_deg[i] as number) - middle_deg) * perDegree_m;
     if (i > 0) {
-      length_m += Math.hypot(
-        (east_m[i] as number) - (east_m[i - 1] as number),
-        (north_m[i] as number) - (north_m[i - 1] as number),
-      );
+      const dEast_m = (east_m[i] as number) - (east_m[i - 1] as number);
+      const dNorth_m = (north_m[i] as number) - (north_m[i - 1] as number);
+      length_m += Math.sqrt(dEast_m * dEast_m + dNorth_m * dNorth_m);
     }
   }
   return { east_m, north_m, length_m };
+}
+
+/** Metres from one sample of a track to another near it, on the plane at their latitude. */
+export function legOnPlane_m(
+  { lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">,
+  from: number,
+  to: number,
+): number {
+  const perDegree_m = (EARTH_m * Math.PI) / 180;
+  const lat = lat_deg[from] as number;
+  const turn = (lon_deg[to] as number) - (lon_deg[from] as number);
+  const dEast_m =
+    (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn) * perDegree_m * Math.cos((lat * Math.PI) / 180);
+  const dNorth_m = ((lat_deg[to] as number) - lat) * perDegree_m;
+  return Math.sqrt(dEast_m * dEast_m + dNorth_m * dNorth_m);
 }

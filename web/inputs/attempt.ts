@@ -1,12 +1,19 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import type { Road } from "../../shared/job/road.ts";
 import type { Sheet } from "../notebook/desk.ts";
 import { problemAt } from "../notebook/problemAt.ts";
 import type { Form } from "./form.ts";
 
-/** Tries a change of the job; where it is refused, the sentence that says why stays at `place`. Whether it was done. */
-export function attempt(form: Form, place: string, what: string, how: (sheet: Sheet) => Sheet): boolean {
+/** Tries a change of the job (`checked` as in `checkJob`); where it is refused, the sentence that says why stays at `place`. Whether it was done. */
+export function attempt(
+  form: Form,
+  place: string,
+  what: string,
+  how: (sheet: Sheet) => Sheet,
+  checked: readonly Road[] = [],
+): boolean {
   const { refused } = form.view.bench;
-  const problems = form.desk.change(what, how);
+  const problems = form.desk.change(what, how, checked);
   const { [place]: _before, ...others } = refused.value;
   refused.value = problems.length === 0 ? others : { ...others, [place]: problemAt("", problems) };
   return problems.length === 0;

@@ -7,7 +7,7 @@ import { attempt, refusal } from "./attempt.ts";
 import type { Form } from "./form.ts";
 import { longestDay, medianDay, pieceChoices } from "./logPieces.ts";
 import { durationWords, repairWords } from "./logWords.ts";
-import { freeRoadId, withRoad } from "./takeRoad.ts";
+import { freeRoadId, namedRoad, withRoad } from "./takeRoad.ts";
 import { viewChoice } from "./viewChoice.ts";
 
 const ID = "log-road";
@@ -24,7 +24,8 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
     if (!made) return;
     const id = freeRoadId(form.desk.job.value, "log");
     const origin = { from: "measured", note: originNote(drive) } as const;
-    if (!attempt(form, ID, `Road from a log: ${made.road.title}`, (sheet) => withRoad(sheet, made, id, origin))) return;
+    const road = namedRoad(made, id);
+    if (!attempt(form, ID, `Road from a log: ${road.title}`, (sheet) => withRoad(sheet, road, origin), [road])) return;
     const { track, tripRows } =
       log.view.value?.piece === chosen.key ? log.view.value : { track: undefined, tripRows: [] };
     await log.keep.track(id, track && { ...track, tripRows });

@@ -88,9 +88,14 @@ export const choiceWords: Readonly<Record<string, string>> = {
 export function dayWords(date: string): string {
   const day = new Date(`${date}T00:00:00Z`);
   if (date.startsWith("1970-")) return `day ${1 + Math.round(day.getTime() / 86_400_000)}`;
-  const form = { weekday: "short", day: "numeric", month: "short", year: "numeric", timeZone: "UTC" } as const;
-  return day.toLocaleDateString("en-GB", form).replace(",", "");
+  return dayFormat.format(day).replace(",", "");
 }
+
+// Made once: a week's log has hundreds of these words, and each new one of its kind takes the browser about 0.1 ms.
+const dayFormat = new Intl.DateTimeFormat("en-GB", {
+  ...{ weekday: "short", day: "numeric", month: "short", year: "numeric" },
+  timeZone: "UTC",
+});
 
 /** `3 h 12 min`, `24 min` or `40 s`. */
 export function durationWords(duration_s: number): string {

@@ -2,7 +2,7 @@ import type { Origin } from "../../shared/job/job.ts";
 import type { Answer, MadeRoad, RoadsApi } from "../worker/roadsApi.ts";
 import { attempt } from "./attempt.ts";
 import type { Form } from "./form.ts";
-import { freeRoadId, type RoadOrigin, withRoad } from "./takeRoad.ts";
+import { freeRoadId, namedRoad, type RoadOrigin, withRoad } from "./takeRoad.ts";
 
 /** Asks for a road, puts it into the job as one step, and drives it; what speaks against it stays at `place`. */
 export async function makeRoad(
@@ -20,8 +20,8 @@ export async function makeRoad(
     return false;
   }
   const id = freeRoadId(form.desk.job.value, kind);
-  const { title } = made.road;
-  if (!attempt(form, place, `Road: ${title}`, (sheet) => withRoad(sheet, made, id, origin))) return false;
+  const road = namedRoad(made, id);
+  if (!attempt(form, place, `Road: ${road.title}`, (sheet) => withRoad(sheet, road, origin), [road])) return false;
   form.view.roadId.value = id;
   return true;
 }

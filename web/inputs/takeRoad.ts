@@ -15,10 +15,14 @@ export function freeRoadId(job: Job, kind: RoadOrigin): string {
   return `${kind}-${number}`;
 }
 
+/** A road made, under the id that the job has free for it. */
+export function namedRoad({ road }: MadeRoad, id: string): Road {
+  return { ...road, id } as Road;
+}
+
 /** The sheet with a road more at the end of the list, and where it came from. */
-export function withRoad(sheet: Sheet, made: MadeRoad, id: string, origin: Origin): Sheet {
+export function withRoad(sheet: Sheet, road: Road, origin: Origin): Sheet {
   const { roads, origins } = sheet.job;
-  const road = { ...made.road, id } as Road;
   return {
     ...sheet,
     job: { ...sheet.job, roads: [...roads, road], origins: { ...origins, [`roads.${roads.length}`]: origin } },

@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job, Origin } from "../../shared/job/job.ts";
+import type { Road } from "../../shared/job/road.ts";
 import type { Problem } from "../../shared/problems.ts";
 import { withPath } from "./atPath.ts";
 import { checkJob } from "./checkJob.ts";
@@ -48,8 +49,8 @@ export interface Desk {
   editPlain(path: string, value: string | boolean, what: string): void;
   /** Keeps a text that could not be read in its field, with the sentence that says why. */
   keepDraft(path: string, typed: string, problem: string, what: string): void;
-  /** Any other change of the job, such as a pack more. Returns the problems if it was refused. */
-  change(what: string, how: (sheet: Sheet) => Sheet): readonly Problem[];
+  /** Any other change of the job, such as a pack more; `checked` as in `checkJob`. Returns the problems if it was refused. */
+  change(what: string, how: (sheet: Sheet) => Sheet, checked?: readonly Road[]): readonly Problem[];
   /** Ends a run of edits in one field, so that the next one there is a step of its own. */
   settle(): void;
   undo(): string | undefined;
@@ -109,12 +110,12 @@ export function createDesk(first: Sheet): Desk {
       const { job, drafts } = sheet.peek();
       put({ job, drafts: { ...drafts, [path]: { typed, problem } } }, what, path);
     },
-    change(what, how) {
+    change(what, how, checked = []) {
       const before = sheet.peek();
       const after = how(before);
-      const checked = checkJob(after.job, before.job);
-      if (!checked.ok) return checked.problems;
-      put({ job: checked.job, drafts: after.drafts }, what);
+      const held = checkJob(after.job, before.job, checked);
+      if (!held.ok) return held.problems;
+      put({ job: held.job, drafts: after.drafts }, what);
       return [];
     },
     settle: () => {

@@ -13,6 +13,7 @@ import type { KeptTrack } from "../inputs/logBench.ts";
 import { medianDay, pieceChoices } from "../inputs/logPieces.ts";
 import { dayWords, durationWords } from "../inputs/logWords.ts";
 import type { Drive, PieceView } from "../worker/roadsApi.ts";
+import { keepDrawn } from "./keepDrawn.ts";
 import type { LogOnBench } from "./logOnBench.ts";
 import type { Figure, Table, Worked } from "./section.ts";
 
@@ -27,47 +28,56 @@ export interface LogInput {
   readonly candidates: readonly Pick<Candidate, "name" | "range_km">[];
 }
 
-/** Raw against cleaned, the map, the trips, and the days with how far the packs go. */
-export function logWorked({ shown, units, job, candidates }: LogInput, drawing: Drawing): readonly Worked[] {
+/** Raw against cleaned, the map, the trips, and the days with how far the packs go; a figure each time it is asked. */
+export function* logWorked({ shown, units, job, candidates }: LogInput, drawing: Drawing): Generator<Worked, void> {
   const { drive, view, cutsEnds, labels } = shown;
-  if (drive.trips.length === 0) return [];
+  if (drive.trips.length === 0) return;
   const words = view && pieceChoices(drive, units).find(({ key }) => key === view.piece)?.words;
-  const figures = view && words !== undefined ? pieceFigures(view, words, cutsEnds, drawing) : [];
+  if (view && words !== undefined) {
+    const { document, width_px, units: figureUnits } = drawing;
+    yield speedFigure(view, words, document, width_px, figureUnits);
+    if (view.track) yield placeFigure(view, words, cutsEnds, document, width_px, figureUnits);
+  }
+  yield tripTable(drive, units);
+  yield dayTable(drive, labels, units);
   const driven = drive.days.filter((day) => day.trips > 0);
+  if (driven.length < 2) return;
   const usual_m = medianDay(drive)?.distance_m ?? 0;
-  const days: readonly Worked[] =
-    driven.length < 2
-      ? []
-      : [
-          {
-            caption: `Days of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
-            chart: daysDistribution(
-              {
-                days_m: driven.map(({ distance_m }) => distance_m),
-                usual_m: job.usualDay_km * M_PER_KM,
-                longest_m: (job.longestDay_km ?? job.usualDay_km) * M_PER_KM,
-                packs: candidates.map(({ name, range_km }, index) => ({ name, index, range_m: range_km * M_PER_KM })),
-              },
-              drawing,
-            ),
-          },
-        ];
-  return [...figures, tripTable(drive, units), dayTable(drive, labels, units), ...days];
+  yield {
+    caption: `Days of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
+    chart: daysDistribution(
+      {
+        days_m: driven.map(({ distance_m }) => distance_m),
+        usual_m: job.usualDay_km * M_PER_KM,
+        longest_m: (job.longestDay_km ?? job.usualDay_km) * M_PER_KM,
+        packs: candidates.map(({ name, range_km }, index) => ({ name, index, range_m: range_km * M_PER_KM })),
+      },
+      drawing,
+    ),
+  };
 }
 
-function pieceFigures(view: PieceView, words: string, cutsEnds: boolean, drawing: Drawing): readonly Figure[] {
-  const { raw, cleaned, track, tripRows } = view;
-  const chart = rawAgainstCleaned({ raw, cleaned }, drawing);
-  const ends = tripRows.length > 1 ? ", its trips laid end to end" : "";
-  const figures: Figure[] = [
-    { caption: `The log as recorded and as cleaned: ${words}${ends}; what was mended is shaded`, chart },
-  ];
-  if (track) {
+// What a log on the bench looks like does not follow the job, and a week of it takes a tenth of a second to draw.
+const speedFigure = keepDrawn(
+  ({ raw, cleaned, tripRows }: PieceView, words: string, ...on: DrawnOn): Figure => ({
+    caption: `The log as recorded and as cleaned: ${words}${tripRows.length > 1 ? ", its trips laid end to end" : ""}; what was mended is shaded`,
+    chart: rawAgainstCleaned({ raw, cleaned }, drawingOn(on)),
+  }),
+);
+const placeFigure = keepDrawn(
+  ({ cleaned, track, tripRows }: PieceView, words: string, cutsEnds: boolean, ...on: DrawnOn): Figure => {
     const { time_s, speed_mps, isRepaired } = cleaned;
-    const whole = { ...track, time_s, speed_mps, isRepaired, partRows: tripRows.slice(1) };
-    figures.push(mapFigure(whole, cutsEnds, `Where it was driven: ${words}`, drawing));
-  }
-  return figures;
+    const places = track ?? { lat_deg: new Float64Array(0), lon_deg: new Float64Array(0) };
+    const whole = { ...places, time_s, speed_mps, isRepaired, partRows: tripRows.slice(1) };
+    return mapFigure(whole, cutsEnds, `Where it was driven: ${words}`, drawingOn(on));
+  },
+);
+
+/** A drawing's parts, each of which can be told to be the same as before. */
+type DrawnOn = [document: Document, width_px: number, units: Drawing["units"]];
+
+function drawingOn([document, width_px, units]: DrawnOn): Drawing {
+  return { document, width_px, ...(units && { units }) };
 }
 
 function mapFigure(
@@ -87,7 +97,12 @@ function mapFigure(
 
 /** The map of a recorded road in the job, or the sentence that its positions are not here. */
 export function keptMap({ keptTrack, road }: { keptTrack: KeptTrack; road: Trace }, drawing: Drawing): Figure {
-  const { track } = keptTrack;
+  const { document, width_px, units } = drawing;
+  return trackFigure(keptTrack, road, document, width_px, units);
+}
+
+const trackFigure = keepDrawn(({ track }: KeptTrack, road: Trace, ...on: DrawnOn): Figure => {
+  const drawing = drawingOn(on);
   if (!track || track.lat_deg.length !== road.time_s.length) {
     const gone =
       "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
@@ -95,7 +110,7 @@ export function keptMap({ keptTrack, road }: { keptTrack: KeptTrack; road: Trace
   }
   const { time_s, speed_mps } = road;
   return mapFigure({ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) }, true, road.title, drawing);
-}
+});
 
 function tripTable({ trips }: Drive, units: UnitHabit): Table {
   return {

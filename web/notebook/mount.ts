@@ -175,6 +175,28 @@ function fillWorked(
   let readable = new Map<Chart, ReadableFigure>();
   const worked = signal<readonly Worked[]>([]);
   let drawnFor: unknown;
+  /** Shows figures when all are drawn; those of a generator take a turn each, and give way to newer ones. */
+  const draw = (figures: readonly Worked[] | Generator<Worked, void>, before: readonly Worked[] = []) => {
+    const name = `figures of ${section.name}`;
+    if (!("next" in figures)) {
+      worked.value = figures;
+      turns.take(name, urgency, () => {}); // in the place of older ones that still wait
+      return;
+    }
+    turns.take(name, urgency, () => {
+      try {
+        const { done, value } = figures.next();
+        if (done) worked.value = before;
+        else draw(figures, [...before, value]);
+      } catch (error) {
+        fail(error);
+      }
+    });
+  };
+  const fail = (error: unknown) => {
+    drawnFor = undefined;
+    render(failureView(section, section.name, String(error)), places.finding);
+  };
   effect(() => {
     const now = reading.value;
     const drawing: Drawing = { document, width_px: width_px.value, units: figureUnitsOf(paper.view.units.value) };
@@ -189,13 +211,12 @@ function fillWorked(
       const { value, isLate } = now;
       const key = { value, width_px: drawing.width_px, units: drawing.units };
       try {
-        if (!isSameKey(drawnFor, key)) worked.value = section.plot(value as never, drawing);
+        if (!isSameKey(drawnFor, key)) draw(section.plot(value as never, drawing));
         drawnFor = key;
         const attention = section.attention?.(value as never) ?? [];
         render(findingView(section.sentence(value as never), attention, isLate), places.finding);
       } catch (error) {
-        drawnFor = undefined;
-        render(failureView(section, section.name, String(error)), places.finding);
+        fail(error);
       }
     });
   });

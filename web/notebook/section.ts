@@ -33,7 +33,8 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
   readonly fields?: readonly string[];
   readonly inputs: readonly Name[];
   readonly compute: (values: Pick<Values, Name>) => Result;
-  readonly plot: (result: Result, drawing: Drawing) => readonly Worked[];
+  /** A generator draws each of its figures in a turn of its own, for those that take long. */
+  readonly plot: (result: Result, drawing: Drawing) => readonly Worked[] | Generator<Worked, void>;
   readonly sentence: (result: Result) => string;
   /** The finding in its shortest form, for the head of the page. */
   readonly inShort?: (result: Result) => string;
@@ -50,7 +51,7 @@ export interface AnySection
   extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "inShort" | "attention"> {
   readonly inputs: readonly (keyof Values)[];
   readonly compute: (values: never) => unknown;
-  readonly plot: (result: never, drawing: Drawing) => readonly Worked[];
+  readonly plot: (result: never, drawing: Drawing) => readonly Worked[] | Generator<Worked, void>;
   readonly sentence: (result: never) => string;
   readonly inShort?: (result: never) => string;
   readonly attention?: (result: never) => readonly string[];

@@ -57,15 +57,13 @@ export default defineSection({
       missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"], units),
     };
   },
-  plot: ({ run, along, title, log, kept }, drawing) => {
-    const drive = run?.channels && speedTrace({ name: run.name, channels: run.channels, along }, drawing);
-    return [
-      ...(drive
-        ? [{ caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`, chart: drive }]
-        : []),
-      ...(kept ? [keptMap(kept, drawing)] : []),
-      ...(log ? logWorked(log, drawing) : []),
-    ];
+  *plot({ run, along, title, log, kept }, drawing) {
+    if (run?.channels) {
+      const chart = speedTrace({ name: run.name, channels: run.channels, along }, drawing);
+      yield { caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`, chart };
+    }
+    if (kept) yield keptMap(kept, drawing);
+    if (log) yield* logWorked(log, drawing);
   },
   sentence: ({ title, minutes, distance, mean, top, climb, missing }) => {
     const hills = climb ? `, ${climb} of climbing` : ", level";

@@ -47,11 +47,13 @@ export function createLogDesk(
 
   const run = async <T>(steps: Parameters<typeof stepped<T>>[0], tell: Tell, words: string): Promise<T> => {
     tell(words, 0);
-    const done = await stepped(
-      steps,
-      (share_frac) => tell(words, share_frac),
-      () => isCancelled,
-    );
+    let told = 0;
+    const tellPercent = (share_frac: number) => {
+      const percent = Math.floor(100 * share_frac);
+      if (percent !== told) tell(words, share_frac);
+      told = percent;
+    };
+    const done = await stepped(steps, tellPercent, () => isCancelled);
     if (!done) throw GIVEN_UP;
     return done.value;
   };
@@ -136,7 +138,7 @@ export function createLogDesk(
     return held.sorted;
   };
   const made = (work: (room: Routes) => Promise<Trace> | Trace, title: string): Promise<Answer<MadeRoad>> =>
-    answer(async (room) => roadOfTrace(await work(room), title));
+    answer(async (room) => heldToJob(roadOfTrace(await work(room), title)));
 
   return {
     bring: (files, setting, tell) =>
@@ -186,8 +188,18 @@ export function createLogDesk(
     typedRoad: (text: string, driving: TypedDriving, title) =>
       made((room) => room.typedRoad(room.readTypedRoad(text), driving, "typed", title), title),
     cycleRoad: (request: CycleRequest) =>
-      answer(async (room) => cycleRoad(room, request, await cycleText(request.cycle))),
+      answer(async (room) => heldToJob(cycleRoad(room, request, await cycleText(request.cycle)))),
   };
+}
+
+/**
+ * A road that the reader of jobs takes, or its InputError: a week's samples take half a second to check, which the page's
+ * thread does not have.
+ */
+async function heldToJob(made: MadeRoad): Promise<MadeRoad> {
+  const { readRoad } = await import("../../shared/job/readJob.ts");
+  const { title } = readRoad({ ...made.road, id: "road" });
+  return { ...made, road: { ...made.road, title } };
 }
 
 /** A cycle once stays a cycle in the job, with hills where any are laid under; repeated, it becomes a trace. */

@@ -6,6 +6,8 @@ import type { MadeRoad } from "./roadsApi.ts";
 const SPACING_m = 5;
 /** What a straight line may miss a height by: far less than the heights are sure to. */
 const OFF_m = 0.1;
+/** Points of height that a job takes for one road; months of driving are told in coarser lines, never refused for it. */
+const MOST_POINTS = 100_000;
 
 /**
  * A trace as the job file keeps it: times to a millisecond, speeds to 0.001 km/h, hills to a metre of road and 0.1 m of
@@ -34,10 +36,24 @@ export function roadOfTrace(trace: Trace, title: string): MadeRoad {
 /**
  * A profile as the job file keeps it: only the points that a straight line between their neighbours would miss by more
  * than 0.1 m (Ramer's way of thinning a line), none nearer than 5 m to the next. Nothing where it is no longer than that.
+ * Where more points than `most` would be left, lines may miss by twice as much, and so on.
  */
-export function hillsOf({ distance_m, elevation_m }: Profile) {
+export function hillsOf(profile: Profile, most = MOST_POINTS) {
+  const { distance_m, elevation_m } = profile;
+  let kept = keptPoints(profile, OFF_m);
+  for (let off_m = 2 * OFF_m; kept.length > most; off_m *= 2) kept = keptPoints(profile, off_m);
+  if (kept.length < 2) return undefined;
+  const first_m = distance_m[0];
+  return {
+    distance_km: kept.map((i) => rounded((distance_m[i] - first_m) / M_PER_KM, 1e3)),
+    elevation_m: kept.map((i) => rounded(elevation_m[i], 10)),
+  };
+}
+
+/** Rows that lines through them need, so as to miss no height by more than `off_m`. */
+function keptPoints({ distance_m, elevation_m }: Profile, off_m: number): number[] {
   const last = distance_m.length - 1;
-  const needed = thinned(distance_m, elevation_m);
+  const needed = thinned(distance_m, elevation_m, off_m);
   const kept: number[] = [];
   for (let i = 0; i <= last; i++) {
     if (!needed[i]) continue;
@@ -48,16 +64,11 @@ export function hillsOf({ distance_m, elevation_m }: Profile) {
     }
     kept.push(i);
   }
-  if (kept.length < 2) return undefined;
-  const first_m = distance_m[0];
-  return {
-    distance_km: kept.map((i) => rounded((distance_m[i] - first_m) / M_PER_KM, 1e3)),
-    elevation_m: kept.map((i) => rounded(elevation_m[i], 10)),
-  };
+  return kept;
 }
 
 /** 1 for every point that is kept. */
-function thinned(distance_m: Float64Array, elevation_m: Float64Array): Uint8Array {
+function thinned(distance_m: Float64Array, elevation_m: Float64Array, allowed_m: number): Uint8Array {
   const last = distance_m.length - 1;
   const needed = new Uint8Array(last + 1);
   needed[0] = 1;
@@ -67,7 +78,7 @@ function thinned(distance_m: Float64Array, elevation_m: Float64Array): Uint8Arra
     const [from, to] = piece;
     const slope = (elevation_m[to] - elevation_m[from]) / (distance_m[to] - distance_m[from]);
     let farthest = from;
-    let off_m = OFF_m;
+    let off_m = allowed_m;
     for (let i = from + 1; i < to; i++) {
       const away_m = Math.abs(elevation_m[i] - elevation_m[from] - slope * (distance_m[i] - distance_m[from]));
       if (away_m > off_m) [farthest, off_m] = [i, away_m];

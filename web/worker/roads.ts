@@ -1,7 +1,23 @@
-import { expose } from "comlink";
+import { expose, transfer } from "comlink";
 import { openRoutes } from "../../sim/index.ts";
 import { cycleText } from "./cycleText.ts";
 import { createLogDesk } from "./logDesk.ts";
+import type { PieceView, RoadsApi } from "./roadsApi.ts";
 
-/** The worker's side of the room for logs. */
-expose(createLogDesk(openRoutes, cycleText));
+const desk = createLogDesk(openRoutes, cycleText);
+
+/** The worker's side of the room for logs. Columns are made for the page and handed over, not copied. */
+const room: RoadsApi = {
+  ...desk,
+  async view(piece) {
+    const answer = await desk.view(piece);
+    return answer.kind === "done" ? transfer(answer, columnsOf(answer.value)) : answer;
+  },
+};
+
+function columnsOf({ raw, cleaned, track }: PieceView): ArrayBuffer[] {
+  const columns: Iterable<ArrayBufferView> = [raw, cleaned, track ?? {}].flatMap((group) => Object.values(group));
+  return [...columns].flatMap(({ buffer }) => (buffer instanceof ArrayBuffer ? [buffer] : []));
+}
+
+expose(room);

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { freeRoadId, isFromLog, withoutRoad, withRoad } from "../../../web/inputs/takeRoad.ts";
+import { freeRoadId, isFromLog, namedRoad, withoutRoad, withRoad } from "../../../web/inputs/takeRoad.ts";
 import { checkJob } from "../../../web/notebook/checkJob.ts";
 import type { MadeRoad } from "../../../web/worker/roadsApi.ts";
 import { demoJob } from "../../support/demoJob.ts";
@@ -14,7 +14,7 @@ it("puts a measured road at the end of a job, as one that a log brought, and tak
   const job = demoJob();
   const sheet = { job, drafts: {} };
   const id = freeRoadId(job, "log");
-  const longer = withRoad(sheet, made, id, { from: "measured", note: "good" });
+  const longer = withRoad(sheet, namedRoad(made, id), { from: "measured", note: "good" });
   expect(checkJob(longer.job, job).ok).toBe(true);
   expect(longer.job.roads.at(-1)).toEqual({ ...made.road, id });
   expect(isFromLog(longer.job, id)).toBe(true);
@@ -24,7 +24,9 @@ it("puts a measured road at the end of a job, as one that a log brought, and tak
 
 it("keeps the origins of other roads with them when one goes", () => {
   const sheet = { job: demoJob(), drafts: {} };
-  const two = withRoad(withRoad(sheet, made, "log-1", { from: "measured" }), made, "typed-1", { from: "guessed" });
+  const two = withRoad(withRoad(sheet, namedRoad(made, "log-1"), { from: "measured" }), namedRoad(made, "typed-1"), {
+    from: "guessed",
+  });
   const one = withoutRoad(two, "log-1");
   const index = one.job.roads.findIndex(({ id }) => id === "typed-1");
   expect(one.job.origins[`roads.${index}`]).toEqual({ from: "guessed" });
@@ -34,7 +36,7 @@ it("keeps the origins of other roads with them when one goes", () => {
 
 it("never gives an id twice", () => {
   const sheet = { job: demoJob(), drafts: {} };
-  const first = withRoad(sheet, made, freeRoadId(sheet.job, "log"), { from: "measured" });
+  const first = withRoad(sheet, namedRoad(made, freeRoadId(sheet.job, "log")), { from: "measured" });
   expect(freeRoadId(first.job, "log")).toBe("log-2");
   expect(freeRoadId(first.job, "typed")).toBe("typed-1");
 });

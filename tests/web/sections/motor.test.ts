@@ -14,7 +14,7 @@ const brought = await readMap("map.csv", "rpm,20,60,100\n1000,78,76,70\n3000,86,
 
 function read(job: Job, changes: Partial<Values> = {}) {
   const result = motor.compute(sectionValues(job, changes));
-  const figures = motor.plot(result, drawing(640)).filter((each) => "chart" in each);
+  const figures = [...motor.plot(result, drawing(640))].filter((each) => "chart" in each);
   return { figures, sentence: motor.sentence(result), attention: motor.attention?.(result) ?? [] };
 }
 

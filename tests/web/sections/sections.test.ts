@@ -10,7 +10,7 @@ import { sectionValues } from "../../support/sectionValues.ts";
 /** What a reader sees of a section: its finding, what to look at, its tables, and its figures in words. */
 function read(section: AnySection, values: Values) {
   const result = section.compute(values as never) as never;
-  const worked = section.plot(result, drawing(640));
+  const worked = [...section.plot(result, drawing(640))];
   return {
     sentence: section.sentence(result),
     attention: section.attention?.(result) ?? [],

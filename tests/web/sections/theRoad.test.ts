@@ -31,8 +31,9 @@ async function onBench(name: string, bytes: Uint8Array, piece: string): Promise<
 }
 
 const values = sectionValues(demoJob());
-const workedWith = (changes: Partial<typeof values>): readonly Worked[] =>
-  theRoad.plot(theRoad.compute({ ...values, ...changes }), drawing(640));
+const workedWith = (changes: Partial<typeof values>): readonly Worked[] => [
+  ...theRoad.plot(theRoad.compute({ ...values, ...changes }), drawing(640)),
+];
 const textOf = (worked: readonly Worked[]) =>
   worked
     .flatMap((each) => ("chart" in each ? [each.caption, each.chart.alt] : [each.caption, ...each.rows.flat()]))
