@@ -1,4 +1,5 @@
 import { accelerationModel } from "./accelerationModel.ts";
+import { liveliness_mps2 } from "./liveliness.ts";
 import { smooth } from "./smoother.ts";
 
 /** Moments smoothed at once, and the overlap after which the ends no longer matter. */
@@ -43,7 +44,8 @@ export function fitSpeedNoise(time_s: Float64Array, speed_mps: Float64Array): Sp
 
 /**
  * Speed at every moment from speeds recorded at some, by a Kalman filter with backward smoothing over speed and
- * acceleration. Standing moments are held at 0. The result may lie a little below 0 beside a stop; the caller holds it.
+ * acceleration; where speeds were recorded about every second, done twice, the second time with the liveliness that the
+ * first one finds around each moment. Standing moments are held at 0. The result may lie a little below 0 beside a stop; the caller holds it.
  */
 export function smoothSpeed(
   time_s: Float64Array,
@@ -56,12 +58,29 @@ export function smoothSpeed(
   for (let from = 0; from < n; from += CHUNK) {
     const to = Math.min(n, from + CHUNK);
     const first = Math.max(0, from - OVERLAP);
-    const { mean } = run(time_s, speed_mps, isStanding, noise, first, Math.min(n, to + OVERLAP), true);
+    const last = Math.min(n, to + OVERLAP);
+    let { mean } = run(time_s, speed_mps, isStanding, noise, first, last, true);
+    if (isDense(speed_mps, first, last)) {
+      const once = mean;
+      const times_s = time_s.subarray(first, last);
+      const acceleration_mps2 = (k: number) => once[2 * k + 1];
+      const liveliness = liveliness_mps2(times_s, acceleration_mps2, noise.acceleration_mps2, ACCELERATION_LASTS_s);
+      mean = run(time_s, speed_mps, isStanding, noise, first, last, true, liveliness).mean;
+    }
     for (let i = from; i < to; i++) {
       result[i] = mean[(i - first) * 2];
     }
   }
   return result;
+}
+
+/** Whether at least every other moment has a speed: between fewer, smoothing makes calm what nobody has seen. */
+function isDense(speed_mps: Float64Array, first: number, last: number): boolean {
+  let known = 0;
+  for (let i = first; i < last; i++) {
+    known += Number.isNaN(speed_mps[i]) ? 0 : 1;
+  }
+  return 2 * known >= last - first;
 }
 
 function run(
@@ -72,6 +91,7 @@ function run(
   first: number,
   last: number,
   backward: boolean,
+  liveliness?: Float64Array,
 ) {
   const speedRow = Float64Array.of(1, 0);
   const value = new Float64Array(1);
@@ -88,7 +108,14 @@ function run(
       startMean: new Float64Array(2),
       transition(k, transition, spread) {
         const dt_s = time_s[first + k] - time_s[first + k - 1];
-        accelerationModel(dt_s, noise.acceleration_mps2, ACCELERATION_LASTS_s, 3, whole, wholeSpread);
+        accelerationModel(
+          dt_s,
+          liveliness?.[k] ?? noise.acceleration_mps2,
+          ACCELERATION_LASTS_s,
+          3,
+          whole,
+          wholeSpread,
+        );
         withoutDistance(whole, transition);
         withoutDistance(wholeSpread, spread);
       },

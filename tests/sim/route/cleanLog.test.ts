@@ -152,6 +152,13 @@ describe("cleaning", () => {
     expect(log.quality.samplingNote === undefined).toBe(interval_s < 3);
   });
 
+  it("says what positions without speeds do to the energy, and that of no log with speeds", () => {
+    const rows = Array.from({ length: 601 }, (_, i) => ({ time_s: START_s + i, north_m: i * 15 }));
+    expect(cleanLog(madeLog(rows)).quality.reasons.join()).toContain("worked out from positions");
+    const withSpeeds = cleanLog(madeLog(rows.map((row) => ({ ...row, speed_mps: 15 }))));
+    expect(withSpeeds.quality.reasons.join()).not.toContain("worked out from positions");
+  });
+
   it("leaves a repair undone where it is turned off", () => {
     const tunnel = madeLog(steadyRows(START_s, 400, 15).filter((_, i) => i < 200 || i >= 231));
     const cut = cleanLog(tunnel, { off: ["tunnel"] });
