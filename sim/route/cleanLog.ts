@@ -12,9 +12,11 @@ import {
 import { cleanHeights } from "./cleanHeights.ts";
 import { type CleanedStretch, cleanStretch, type StretchSetting } from "./cleanStretch.ts";
 import { dropUnreachable, dropZeroFixes } from "./dropWild.ts";
+import { dropZeroHeights } from "./dropZeroHeights.ts";
 import { findGaps, type GapFindings } from "./findGaps.ts";
 import { findJumps, type JumpFindings } from "./findJumps.ts";
 import { hasValues } from "./fixes.ts";
+import { notDriven } from "./notDriven.ts";
 import { orderInTime } from "./orderInTime.ts";
 import { fitPositionNoise } from "./positionNoise.ts";
 import { qualityOf } from "./quality.ts";
@@ -69,6 +71,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   yield 0.06;
   dropZeroFixes(rows, repairs);
   dropUnreachable(rows, repairs, utcOffset_s);
+  dropZeroHeights(rows, repairs);
   checkUsable(log, rows);
   yield 0.12;
   const jumps = findJumps(rows, repairs, utcOffset_s);
@@ -140,6 +143,7 @@ function assembled(
     positionNoise_m: hasPositions ? setting.noise.wandering_m : Number.NaN,
     hasSpeeds: setting.hasSpeeds,
     isStill,
+    notDriven: notDriven(series, setting.utcOffset_s),
   });
   if (log.fixes.count === 0) {
     throw new Error(`cleaned an empty log: ${log.file}`);

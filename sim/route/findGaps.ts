@@ -26,6 +26,8 @@ export interface GapFindings {
   readonly interval_s: number;
 }
 
+/** Between fixes no further apart than this nothing is lost; where they do not fit, the positions jump. */
+const JUMP_s = 3;
 /** Without a fix for longer than this no speed is made up: the drive is cut there. */
 const LONGEST_BRIDGE_s = 600;
 /** Fixes further apart are gaps however regular they are: in three minutes a car can be anywhere in a town. */
@@ -137,7 +139,12 @@ function describe(
       `${to_s - from_s < 180 ? "stood" : "parked"} ${long} without a log at ${at}`,
     );
   } else if (isCut) {
-    repairs.add("signalLoss", 1, from_s, to_s, `a gap of ${long} at ${at} cut out${far}, not counted`);
+    // Hardly a gap, but the place is another: a receiver that woke up where it was last, or two logs in one.
+    const detail =
+      to_s - from_s <= JUMP_s
+        ? `the positions jump${far.replace(",", "")} at ${at}: cut there, the jump not counted`
+        : `a gap of ${long} at ${at} cut out${far}, not counted`;
+    repairs.add("signalLoss", 1, from_s, to_s, detail);
   } else {
     const as = gap.kind === "tunnel" ? "as a tunnel" : "as lost signal";
     repairs.add(gap.kind, 1, from_s, to_s, `a gap of ${long} at ${at} bridged ${as}${far}`);

@@ -48,7 +48,8 @@ export function joinLogs(logs: readonly LogFile[]): JoinedLogs {
       const [kept, left] = countIn(a, from_s, to_s) >= countIn(b, from_s, to_s) ? [a, b] : [b, a];
       givesWay.set(left, [...(givesWay.get(left) ?? []), [from_s, to_s]]);
       const when = `${writeDate(from_s)} ${writeClock(from_s)}`;
-      const message = `found the same ${writeDuration(to_s - from_s)} from ${when} in ${kept.log.file}, which has more fixes there; left out here`;
+      const isMore = countIn(kept, from_s, to_s) > countIn(left, from_s, to_s);
+      const message = `found the same ${writeDuration(to_s - from_s)} from ${when} in ${kept.log.file}, which has ${isMore ? "more" : "as many"} fixes there; left out here`;
       problems.push({ code: "sameMinutes", where: left.log.file, message });
     }
   });

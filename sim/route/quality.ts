@@ -9,6 +9,8 @@ export interface QualityInput {
   readonly positionNoise_m: number;
   readonly hasSpeeds: boolean;
   readonly isStill: boolean;
+  /** Stretches that a car hardly drove, a sentence each. */
+  readonly notDriven: readonly string[];
 }
 
 /** A verdict on a cleaned log in a word, with the reasons a person can check. */
@@ -49,6 +51,9 @@ export function qualityOf(input: QualityInput): Quality {
   if (heights === 0) {
     doubtful.push("no heights: the road counts as flat");
   }
+  if (!input.isStill) {
+    doubtful.push(...input.notDriven);
+  }
   const verdict = poor.length > 0 ? "poor" : doubtful.length > 0 ? "usable" : "good";
   const reasons = [...poor, ...doubtful];
   if (reasons.length === 0)
@@ -83,7 +88,7 @@ const samplingBias: readonly { readonly from_s: number; readonly recorded: strin
  * windingAccuracyTable.ts).
  */
 const positionsAlone =
-  "speed is worked out from positions: quick changes are rounded off, energy at the wheel comes out up to 8 % low on a winding road and up to 3 % high in a slow town";
+  "speed is worked out from positions: energy at the wheel comes out 8 % low (winding road) to 3 % high (slow town)";
 
 /** What thin sampling does to the energy at the wheel, said to the user; undefined where it does nothing worth saying. */
 function samplingNote(interval_s: number, hasSpeeds: boolean): string | undefined {

@@ -145,15 +145,20 @@ class GpxReading {
       utcOffset_s: commonest(this.offsets),
       badLines: this.problems.badLines,
       problems: this.problems.finish(),
-      guess: { encoding, layout: this.layout(builder === this.track), columns: guessOf(fixes) },
+      guess: { encoding, layout: this.layout(builder === this.track, fixes), columns: guessOf(fixes) },
       questions: [],
     };
   }
 
-  private layout(isTrack: boolean): readonly string[] {
+  private layout(isTrack: boolean, fixes: Fixes): readonly string[] {
     const count = (name: string) => this.elements.get(name) ?? 0;
     const points = isTrack ? `${count("trkpt")} track points` : `${count("rtept")} route points`;
-    return [`GPX, ${points}`, "times in UTC, heights in metres, speed in m/s"];
+    const parts = [
+      ...(hasValues(fixes.time_s) ? ["times in UTC"] : ["no times"]),
+      ...(hasValues(fixes.height_m) ? ["heights in metres"] : ["no heights"]),
+      ...(hasValues(fixes.speed_mps) ? ["speed in m/s"] : ["no recorded speed"]),
+    ];
+    return [`GPX, ${points}`, parts.join(", ")];
   }
 
   private take(point: Fix, element: string, text: string): void {
