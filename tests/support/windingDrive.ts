@@ -17,10 +17,11 @@ export interface WindingSpoiling {
   readonly height_m: number;
 }
 
-/** One piece of road: curvature goes up to `curvature_pm` over the first third and back over the last. */
+/** One piece of road: curvature goes up to that of `radius_m` over the first third and back over the last. */
 interface RoadPiece {
   readonly long_m: number;
-  readonly curvature_pm: number;
+  /** Positive to the right, endless where straight. */
+  readonly radius_m: number;
   readonly limit_mps: number;
   /** Whether the car stops where it begins, and how long. */
   readonly stop_s: number;
@@ -158,23 +159,34 @@ function pieceOf(country: Country, draw: Draws, i: number): RoadPiece {
     // A block, its junction, and one time in two a corner of 9 m there; one junction in two stops the car.
     const stop_s = draw.between(0, 1) < 0.5 ? draw.between(3, 45) : 0;
     if (i % 2 === 1)
-      return { long_m: draw.between(70, 420), curvature_pm: 0, limit_mps: draw.between(8, 15), stop_s: 0 };
-    if (draw.between(0, 1) < 0.5) return { long_m: 10, curvature_pm: 0, limit_mps: 14, stop_s };
-    return { long_m: (1.5 * 9 * Math.PI) / 2, curvature_pm: side / 9, limit_mps: Math.sqrt(SIDEWAYS_mps2 * 9), stop_s };
+      return {
+        long_m: draw.between(70, 420),
+        radius_m: Number.POSITIVE_INFINITY,
+        limit_mps: draw.between(8, 15),
+        stop_s: 0,
+      };
+    if (draw.between(0, 1) < 0.5) return { long_m: 10, radius_m: Number.POSITIVE_INFINITY, limit_mps: 14, stop_s };
+    return { long_m: (1.5 * 9 * Math.PI) / 2, radius_m: side * 9, limit_mps: Math.sqrt(SIDEWAYS_mps2 * 9), stop_s };
   }
   const stop_s = i > 0 && draw.between(0, 1) < 0.04 ? draw.between(4, 30) : 0;
-  if (i % 3 === 2) return { long_m: draw.between(30, 500), curvature_pm: 0, limit_mps: draw.between(17, 28), stop_s };
+  if (i % 3 === 2)
+    return {
+      long_m: draw.between(30, 500),
+      radius_m: Number.POSITIVE_INFINITY,
+      limit_mps: draw.between(17, 28),
+      stop_s,
+    };
   // Bends of 25 to 400 m taken at up to 2 m/s2 sideways, turning 15 to 120 degrees; S-bends follow one another.
   const radius_m = 25 * 16 ** draw.between(0, 1);
   const turn_rad = draw.between(0.26, 2.1) * Math.min(1, 80 / radius_m + 0.2);
   const limit_mps = Math.min(25, Math.sqrt(draw.between(1, SIDEWAYS_mps2) * radius_m));
-  return { long_m: 1.5 * radius_m * turn_rad, curvature_pm: side / radius_m, limit_mps, stop_s };
+  return { long_m: 1.5 * radius_m * turn_rad, radius_m: side * radius_m, limit_mps, stop_s };
 }
 
 function curvatureAt(piece: RoadPiece | undefined, along_m: number): number {
   if (!piece) return 0;
   const third_m = piece.long_m / 3;
-  return piece.curvature_pm * Math.max(0, Math.min(1, along_m / third_m, (piece.long_m - along_m) / third_m));
+  return (1 / piece.radius_m) * Math.max(0, Math.min(1, along_m / third_m, (piece.long_m - along_m) / third_m));
 }
 
 interface Draws {
