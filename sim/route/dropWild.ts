@@ -2,6 +2,7 @@ import { geodesicLeg } from "./geodesicLeg.ts";
 import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
+import { writeFar } from "./writeFar.ts";
 
 /** 250 km/h: faster than the cars of a workshop's clients go. */
 const FASTEST_mps = 70;
@@ -110,7 +111,7 @@ function drop(
     dropPosition(rows, where[k]);
   }
   const [from_s, to_s] = [rows.time_s[where[from]], rows.time_s[where[to - 1]]];
-  const far = furthest_m >= 10000 ? `${(furthest_m / 1000).toPrecision(3)} km` : `${furthest_m.toPrecision(3)} m`;
+  const far = writeFar(furthest_m);
   const count = to - from;
   const detail = `${count} ${count === 1 ? "fix" : "fixes"} ${far} off dropped at ${writeClock(from_s, utcOffset_s)}`;
   repairs.add("wildFix", count, from_s, to_s, detail, furthest_m);

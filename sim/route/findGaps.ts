@@ -5,6 +5,7 @@ import { geodesicLeg } from "./geodesicLeg.ts";
 import { writeClock, writeDuration } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
+import { writeFar } from "./writeFar.ts";
 
 /** A gap inside a stretch, bridged: rows `from` and `from + 1` lie on its sides. */
 export interface Bridge {
@@ -129,7 +130,7 @@ function describe(
   const [from_s, to_s] = [rows.time_s[i - 1], rows.time_s[i]];
   const long = writeDuration(to_s - from_s);
   const at = writeClock(from_s, utcOffset_s);
-  const far = Number.isNaN(gap.distance_m) ? "" : `, ${metres(gap.distance_m)}`;
+  const far = Number.isNaN(gap.distance_m) ? "" : `, ${writeFar(gap.distance_m)}`;
   if (gap.kind === "parked") {
     repairs.add(
       "parked",
@@ -208,8 +209,4 @@ function usualInterval_s(rows: RowColumns): number {
     steps.push(rows.time_s[i] - rows.time_s[i - 1]);
   }
   return median(steps);
-}
-
-function metres(distance_m: number): string {
-  return distance_m >= 10000 ? `${(distance_m / 1000).toPrecision(3)} km` : `${distance_m.toFixed(0)} m`;
 }

@@ -94,8 +94,19 @@ function brought(form: Form): TemplateResult | typeof nothing {
   </div>`;
 }
 
-function fileWords({ file, format, count, questions }: Parameters<typeof understoodForm>[1]["files"][number]): string {
+function fileWords({
+  file,
+  format,
+  count,
+  questions,
+  hasSpeeds,
+}: Parameters<typeof understoodForm>[1]["files"][number]): string {
   const unit = questions.find(({ name }) => name === "speedUnit")?.guess ?? "";
-  const speeds = unit === "" ? "no recorded speed" : `speed in ${choiceWords[unit] ?? unit}`;
+  // Sentences of a receiver lay their unit down, so that nothing is asked of it.
+  const speeds = !hasSpeeds
+    ? "no recorded speed"
+    : unit === ""
+      ? "speed recorded"
+      : `speed in ${choiceWords[unit] ?? unit}`;
   return `${file}: ${formatWords[format]}, ${count} ${count === 1 ? "row" : "rows"}, ${speeds}`;
 }

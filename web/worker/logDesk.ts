@@ -76,7 +76,11 @@ export function createLogDesk(
     tell: Tell,
     before?: Held,
   ): Promise<Brought> {
-    const files = read.map(({ log: { fixes, ...others } }) => ({ ...others, count: fixes.count }));
+    const files = read.map(({ log: { fixes, ...others } }) => ({
+      ...others,
+      count: fixes.count,
+      hasSpeeds: fixes.speed_mps.some((speed_mps) => !Number.isNaN(speed_mps)),
+    }));
     const logs = read.map(({ log }) => log);
     const isSame = before !== undefined && read.every((each, i) => each === before.read[i]);
     const [only] = logs;

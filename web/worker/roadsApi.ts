@@ -15,7 +15,7 @@ export interface LogSetting {
 }
 
 /** A file as it was read, without its fixes, which stay in the worker. */
-export type FileReading = Omit<LogFile, "fixes"> & { readonly count: number };
+export type FileReading = Omit<LogFile, "fixes"> & { readonly count: number; readonly hasSpeeds: boolean };
 
 export interface TripRow {
   /** Local day and clock: `2024-05-03`, `08:12`. */

@@ -3,6 +3,7 @@ import { climbOf } from "../../../sim/route/cleanHeights.ts";
 import { cleanLog } from "../../../sim/route/cleanLog.ts";
 import { joinLogs } from "../../../sim/route/joinLogs.ts";
 import { readLog } from "../../../sim/route/readLog.ts";
+import { writeFar } from "../../../sim/route/writeFar.ts";
 import { writeGpx } from "../../support/logWriter.ts";
 import { madeLog, steadyRows } from "../../support/madeFixes.ts";
 import { windingDrive, windingLog } from "../../support/windingDrive.ts";
@@ -47,7 +48,7 @@ it("a receiver that wakes up where it was last jumps, and has no gap of a second
     speed_mps: 0,
   }));
   const log = cleanLog(readLog("a.gpx", writeGpx([...stale, ...rows])));
-  expect(details(log)).toMatch(/the positions jump 23\d\d m at .*: cut there, the jump not counted/);
+  expect(details(log)).toMatch(/the positions jump 23\d0 m at .*: cut there, the jump not counted/);
   expect(details(log)).not.toMatch(/gap of 1 s/);
 });
 
@@ -84,6 +85,15 @@ describe("what a car hardly drives", () => {
     });
     expect(reasons(cleanLog(madeLog(jam)))).not.toMatch(/no drive/);
   });
+});
+
+it.each([
+  [6.4, "6.4 m"],
+  [2677, "2680 m"],
+  [12_345, "12.3 km"],
+  [5_280_400, "5280 km"],
+])("%d m is written as %s", (distance_m, words) => {
+  expect(writeFar(distance_m)).toBe(words);
 });
 
 it("a copy of a log gives way as one that has as many fixes, not fewer", () => {

@@ -6,7 +6,7 @@ import type { Answer, Brought, Drive, LogSetting, RoadsApi } from "../../../web/
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { type LogRow, makeLog, makeTruth, type Spoiling, withParking } from "../../support/logMaker.ts";
-import { writeCsv, writeGpx } from "../../support/logWriter.ts";
+import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
 
 const spoiling: Spoiling = {
   ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 },
@@ -47,6 +47,13 @@ beforeAll(() => {
 });
 
 describe("a log brought to the desk", () => {
+  it("is said to have speeds where it has them, whether or not their unit is asked for", async () => {
+    const bare = rows.map((row) => ({ ...row, speed_mps: Number.NaN }));
+    const files = [file("a.nmea", writeNmea(rows)), file("b.gpx", writeGpx(bare))];
+    const { files: read } = value(await desk.bring(files, setting, quiet));
+    expect(read.map(({ hasSpeeds }) => hasSpeeds)).toEqual([true, false]);
+  });
+
   it("becomes a drive of the true length, told while it works", async () => {
     const told: string[] = [];
     const brought = value(await desk.bring([file("monday.gpx", writeGpx(rows))], setting, (words) => told.push(words)));
