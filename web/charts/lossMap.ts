@@ -58,6 +58,7 @@ export function lossMap(input: LossMapInput, drawing: Drawing): Chart {
       y1: inTorque(grid.y1),
       y2: inTorque(grid.y2),
       thresholds: levels,
+      interpolate: "none",
       stroke: inkSoft,
       strokeWidth: 0.8,
       fill: contourFill,

@@ -95,6 +95,7 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
         y1: inTorque(grid.y1),
         y2: inTorque(grid.y2),
         thresholds: levels,
+        interpolate: "none", // the fields are whole already; looking each of them up again would cost most of the drawing
         stroke: inkSoft,
         strokeWidth: 0.8,
         strokeOpacity: 0.75,

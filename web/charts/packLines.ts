@@ -3,6 +3,7 @@ import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { intervalAt, lineAt } from "./columnAt.ts";
 import { reach } from "./domain.ts";
+import { drawnColumn } from "./drawnColumn.ts";
 import type { DrawnPack } from "./drawnPack.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { endLabels } from "./endLabels.ts";
@@ -69,7 +70,8 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
       const { curve } = input;
       return [
         lineY(rows[i] ?? [], {
-          ...place,
+          x: drawnColumn(rows[i] ?? [], axis.column(pack.channels), axis.shown),
+          y: drawnColumn(rows[i] ?? [], columns[i] ?? []),
           stroke: colour,
           strokeWidth: 1.8,
           curve,

@@ -6,6 +6,7 @@ import { type ChannelKey, channelLabel, channelNamed } from "./channelQuantities
 import type { Chart, Drawing } from "./chart.ts";
 import { intervalAt } from "./columnAt.ts";
 import { domain, reach } from "./domain.ts";
+import { drawnColumn } from "./drawnColumn.ts";
 import type { DrawnPack } from "./drawnPack.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
@@ -56,18 +57,19 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const column = columns[i] ?? new Float64Array();
     const along = baseOf(pack);
     const rows = thin(along, column, column.length, wide_px);
-    const place = { x: (row: number) => axis.shown(along[row] as number) };
+    const place = { x: drawnColumn(rows, along, axis.shown) };
+    const values = drawnColumn(rows, column);
     const { colour } = packStyle(pack.index);
     const floor = y[0] <= 0 && y[1] >= 0 ? 0 : y[0];
     const noWords = isLast ? {} : { tickFormat: () => "" };
     const svg = drawFrame(drawing, frame, [
-      areaY(rows, { ...place, y1: floor, y2: (row: number) => column[row], fill: colour, fillOpacity: 0.12 }),
+      areaY(rows, { ...place, y1: floor, y2: values, fill: colour, fillOpacity: 0.12 }),
       bottomAxis({ label: isLast ? axis.label : null, ticks: ticksFor(wide_px), ...noWords }),
       leftAxis({ label: isFirst ? channelLabel(quantity, units) : null, ticks: 3 }, LEFT_PX),
       ruleY([floor], { stroke: ink }),
       lineY(rows, {
         ...place,
-        y: (row: number) => column[row],
+        y: values,
         stroke: colour,
         // Whole, whatever the pack's dash: each strip bears its name, and dashes break up a spiky line.
         strokeWidth: 1.5,

@@ -5,6 +5,7 @@ import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { lineAt } from "./columnAt.ts";
 import { domain, reach } from "./domain.ts";
+import { drawnColumn } from "./drawnColumn.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
 import { endLabels } from "./endLabels.ts";
@@ -58,8 +59,10 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const wide_px = Math.round(frame.right - LEFT_PX);
   const rows = thin(column, channels.speed_mps, n, wide_px);
   const x = (row: number) => axis.shown(column[row] as number);
-  const speed = (row: number) => inUnit(units.speed, channels.speed_mps[row] as number);
-  const target = (row: number) => inUnit(units.speed, channels.target_mps[row] as number);
+  const targetRows = thin(column, channels.target_mps, n, wide_px);
+  const inSpeed = (speed_mps: number) => inUnit(units.speed, speed_mps);
+  const speed = (row: number) => inSpeed(channels.speed_mps[row] as number);
+  const target = (row: number) => inSpeed(channels.target_mps[row] as number);
   const behind = stretchesBehind(channels, (end - first) * 0.02, column);
   const noWords = isHilly ? { tickFormat: () => "" } : {};
   const upper = drawFrame(drawing, frame, [
@@ -73,14 +76,19 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     }),
     bottomAxis({ label: isHilly ? null : axis.label, ticks: ticksFor(wide_px), ...noWords }),
     leftAxis({ label: `Speed (${units.speed.sign})`, ticks: 5 }, LEFT_PX),
-    lineY(thin(column, channels.target_mps, n, wide_px), {
-      x,
-      y: target,
+    lineY(targetRows, {
+      x: drawnColumn(targetRows, column, axis.shown),
+      y: drawnColumn(targetRows, channels.target_mps, inSpeed),
       stroke: inkSoft,
       strokeWidth: 1.2,
       strokeDasharray: "2 2",
     }),
-    lineY(rows, { x, y: speed, stroke: attainedColour, strokeWidth: 1.6 }),
+    lineY(rows, {
+      x: drawnColumn(rows, column, axis.shown),
+      y: drawnColumn(rows, channels.speed_mps, inSpeed),
+      stroke: attainedColour,
+      strokeWidth: 1.6,
+    }),
     ruleY([0], { stroke: ink }),
   ]);
   const told = behind.map(({ from, to, time_s }) => ({

@@ -77,6 +77,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     allowance: whole.allowance,
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
   }));
+  const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
   const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), origins: doubtsOf(whole) }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
@@ -99,6 +100,7 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     },
     { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
     { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
+    { name: "drivetrain", inputs: ["machine"], compute: (values: Values) => sameDrivetrain(values.machine) },
     { name: "doubts", inputs: ["job"], compute: (values: Values) => sameDoubts(values.job) },
     {
       name: "unknowns",
@@ -130,8 +132,9 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     },
     {
       name: "motorSurface",
-      inputs: ["machine", "packIndex"],
-      ask: (values: Values) => simulation.motorSurface(values.machine, packIn(values.machine, values.packIndex)),
+      inputs: ["drivetrain", "packIndex"],
+      ask: (values: Values & { drivetrain: Job }) =>
+        simulation.motorSurface(values.drivetrain, packIn(values.drivetrain, values.packIndex)),
     },
   ];
 }
@@ -172,5 +175,15 @@ function remembering<In, Out>(work: (input: In) => Out): (input: In) => Out {
   return (input) => {
     last = keepShared(last, work(input));
     return last;
+  };
+}
+
+/** The object of the last time for as long as all the parts named are the very ones of that. */
+function sameWhile<T extends object>(parts: readonly (keyof T)[]): (next: T) => T {
+  let last: T | undefined;
+  return (next) => {
+    const before = last;
+    if (before === undefined || parts.some((part) => before[part] !== next[part])) last = next;
+    return last ?? next;
   };
 }

@@ -3,6 +3,9 @@ import type { SimulationApi } from "./api.ts";
 import { oneAtATime } from "./oneAtATime.ts";
 import { simulationWorker } from "./workersBeside.ts";
 
+/** A study begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
+const REST_ms = 250;
+
 /**
  * Starts the simulation in two workers: one for what follows every key, one for studies of many drives, so that the
  * first never waits for the second. One question is with each at a time; of those that wait, the newest of a kind counts.
@@ -11,7 +14,7 @@ export function startSimulation(): SimulationApi {
   const drives = wrap<SimulationApi>(simulationWorker("drives"));
   const studies = wrap<SimulationApi>(simulationWorker("studies"));
   const ask = oneAtATime();
-  const study = oneAtATime();
+  const study = oneAtATime(REST_ms);
   return {
     road: (job, roadId) => ask("road", () => drives.road(job, roadId)),
     drive: (job, trace) => ask("drive", () => drives.drive(job, trace)),

@@ -1,11 +1,11 @@
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { oneAtATime } from "../../../web/worker/oneAtATime.ts";
 
 const settled = () => new Promise((resolve) => setTimeout(resolve));
 
 /** Questions that the test answers itself. */
-function asking() {
-  const ask = oneAtATime();
+function asking(rest_ms = 0) {
+  const ask = oneAtATime(rest_ms);
   const put: { name: string; answer: (value: string) => void; fail: (error: Error) => void }[] = [];
   const answers: string[] = [];
   const question = (kind: string, name: string) => {
@@ -56,5 +56,36 @@ describe("one question at a time", () => {
     put[1].answer("two");
     await settled();
     expect(answers).toEqual(["no road", "two"]);
+  });
+});
+
+describe("with a rest before each question", () => {
+  afterEach(() => {
+    vi.useRealTimers();
+  });
+
+  it("puts only the last of a run of changes, and that when the run has ended", async () => {
+    vi.useFakeTimers();
+    const { put, question } = asking(250);
+    for (const name of ["at 30", "at 31", "at 32"]) {
+      question("study", name);
+      await vi.advanceTimersByTimeAsync(200);
+    }
+    expect(put).toEqual([]);
+    await vi.advanceTimersByTimeAsync(50);
+    expect(put.map(({ name }) => name)).toEqual(["at 32"]);
+  });
+
+  it("lets a question that came during an answer rest as well", async () => {
+    vi.useFakeTimers();
+    const { put, question } = asking(250);
+    question("study", "first");
+    await vi.advanceTimersByTimeAsync(250);
+    question("study", "second");
+    put[0].answer("one");
+    await vi.advanceTimersByTimeAsync(249);
+    expect(put).toHaveLength(1);
+    await vi.advanceTimersByTimeAsync(1);
+    expect(put.map(({ name }) => name)).toEqual(["first", "second"]);
   });
 });
