@@ -3,7 +3,6 @@ import { readJob } from "../../shared/job/readJob.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { driveJob, motorSurface, roadTrace, steadyTable } from "../../sim/index.ts";
 import { anyChannel } from "../../web/charts/anyChannel.ts";
-import { batteryPower } from "../../web/charts/batteryPower.ts";
 import type { Chart, Drawing } from "../../web/charts/chart.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
@@ -46,7 +45,6 @@ export function demoFigures(id: string): Record<string, (drawing: Drawing) => Ch
         on,
       ),
     steadySpeed: (on) => steadySpeed(steady, on),
-    batteryPower: (on) => batteryPower({ packs, along: "time" }, on),
     smallMultiples: (on) => smallMultiples({ packs, channel: "batteryCurrent", along: "time" }, on),
     anyChannel: (on) => anyChannel({ packs: [first, last], x: "speed", y: "batteryPower", colour: "gradient" }, on),
     daysDistribution: (on) =>

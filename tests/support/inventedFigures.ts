@@ -1,5 +1,4 @@
 import { anyChannel } from "../../web/charts/anyChannel.ts";
-import { batteryPower } from "../../web/charts/batteryPower.ts";
 import type { Chart, Drawing } from "../../web/charts/chart.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
@@ -61,7 +60,6 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
       },
       drawing,
     ),
-  batteryPower: (drawing) => batteryPower({ packs: inventedPacks, along: "time" }, drawing),
   smallMultiples: (drawing) =>
     smallMultiples({ packs: inventedPacks, channel: "batteryCurrent", along: "distance" }, drawing),
   anyChannel: (drawing) =>

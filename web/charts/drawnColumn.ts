@@ -5,7 +5,12 @@
 export function drawnColumn(
   rows: readonly number[],
   column: ArrayLike<number>,
-  shown: (value: number) => number = (value) => value,
+  shown?: (value: number) => number,
 ): Float64Array {
-  return Float64Array.from(rows, (row) => shown(column[row] as number));
+  const drawn = new Float64Array(rows.length);
+  for (let i = 0; i < rows.length; i++) {
+    const value = column[rows[i] as number] as number;
+    drawn[i] = shown ? shown(value) : value;
+  }
+  return drawn;
 }

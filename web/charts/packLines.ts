@@ -1,7 +1,7 @@
 import { dot, lineY, type Markish } from "@observablehq/plot";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
-import { intervalAt, lineAt } from "./columnAt.ts";
+import { lineAt } from "./columnAt.ts";
 import { reach } from "./domain.ts";
 import { drawnColumn } from "./drawnColumn.ts";
 import type { DrawnPack } from "./drawnPack.ts";
@@ -10,6 +10,7 @@ import { endLabels } from "./endLabels.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { packStyle } from "./packStyle.ts";
 import type { RoadAxis } from "./roadAxis.ts";
+import { straighten, UNSEEN_px } from "./straighten.ts";
 import { textWidth_px, wrapped } from "./textWidth.ts";
 import { thin } from "./thin.ts";
 
@@ -25,8 +26,6 @@ export interface PackLinesInput {
   readonly yDomain: readonly [number, number];
   readonly yTicks: number | readonly number[];
   readonly height_px: number;
-  /** Whether values belong to moments (charge) or to the interval that ends there (power). */
-  readonly curve: "linear" | "step-before";
   /** A further line of label: what the pack at this place in the list ends on. */
   endWords?(place: number): string;
   readonly marksBelow?: readonly Markish[];
@@ -59,6 +58,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
   };
   const wide_px = Math.max(1, Math.round(frame.right - frame.left));
   const rows = packs.map(({ channels }, i) => thin(axis.column(channels), columns[i] ?? [], channels.length, wide_px));
+  const unseen = ((frame.y[1] - frame.y[0]) / (frame.bottom - frame.top)) * UNSEEN_px;
   const x = (pack: DrawnPack) => (row: number) => axis.shown(axis.column(pack.channels)[row] as number);
   const svg = drawFrame(drawing, frame, [
     bottomAxis({ label: axis.label, ticks: ticksFor(wide_px) }),
@@ -66,15 +66,16 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
     ...(input.marksBelow ?? []),
     packs.map((pack, i) => {
       const { colour, dash, symbol } = packStyle(pack.index);
-      const place = { x: x(pack), y: (row: number) => columns[i]?.[row] };
-      const { curve } = input;
+      const along = axis.column(pack.channels);
+      const column = columns[i] ?? [];
+      const drawn = straighten(rows[i] ?? [], along, column, unseen);
+      const place = { x: x(pack), y: (row: number) => column[row] };
       return [
-        lineY(rows[i] ?? [], {
-          x: drawnColumn(rows[i] ?? [], axis.column(pack.channels), axis.shown),
-          y: drawnColumn(rows[i] ?? [], columns[i] ?? []),
+        lineY(drawn, {
+          x: drawnColumn(drawn, along, axis.shown),
+          y: drawnColumn(drawn, column),
           stroke: colour,
           strokeWidth: 1.8,
-          curve,
           ...(dash ? { strokeDasharray: dash } : {}),
         }),
         dot((rows[i] ?? []).slice(-1), { ...place, r: 4, fill: colour, symbol }),
@@ -97,8 +98,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
     const along = axis.column(pack.channels);
     const { length } = pack.channels;
     if (at > (along[length - 1] as number)) return "ended before";
-    if (input.curve === "linear") return input.say(lineAt(along, column, length, at));
-    return input.say(column[intervalAt(along, length, at)] as number);
+    return input.say(lineAt(along, column, length, at));
   };
   return {
     svg,
@@ -110,9 +110,11 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
         { name: axis.name, label: axis.label },
         { name: input.name, label: input.yLabel },
       ],
-      rows: packs.flatMap((pack, i) =>
-        (rows[i] ?? []).map((row) => [pack.name, x(pack)(row), columns[i]?.[row] as number]),
-      ),
+      get rows() {
+        return packs.flatMap((pack, i) =>
+          (rows[i] ?? []).map((row) => [pack.name, x(pack)(row), columns[i]?.[row] as number]),
+        );
+      },
     },
     read(at) {
       const inside = within(position, at);

@@ -16,6 +16,7 @@ import { nameFigure } from "./nameFigure.ts";
 import { packStyle } from "./packStyle.ts";
 import { type Along, roadAxis } from "./roadAxis.ts";
 import { stackFigures } from "./stackFigures.ts";
+import { straighten, UNSEEN_px } from "./straighten.ts";
 import { wrapped } from "./textWidth.ts";
 import { thin } from "./thin.ts";
 import { threeFigures } from "./threeFigures.ts";
@@ -57,17 +58,18 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const column = columns[i] ?? new Float64Array();
     const along = baseOf(pack);
     const rows = thin(along, column, column.length, wide_px);
-    const place = { x: drawnColumn(rows, along, axis.shown) };
-    const values = drawnColumn(rows, column);
+    const drawn = straighten(rows, along, column, ((y[1] - y[0]) / STRIP_PX) * UNSEEN_px);
+    const place = { x: drawnColumn(drawn, along, axis.shown) };
+    const values = drawnColumn(drawn, column);
     const { colour } = packStyle(pack.index);
     const floor = y[0] <= 0 && y[1] >= 0 ? 0 : y[0];
     const noWords = isLast ? {} : { tickFormat: () => "" };
     const svg = drawFrame(drawing, frame, [
-      areaY(rows, { ...place, y1: floor, y2: values, fill: colour, fillOpacity: 0.12 }),
+      areaY(drawn, { ...place, y1: floor, y2: values, fill: colour, fillOpacity: 0.12 }),
       bottomAxis({ label: isLast ? axis.label : null, ticks: ticksFor(wide_px), ...noWords }),
       leftAxis({ label: isFirst ? channelLabel(quantity, units) : null, ticks: 3 }, LEFT_PX),
       ruleY([floor], { stroke: ink }),
-      lineY(rows, {
+      lineY(drawn, {
         ...place,
         y: values,
         stroke: colour,
@@ -107,13 +109,15 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
         { name: axis.name, label: axis.label },
         { name: `${quantity.key}_${suffix}`, label: channelLabel(quantity, units) },
       ],
-      rows: packs.flatMap((pack, i) =>
-        (strips[i]?.rows ?? []).map((row) => [
-          pack.name,
-          axis.shown(baseOf(pack)[row] as number),
-          columns[i]?.[row] as number,
-        ]),
-      ),
+      get rows() {
+        return packs.flatMap((pack, i) =>
+          (strips[i]?.rows ?? []).map((row) => [
+            pack.name,
+            axis.shown(baseOf(pack)[row] as number),
+            columns[i]?.[row] as number,
+          ]),
+        );
+      },
     },
     position,
     read(at) {

@@ -36,7 +36,6 @@ export function socAlongRoad(input: SocAlongRoadInput, drawing: Drawing): Chart 
     yDomain: [0, 100],
     yTicks: [0, 20, 40, 60, 80, 100],
     height_px: 320,
-    curve: "linear",
     endWords: (i) => `${threeFigures(columns[i]?.at(-1) ?? 0)} %`,
     marksBelow: [
       ruleY(floors, { stroke: heed, strokeWidth: 1.2 }),

@@ -17,6 +17,7 @@ import { nameFigure } from "./nameFigure.ts";
 import { type Along, roadAxis } from "./roadAxis.ts";
 import { sayStretches } from "./sayStretches.ts";
 import { stackFigures } from "./stackFigures.ts";
+import { straighten, UNSEEN_px } from "./straighten.ts";
 import { BEHIND_mps, type Stretch, stretchesBehind } from "./stretchesBehind.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { thin } from "./thin.ts";
@@ -59,7 +60,9 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const wide_px = Math.round(frame.right - LEFT_PX);
   const rows = thin(column, channels.speed_mps, n, wide_px);
   const x = (row: number) => axis.shown(column[row] as number);
-  const targetRows = thin(column, channels.target_mps, n, wide_px);
+  const unseen_mps = ((frame.y[1] / units.speed.perBase) * UNSEEN_px) / (frame.bottom - frame.top);
+  const attained = straighten(rows, column, channels.speed_mps, unseen_mps);
+  const asked = straighten(thin(column, channels.target_mps, n, wide_px), column, channels.target_mps, unseen_mps);
   const inSpeed = (speed_mps: number) => inUnit(units.speed, speed_mps);
   const speed = (row: number) => inSpeed(channels.speed_mps[row] as number);
   const target = (row: number) => inSpeed(channels.target_mps[row] as number);
@@ -76,16 +79,16 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     }),
     bottomAxis({ label: isHilly ? null : axis.label, ticks: ticksFor(wide_px), ...noWords }),
     leftAxis({ label: `Speed (${units.speed.sign})`, ticks: 5 }, LEFT_PX),
-    lineY(targetRows, {
-      x: drawnColumn(targetRows, column, axis.shown),
-      y: drawnColumn(targetRows, channels.target_mps, inSpeed),
+    lineY(asked, {
+      x: drawnColumn(asked, column, axis.shown),
+      y: drawnColumn(asked, channels.target_mps, inSpeed),
       stroke: inkSoft,
       strokeWidth: 1.2,
       strokeDasharray: "2 2",
     }),
-    lineY(rows, {
-      x: drawnColumn(rows, column, axis.shown),
-      y: drawnColumn(rows, channels.speed_mps, inSpeed),
+    lineY(attained, {
+      x: drawnColumn(attained, column, axis.shown),
+      y: drawnColumn(attained, channels.speed_mps, inSpeed),
       stroke: attainedColour,
       strokeWidth: 1.6,
     }),
@@ -130,12 +133,14 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
         { name: `speed_${units.speed.suffix}`, label: `Attained (${units.speed.sign})` },
         { name: `elevation_${units.height.suffix}`, label: `Height (${units.height.sign})` },
       ],
-      rows: rows.map((row) => [
-        x(row),
-        target(row),
-        speed(row),
-        inUnit(units.height, channels.elevation_m[row] as number),
-      ]),
+      get rows() {
+        return rows.map((row) => [
+          x(row),
+          target(row),
+          speed(row),
+          inUnit(units.height, channels.elevation_m[row] as number),
+        ]);
+      },
     },
     position,
     read(at) {

@@ -26,7 +26,5 @@ export function stackFigures(drawing: Drawing, parts: readonly SVGSVGElement[], 
   for (const [name, value] of Object.entries({ width: wide_px, height, viewBox: `0 0 ${wide_px} ${height}` })) {
     svg.setAttribute(name, String(value));
   }
-  // As Plot does for its own: narrower than drawn where the page is.
-  svg.setAttribute("style", "display: block; max-width: 100%; height: auto; height: intrinsic;");
   return svg;
 }

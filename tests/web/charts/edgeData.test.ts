@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { type Channels, createChannels, type MotorSurface } from "../../../sim/index.ts";
 import { anyChannel } from "../../../web/charts/anyChannel.ts";
-import { batteryPower } from "../../../web/charts/batteryPower.ts";
 import type { Chart, Drawing } from "../../../web/charts/chart.ts";
 import { daysDistribution } from "../../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../../web/charts/energyLedger.ts";
@@ -57,7 +56,6 @@ function ofRuns(
     socAlongRoad: (on) => socAlongRoad({ packs: withWindow, along: "distance" }, on),
     speedTrace: (on) => speedTrace({ ...one, along: "time" }, on),
     operatingPoints: (on) => operatingPoints({ ...one, map, contours: "efficiency" }, on),
-    batteryPower: (on) => batteryPower({ packs, along: "time" }, on),
     smallMultiples: (on) => smallMultiples({ packs, channel: "motorLoss", along: "distance" }, on),
     anyChannel: (on) => anyChannel({ packs, x: "motorSpeed", y: "motorTorque", colour: "soc" }, on),
     anyChannelAlong: (on) => anyChannel({ packs, x: "distance", y: "elevation" }, on),
