@@ -1,3 +1,4 @@
+import { batch } from "@preact/signals-core";
 import type { Paper } from "./form.ts";
 import { isBareNumber } from "./isBareNumber.ts";
 import type { QuantityFieldSpec } from "./quantityField.ts";
@@ -8,9 +9,16 @@ import { readField } from "./readField.ts";
  * nothing, and otherwise the text itself as a draft with the sentence that says why it is refused.
  */
 export function enterQuantity(paper: Paper, path: string, field: QuantityFieldSpec, typed: string): void {
-  const { desk, typing, view } = paper;
-  typing.value = { path, text: typed };
-  paper.typedHere.add(path);
+  // Together, so that the page's fields are looked over once a key and not for each thing that changes.
+  batch(() => {
+    paper.typing.value = { path, text: typed };
+    paper.typedHere.add(path);
+    take(paper, path, field, typed);
+  });
+}
+
+function take(paper: Paper, path: string, field: QuantityFieldSpec, typed: string): void {
+  const { desk, view } = paper;
   const about = { what: field.label };
   const reading = readField(paper, path, field, typed);
 

@@ -26,10 +26,11 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
 
   const shown = shownQuantity(field.kind, value, origin?.typed, view.units.value);
   const text = isTyping ? (typing.value?.text ?? "") : (draft?.typed ?? shown.text);
-  const reading = readField(paper, path, field, text);
   const problem = isTyping ? undefined : draft?.problem;
   const isUsual = !draft && origin?.from === "usual";
   const isBare = isBareNumber(text);
+  // Nothing is said of a bare number that stood there already, and most fields hold one.
+  const reading = isBare && !paper.typedHere.has(path) ? undefined : readField(paper, path, field, text);
   // A tyre's marking is turned into a radius by a rule of thumb, which is said as long as the marking stands there.
   const isByRule = field.kind === "wheelRadius";
 

@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
+import { batch, computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job, Origin } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
 import type { Problem } from "../../shared/problems.ts";
@@ -80,8 +80,10 @@ export function createDesk(first: Sheet): Desk {
     const isSameStep = field !== undefined && field === openField && past.length > 0;
     const kept = isSameStep ? past : [...past.slice(1 - KEPT), { sheet: before, what }];
     openField = field;
-    latest.value = what;
-    history.value = { past: kept, present, future: [] };
+    batch(() => {
+      latest.value = what;
+      history.value = { past: kept, present, future: [] };
+    });
   };
 
   const step = (from: "past" | "future"): string | undefined => {
