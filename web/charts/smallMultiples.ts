@@ -1,4 +1,4 @@
-import { areaY, lineY, ruleY } from "@observablehq/plot";
+import { lineY, ruleY } from "@observablehq/plot";
 import { ink, inkSoft } from "../look/tokens.ts";
 import { writeWords } from "./annotate.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
@@ -59,23 +59,27 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const along = baseOf(pack);
     const rows = thin(along, column, column.length, wide_px);
     const drawn = straighten(rows, along, column, ((y[1] - y[0]) / STRIP_PX) * UNSEEN_px);
-    const place = { x: drawnColumn(drawn, along, axis.shown) };
-    const values = drawnColumn(drawn, column);
+    const shownAlong = drawnColumn(drawn, along, axis.shown);
     const { colour } = packStyle(pack.index);
     const floor = y[0] <= 0 && y[1] >= 0 ? 0 : y[0];
     const noWords = isLast ? {} : { tickFormat: () => "" };
     const svg = drawFrame(drawing, frame, [
-      areaY(drawn, { ...place, y1: floor, y2: values, fill: colour, fillOpacity: 0.12 }),
       bottomAxis({ label: isLast ? axis.label : null, ticks: ticksFor(wide_px), ...noWords }),
       leftAxis({ label: isFirst ? channelLabel(quantity, units) : null, ticks: 3 }, LEFT_PX),
       ruleY([floor], { stroke: ink }),
-      lineY(drawn, {
-        ...place,
-        y: values,
-        stroke: colour,
-        // Whole, whatever the pack's dash: each strip bears its name, and dashes break up a spiky line.
-        strokeWidth: 1.5,
-      }),
+      // One path for line and area, closed along the floor: two would take twice as long to draw.
+      lineY(
+        { length: drawn.length + 2 },
+        {
+          x: closed(shownAlong, shownAlong[0] ?? 0, shownAlong.at(-1) ?? 0),
+          y: closed(drawnColumn(drawn, column), floor, floor),
+          fill: colour,
+          fillOpacity: 0.12,
+          stroke: colour,
+          // Whole, whatever the pack's dash: each strip bears its name, and dashes break up a spiky line.
+          strokeWidth: 1.5,
+        },
+      ),
     ]);
     writeWords(svg, {
       x: LEFT_PX + 4,
@@ -134,4 +138,13 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
       };
     },
   };
+}
+
+/** The values with one more at each end. */
+function closed(values: Float64Array, first: number, last: number): Float64Array {
+  const all = new Float64Array(values.length + 2);
+  all[0] = first;
+  all.set(values, 1);
+  all[values.length + 1] = last;
+  return all;
 }

@@ -1,4 +1,4 @@
-/** Work for the page's thread, one piece a turn, so that a key press never waits for more than one piece. */
+/** Work for the page's thread in short turns, so that a key press never waits long. */
 export interface Turns {
   /** Puts work in line under a name; work still waiting under that name is dropped for it. `urgency`: least first. */
   take(name: string, urgency: () => number, work: () => void): void;
@@ -12,23 +12,36 @@ interface Piece {
   readonly work: () => void;
 }
 
-/** `later` calls its argument in a turn of its own. `tell` hears whether work waits, each time that changes. */
+/**
+ * After this long no further piece is begun in a turn. Between turns the browser may lay out and paint, which costs it half a
+ * frame each time: a turn a piece would pay for that six times over, and a key waits no longer than for this and one piece.
+ */
+const TURN_ms = 16;
+
+/**
+ * `later` calls its argument in a turn of its own. `tell` hears whether work waits, each time that changes. `now_ms` is a
+ * clock.
+ */
 export function createTurns(
   tell: (isWaiting: boolean) => void = () => {},
   later: (run: () => void) => void = nextTurn(),
+  now_ms: () => number = () => performance.now(),
 ): Turns {
   let waiting: Piece[] = [];
   let isComing = false;
   const turn = () => {
     isComing = false;
-    const [first] = waiting.toSorted((a, b) => a.urgency() - b.urgency());
-    if (!first) return;
-    waiting = waiting.filter((piece) => piece !== first);
-    come();
+    const end_ms = now_ms() + TURN_ms;
     try {
-      first.work();
+      do {
+        const [first] = waiting.toSorted((a, b) => a.urgency() - b.urgency());
+        if (!first) return;
+        waiting = waiting.filter((piece) => piece !== first);
+        first.work();
+      } while (now_ms() < end_ms);
     } finally {
       if (waiting.length === 0) tell(false);
+      else come();
     }
   };
   const come = () => {

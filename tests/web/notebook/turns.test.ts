@@ -1,19 +1,39 @@
 import { describe, expect, it } from "vitest";
 import { createTurns } from "../../../web/notebook/turns.ts";
 
-/** A clock that the test moves on, turn by turn. */
-function byHand() {
+/** Turns that the test calls itself; each look at the clock finds it `step_ms` on. */
+function byHand(step_ms = 1000) {
   const coming: (() => void)[] = [];
   const told: boolean[] = [];
+  let clock_ms = 0;
   const turns = createTurns(
     (isWaiting) => told.push(isWaiting),
     (run) => coming.push(run),
+    () => (clock_ms += step_ms),
   );
   return { turns, told, tick: () => coming.shift()?.(), waiting: () => coming.length };
 }
 
 describe("turns", () => {
-  it("does one piece of work a turn, the most urgent first", () => {
+  it("does as many short pieces in a turn as fit in", () => {
+    const { turns, tick, waiting } = byHand(6);
+    const done: number[] = [];
+    for (const each of [1, 2, 3, 4, 5]) {
+      turns.take(
+        String(each),
+        () => each,
+        () => done.push(each),
+      );
+    }
+    tick();
+    expect(done).toEqual([1, 2, 3]);
+    expect(waiting()).toBe(1);
+    tick();
+    expect(done).toEqual([1, 2, 3, 4, 5]);
+    expect(waiting()).toBe(0);
+  });
+
+  it("does one long piece of work a turn, the most urgent first", () => {
     const { turns, tick, waiting } = byHand();
     const done: string[] = [];
     for (const [name, urgency] of [
