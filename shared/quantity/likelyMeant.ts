@@ -1,7 +1,8 @@
 import { formatNumber } from "./formatNumber.ts";
-import { applyUnit, kindInfo, type QuantityKind } from "./kinds.ts";
+import { kindInfo, type QuantityKind } from "./kinds.ts";
 import type { QuantityOptions } from "./reading.ts";
 import { tidyUnit } from "./tidyText.ts";
+import { applyUnit } from "./unitRule.ts";
 
 /** A guess at what a number out of bounds should have been: text that reads, and its value in the kind's unit. */
 export interface Likely {

@@ -1,10 +1,11 @@
 import { type Aside, answer, refuse, showValue, type Written } from "./answers.ts";
 import { formatNumber } from "./formatNumber.ts";
-import { applyUnit, kindInfo } from "./kinds.ts";
+import { kindInfo } from "./kinds.ts";
 import { isAllowed, isPlausible, likelyMeant } from "./likelyMeant.ts";
 import type { QuantityOptions, QuantityQuestion, QuantityReading } from "./reading.ts";
 import { type NumberRead, readNumber } from "./readNumber.ts";
 import { readUnit, type UnitRead } from "./readUnit.ts";
+import { applyUnit } from "./unitRule.ts";
 
 interface Part {
   readonly number: NumberRead;

@@ -1,7 +1,8 @@
 import { KG_PER_CWT, KG_PER_CWT_SHORT, L_PER_GALLON_IMPERIAL, L_PER_GALLON_US } from "../units.ts";
-import { kindInfo, type QuantityKind, type UnitRule } from "./kinds.ts";
+import { kindInfo, type QuantityKind } from "./kinds.ts";
 import type { QuantityOptions } from "./reading.ts";
 import { tidyUnit } from "./tidyText.ts";
+import type { UnitRule } from "./unitRule.ts";
 
 /** A unit found behind a number. */
 export interface UnitRead {

@@ -1,6 +1,7 @@
 import { formatNumber } from "./formatNumber.ts";
-import { kindInfo, type QuantityKind, unapplyUnit } from "./kinds.ts";
+import { kindInfo, type QuantityKind } from "./kinds.ts";
 import { tidyUnit } from "./tidyText.ts";
+import { unapplyUnit } from "./unitRule.ts";
 
 /** The units a reader is used to. */
 export type UnitHabit = "metric" | "british" | "american";
