@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { toProblems } from "../job/readJob.ts";
+import { toProblems } from "../job/toProblems.ts";
 import { InputError } from "../problems.ts";
 
 /**
