@@ -1,6 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { driveJob, motorSurface, roadTrace, steadyTable, unknownsByEffect } from "../../sim/index.ts";
-import { steadySpeeds_kmh, type Values } from "../../web/notebook/values.ts";
+import { steadySpeeds_kmh } from "../../web/notebook/steadySpeeds.ts";
+import type { Values } from "../../web/notebook/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
 
 /** Every value a section may ask for, worked by the simulation itself, as the page would have them. */
@@ -22,7 +23,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     enough: runs.enough,
     along: "time",
     packIndex,
-    steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh)),
+    steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh(changes.units ?? "metric"))),
     charts: [
       { x: "time", y: "batteryCurrent", packs: [], caption: "" },
       {

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
-import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { type RepairKind, repairKinds } from "../../sim/index.ts";
+import { inReadersUnits } from "../notebook/inReadersUnits.ts";
 import type { Brought, Drive, PlannedRoute } from "../worker/roadsApi.ts";
 import type { Form } from "./form.ts";
 import { logRoadForm } from "./logRoadForm.ts";
@@ -20,7 +21,7 @@ export function logOutcome(form: Form, brought: Brought): TemplateResult {
   }
   if (outcome.kind === "route") return plannedRouteForm(form, outcome, routeWords(form, outcome));
   return html`${verdict(form, outcome)} ${repairs(form, outcome)} ${
-    outcome.trips.length === 0 ? noTrips(outcome) : logRoadForm(form, outcome, isOpen)
+    outcome.trips.length === 0 ? noTrips(outcome, form.view.units.value) : logRoadForm(form, outcome, isOpen)
   }`;
 }
 
@@ -34,22 +35,23 @@ function routeWords(form: Form, { distance_m, climb_m }: PlannedRoute): string {
 function verdict(form: Form, { quality, trips, problems, hasPositions }: Drive): TemplateResult {
   const units = form.view.units.value;
   const whole_m = trips.reduce((sum, trip) => sum + trip.distance_m, 0);
+  const say = (words: string) => sentence(inReadersUnits(words, units));
   const notes = [quality.samplingNote, ...problems.map(problemWords)].filter((each) => each !== undefined);
   return html`<p>
-      <strong>Quality: ${quality.verdict}.</strong> ${sentence(quality.reasons.join("; "))}
+      <strong>Quality: ${quality.verdict}.</strong> ${say(quality.reasons.join("; "))}
       ${trips.length} ${trips.length === 1 ? "trip" : "trips"}, ${writeQuantity("distance", whole_m / M_PER_KM, units)} in all;
       speed ${quality.speedSource === "recorded" ? (hasPositions ? "as recorded, weighed against positions" : "as recorded, no positions") : "from positions"},
       ${quality.heightSource === "recorded" ? "height as recorded" : "no heights: the road counts as flat"}.
     </p>
-    ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${sentence(each)}</li>`)}</ul>`}`;
+    ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${say(each)}</li>`)}</ul>`}`;
 }
 
-function noTrips({ isStill }: Drive): TemplateResult {
+function noTrips({ isStill }: Drive, units: UnitHabit): TemplateResult {
   return html`<p class="to-mend">
     ${
       isStill
-        ? "The log goes nowhere: no movement, 0 km. There is no road to make of it."
-        : "No drive of 200 m or more is in the log. There is no road to make of it."
+        ? "The log goes nowhere: no movement. There is no road to make of it."
+        : `No drive of ${writeQuantity("elevation", 200, units)} or more is in the log. There is no road to make of it.`
     }
   </p>`;
 }
@@ -58,6 +60,7 @@ function noTrips({ isStill }: Drive): TemplateResult {
 function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): TemplateResult {
   const { log } = form.view.bench;
   const { off } = log.setting.value;
+  const say = (words: string) => sentence(inReadersUnits(words, form.view.units.value));
   const toggle = (kind: RepairKind, isOn: boolean) => {
     void log.change({ off: isOn ? off.filter((each) => each !== kind) : [...off, kind] });
   };
@@ -86,12 +89,12 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
                   <label for=${id}>${words}</label>
                 </span>`
           }
-          <span class="detail">${repair ? sentence(repair.detail) : "Left as it was."}</span>
+          <span class="detail">${repair ? say(repair.detail) : "Left as it was."}</span>
           ${
             (repair?.events.length ?? 0) > 3
               ? html`<details class="fold">
                   <summary>The ${repair?.events.length} largest</summary>
-                  <ul>${repair?.events.map(({ from_s, detail }) => html`<li>${day(from_s)}${sentence(detail)}</li>`)}</ul>
+                  <ul>${repair?.events.map(({ from_s, detail }) => html`<li>${day(from_s)}${say(detail)}</li>`)}</ul>
                 </details>`
               : nothing
           }

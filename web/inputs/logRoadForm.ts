@@ -65,7 +65,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
                 log.cutsEnds.value = (event.target as HTMLInputElement).checked;
               }}
             />
-            <label for="log-cut">Maps leave out the first and last 300 m of every trip</label>
+            <label for="log-cut">Maps leave out the first and last ${writeQuantity("elevation", 300, form.view.units.value)} of every trip</label>
           </p>`
         : nothing
     }

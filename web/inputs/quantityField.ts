@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { QuantityReading } from "../../shared/quantity/reading.ts";
 import { atPath } from "../notebook/atPath.ts";
+import { inReadersUnits } from "../notebook/inReadersUnits.ts";
 import { allowedRange } from "./allowedRange.ts";
 import { enterQuantity } from "./enterQuantity.ts";
 import type { Field } from "./fieldList.ts";
@@ -127,8 +128,14 @@ function hint(paper: Paper, path: string, field: QuantityFieldSpec): string {
     const { text, unit } = shownQuantity(field.kind, value, undefined, view.units.value);
     return `${text} ${unit}`.trim();
   };
-  const parts = [field.help, job.origins[path]?.note && `Noted: ${job.origins[path]?.note}.`];
+  const parts = [
+    field.help && inReadersUnits(field.help, view.units.value),
+    job.origins[path]?.note && `Noted: ${job.origins[path]?.note}.`,
+  ];
   if (range) parts.push(`${bare(range.min)} to ${write(range.max)} can be entered.`);
-  if (field.usual) parts.push(`Usual: ${write(field.usual.value)} (${field.usual.why}); leave it empty if unknown.`);
+  if (field.usual)
+    parts.push(
+      `Usual: ${write(field.usual.value)} (${inReadersUnits(field.usual.why, view.units.value)}); leave it empty if unknown.`,
+    );
   return parts.filter((part) => part !== undefined && part !== "").join(" ");
 }

@@ -1,7 +1,7 @@
 import type { QuantityKind } from "../../shared/quantity/kinds.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 
-// The simulation speaks in these units and no others; longer signs first, so that km/h is not read as km.
+// Remarks are written in these units; longer signs first, so that km/h is not read as km, nor mm as m.
 const kinds: Readonly<Record<string, QuantityKind>> = {
   "km/h": "speed",
   "Wh/km": "energyUse",
@@ -9,14 +9,29 @@ const kinds: Readonly<Record<string, QuantityKind>> = {
   kg: "mass",
   Nm: "torque",
   degC: "temperature",
+  mm: "length",
+  "m²": "area",
+  m: "elevation",
 };
-const quantity = /(-?\d+(?:\.\d+)?) (km\/h|Wh\/km|km|kg|Nm|degC)(?![\w/])/g;
+const number = "-?\\d+(?:\\.\\d+)?";
+const quantity = new RegExp(
+  `(?<![\\w.:])(?:(${number}) to )?(${number}) (${Object.keys(kinds).join("|")})(?![\\w/²])`,
+  "g",
+);
 
-/** A sentence of the simulation with its quantities in the units that the reader is used to. */
-export function inReadersUnits(sentence: string, units: UnitHabit): string {
-  if (units === "metric") return sentence;
-  return sentence.replace(quantity, (found, number: string, sign: string) => {
+/**
+ * A remark in plain words (what a log's cleaning did, why a value is usual) with its quantities in the units that the reader is
+ * used to, ranges such as `8 to 12 km/h` too.
+ */
+export function inReadersUnits(remark: string, units: UnitHabit): string {
+  if (units === "metric") return remark;
+  return remark.replace(quantity, (found, from: string | undefined, to: string, sign: string) => {
     const kind = kinds[sign];
-    return kind ? writeQuantity(kind, Number(number), units) : found;
+    if (!kind) return found;
+    const last = writeQuantity(kind, Number(to), units);
+    if (from === undefined) return last;
+    const first = writeQuantity(kind, Number(from), units);
+    const unit = last.slice(last.indexOf(" "));
+    return `${first.endsWith(unit) ? first.slice(0, -unit.length) : first} to ${last}`;
   });
 }

@@ -7,19 +7,21 @@ import type { Drawing } from "../charts/chart.ts";
 import { cutTrackEnds } from "../charts/cutTrackEnds.ts";
 import { daysDistribution } from "../charts/daysDistribution.ts";
 import { emptyFigure } from "../charts/emptyFigure.ts";
+import { inUnit, METRIC } from "../charts/figureUnits.ts";
 import { rawAgainstCleaned } from "../charts/rawAgainstCleaned.ts";
 import { routeMap } from "../charts/routeMap.ts";
+import { threeFigures } from "../charts/threeFigures.ts";
 import type { KeptTrack } from "../inputs/logBench.ts";
 import { medianDay, pieceChoices } from "../inputs/logPieces.ts";
 import { dayWords, durationWords } from "../inputs/logWords.ts";
 import type { Drive, PieceView } from "../worker/roadsApi.ts";
+import { inReadersUnits } from "./inReadersUnits.ts";
 import { keepDrawn } from "./keepDrawn.ts";
 import type { LogOnBench } from "./logOnBench.ts";
 import type { Figure, Table, Worked } from "./section.ts";
 
 /** What maps leave out at both ends of a trip. */
 const CUT_m = 300;
-const CUT_WORDS = "without the first and last 300 m of every trip";
 
 export interface LogInput {
   readonly shown: LogOnBench;
@@ -88,9 +90,11 @@ function mapFigure(
 ): Figure {
   const cut = cutTrackEnds(whole, cutsEnds ? CUT_m : 0);
   const isGone = cut.time_s.length === 0;
-  const tooShort = "Every trip is shorter than the 600 m that maps leave out, so there is no track to show.";
+  const { height } = drawing.units ?? METRIC;
+  const say = (length_m: number) => `${threeFigures(inUnit(height, length_m))} ${height.sign}`;
+  const tooShort = `Every trip is shorter than the ${say(2 * CUT_m)} that maps leave out, so there is no track to show.`;
   return {
-    caption: `${caption}${cutsEnds ? `, ${CUT_WORDS}` : ""}`,
+    caption: `${caption}${cutsEnds ? `, without the first and last ${say(CUT_m)} of every trip` : ""}`,
     chart: isGone ? emptyFigure(drawing, tooShort) : routeMap(cut, drawing),
   };
 }
@@ -135,7 +139,7 @@ function tripTable({ trips }: Drive, units: UnitHabit): Table {
       writeQuantity("speed", trip.max_mps / MPS_PER_KMH, units),
       trip.climb_m === undefined ? "not known" : writeQuantity("elevation", trip.climb_m, units),
       String(trip.stops),
-      trip.like === "" ? "nothing on board" : `${trip.like}: ${trip.difference}`,
+      trip.like === "" ? "nothing on board" : `${trip.like}: ${inReadersUnits(trip.difference, units)}`,
     ]),
   };
 }

@@ -18,6 +18,7 @@ import type { SimulationApi } from "../worker/api.ts";
 import type { Definition } from "./graph.ts";
 import { keepShared } from "./keepShared.ts";
 import { type LogOnBench, logOnBench } from "./logOnBench.ts";
+import { steadySpeeds_kmh } from "./steadySpeeds.ts";
 
 /** Every value that a section may ask for, by its name. */
 export interface Values {
@@ -64,9 +65,6 @@ export interface View {
     readonly log: Pick<LogBench, "brought" | "view" | "labels" | "cutsEnds" | "kept">;
   };
 }
-
-/** Speeds of the steady table, as a technician checks them first. */
-export const steadySpeeds_kmh: readonly number[] = [30, 40, 50, 60, 70, 80, 90, 100];
 
 /** The values below the sections. Only these start a simulation. */
 export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: SimulationApi): Definition[] {
@@ -127,8 +125,8 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     },
     {
       name: "steady",
-      inputs: ["machine"],
-      ask: (values: Values) => simulation.steady(values.machine, steadySpeeds_kmh),
+      inputs: ["machine", "units"],
+      ask: (values: Values) => simulation.steady(values.machine, steadySpeeds_kmh(values.units)),
     },
     {
       name: "motorSurface",

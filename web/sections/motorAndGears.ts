@@ -6,7 +6,7 @@ import { gearboxForm, gearboxPaths } from "../inputs/gearboxForm.ts";
 import { shiftingChoice } from "../inputs/shiftingChoice.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
-import { steadySpeeds_kmh } from "../notebook/values.ts";
+import { steadySpeeds_kmh } from "../notebook/steadySpeeds.ts";
 
 /** How fast does the motor turn in each gear? */
 export default defineSection({
@@ -56,6 +56,7 @@ export default defineSection({
     const { maxSpeed_rpm } = job.motor;
     // One turn of the wheel carries the car 2 pi r, so a km/h is this many rpm of the wheel.
     const wheelPerKmh_rpm = MPS_PER_KMH / radius_m / RADPS_PER_RPM;
+    const steady_kmh = steadySpeeds_kmh(units);
     const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
     const rows = gears.map(({ name, gear_ratio }) => {
       const overall_ratio = gear_ratio * box_ratio * finalDrive_ratio;
@@ -66,7 +67,7 @@ export default defineSection({
         overall_ratio,
         top_kmh,
         top: writeQuantity("speed", top_kmh, units),
-        turns: steadySpeeds_kmh.map((speed_kmh) => {
+        turns: steady_kmh.map((speed_kmh) => {
           const rotation_rpm = speed_kmh * wheelPerKmh_rpm * overall_ratio;
           return rotation_rpm > maxSpeed_rpm ? "too fast" : String(Math.round(rotation_rpm));
         }),
@@ -75,7 +76,7 @@ export default defineSection({
     const fastest = rows.filter(({ isUsed }) => isUsed).toSorted((a, b) => b.top_kmh - a.top_kmh)[0];
     return {
       rows,
-      speeds: steadySpeeds_kmh.map((speed_kmh) => writeQuantity("speed", speed_kmh, units)),
+      speeds: steady_kmh.map((speed_kmh) => writeQuantity("speed", speed_kmh, units)),
       highest_rpm: Math.max(...runs.candidates.map(({ peak }) => peak.motor_rpm)),
       maxSpeed_rpm,
       used,

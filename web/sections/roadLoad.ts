@@ -7,6 +7,7 @@ import { airForm } from "../inputs/airForm.ts";
 import { bodyPicker, tyrePicker } from "../inputs/bodyPicker.ts";
 import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
 import { defineSection } from "../notebook/section.ts";
+import { familiarSpeed_kmh } from "../notebook/steadySpeeds.ts";
 
 /** What does it cost to hold a steady speed on the level? */
 export default defineSection({
@@ -35,6 +36,8 @@ export default defineSection({
   inputs: ["steady", "runs", "packIndex", "units"],
   compute: ({ steady, runs, packIndex, units }) => ({
     pack: runs.candidates[packIndex].name,
+    familiar_kmh: familiarSpeed_kmh(units),
+    familiar: writeQuantity("speed", familiarSpeed_kmh(units), units),
     packs: steady.map((rows, index) => ({ name: runs.candidates[index]?.name ?? "", index, rows })),
     rows: (steady[packIndex] ?? []).map((row) => ({
       ...row,
@@ -46,7 +49,7 @@ export default defineSection({
       efficiency: writeQuantity("fraction", row.efficiency_frac, units, 2),
     })),
   }),
-  plot: ({ rows, packs, pack }, drawing) => [
+  plot: ({ rows, packs, pack, familiar }, drawing) => [
     {
       caption: `Steady speeds on a level road, with ${pack}`,
       columns: "Speed,Energy at the pack,Range,Motor turns,Motor torque,Motor and controller"
@@ -57,7 +60,7 @@ export default defineSection({
           ? [row.speed, row.use, row.range, row.rotation, row.torque, row.efficiency]
           : [row.speed, `not held: ${row.limit}`, "", "", "", ""],
       ),
-      note: "Check these first: if the figure at 60 km/h is not what you expect of such a car, something above is wrong.",
+      note: `Check these first: if the figure at ${familiar} is not what you expect of such a car, something above is wrong.`,
     },
     {
       caption: `What holds the car back on a level road, with ${pack} aboard`,
@@ -72,9 +75,9 @@ export default defineSection({
     },
     { caption: "Energy and range at steady speeds, pack by pack", chart: steadySpeed(packs, drawing) },
   ],
-  sentence: ({ rows, pack }) => {
+  sentence: ({ rows, pack, familiar_kmh }) => {
     const held = rows.filter(({ isHeld }) => isHeld);
-    const middle = held.find(({ speed_kmh }) => speed_kmh >= 60) ?? held.at(-1);
+    const middle = held.find(({ speed_kmh }) => speed_kmh >= familiar_kmh) ?? held.at(-1);
     if (!middle) return "The car holds none of these speeds on the level.";
     return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} with ${pack}.`;
   },

@@ -1,7 +1,7 @@
 import { html } from "lit-html";
+import { saidIn } from "../../shared/quantity/said.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { daySlider } from "../inputs/daySlider.ts";
-import { inReadersUnits } from "../notebook/inReadersUnits.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** Which pack is enough for the usual day, and why? */
@@ -15,13 +15,13 @@ export default defineSection({
   inputs: ["enough", "units"],
   compute: ({ enough, units }) => ({
     pack: enough.pack,
-    sentences: enough.sentences.map((sentence) => inReadersUnits(sentence, units)),
+    sentences: enough.sentences.map((sentence) => saidIn(sentence, units)),
     rows: enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
       dayUse_frac === undefined ? "does not move" : writeQuantity("fraction", dayUse_frac, units),
       writeQuantity("distance", spare_km, units),
-      inReadersUnits(why, units),
+      saidIn(why, units),
     ]),
   }),
   plot: ({ rows }) => [

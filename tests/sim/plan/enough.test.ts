@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
+import { saidIn } from "../../../shared/quantity/said.ts";
 import { driveJob } from "../../../sim/plan/driveJob.ts";
 import { enoughFor } from "../../../sim/plan/enough.ts";
 import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
@@ -36,8 +37,7 @@ it("is exactly enough where range and need are one", () => {
 it("is none where the largest falls short, and by how much is said", () => {
   const { pack, sentences } = dayFor(ranges_km[2] * 1.5);
   expect(pack).toBeUndefined();
-  expect(sentences[0]).toMatch(/None of these packs is enough/);
-  expect(sentences[0]).toMatch(/4 strings/);
+  expect(saidIn(sentences[0], "metric")).toMatch(/None of these packs is enough: .* 4 strings/);
 });
 
 it("tells the share of the range the day takes and what is left", () => {
@@ -53,13 +53,13 @@ describe("a pack that cannot be used is not enough, however far it goes", () => 
       { ...job, usualDay_km: 1 },
       candidates.map((candidate) => ({
         ...candidate,
-        findings: [{ kind, weight: "warning" as const, sentence: "because of this" }],
+        findings: [{ kind, weight: "warning" as const, sentence: ["because of this"] }],
       })),
     );
   it.each(["packAboveController", "packBelowController", "aboveGross"])("%s", (kind) => {
     const { pack, packs } = verdictWith(kind);
     expect(pack).toBeUndefined();
-    expect(packs.every(({ why }) => why === "because of this")).toBe(true);
+    expect(packs.every(({ why }) => saidIn(why, "metric") === "because of this")).toBe(true);
   });
   it("unlike one with a mere note", () => expect(verdictWith("highVoltage").pack).toBe("1 strings"));
 });
@@ -68,7 +68,7 @@ it("is not a pack with which the car misses more than a fiftieth of the road", (
   const lagging = candidates.map((candidate) => ({ ...candidate, missed_km: 0.03 * candidate.distance_km }));
   const { pack, packs } = enoughFor({ ...job, usualDay_km: 1 }, lagging);
   expect(pack).toBeUndefined();
-  expect(packs[0].why).toMatch(/does not keep up/);
+  expect(saidIn(packs[0].why, "metric")).toMatch(/does not keep up/);
 });
 
 it("has no share of the day where the car does not move", () => {

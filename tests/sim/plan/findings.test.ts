@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { saidIn } from "../../../shared/quantity/said.ts";
 import { driveJob } from "../../../sim/plan/driveJob.ts";
 import { bareJob, type Changes, traceOf } from "../../support/bareCar.ts";
 
@@ -34,15 +35,13 @@ it("a pack that the charger does not fill", () => {
 it("a road faster than the motor turns, with the speed where it ends", () => {
   const found = told({ motor: { maxSpeed_rpm: 1200 } }).find(({ kind }) => kind === "motorPastTopSpeed");
   // 1200 rpm over 20 turns of radians a metre: 22.6 km/h.
-  expect(found?.sentence).toMatch(/22\.6 km\/h/);
-  expect(found?.sentence).toMatch(/36 km\/h/);
+  expect(saidIn(found?.sentence ?? [], "metric")).toMatch(/22\.6 km\/h.* 36 km\/h/);
 });
 
 it("a car that does not follow, with how long and what held it", () => {
   const found = told({ motor: { envelope: { kind: "peak", torque_Nm: 20, power_kW: 2000 } } });
   const sentence = found.find(({ kind }) => kind === "traceNotFollowed")?.sentence;
-  expect(sentence).toMatch(/not followed for \d+ s/);
-  expect(sentence).toMatch(/the motor for/);
+  expect(saidIn(sentence ?? [], "metric")).toMatch(/not followed for \d+ s .* the motor for/);
 });
 
 it("limits that were met for a moment without falling behind", () => {

@@ -19,4 +19,19 @@ describe("a sentence in the reader's units", () => {
     // 1140/0.45359237 = 2513.3
     expect(inReadersUnits("1140 kg", "american")).toBe("2510 lb");
   });
+
+  it("keeps a range together", () => {
+    // 8/1.609344 = 4.971, 12/1.609344 = 7.456; 1.4/0.09290304 = 15.07, 1.9/0.09290304 = 20.45
+    expect(inReadersUnits("none below 8 to 12 km/h, 1.4 to 1.9 m² for small cars", "british")).toBe(
+      "none below 4.97 to 7.46 mph, 15.1 to 20.5 ft² for small cars",
+    );
+    expect(inReadersUnits("a gap of 2 to 300 kg", "british")).toBe("a gap of 4.41 lb to 5.91 cwt");
+  });
+
+  it("turns lengths over, and leaves minutes and letters alone", () => {
+    // 2680/0.3048 = 8793; 300/25.4 = 11.81
+    expect(inReadersUnits("a gap of 2 min 3 s, 2680 m, at 08:12 m; 300 mm wide", "american")).toBe(
+      "a gap of 2 min 3 s, 8790 ft, at 08:12 m; 11.8 in wide",
+    );
+  });
 });

@@ -1,0 +1,15 @@
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import { MPS_PER_KMH, MPS_PER_MPH } from "../../shared/units.ts";
+
+const metric_kmh: readonly number[] = [30, 40, 50, 60, 70, 80, 90, 100];
+const miles_kmh: readonly number[] = [20, 25, 30, 35, 40, 45, 50, 60].map((mph) => (mph * MPS_PER_MPH) / MPS_PER_KMH);
+
+/** Speeds of the steady table as a technician checks them first: round in the units he thinks in. */
+export function steadySpeeds_kmh(units: UnitHabit): readonly number[] {
+  return units === "metric" ? metric_kmh : miles_kmh;
+}
+
+/** The speed at which a car's use is best known by feel: about 60 km/h. */
+export function familiarSpeed_kmh(units: UnitHabit): number {
+  return units === "metric" ? 60 : (35 * MPS_PER_MPH) / MPS_PER_KMH;
+}
