@@ -1,3 +1,4 @@
+import { saidIn } from "../../shared/quantity/said.ts";
 import type { DriveReport } from "../plan/driveReport.ts";
 
 /**
@@ -7,13 +8,18 @@ import type { DriveReport } from "../plan/driveReport.ts";
 export function driveJson({ candidates, enough, ...report }: DriveReport) {
   return {
     ...report,
-    candidates: candidates.map(({ channels: _, ...candidate }) => candidate),
+    candidates: candidates.map(({ channels: _, findings, ...candidate }) => ({
+      ...candidate,
+      findings: findings.map((finding) => ({ ...finding, sentence: saidIn(finding.sentence, "metric") })),
+    })),
     enough: {
       pack: enough.pack ?? null,
-      sentences: enough.sentences,
-      packs: enough.packs.map(({ dayUse_frac, ...one }) =>
-        Number.isFinite(dayUse_frac) ? { ...one, dayUse_frac } : one,
-      ),
+      sentences: enough.sentences.map((sentence) => saidIn(sentence, "metric")),
+      packs: enough.packs.map(({ dayUse_frac, why, ...one }) => ({
+        ...one,
+        ...(Number.isFinite(dayUse_frac) && { dayUse_frac }),
+        why: saidIn(why, "metric"),
+      })),
     },
   };
 }

@@ -1,4 +1,5 @@
 import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
+import { saidIn } from "../../shared/quantity/said.ts";
 import type { Candidate, DriveReport, Finding } from "../plan/driveReport.ts";
 import { textTable } from "./table.ts";
 import { wrapText } from "./wrapText.ts";
@@ -55,9 +56,9 @@ function packTable({ candidates, enough }: DriveReport, usualDay_km: number): st
 
 function verdictLines({ enough, candidates, isComparable }: DriveReport): string[] {
   const why = enough.packs
-    .filter(({ isEnough, why }, k) => !isEnough && !candidates[k].findings.some(({ sentence }) => sentence === why))
-    .map(({ name, why }) => `${name} is not enough: ${why}`);
-  const lines = [...enough.sentences, ...why];
+    .filter(({ because }) => because === "short" || because === "behind") // the rest stands among the findings
+    .map(({ name, why }) => `${name} is not enough: ${saidIn(why, "metric")}`);
+  const lines = [...enough.sentences.map((sentence) => saidIn(sentence, "metric")), ...why];
   if (isComparable) return lines;
   const driven_km = candidates.map(({ distance_km }) => distance_km);
   const span = `${n(Math.min(...driven_km))} to ${n(Math.max(...driven_km))} km`;
@@ -69,18 +70,19 @@ function findingLines(candidates: readonly Candidate[]): string[] {
   const packsBySentence = new Map<string, { readonly finding: Finding; readonly packs: string[] }>();
   for (const { name, findings } of candidates) {
     for (const finding of findings) {
-      const known = packsBySentence.get(finding.sentence);
+      const sentence = saidIn(finding.sentence, "metric");
+      const known = packsBySentence.get(sentence);
       if (known) known.packs.push(name);
-      else packsBySentence.set(finding.sentence, { finding, packs: [name] });
+      else packsBySentence.set(sentence, { finding, packs: [name] });
     }
   }
-  const found = [...packsBySentence.values()];
+  const found = [...packsBySentence].map(([sentence, said]) => ({ sentence, ...said }));
   const kinds = found.map(({ finding }) => finding.kind);
   const rank = ({ finding }: (typeof found)[number]) =>
     (finding.weight === "warning" ? 0 : kinds.length) + kinds.indexOf(finding.kind);
   found.sort((a, b) => rank(a) - rank(b));
-  return found.map(({ finding, packs }) => {
+  return found.map(({ sentence, finding, packs }) => {
     const whose = packs.length === candidates.length ? "" : `${packs.join("; ")}: `;
-    return wrapText(`${whose}${finding.sentence}`, finding.weight === "warning" ? "! " : "- ");
+    return wrapText(`${whose}${sentence}`, finding.weight === "warning" ? "! " : "- ");
   });
 }

@@ -1,3 +1,4 @@
+import type { Said } from "../../shared/quantity/said.ts";
 import type { Channels, Limit } from "../step/channels.ts";
 
 /** Every joule drawn from the cells, where it went, in watt-hours. */
@@ -19,7 +20,7 @@ export interface LedgerWh {
 export interface Finding {
   readonly kind: string;
   readonly weight: "note" | "warning";
-  readonly sentence: string;
+  readonly sentence: Said;
 }
 
 /** One candidate pack driven over the road. */
@@ -93,15 +94,17 @@ export interface Enough {
   /** Name of the smallest pack that is enough, or none. */
   readonly pack: string | undefined;
   /** Plain sentences that hold for the numbers in the report. */
-  readonly sentences: readonly string[];
+  readonly sentences: readonly Said[];
   readonly packs: readonly {
     readonly name: string;
     readonly isEnough: boolean;
+    /** What decided it: range enough or short of what is asked, behind its trace, or not to be used at all. */
+    readonly because: "enough" | "short" | "behind" | "unusable";
     /** Share of the usable window used by the usual day; absent where the car does not move. */
     readonly dayUse_frac?: number;
     /** Left of the range after the usual day. */
     readonly spare_km: number;
-    readonly why: string;
+    readonly why: Said;
   }[];
 }
 

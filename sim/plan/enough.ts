@@ -1,5 +1,5 @@
 import type { Job } from "../../shared/job/job.ts";
-import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
+import { quantity as q, type Said, say } from "../../shared/quantity/said.ts";
 import type { Candidate, Enough } from "./driveReport.ts";
 
 /** Share of the road that a car may miss and still be said to drive it. */
@@ -25,7 +25,7 @@ export function enoughFor(job: Job, candidates: readonly Candidate[]): Enough {
   const bySize = [...candidates].sort((a, b) => a.pack.usable_kWh - b.pack.usable_kWh);
   const isEnough = (candidate: Candidate) => packs.some(({ name, isEnough }) => isEnough && name === candidate.name);
   const smallest = bySize.find(isEnough);
-  const asks = `The usual day is ${n(day_km)} km. With a winter that takes ${n(100 * (winter_ratio - 1))} % more energy and an old pack that holds ${n(100 * aged_frac)} % of today's charge, it asks for ${n(needed_km)} km of range today.`;
+  const asks = say`The usual day is ${q("distance", day_km)}. With a winter that takes ${q("fraction", winter_ratio - 1)} more energy and an old pack that holds ${q("fraction", aged_frac)} of today's charge, it asks for ${q("distance", needed_km)} of range today.`;
   const sentences = smallest
     ? [yes(smallest, needed_km), asks, ...longDay(job, smallest, bySize), ...rest(smallest, bySize)]
     : [no(candidates, packs, needed_km), asks];
@@ -38,34 +38,37 @@ function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdi
   const unusable = candidate.findings.find(({ kind }) => UNUSABLE.includes(kind));
   const misses = asked_km > 0 && !candidate.reachedFloor && candidate.missed_km / asked_km > MISSED_frac;
   const isFar = range_km >= needed_km;
+  const isEnough = !unusable && !misses && isFar;
+  const because = unusable ? "unusable" : misses ? "behind" : isFar ? "enough" : "short";
   const why = unusable
     ? unusable.sentence
     : misses
-      ? `The car does not keep up with this road: ${n((100 * candidate.missed_km) / asked_km)} % of it is missed.`
+      ? say`The car does not keep up with this road: ${q("fraction", candidate.missed_km / asked_km)} of it is missed.`
       : isFar
-        ? `${n(range_km)} km of range, ${n(needed_km)} km asked for.`
-        : `${n(range_km)} km of range, ${n(needed_km - range_km)} km short of the ${n(needed_km)} km asked for.`;
+        ? say`${q("distance", range_km)} of range, ${q("distance", needed_km)} asked for.`
+        : say`${q("distance", range_km)} of range, ${q("distance", needed_km - range_km)} short of the ${q("distance", needed_km)} asked for.`;
   return {
     name,
-    isEnough: !unusable && !misses && isFar,
+    isEnough,
+    because,
     ...(range_km > 0 ? { dayUse_frac: day_km / range_km } : {}),
     spare_km: range_km - day_km,
     why,
   };
 }
 
-function yes(smallest: Candidate, needed_km: number): string {
-  const range = `${smallest.rangeEnd === "time" ? "at least " : ""}${n(smallest.range_km)} km`;
-  return `${smallest.name} is enough: it goes ${range} on this road today, and the usual day, winter and age allowed for, asks for ${n(needed_km)} km.`;
+function yes(smallest: Candidate, needed_km: number): Said {
+  const atLeast = smallest.rangeEnd === "time" ? "at least " : "";
+  return say`${smallest.name} is enough: it goes ${atLeast}${q("distance", smallest.range_km)} on this road today, and the usual day, winter and age allowed for, asks for ${q("distance", needed_km)}.`;
 }
 
 /** Whether the longest day of the year goes on one charge, where it is known. */
-function longDay({ longestDay_km }: Job, smallest: Candidate, bySize: readonly Candidate[]): string[] {
+function longDay({ longestDay_km }: Job, smallest: Candidate, bySize: readonly Candidate[]): Said[] {
   if (longestDay_km === undefined) return [];
   return [
     smallest.range_km >= longestDay_km
-      ? `The longest day of the year, ${n(longestDay_km)} km, it does on one charge as long as it is new and the weather is like today's.`
-      : `The longest day of the year, ${n(longestDay_km)} km, it does not do on one charge: that day needs a charge on the way, another car, or ${longDayPack(bySize, longestDay_km)}.`,
+      ? say`The longest day of the year, ${q("distance", longestDay_km)}, it does on one charge as long as it is new and the weather is like today's.`
+      : say`The longest day of the year, ${q("distance", longestDay_km)}, it does not do on one charge: that day needs a charge on the way, another car, or ${longDayPack(bySize, longestDay_km)}.`,
   ];
 }
 
@@ -76,27 +79,27 @@ function longDayPack(bySize: readonly Candidate[], day_km: number): string {
 }
 
 /** What the next pack up would add to the car. */
-function rest(smallest: Candidate, bySize: readonly Candidate[]): string[] {
+function rest(smallest: Candidate, bySize: readonly Candidate[]): Said[] {
   const larger = bySize[bySize.indexOf(smallest) + 1];
   if (larger === undefined) return [];
   const heavier_kg = larger.testMass_kg - smallest.testMass_kg;
   const dearer_ratio = larger.battery_Whpkm / smallest.battery_Whpkm - 1;
   const thirst =
     Math.abs(dearer_ratio) < 0.005
-      ? "and takes about as much energy a kilometre"
-      : `and takes ${n(100 * Math.abs(dearer_ratio), 2)} % ${dearer_ratio > 0 ? "more" : "less"} energy a kilometre`;
+      ? say`and takes about as much energy for the same road`
+      : say`and takes ${q("fraction", Math.abs(dearer_ratio), 2)} ${dearer_ratio > 0 ? "more" : "less"} energy for the same road`;
   return [
-    `The next one up, ${larger.name}, weighs ${n(heavier_kg)} kg more ${thirst}; on a usual day the charge it adds is not used.`,
+    say`The next one up, ${larger.name}, weighs ${q("mass", heavier_kg)} more ${thirst}; on a usual day the charge it adds is not used.`,
   ];
 }
 
-function no(candidates: readonly Candidate[], packs: readonly Verdict[], needed_km: number): string {
-  const usable = candidates.filter((_, i) => packs[i].why.includes("short of"));
+function no(candidates: readonly Candidate[], packs: readonly Verdict[], needed_km: number): Said {
+  const usable = candidates.filter((_, i) => packs[i].because === "short");
   const best = usable.reduce<Candidate | undefined>(
     (a, b) => (a === undefined || b.range_km > a.range_km ? b : a),
     undefined,
   );
   if (best === undefined)
-    return "None of these packs will do on this road: each is held back for the reason beside it.";
-  return `None of these packs is enough: the one that goes furthest, ${best.name}, does ${n(best.range_km)} km today and ${n(needed_km)} km is asked for.`;
+    return say`None of these packs will do on this road: each is held back for the reason beside it.`;
+  return say`None of these packs is enough: the one that goes furthest, ${best.name}, does ${q("distance", best.range_km)} today and ${q("distance", needed_km)} is asked for.`;
 }

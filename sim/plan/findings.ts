@@ -1,7 +1,8 @@
 import type { Job } from "../../shared/job/job.ts";
-import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
+import { quantity as q, type Said, type SaidQuantity, say } from "../../shared/quantity/said.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
 import type { Model } from "../step/model.ts";
+import { BEHIND_mps } from "../step/run.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Candidate, Finding } from "./driveReport.ts";
@@ -28,7 +29,7 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       warning(
         "packAboveController",
-        `Full, this pack has ${n(pack.max_V)} V and the controller takes at most ${n(controller.max_V)} V: fewer modules in series, or another controller.`,
+        say`Full, this pack has ${q("voltage", pack.max_V)} and the controller takes at most ${q("voltage", controller.max_V)}: fewer modules in series, or another controller.`,
       ),
     );
   }
@@ -36,14 +37,14 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       warning(
         "packBelowController",
-        `Even full, this pack has ${n(pack.max_V)} V and the controller needs at least ${n(controller.min_V)} V: the car does not move.`,
+        say`Even full, this pack has ${q("voltage", pack.max_V)} and the controller needs at least ${q("voltage", controller.min_V)}: the car does not move.`,
       ),
     );
   } else if (pack.min_V < controller.min_V) {
     found.push(
       note(
         "controllerCutsFirst",
-        `The controller stops at ${n(controller.min_V)} V, before the cells are down to their lowest (${n(pack.min_V)} V for the pack).`,
+        say`The controller stops at ${q("voltage", controller.min_V)}, before the cells are down to their lowest (${q("voltage", pack.min_V)} for the pack).`,
       ),
     );
   }
@@ -51,7 +52,7 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       warning(
         "packAboveCharger",
-        `Full, this pack has ${n(pack.max_V)} V and the charger goes to ${n(charger.max_V)} V: it will never be charged full.`,
+        say`Full, this pack has ${q("voltage", pack.max_V)} and the charger goes to ${q("voltage", charger.max_V)}: it will never be charged full.`,
       ),
     );
   }
@@ -59,7 +60,7 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       note(
         "highVoltage",
-        `Up to ${n(pack.max_V)} V DC, which is above ${HIGH_VOLTAGE_V} V: treat it as deadly; local rules say who may work on it.`,
+        say`Up to ${q("voltage", pack.max_V)} DC, which is above ${q("voltage", HIGH_VOLTAGE_V)}: treat it as deadly; local rules say who may work on it.`,
       ),
     );
   }
@@ -78,7 +79,7 @@ function speedFindings({ gears, gearUp_mps }: Model, trace: Trace): Finding[] {
     return [
       warning(
         "motorPastTopSpeed",
-        `In ${name} gear the motor is at its top speed at ${n(top_mps / MPS_PER_KMH)} km/h; ${asks} ${n(speed_mps / MPS_PER_KMH)} km/h.`,
+        say`In ${name} gear the motor is at its top speed at ${q("speed", top_mps / MPS_PER_KMH)}; ${asks} ${q("speed", speed_mps / MPS_PER_KMH)}.`,
       ),
     ];
   });
@@ -103,26 +104,28 @@ function drivingFindings(candidate: Candidate): Finding[] {
     found.push(
       warning(
         "reachedFloor",
-        `Empty on the way: the pack is at its floor after ${length(distance_km)}, ${length(missed_km)} of the road are left.`,
+        say`Empty on the way: the pack is at its floor after ${length(distance_km)}, ${length(missed_km)} of the road are left.`,
       ),
     );
   } else if (behind_s > 0) {
-    const held = limits.map((limit) => `${LIMIT_WORDS[limit]} for ${n(limited_s[limit])} s`).join(", ");
+    const held = limits.map((limit) => say`${LIMIT_WORDS[limit]} for ${limited_s[limit]} s`);
     found.push(
       warning(
         "traceNotFollowed",
-        `The trace was not followed for ${n(behind_s)} s (more than 2 km/h behind), ${length(missed_km)} missed; held back by ${held}.`,
+        say`The trace was not followed for ${behind_s} s (more than ${q("speed", BEHIND_mps / MPS_PER_KMH, 2)} behind), ${length(missed_km)} missed; held back by ${listed(held)}.`,
       ),
     );
   } else if (limits.length > 0) {
-    const held = limits.map((limit) => `${LIMIT_WORDS[limit]} ${n(limited_s[limit])} s`).join(", ");
-    found.push(note("touchedLimit", `The car keeps up with the trace; limits were met for moments: ${held}.`));
+    const held = limits.map((limit) => say`${LIMIT_WORDS[limit]} ${limited_s[limit]} s`);
+    found.push(
+      note("touchedLimit", say`The car keeps up with the trace; limits were met for moments: ${listed(held)}.`),
+    );
   }
   if (candidate.rangeEnd === "stuck" && !candidate.reachedFloor) {
     found.push(
       warning(
         "stuck",
-        "Driven over and over, the car covers less than half of the road before the pack is at its floor.",
+        say`Driven over and over, the car covers less than half of the road before the pack is at its floor.`,
       ),
     );
   }
@@ -130,7 +133,7 @@ function drivingFindings(candidate: Candidate): Finding[] {
     found.push(
       warning(
         "shedAccessories",
-        `The pack could not feed the accessories all the time; ${n(candidate.shed_Wh)} Wh were shed.`,
+        say`The pack could not feed the accessories all the time; ${candidate.shed_Wh} Wh were shed.`,
       ),
     );
   }
@@ -143,7 +146,7 @@ function weightFindings(job: Job, { testMass_kg }: Candidate): Finding[] {
   return [
     warning(
       "aboveGross",
-      `As driven the car weighs ${n(testMass_kg, 4)} kg, ${n(testMass_kg - gross_kg)} kg more than its plate allows (${n(gross_kg, 4)} kg).`,
+      say`As driven the car weighs ${q("mass", testMass_kg, 4)}, ${q("mass", testMass_kg - gross_kg)} more than its plate allows (${q("mass", gross_kg, 4)}).`,
     ),
   ];
 }
@@ -155,25 +158,29 @@ function inputFindings(job: Job): Finding[] {
     found.push(
       note(
         "flatEfficiency",
-        `The motor is reckoned with one efficiency everywhere (${n(100 * job.motor.loss.efficiency_frac)} %): town driving usually takes more than such a figure says.`,
+        say`The motor is reckoned with one efficiency everywhere (${q("fraction", job.motor.loss.efficiency_frac)}): town driving usually takes more than such a figure says.`,
       ),
     );
   }
   if (transferBox?.isFrontEngaged && transferBox.hubs === "free") {
-    found.push(note("hubsFree", "The front axle is engaged but its hubs are free: only the rear wheels drive."));
+    found.push(note("hubsFree", say`The front axle is engaged but its hubs are free: only the rear wheels drive.`));
   }
   return found;
 }
 
-/** A length on the road in kilometres, or in metres below one of them. */
-function length(distance_km: number): string {
-  return distance_km < 1 ? `${n(distance_km * M_PER_KM)} m` : `${n(distance_km)} km`;
+/** A length on the road: less than a kilometre as what is measured with a tape. */
+function length(distance_km: number): SaidQuantity {
+  return distance_km < 1 ? q("elevation", distance_km * M_PER_KM) : q("distance", distance_km);
 }
 
-function note(kind: string, sentence: string): Finding {
+function listed(parts: readonly Said[]): Said {
+  return parts.flatMap((part, i) => (i === 0 ? part : [", ", ...part]));
+}
+
+function note(kind: string, sentence: Said): Finding {
   return { kind, weight: "note", sentence };
 }
 
-function warning(kind: string, sentence: string): Finding {
+function warning(kind: string, sentence: Said): Finding {
   return { kind, weight: "warning", sentence };
 }

@@ -9,7 +9,7 @@ import { stand, step } from "./step.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
 
 /** Where a car may have fallen behind its trace before a person would notice. */
-const BEHIND_mps = 2 / 3.6;
+export const BEHIND_mps = 2 / 3.6;
 
 /** A run's totals and the state it ended in. */
 export interface RunResult {
