@@ -1,0 +1,37 @@
+import type { Field } from "./fieldList.ts";
+import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+
+// Every usual value here is common practice in the trade, with no published source; the page says so beside each.
+/** Fields of the driveline. */
+export const gearFields: Readonly<Record<string, Field>> = {
+  "driveline.drivenAxle": {
+    type: "choice",
+    label: "Driven wheels",
+    choices: { rear: "rear", front: "front", both: "all four" },
+  },
+  "driveline.finalDrive_ratio": quantity("finalDrive", "Final drive", {
+    help: "As a ratio or by teeth: 4.56, or 9/41.",
+    ...usual(4.11, "3.9 to 4.6 in small rear-drive cars"),
+  }),
+  "driveline.finalDriveEfficiency_frac": quantity("fraction", "Efficiency of the final drive", {
+    ...usual(0.95, "0.93 to 0.97; worm or hypoid lower"),
+  }),
+  "driveline.gears.*.name": { type: "line", label: "Gear" },
+  "driveline.gears.*.gear_ratio": quantity("gearRatio", "Ratio of a gear"),
+  "driveline.gears.*.efficiency_frac": quantity("fraction", "Efficiency of a gear", {
+    ...usual(0.96, "0.94 to 0.97 indirect, 0.97 to 0.98 direct"),
+  }),
+  "driveline.noLoadDrag_Nm": quantity("torque", "Drag of the gearbox turning idle", {
+    ...usual(0.5, "oil and bearings"),
+  }),
+  "driveline.limits.gearboxInput_Nm": quantity("torque", "Most the gearbox input stands", {
+    ...optional,
+    help: "The old engine's peak torque, unless the box is known to be stronger.",
+  }),
+  "driveline.limits.propellerShaft_Nm": quantity("torque", "Most the propeller shaft stands", { ...optional }),
+  "driveline.limits.halfShaft_Nm": quantity("torque", "Most each half-shaft stands", { ...optional }),
+  "driveline.shifting.up_kmh.*": quantity("speed", "Change up at", {
+    ...chosen,
+    help: "Into the next higher of the gears used.",
+  }),
+};

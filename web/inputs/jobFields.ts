@@ -1,0 +1,29 @@
+import type { Field } from "./fieldList.ts";
+import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+
+// Every usual value here is common practice in the trade, with no published source; the page says so beside each.
+/** Fields of the days that the packs are judged by, and of words. */
+export const jobFields: Readonly<Record<string, Field>> = {
+  title: { type: "line", label: "Name of the job" },
+  use: { type: "text", label: "What the car is for, in the client's own words" },
+  usualDay_km: quantity("distance", "Usual day", {
+    help: "What the car does on an ordinary day. Not the longest day of the year.",
+  }),
+  longestDay_km: quantity("distance", "Longest day of the year", {
+    ...optional,
+    help: "Kept apart from the usual day, so that one trip a year does not size the pack.",
+  }),
+  "notes.*.text": {
+    type: "text",
+    label: "Note",
+    help: "Markdown: **bold**, - lists, and Figure 3 becomes a link to that figure.",
+  },
+  "allowance.winter_ratio": quantity("coefficient", "A winter's day takes, times today's energy", {
+    ...chosen,
+    ...usual(1.33, "a third more: heater, cold tyres, cold pack"),
+  }),
+  "allowance.aged_frac": quantity("fraction", "Left of the pack when it is old", {
+    ...chosen,
+    ...usual(0.75, "0.70 to 0.85 after ten years; nobody can promise it"),
+  }),
+};

@@ -1,0 +1,37 @@
+import type { Field } from "./fieldList.ts";
+import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+
+// Every usual value here is common practice in the trade, with no published source; the page says so beside each.
+/** Fields of the module, the packs and the charger: those of a first answer. */
+export const packFields: Readonly<Record<string, Field>> = {
+  "module.name": { type: "line", label: "Module" },
+  "module.origin": { type: "line", label: "Where its figures come from" },
+  "module.condition": {
+    type: "choice",
+    label: "Condition",
+    choices: { new: "new", reclaimed: "reclaimed, tested" },
+  },
+  "module.seriesCells": quantity("count", "Cells in series in a module"),
+  "module.parallelCells": quantity("count", "Cells in parallel in a module"),
+  "module.capacity_Ah": quantity("charge", "Capacity of a module as tested", {
+    help: "Reclaimed modules hold 65 to 90 % of their label: test each one.",
+  }),
+  "module.mass_kg": quantity("mass", "Mass of a module"),
+  "packs.*.name": { type: "line", label: "Name of the pack" },
+  "packs.*.seriesModules": quantity("count", "Modules in series", { ...chosen }),
+  "packs.*.parallelModules": quantity("count", "Strings in parallel", { ...chosen }),
+  "packs.*.ceiling_frac": quantity("fraction", "Charged up to", {
+    ...chosen,
+    ...usual(0.95, "top twentieth left alone"),
+  }),
+  "packs.*.floor_frac": quantity("fraction", "Driven down to", { ...chosen, ...usual(0.1, "bottom tenth left alone") }),
+  "packs.*.boxes_frac": quantity("fraction", "Boxes, bars and lids, on the mass of modules", {
+    ...usual(0.28, "20 to 35 % on top of the modules"),
+  }),
+  "packs.*.leads_mohm": quantity("resistance", "Leads, fuses and contactors", { ...usual(5, "common practice") }),
+  "charger.name": { type: "line", label: "Charger" },
+  "charger.efficiency_frac": quantity("fraction", "Efficiency of the charger", {
+    ...usual(0.9, "0.85 to 0.94, worse when small"),
+  }),
+  "charger.max_V": quantity("voltage", "Highest voltage of the charger", { ...optional }),
+};
