@@ -93,6 +93,8 @@ export interface DriveReport {
 export interface Enough {
   /** Name of the smallest pack that is enough, or none. */
   readonly pack: string | undefined;
+  /** Range that the usual day asks for today, winter and age allowed for. */
+  readonly needed_km: number;
   /** Plain sentences that hold for the numbers in the report. */
   readonly sentences: readonly Said[];
   readonly packs: readonly {

@@ -29,7 +29,7 @@ export function enoughFor(job: Job, candidates: readonly Candidate[]): Enough {
   const sentences = smallest
     ? [yes(smallest, needed_km), asks, ...longDay(job, smallest, bySize), ...rest(smallest, bySize)]
     : [no(candidates, packs, needed_km), asks];
-  return { pack: smallest?.name, sentences, packs };
+  return { pack: smallest?.name, needed_km, sentences, packs };
 }
 
 function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdict {

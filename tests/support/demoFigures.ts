@@ -7,6 +7,7 @@ import type { Chart, Drawing } from "../../web/charts/chart.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
 import { operatingPoints } from "../../web/charts/operatingPoints.ts";
+import { rangeAgainstNeed } from "../../web/charts/rangeAgainstNeed.ts";
 import { smallMultiples } from "../../web/charts/smallMultiples.ts";
 import { socAlongRoad } from "../../web/charts/socAlongRoad.ts";
 import { speedTrace } from "../../web/charts/speedTrace.ts";
@@ -47,6 +48,19 @@ export function demoFigures(id: string): Record<string, (drawing: Drawing) => Ch
     steadySpeed: (on) => steadySpeed(steady, on),
     smallMultiples: (on) => smallMultiples({ packs, channel: "batteryCurrent", along: "time" }, on),
     anyChannel: (on) => anyChannel({ packs: [first, last], x: "speed", y: "batteryPower", colour: "gradient" }, on),
+    rangeAgainstNeed: (on) =>
+      rangeAgainstNeed(
+        {
+          packs: report.enough.packs.map(({ name, because }, index) => {
+            const { range_km = 0, rangeEnd } = report.candidates[index] ?? {};
+            return { name, index, range_m: range_km * M_PER_KM, isAtLeast: rangeEnd === "time", because };
+          }),
+          day_m: job.usualDay_km * M_PER_KM,
+          needed_m: report.enough.needed_km * M_PER_KM,
+          longest_m: (job.longestDay_km ?? job.usualDay_km) * M_PER_KM,
+        },
+        on,
+      ),
     daysDistribution: (on) =>
       daysDistribution(
         {

@@ -4,6 +4,7 @@ import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
 import { gearSpeeds } from "../../web/charts/gearSpeeds.ts";
 import { operatingPoints } from "../../web/charts/operatingPoints.ts";
+import { rangeAgainstNeed } from "../../web/charts/rangeAgainstNeed.ts";
 import { rawAgainstCleaned } from "../../web/charts/rawAgainstCleaned.ts";
 import { roadLoad } from "../../web/charts/roadLoad.ts";
 import { routeMap } from "../../web/charts/routeMap.ts";
@@ -57,6 +58,22 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
         usual_m: 34_000,
         longest_m: 96_000,
         packs: inventedPacks.map(({ name, index }) => ({ name, index, range_m: 21_000 + 40_000 * index })),
+      },
+      drawing,
+    ),
+  rangeAgainstNeed: (drawing) =>
+    rangeAgainstNeed(
+      {
+        packs: inventedPacks.map(({ name, index }) => ({
+          name,
+          index,
+          range_m: 21_000 + 40_000 * index,
+          isAtLeast: false,
+          because: (["short", "enough", "unusable"] as const)[index % 3] ?? "behind",
+        })),
+        day_m: 34_000,
+        needed_m: 58_000,
+        longest_m: 96_000,
       },
       drawing,
     ),

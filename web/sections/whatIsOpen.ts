@@ -9,8 +9,8 @@ export default defineSection({
   name: "whatIsOpen",
   title: "What is not known yet",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
-  inputs: ["job", "unknowns", "runs", "enough", "packIndex", "units"],
-  compute: ({ job, unknowns, runs, enough, packIndex, units }) => {
+  inputs: ["unknowns", "runs", "enough", "packIndex", "units"],
+  compute: ({ unknowns, runs, enough, packIndex, units }) => {
     const say = (range_km: number) => writeQuantity("distance", range_km, units);
     const { name, range_km } = runs.candidates[packIndex];
     // Taken as independent of one another, their effects add up as squares do.
@@ -27,9 +27,7 @@ export default defineSection({
         high: say(unknown.atHigh_km),
         effect: say(unknown.effect_km),
       }));
-    // The same as the range that a pack is held against: see "Range asked for" in Which pack is enough.
-    const { winter_ratio, aged_frac } = job.allowance;
-    const needed_km = (job.usualDay_km * winter_ratio) / aged_frac;
+    const { needed_km } = enough;
     const isCloseCall = enough.pack === name && range_km - together_km < needed_km;
     return {
       name,

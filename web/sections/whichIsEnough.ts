@@ -1,6 +1,8 @@
 import { html } from "lit-html";
 import { saidIn } from "../../shared/quantity/said.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { M_PER_KM } from "../../shared/units.ts";
+import { rangeAgainstNeed } from "../charts/rangeAgainstNeed.ts";
 import { daySlider } from "../inputs/daySlider.ts";
 import { defineSection } from "../notebook/section.ts";
 
@@ -12,9 +14,18 @@ export default defineSection({
   given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
   fields: ["allowance"],
   explains: ["needed_km", "range_km"],
-  inputs: ["enough", "units"],
-  compute: ({ enough, units }) => ({
+  inputs: ["enough", "runs", "use", "units"],
+  compute: ({ enough, runs, use, units }) => ({
     pack: enough.pack,
+    need: {
+      packs: enough.packs.map(({ name, because }, index) => {
+        const { range_km, rangeEnd } = runs.candidates[index];
+        return { name, index, range_m: range_km * M_PER_KM, isAtLeast: rangeEnd === "time", because };
+      }),
+      day_m: use.usualDay_km * M_PER_KM,
+      needed_m: enough.needed_km * M_PER_KM,
+      ...(use.longestDay_km !== undefined && { longest_m: use.longestDay_km * M_PER_KM }),
+    },
     sentences: enough.sentences.map((sentence) => saidIn(sentence, units)),
     rows: enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
       name,
@@ -24,7 +35,11 @@ export default defineSection({
       saidIn(why, units),
     ]),
   }),
-  plot: ({ rows }) => [
+  plot: ({ need, rows }, drawing) => [
+    {
+      caption: "How far each pack goes today, against what the usual day asks for with winter and age",
+      chart: rangeAgainstNeed(need, drawing),
+    },
     {
       caption: "The packs held against the usual day",
       columns: [
