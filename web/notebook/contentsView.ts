@@ -1,8 +1,11 @@
-import { html, type TemplateResult } from "lit-html";
+import { html, nothing, type TemplateResult } from "lit-html";
 import type { AnySection } from "./section.ts";
 import type { Standing } from "./standing.ts";
 
-/** The contents: every section, how it stands in words, and which one is being read. */
+/**
+ * The contents: every section, which one is being read, and in words which ones need somebody. A section with nothing to say of
+ * says nothing: what is told stands out, by ear too, and the head of the list says how many there are.
+ */
 export function contentsView(
   sections: readonly AnySection[],
   standings: readonly Standing[],
@@ -14,11 +17,11 @@ export function contentsView(
     const { words, needsAttention } = standings[i];
     return html`<li class=${needsAttention ? "needs-attention" : ""}>
       <a href="#${name}" aria-current=${name === reading ? "true" : "false"}>
-        <span>${title}</span> <span class="standing">${words}</span>
+        <span>${title}</span> ${words === "" ? nothing : html`<span class="standing">${words}</span>`}
       </a>
     </li>`;
   });
-  const summary = toDo === 0 ? "all in order" : `${toDo} of ${sections.length} need a look`;
+  const summary = toDo === 0 ? "nothing needs a look" : `${toDo} of ${sections.length} need a look`;
   const here = sections.find(({ name }) => name === reading)?.title ?? "";
   const leave = (event: Event) => {
     // On a narrow page the list lies over the text: it goes once a place is chosen.

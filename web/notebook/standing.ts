@@ -2,7 +2,7 @@ import type { Drafts } from "./desk.ts";
 import type { Reading } from "./graph.ts";
 import type { AnySection } from "./section.ts";
 
-/** How a section stands, in the words of the contents list. */
+/** How a section stands, in the words of the contents list; none where there is nothing to say, as for most of them. */
 export interface Standing {
   readonly words: string;
   readonly needsAttention: boolean;
@@ -16,7 +16,7 @@ export function standingOf(section: AnySection, reading: Reading<unknown>, draft
   if (reading.state === "waiting") return { words: "being worked", needsAttention: false };
   const toHeed = section.attention?.(reading.value as never).length ?? 0;
   if (toHeed > 0) return { words: `${toHeed} to look at`, needsAttention: true };
-  return { words: "in order", needsAttention: false };
+  return { words: "", needsAttention: false };
 }
 
 /** Whether a section shows the field of a path. */

@@ -1,4 +1,5 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { J_PER_KWH, J_PER_WH } from "../../shared/units.ts";
 import { energyLedger, type LedgerEntry, ledgerNames } from "../charts/energyLedger.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
@@ -29,24 +30,33 @@ export default defineSection({
       most:
         byUse.length > 1 ? { name: byUse.at(-1)?.name ?? "", use: say(byUse.at(-1)?.battery_Whpkm ?? 0) } : undefined,
       largest,
-      rows: driven.map((run) => [
+      overDistance: driven.map((run) => [
         run.name,
         say(run.battery_Whpkm),
         say(run.wall_Whpkm),
         say(run.wheelPositive_Whpkm),
-        writeQuantity("energy", run.regen_Wh / 1000, units),
-        writeQuantity("energy", run.frictionBrake_Wh / 1000, units),
+      ]),
+      ofDrive: driven.map((run) => [
+        run.name,
+        writeQuantity("distance", run.distance_km, units),
+        ...[run.battery_Whpkm * run.distance_km, run.regen_Wh, run.frictionBrake_Wh].map((energy_Wh) =>
+          writeQuantity("energy", energy_Wh / WH_PER_KWH, units),
+        ),
       ]),
     };
   },
-  plot: ({ candidates, rows }, drawing) => [
+  plot: ({ candidates, overDistance, ofDrive }, drawing) => [
     { caption: "Where every watt-hour of a kilometre goes, by pack", chart: energyLedger(candidates, drawing) },
     {
-      caption: "Energy of one drive of the road",
-      columns: "Pack,From the pack,From the socket,At the wheels,Given back by braking,Lost in the wheel brakes"
-        .split(",")
-        .map((title) => ({ title })),
-      rows,
+      caption: "Energy over distance, in the mean of the drive",
+      columns: columns("Pack", "From the pack", "From the socket", "At the wheels"),
+      rows: overDistance,
+    },
+    {
+      caption: "Energy of one whole drive of the road",
+      columns: columns("Pack", "Driven", "From the pack", "Given back by braking", "Lost in the wheel brakes"),
+      rows: ofDrive,
+      note: "From the pack: what is left to pay after what braking gave back.",
     },
   ],
   sentence: ({ least, most, largest }) => {
@@ -59,3 +69,9 @@ export default defineSection({
       ? flat
       : ["The packs do not cover the same distance, so their figures per kilometre are of different drives.", ...flat],
 });
+
+const WH_PER_KWH = J_PER_KWH / J_PER_WH;
+
+function columns(...titles: readonly string[]) {
+  return titles.map((title) => ({ title }));
+}

@@ -5,6 +5,7 @@ import { draftsBelow } from "../inputs/draftsBelow.ts";
 import { moduleForm, modulePicker } from "../inputs/moduleForm.ts";
 import { packsForm } from "../inputs/packsForm.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
+import { layoutInWords, packLayout } from "../notebook/packLayout.ts";
 import { defineSection } from "../notebook/section.ts";
 
 const firstFields = ["module.name", "module.condition", "module.capacity_Ah", "module.mass_kg"];
@@ -33,10 +34,11 @@ export default defineSection({
         ["packAboveController", "packBelowController", "packAboveCharger", "controllerCutsFirst", "shedAccessories"],
         units,
       ),
+      layoutMeans: layoutInWords(runs.candidates[0].pack),
       window: `${volts(min_V)} to ${volts(max_V)}`,
       packs: runs.candidates.map(({ name, pack }) => ({
         name,
-        layout: `${pack.seriesModules}s${pack.parallelModules}p`,
+        layout: packLayout(pack),
         nominal: writeQuantity("energy", pack.nominal_kWh, units),
         usable: writeQuantity("energy", pack.usable_kWh, units),
         mass: writeQuantity("mass", pack.mass_kg, units),
@@ -46,7 +48,7 @@ export default defineSection({
       })),
     };
   },
-  plot: ({ packs, window }) => [
+  plot: ({ packs, window, layoutMeans }) => [
     {
       caption: "The candidate packs",
       columns: [
@@ -58,7 +60,7 @@ export default defineSection({
         { title: "Volts empty · middle · full" },
       ],
       rows: packs.map((pack) => [pack.name, pack.layout, pack.nominal, pack.usable, pack.mass, pack.voltages]),
-      note: `The controller works from ${window}.`,
+      note: `The controller works from ${window}. ${layoutMeans}`,
     },
   ],
   sentence: ({ packs }) => {
@@ -67,7 +69,7 @@ export default defineSection({
       packs.toSorted((a, b) => b.usable_kWh - a.usable_kWh)[0],
     ];
     const count = packs.length === 1 ? "One pack is" : `${packs.length} packs are`;
-    return `${count} on the table, from ${least.usable} usable (${least.name}) to ${most.usable} (${most.name}).`;
+    return `${count} on the table, from ${least.usable} usable (${least.name}, ${least.layout}) to ${most.usable} (${most.name}, ${most.layout}).`;
   },
   attention: ({ warnings }) => warnings,
   caution:

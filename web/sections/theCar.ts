@@ -3,6 +3,7 @@ import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { accessoriesForm } from "../inputs/accessoriesForm.ts";
 import { carForm } from "../inputs/carForm.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
+import { layoutInWords, packLayout } from "../notebook/packLayout.ts";
 import { defineSection } from "../notebook/section.ts";
 
 /** What does the car weigh with each pack in it? */
@@ -33,6 +34,7 @@ export default defineSection({
     const { gross_kg } = job.vehicle;
     const packs = runs.candidates.map(({ name, pack, testMass_kg }) => ({
       name,
+      layout: packLayout(pack),
       pack: say(pack.mass_kg),
       driven: say(testMass_kg),
       driven_kg: testMass_kg,
@@ -41,21 +43,30 @@ export default defineSection({
     }));
     return {
       packs,
+      layoutMeans: layoutInWords(runs.candidates[0].pack),
       over: findingsOf(runs.candidates, ["aboveGross"], units),
       lightest: packs.toSorted((a, b) => a.driven_kg - b.driven_kg),
       load: say(job.vehicle.load_kg),
     };
   },
-  plot: ({ packs }) => [
+  plot: ({ packs, layoutMeans }) => [
     {
       caption: "The car as driven, people and luggage aboard",
       columns: [
         { title: "Pack" },
+        { title: "Modules" },
         { title: "Pack with boxes" },
         { title: "Car as driven" },
         { title: "Below the plate" },
       ],
-      rows: packs.map(({ name, pack, driven, spare, over }) => [name, pack, driven, over ? `over by ${over}` : spare]),
+      rows: packs.map(({ name, layout, pack, driven, spare, over }) => [
+        name,
+        layout,
+        pack,
+        driven,
+        over ? `over by ${over}` : spare,
+      ]),
+      note: layoutMeans,
     },
   ],
   sentence: ({ lightest, load }) => {

@@ -130,6 +130,21 @@ describe("sections", () => {
     expect(rows[2][5]).toBe("3225");
   });
 
+  it("keep energy over distance and energy of the drive in tables of their own", () => {
+    const tables = inSituation("energyPerKm", "the demo").worked.flatMap((each) => ("rows" in each ? [each] : []));
+    // Packs of the demo are named by their kWh, so the heads of the rows are left out.
+    const cells = tables.map(({ rows }) => rows.flatMap((row) => row.slice(1)).join());
+    expect(cells.map((each) => [/Wh\/km/.test(each), /kWh/.test(each)])).toEqual([
+      [true, false],
+      [false, true],
+    ]);
+  });
+
+  it("name how the modules are joined where packs first come up", () => {
+    expect(inSituation("theCar", "the demo").text).toMatch(/\b\d+s\d+p: \d+ modules in series/);
+    expect(inSituation("packs", "the demo").sentence).toMatch(/kWh usable \(.+, \d+s\d+p\)/);
+  });
+
   it("speak in miles where the reader does", () => {
     expect(inSituation("whichIsEnough", "the demo in British units, by distance").text).toContain("miles");
     expect(inSituation("roadLoad", "the demo in British units, by distance").text).toContain("mph");
