@@ -15,6 +15,7 @@ import { dropUnreachable, dropZeroFixes } from "./dropWild.ts";
 import { dropZeroHeights } from "./dropZeroHeights.ts";
 import { findGaps, type GapFindings } from "./findGaps.ts";
 import { findJumps, type JumpFindings } from "./findJumps.ts";
+import { fitSpeedNoise, usualSpeedNoise } from "./fitSpeedNoise.ts";
 import { hasValues } from "./fixes.ts";
 import { notDriven } from "./notDriven.ts";
 import { orderInTime } from "./orderInTime.ts";
@@ -23,7 +24,6 @@ import { qualityOf } from "./quality.ts";
 import { rawSeries } from "./rawSeries.ts";
 import { RepairList } from "./repairList.ts";
 import { type RowColumns, rowColumns } from "./rowColumns.ts";
-import { fitSpeedNoise } from "./smoothSpeed.ts";
 import { speedScale } from "./speedScale.ts";
 import { speedsAgree } from "./speedsAgree.ts";
 import { runSteps, type Steps } from "./steps.ts";
@@ -87,7 +87,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   const hasSpeeds = speedCoverage_frac(rows) > 0.5;
   const setting: StretchSetting = {
     noise,
-    speedNoise: hasSpeeds ? fitSpeedNoise(...speedRows(rows)) : { noise_mps: 0.15, acceleration_mps2: 1 },
+    speedNoise: hasSpeeds ? fitSpeedNoise(...speedRows(rows)) : usualSpeedNoise,
     speedScale: hasSpeeds ? speedScale(rows, repairs) : 1,
     hasSpeeds,
     offsets: jumps.offsets,

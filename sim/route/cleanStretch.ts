@@ -11,7 +11,8 @@ import { writeClock, writeDuration } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 import { type PositionNoise, type SmoothedPositions, smoothPositions } from "./smoothPositions.ts";
-import { type SpeedNoise, smoothSpeed } from "./smoothSpeed.ts";
+import { smoothSpeed } from "./smoothSpeed.ts";
+import type { SpeedNoise } from "./speedModel.ts";
 import type { Steps } from "./steps.ts";
 import { type Timeline, timeline } from "./timeline.ts";
 

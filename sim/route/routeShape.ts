@@ -1,8 +1,9 @@
 import { inputError } from "../../shared/problems.ts";
 import type { Profile } from "../trace/trace.ts";
+import { fitHeightNoise } from "./fitHeightNoise.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import type { LogFile } from "./logFile.ts";
-import { fitHeightNoise, smoothHeight } from "./smoothHeight.ts";
+import { smoothHeight } from "./smoothHeight.ts";
 
 /** A planned route without times: how long it is and, where it has heights, its hills. */
 export interface RouteShape {

@@ -1,5 +1,6 @@
 import { accelerationModel } from "./accelerationModel.ts";
-import { type Smoothed, smooth } from "./smoother.ts";
+import { type Chunk, overlappingChunks } from "./overlappingChunks.ts";
+import { type Smoothed, smooth } from "./smooth.ts";
 import type { Steps } from "./steps.ts";
 
 /** What the smoother is told about one stretch, moment by moment. NaN is "no position at this moment". */
@@ -35,13 +36,12 @@ export const WANDER_s = 20;
  */
 const ACCELERATION_mps2 = 0.9;
 const ACCELERATION_LASTS_s = 5;
-/** Moments smoothed at once, and the overlap on each side after which the ends no longer matter. */
-const CHUNK = 16384;
+/** Moments on each side after which the ends no longer matter. */
 const OVERLAP = 512;
 
 /**
  * Positions and velocities along a stretch, by a Kalman filter with backward smoothing over distance, speed and
- * acceleration of both axes and the wander of the receiver. Done in overlapping chunks, so that memory stays bounded.
+ * acceleration of both axes and the wander of the receiver.
  */
 export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions> {
   const n = input.time_s.length;
@@ -51,24 +51,16 @@ export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions>
     eastSpeed_mps: new Float64Array(n),
     northSpeed_mps: new Float64Array(n),
   };
-  for (let from = 0; from < n; from += CHUNK) {
-    const to = Math.min(n, from + CHUNK);
-    smoothChunk(input, Math.max(0, from - OVERLAP), Math.min(n, to + OVERLAP), from, to, result);
-    yield to / n;
+  for (const chunk of overlappingChunks(n, OVERLAP)) {
+    smoothChunk(input, chunk, result);
+    yield chunk.to / n;
   }
   return result;
 }
 
 const STATES = 4; // distance, speed, acceleration, wander
 
-function smoothChunk(
-  input: PositionInput,
-  first: number,
-  last: number,
-  from: number,
-  to: number,
-  result: SmoothedPositions,
-): void {
+function smoothChunk(input: PositionInput, { from, to, first, last }: Chunk, result: SmoothedPositions): void {
   const { mean } = runPositions(input, first, last, true);
   for (let i = from; i < to; i++) {
     const at = (i - first) * 2 * STATES;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { accelerationModel } from "../../../sim/route/accelerationModel.ts";
-import { smooth } from "../../../sim/route/smoother.ts";
+import { smooth } from "../../../sim/route/smooth.ts";
 
 describe("the smoother", () => {
   it("of a constant is the mean of its measurements at every event", () => {
