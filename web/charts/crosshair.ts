@@ -1,11 +1,15 @@
-import { effect } from "@preact/signals-core";
-import type { Chart, Reading } from "./chart.ts";
+import { effect, signal } from "@preact/signals-core";
+import type { Chart, Position, Reading } from "./chart.ts";
 import { atPointer, atStep, type CommonPosition, readAt, stepNear, stepsOf } from "./commonPosition.ts";
 import { drawCursor } from "./cursor.ts";
 
-/** A figure that can be read, to put into the page; `end` stops it when the figure is replaced. */
+/** A figure that can be read, to put into the page; `end` stops it when the figure goes. */
 export interface ReadableFigure {
   readonly element: HTMLElement;
+  /** What stands in it now. */
+  chart(): Chart;
+  /** Puts the figure drawn anew in its place. A line that stands, and the keyboard on the slider, stay. */
+  show(chart: Chart, name: string): void;
   end(): void;
 }
 
@@ -20,51 +24,79 @@ export function readableFigure(chart: Chart, name: string, common: CommonPositio
   const document = chart.svg.ownerDocument;
   const element = document.createElement("div");
   element.className = "figure-reader";
-  element.append(chart.svg);
-  const { position } = chart;
-  if (!position) return { element, end: () => {} };
-
   const slider = document.createElement("input");
   slider.type = "range";
   slider.className = "figure-slider";
   slider.min = "0";
-  slider.max = String(stepsOf(position));
   slider.step = "1";
-  slider.value = "0";
-  slider.setAttribute("aria-label", `Read values in ${name}`);
   const words = document.createElement("p");
   words.className = "figure-reading";
-  element.append(slider, words);
 
-  const read = (at: number) => {
+  const shown = signal(chart);
+  const read = (position: Position, at: number) => {
     common.value = { quantity: position.quantity, at };
   };
-  slider.addEventListener("input", () => read(atStep(position, Number(slider.value))));
-  slider.addEventListener("focus", () => read(atStep(position, Number(slider.value))));
-  const leave = () => {
-    // A reader at the keyboard keeps the line when the mouse strays across.
-    if (document.activeElement !== slider) common.value = undefined;
+  const readSlider = () => {
+    const { position } = shown.value;
+    if (position) read(position, atStep(position, Number(slider.value)));
   };
+  slider.addEventListener("input", readSlider);
+  slider.addEventListener("focus", readSlider);
   slider.addEventListener("blur", () => {
     common.value = undefined;
   });
-  chart.svg.addEventListener("pointermove", (event) => {
-    const box = chart.svg.getBoundingClientRect();
-    if (box.width === 0) return;
-    const perPixel = Number(chart.svg.getAttribute("width")) / box.width;
-    read(atPointer(position, (event.clientX - box.left) * perPixel, (event.clientY - box.top) * perPixel));
-  });
-  chart.svg.addEventListener("pointerleave", leave);
+  const follow = ({ svg, position }: Chart) => {
+    if (!position) return;
+    svg.addEventListener("pointermove", (event) => {
+      const box = svg.getBoundingClientRect();
+      if (box.width === 0) return;
+      const perPixel = Number(svg.getAttribute("width")) / box.width;
+      read(position, atPointer(position, (event.clientX - box.left) * perPixel, (event.clientY - box.top) * perPixel));
+    });
+    svg.addEventListener("pointerleave", () => {
+      // A reader at the keyboard keeps the line when the mouse strays across.
+      if (document.activeElement !== slider) common.value = undefined;
+    });
+  };
+  const put = (now: Chart, itsName: string) => {
+    slider.setAttribute("aria-label", `Read values in ${itsName}`);
+    if (now.position) {
+      slider.max = String(stepsOf(now.position));
+      if (!slider.parentNode) element.append(slider, words);
+    } else {
+      slider.remove();
+      words.remove();
+    }
+  };
+  element.append(chart.svg);
+  follow(chart);
+  put(chart, name);
+  slider.value = "0";
 
   const end = effect(() => {
+    const now = shown.value;
+    const { position } = now;
+    if (!position) return;
     const at = readAt(position, common.value);
-    drawCursor(chart.svg, position, at);
-    const reading = at === undefined ? undefined : chart.read(at);
+    drawCursor(now.svg, position, at);
+    const reading = at === undefined ? undefined : now.read(at);
     words.textContent = reading ? inWords(reading) : "";
     if (at !== undefined) slider.value = String(stepNear(position, at));
-    slider.setAttribute("aria-valuetext", inWords(reading ?? chart.read(atStep(position, Number(slider.value)))));
+    slider.setAttribute("aria-valuetext", inWords(reading ?? now.read(atStep(position, Number(slider.value)))));
   });
-  return { element, end };
+  return {
+    element,
+    chart: () => shown.peek(),
+    show(next, itsName) {
+      const before = shown.peek();
+      put(next, itsName);
+      if (next === before) return;
+      before.svg.replaceWith(next.svg);
+      follow(next);
+      shown.value = next;
+    },
+    end,
+  };
 }
 
 /** "4.1 km: Six modules 91.7 %; Four modules 89.4 %." */

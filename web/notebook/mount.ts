@@ -1,25 +1,21 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import type { Chart, Drawing } from "../charts/chart.ts";
-import { type CommonPosition, commonPosition } from "../charts/commonPosition.ts";
-import { type ReadableFigure, readableFigure } from "../charts/crosshair.ts";
+import { commonPosition } from "../charts/commonPosition.ts";
 import { createForm, type Paper } from "../inputs/form.ts";
 import type { Jobs } from "../store/jobs.ts";
 import { contentsView } from "./contentsView.ts";
 import type { Desk } from "./desk.ts";
-import { figureUnitsOf } from "./figureUnitsOf.ts";
-import { figureView } from "./figureView.ts";
+import { fillWorked } from "./fillWorked.ts";
 import { questionsView, welcomeView } from "./firstQuestions.ts";
 import type { Graph, Reading } from "./graph.ts";
 import { mastheadView } from "./mastheadView.ts";
 import { noteView } from "./noteView.ts";
 import { ownCar } from "./ownCar.ts";
 import { reasonsView } from "./reasonsView.ts";
-import type { AnySection, Worked } from "./section.ts";
-import { failureView, findingView, type Places, placesOf, sectionFrame } from "./sectionView.ts";
+import type { AnySection } from "./section.ts";
+import { type Places, placesOf, sectionFrame } from "./sectionView.ts";
 import { showJobs } from "./showJobs.ts";
 import { standingOf } from "./standing.ts";
-import { tableView } from "./tableView.ts";
 import { createTurns, type Turns } from "./turns.ts";
 
 export interface Notebook {
@@ -151,100 +147,6 @@ function fillBelow(section: AnySection, places: Places, paper: Paper): void {
     render(noteView(section, paper), places.note);
     places.whole.toggleAttribute("data-not-for-client", desk.job.value.hiddenSections.includes(section.name));
   });
-}
-
-interface Drawn {
-  readonly turns: Turns;
-  readonly width_px: ReadonlySignal<number>;
-  readonly paper: Paper;
-  readonly firstNumber: ReadonlySignal<number>;
-  readonly count: { value: number };
-  readonly common: CommonPosition;
-  /** How far from what is being read; least first. Known without measuring the page, which would lay it out anew. */
-  readonly urgency: () => number;
-  readonly attempt: (work: () => Promise<unknown>) => void;
-}
-
-function fillWorked(
-  section: AnySection,
-  reading: ReadonlySignal<Reading<unknown>>,
-  places: Places,
-  drawn: Drawn,
-): void {
-  const { turns, width_px, paper, firstNumber, count, common, attempt, urgency } = drawn;
-  let readable = new Map<Chart, ReadableFigure>();
-  const worked = signal<readonly Worked[]>([]);
-  let drawnFor: unknown;
-  /** Shows figures when all are drawn; those of a generator take a turn each, and give way to newer ones. */
-  const draw = (figures: readonly Worked[] | Generator<Worked, void>, before: readonly Worked[] = []) => {
-    const name = `figures of ${section.name}`;
-    if (!("next" in figures)) {
-      worked.value = figures;
-      turns.take(name, urgency, () => {}); // in the place of older ones that still wait
-      return;
-    }
-    turns.take(name, urgency, () => {
-      try {
-        const { done, value } = figures.next();
-        if (done) worked.value = before;
-        else draw(figures, [...before, value]);
-      } catch (error) {
-        fail(error);
-      }
-    });
-  };
-  const fail = (error: unknown) => {
-    drawnFor = undefined;
-    render(failureView(section, section.name, String(error)), places.finding);
-  };
-  effect(() => {
-    const now = reading.value;
-    const drawing: Drawing = { document, width_px: width_px.value, units: figureUnitsOf(paper.view.units.value) };
-    turns.take(section.name, urgency, () => {
-      places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
-      if (now.state === "waiting") return;
-      if (now.state === "failed") {
-        drawnFor = undefined;
-        render(failureView(section, now.where, now.message), places.finding);
-        return;
-      }
-      const { value, isLate } = now;
-      const key = { value, width_px: drawing.width_px, units: drawing.units };
-      try {
-        if (!isSameKey(drawnFor, key)) draw(section.plot(value as never, drawing));
-        drawnFor = key;
-        const attention = section.attention?.(value as never) ?? [];
-        render(findingView(section.sentence(value as never), attention, isLate), places.finding);
-      } catch (error) {
-        fail(error);
-      }
-    });
-  });
-  effect(() => {
-    let number = firstNumber.value;
-    let tables = 0;
-    const figures = worked.value.filter((each) => "chart" in each);
-    count.value = figures.length;
-    const before = readable;
-    readable = new Map(
-      figures.map(({ chart, caption }) => [chart, before.get(chart) ?? readableFigure(chart, caption, common)]),
-    );
-    for (const [chart, figure] of before) if (!readable.has(chart)) figure.end();
-    render(
-      worked.value.map((each) => {
-        const figure = "chart" in each ? readable.get(each.chart) : undefined;
-        if ("chart" in each) return figure ? figureView(each, figure.element, number++, attempt) : nothing;
-        tables += 1;
-        return tableView(each, `${section.name}-table-${tables}`);
-      }),
-      places.worked,
-    );
-  });
-}
-
-function isSameKey(a: unknown, b: Readonly<Record<string, unknown>>): boolean {
-  if (typeof a !== "object" || a === null) return false;
-  return Object.entries(b).every(([key, value]) => Object.is((a as Record<string, unknown>)[key], value));
 }
 
 /** What a figure is drawn for on paper: the width of an A4 page between its margins. */

@@ -74,6 +74,33 @@ describe("readableFigure", () => {
     expect(map.cursor()?.tagName).toBe("circle");
   });
 
+  it("keeps the keyboard and the place read while its figure is drawn anew", () => {
+    const { figure, window } = page();
+    const soc = figure("socAlongRoad");
+    const anew = figure("socAlongRoad").chart;
+    soc.slider.focus();
+    soc.slideTo(50);
+    const before = soc.words();
+    soc.show(anew, "after the change");
+    expect(window.document.activeElement).toBe(soc.slider);
+    expect(soc.words()).toBe(before);
+    expect(anew.svg.querySelectorAll(".figure-cursor").length).toBe(1);
+    expect([...soc.element.querySelectorAll("svg")]).toEqual([anew.svg]);
+    expect(soc.slider.getAttribute("aria-label")).toContain("after the change");
+  });
+
+  it("has a slider only while its figure can be read", () => {
+    const { figure, window } = page();
+    const soc = figure("socAlongRoad");
+    const { position: _position, ...unread } = figure("socAlongRoad").chart;
+    soc.show(unread, "nothing driven");
+    expect(soc.element.querySelector("input, p")).toBeNull();
+    soc.show(figure("socAlongRoad").chart, "driven");
+    expect([...soc.element.children].map(({ tagName }) => tagName.toLowerCase())).toEqual(["svg", "input", "p"]);
+    soc.slider.dispatchEvent(new window.Event("focus"));
+    expect(soc.words()).not.toBe("");
+  });
+
   it("follows no longer once it has ended", () => {
     const { figure } = page();
     const [soc, multiples] = [figure("socAlongRoad"), figure("smallMultiples")] as const;

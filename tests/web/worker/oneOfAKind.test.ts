@@ -1,11 +1,11 @@
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { oneAtATime } from "../../../web/worker/oneAtATime.ts";
+import { oneOfAKind } from "../../../web/worker/oneOfAKind.ts";
 
 const settled = () => new Promise((resolve) => setTimeout(resolve));
 
 /** Questions that the test answers itself. */
 function asking(rest_ms = 0) {
-  const ask = oneAtATime(rest_ms);
+  const ask = oneOfAKind(rest_ms);
   const put: { name: string; answer: (value: string) => void; fail: (error: Error) => void }[] = [];
   const answers: string[] = [];
   const question = (kind: string, name: string) => {
@@ -17,11 +17,11 @@ function asking(rest_ms = 0) {
   return { put, answers, question };
 }
 
-describe("one question at a time", () => {
-  it("puts the next only when the one before is answered", async () => {
+describe("one question of a kind at a time", () => {
+  it("puts the next of a kind only when the one before is answered", async () => {
     const { put, answers, question } = asking();
     question("drive", "first");
-    question("steady", "second");
+    question("drive", "second");
     expect(put.map(({ name }) => name)).toEqual(["first"]);
     put[0].answer("one");
     await settled();
@@ -31,26 +31,30 @@ describe("one question at a time", () => {
     expect(answers).toEqual(["one", "two"]);
   });
 
+  it("never lets a question of another kind wait for an answer", () => {
+    const { put, question } = asking();
+    question("drive", "over the road");
+    question("steady", "table");
+    expect(put.map(({ name }) => name)).toEqual(["over the road", "table"]);
+  });
+
   it("never puts a question that a newer one of its kind overtook while it waited", async () => {
     const { put, answers, question } = asking();
     question("drive", "at 30");
     question("drive", "at 40");
-    question("steady", "table");
     question("drive", "at 50");
     put[0].answer("30");
     await settled();
     put[1].answer("50");
     await settled();
-    put[2].answer("table");
-    await settled();
-    expect(put.map(({ name }) => name)).toEqual(["at 30", "at 50", "table"]);
-    expect(answers).toEqual(["30", "50", "table"]);
+    expect(put.map(({ name }) => name)).toEqual(["at 30", "at 50"]);
+    expect(answers).toEqual(["30", "50"]);
   });
 
   it("goes on after a question that failed", async () => {
     const { put, answers, question } = asking();
     question("drive", "first");
-    question("steady", "second");
+    question("drive", "second");
     put[0].fail(new Error("no road"));
     await settled();
     put[1].answer("two");

@@ -1,0 +1,144 @@
+import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { nothing, render } from "lit-html";
+import type { Chart, Drawing } from "../charts/chart.ts";
+import type { CommonPosition } from "../charts/commonPosition.ts";
+import { type ReadableFigure, readableFigure } from "../charts/crosshair.ts";
+import type { Paper } from "../inputs/form.ts";
+import { figureUnitsOf } from "./figureUnitsOf.ts";
+import { figureView } from "./figureView.ts";
+import type { Reading } from "./graph.ts";
+import type { AnySection, Figure, Worked } from "./section.ts";
+import { failureView, findingView, type Places } from "./sectionView.ts";
+import { tableView } from "./tableView.ts";
+import type { Turns } from "./turns.ts";
+
+export interface Drawn {
+  readonly turns: Turns;
+  readonly width_px: ReadonlySignal<number>;
+  readonly paper: Paper;
+  readonly firstNumber: ReadonlySignal<number>;
+  readonly count: { value: number };
+  readonly common: CommonPosition;
+  /** How far from what is being read; least first. Known without measuring the page, which would lay it out anew. */
+  readonly urgency: () => number;
+  readonly attempt: (work: () => Promise<unknown>) => void;
+}
+
+/** What the figures that stand were drawn for. */
+type DrawnFor = Readonly<{ value: unknown; width_px: number; units: Drawing["units"] }>;
+
+/** Keeps a section's figures, tables and finding true to its reading. */
+export function fillWorked(
+  section: AnySection,
+  reading: ReadonlySignal<Reading<unknown>>,
+  places: Places,
+  drawn: Drawn,
+): void {
+  const { turns, width_px, paper, urgency } = drawn;
+  const worked = signal<readonly Worked[]>([]);
+  const units = computed(() => figureUnitsOf(paper.view.units.value));
+  let drawnFor: DrawnFor | undefined;
+  /** Shows figures when all are drawn; those of a generator take a turn each, and give way to newer ones. */
+  const draw = (figures: readonly Worked[] | Generator<Worked, void>, before: readonly Worked[] = []) => {
+    const name = `figures of ${section.name}`;
+    if (!("next" in figures)) {
+      worked.value = figures;
+      turns.take(name, urgency, () => {}); // in the place of older ones that still wait
+      return;
+    }
+    turns.take(name, urgency, () => {
+      try {
+        const { done, value } = figures.next();
+        if (done) worked.value = before;
+        else draw(figures, [...before, value]);
+      } catch (error) {
+        fail(error);
+      }
+    });
+  };
+  const fail = (error: unknown) => {
+    drawnFor = undefined;
+    render(failureView(section, section.name, String(error)), places.finding);
+  };
+  effect(() => {
+    const now = reading.value;
+    const drawing = { document, width_px: width_px.value, units: units.value };
+    turns.take(section.name, urgency, () => {
+      places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
+      if (now.state === "waiting") return;
+      if (now.state === "failed") {
+        drawnFor = undefined;
+        render(failureView(section, now.where, now.message), places.finding);
+        return;
+      }
+      const { value, isLate } = now;
+      try {
+        if (isToDraw(drawnFor, value, drawing, isLate)) {
+          draw(section.plot(value as never, drawing));
+          drawnFor = { value, width_px: drawing.width_px, units: drawing.units };
+        }
+        const attention = section.attention?.(value as never) ?? [];
+        render(findingView(section.sentence(value as never), attention, isLate), places.finding);
+      } catch (error) {
+        fail(error);
+      }
+    });
+  });
+  showWorked(section, worked, places, drawn);
+}
+
+/**
+ * Whether figures drawn for something else have to be drawn anew. A late value is of new things and of old ones, and another
+ * comes at once: until then the figures stand as they are, marked late.
+ */
+function isToDraw(drawnFor: DrawnFor | undefined, value: unknown, drawing: Drawing, isLate: boolean): boolean {
+  if (drawnFor?.width_px !== drawing.width_px || drawnFor.units !== drawing.units) return true;
+  return !isLate && !Object.is(drawnFor.value, value);
+}
+
+/** Puts figures with their numbers, and tables, into the page. */
+function showWorked(
+  section: AnySection,
+  worked: ReadonlySignal<readonly Worked[]>,
+  places: Places,
+  { firstNumber, count, common, attempt }: Drawn,
+): void {
+  let readers: readonly ReadableFigure[] = [];
+  effect(() => {
+    let number = firstNumber.value;
+    let tables = 0;
+    const figures = worked.value.filter((each) => "chart" in each);
+    count.value = figures.length;
+    const readable = inReaders(figures, readers, common);
+    readers = [...readable.values()];
+    render(
+      worked.value.map((each) => {
+        const reader = "chart" in each ? readable.get(each.chart) : undefined;
+        if ("chart" in each) return reader ? figureView(each, reader.element, number++, attempt) : nothing;
+        tables += 1;
+        return tableView(each, `${section.name}-table-${tables}`);
+      }),
+      places.worked,
+    );
+  });
+}
+
+/**
+ * Each chart in a reader: in that which has it, else in one that has none any more, so that its slider keeps the keyboard while
+ * the figure is drawn anew and nothing around it is laid out again; else in a new one. Readers left over are ended.
+ */
+function inReaders(
+  figures: readonly Figure[],
+  before: readonly ReadableFigure[],
+  common: CommonPosition,
+): Map<Chart, ReadableFigure> {
+  const free = before.filter((reader) => !figures.some(({ chart }) => chart === reader.chart()));
+  const readable = new Map<Chart, ReadableFigure>();
+  for (const { chart, caption } of figures) {
+    const reader = before.find((each) => each.chart() === chart) ?? free.shift();
+    reader?.show(chart, caption);
+    readable.set(chart, reader ?? readableFigure(chart, caption, common));
+  }
+  for (const reader of free) reader.end();
+  return readable;
+}
