@@ -16,7 +16,7 @@ export const jobFields: Readonly<Record<string, Field>> = {
   "notes.*.text": {
     type: "text",
     label: "Note",
-    help: "Markdown: **bold**, - lists, and Figure 3 becomes a link to that figure.",
+    help: "Markdown: **bold**, - lists, and Figure 3 becomes a link that follows that figure, whatever number it has later.",
   },
   "allowance.winter_ratio": quantity("coefficient", "A winter's day takes, times today's energy", {
     ...chosen,

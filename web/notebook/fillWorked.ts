@@ -1,12 +1,14 @@
-import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { nothing, render } from "lit-html";
 import type { Chart, Drawing } from "../charts/chart.ts";
 import type { CommonPosition } from "../charts/commonPosition.ts";
 import { type ReadableFigure, readableFigure } from "../charts/crosshair.ts";
 import type { Paper } from "../inputs/form.ts";
+import { type NamedFigure, namedFigures } from "./figureNames.ts";
 import { figureUnitsOf } from "./figureUnitsOf.ts";
 import { figureView } from "./figureView.ts";
 import type { Reading } from "./graph.ts";
+import { keepShared } from "./keepShared.ts";
 import type { AnySection, Figure, Worked } from "./section.ts";
 import { failureView, findingView, type Places } from "./sectionView.ts";
 import { tableView } from "./tableView.ts";
@@ -17,7 +19,8 @@ export interface Drawn {
   readonly width_px: ReadonlySignal<number>;
   readonly paper: Paper;
   readonly firstNumber: ReadonlySignal<number>;
-  readonly count: { value: number };
+  /** The section's figures by name, told to whoever numbers them. */
+  readonly named: Signal<readonly NamedFigure[]>;
   readonly common: CommonPosition;
   /** How far from what is being read; least first. Known without measuring the page, which would lay it out anew. */
   readonly urgency: () => number;
@@ -101,14 +104,14 @@ function showWorked(
   section: AnySection,
   worked: ReadonlySignal<readonly Worked[]>,
   places: Places,
-  { firstNumber, count, common, attempt }: Drawn,
+  { firstNumber, named, common, attempt }: Drawn,
 ): void {
   let readers: readonly ReadableFigure[] = [];
   effect(() => {
     let number = firstNumber.value;
     let tables = 0;
     const figures = worked.value.filter((each) => "chart" in each);
-    count.value = figures.length;
+    named.value = keepShared(named.peek(), namedFigures(section.name, figures));
     const readable = inReaders(figures, readers, common);
     readers = [...readable.values()];
     render(

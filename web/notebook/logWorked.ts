@@ -38,7 +38,9 @@ export function* logWorked({ shown, units, job, candidates }: LogInput, drawing:
   if (view && words !== undefined) {
     const { document, width_px, units: figureUnits } = drawing;
     yield speedFigure(view, words, document, width_px, figureUnits);
-    if (view.track) yield placeFigure(view, words, cutsEnds, document, width_px, figureUnits);
+    if (view.track) {
+      yield { ...placeFigure(view, words, cutsEnds, document, width_px, figureUnits), name: "logMap" };
+    }
   }
   yield tripTable(drive, units);
   yield dayTable(drive, labels, units);
@@ -46,6 +48,7 @@ export function* logWorked({ shown, units, job, candidates }: LogInput, drawing:
   if (driven.length < 2) return;
   const usual_m = medianDay(drive)?.distance_m ?? 0;
   yield {
+    name: "logDays",
     caption: `Days of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
     chart: daysDistribution(
       {
@@ -62,6 +65,7 @@ export function* logWorked({ shown, units, job, candidates }: LogInput, drawing:
 // What a log on the bench looks like does not follow the job, and a week of it takes a tenth of a second to draw.
 const speedFigure = keepDrawn(
   ({ raw, cleaned, tripRows }: PieceView, words: string, ...on: DrawnOn): Figure => ({
+    name: "log",
     caption: `The log as recorded and as cleaned: ${words}${tripRows.length > 1 ? ", its trips laid end to end" : ""}; what was mended is shaded`,
     chart: rawAgainstCleaned({ raw, cleaned }, drawingOn(on)),
   }),

@@ -5,9 +5,11 @@ import { createForm, type Paper } from "../inputs/form.ts";
 import type { Jobs } from "../store/jobs.ts";
 import { contentsView } from "./contentsView.ts";
 import type { Desk } from "./desk.ts";
+import { type NamedFigure, type NumberedFigure, numberedFigures } from "./figureNames.ts";
 import { fillWorked } from "./fillWorked.ts";
 import { questionsView, welcomeView } from "./firstQuestions.ts";
 import type { Graph, Reading } from "./graph.ts";
+import { keepShared } from "./keepShared.ts";
 import { mastheadView } from "./mastheadView.ts";
 import { noteView } from "./noteView.ts";
 import { ownCar } from "./ownCar.ts";
@@ -33,7 +35,15 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const spoken = signal("");
   const isWide = matchMedia("(min-width: 70rem)").matches;
   const reading = signal(sections[0]?.name ?? "");
-  const figureCounts = sections.map(() => signal(0));
+  const figuresOf = sections.map(() => signal<readonly NamedFigure[]>([]));
+  let numbered: readonly NumberedFigure[] = [];
+  const figures = computed(() => {
+    const { hiddenSections } = desk.job.value;
+    const isHidden = (i: number) => hiddenSections.includes(sections[i].name);
+    const now = numberedFigures(figuresOf.map((each, i) => ({ figures: each.value, isHidden: isHidden(i) })));
+    numbered = keepShared(numbered, now);
+    return numbered;
+  });
 
   page.replaceChildren();
   render(
@@ -109,11 +119,11 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const width_px = watchWidth(page, turns);
   sections.forEach((section, i) => {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
-    const firstNumber = computed(() => 1 + figureCounts.slice(0, i).reduce((sum, count) => sum + count.value, 0));
+    const firstNumber = computed(() => 1 + figuresOf.slice(0, i).reduce((sum, each) => sum + each.value.length, 0));
     if (section.given) fillGiven(section, places, paper);
-    fillBelow(section, places, paper);
+    fillBelow(section, places, paper, figures);
     const urgency = () => Math.abs(i - sections.findIndex(({ name }) => name === reading.peek()));
-    const drawn = { turns, width_px, paper, firstNumber, count: figureCounts[i], common, attempt, urgency };
+    const drawn = { turns, width_px, paper, firstNumber, named: figuresOf[i], common, attempt, urgency };
     fillWorked(section, readings[i], places, drawn);
   });
 
@@ -138,13 +148,18 @@ function fillGiven(section: AnySection, places: Places, paper: Paper): void {
   });
 }
 
-function fillBelow(section: AnySection, places: Places, paper: Paper): void {
+function fillBelow(
+  section: AnySection,
+  places: Places,
+  paper: Paper,
+  figures: ReadonlySignal<readonly NumberedFigure[]>,
+): void {
   const { desk, view } = paper;
   effect(() => {
     render(reasonsView(section.explains ?? [], desk.job.value, view.units.value), places.reasons);
   });
   effect(() => {
-    render(noteView(section, paper), places.note);
+    render(noteView(section, paper, figures), places.note);
     places.whole.toggleAttribute("data-not-for-client", desk.job.value.hiddenSections.includes(section.name));
   });
 }

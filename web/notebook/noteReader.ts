@@ -1,7 +1,8 @@
 import { type ReadonlySignal, signal } from "@preact/signals-core";
+import type { NumberedFigure } from "./figureNames.ts";
 
 /** Makes a piece of page of a note's Markdown: what cannot be trusted taken out, figures named in it turned to links. */
-export type NoteReader = (text: string) => DocumentFragment;
+export type NoteReader = (text: string, figures: readonly NumberedFigure[]) => DocumentFragment;
 
 const opened = signal<NoteReader | undefined>(undefined);
 let isAskedFor = false;

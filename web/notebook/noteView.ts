@@ -1,20 +1,27 @@
+import type { ReadonlySignal } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
-import { createForm, type Paper } from "../inputs/form.ts";
+import type { Paper } from "../inputs/form.ts";
+import { type NumberedFigure, withNumbers } from "./figureNames.ts";
 import { withEntry, withoutEntry } from "./listEdits.ts";
+import { noteEditor } from "./noteEditor.ts";
 import { noteReader } from "./noteReader.ts";
 import type { AnySection } from "./section.ts";
 
 /** The note as it is read: its Markdown set out, or its plain text until the reader of Markdown has come. */
-function asRead(text: string): TemplateResult | typeof nothing {
+function asRead(text: string, figures: readonly NumberedFigure[]): TemplateResult | typeof nothing {
   if (text.trim() === "") return nothing;
-  return html`<div class="note-read">${noteReader().value?.(text) ?? html`<p>${text}</p>`}</div>`;
+  return html`<div class="note-read">${noteReader().value?.(text, figures) ?? html`<p>${withNumbers(text, figures)}</p>`}</div>`;
 }
 
 /**
  * What stands below a section beside its finding: the workshop's note, and whether the client sees the section. A note
  * is a field of the job like any other; its place in the list of notes is found by the section it follows.
  */
-export function noteView(section: AnySection, paper: Paper): TemplateResult {
+export function noteView(
+  section: AnySection,
+  paper: Paper,
+  figures: ReadonlySignal<readonly NumberedFigure[]>,
+): TemplateResult {
   const { desk } = paper;
   const { notes, hiddenSections } = desk.job.value;
   const index = notes.findIndex(({ after }) => after === section.name);
@@ -39,8 +46,8 @@ export function noteView(section: AnySection, paper: Paper): TemplateResult {
     index < 0
       ? nothing
       : html`<div class="note">
-          ${createForm(paper).field(`notes.${index}.text`, `Note to ${section.title}`)}
-          ${asRead(notes[index].text)}
+          ${noteEditor(paper, index, `Note to ${section.title}`, figures.value)}
+          ${asRead(notes[index].text, figures.value)}
         </div>`
   }
     <p class="buttons section-tools">

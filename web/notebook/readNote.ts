@@ -1,5 +1,6 @@
 import createPurifier, { type WindowLike } from "dompurify";
 import { Marked } from "marked";
+import { type NumberedFigure, notePieces } from "./figureNames.ts";
 import type { NoteReader } from "./noteReader.ts";
 
 /** A note stands below a section's heading of the second level, so its own begin at the fourth. */
@@ -23,7 +24,7 @@ export function createNoteReader(window: WindowLike & { readonly document: Docum
       if (token.type === "heading") token.depth = Math.min(6, token.depth + HEADINGS_BELOW);
     },
   });
-  return (text) => {
+  return (text, figures) => {
     const piece = purifier.sanitize(marked.parse(text, { async: false }), {
       ...allowed,
       ALLOWED_TAGS: [...allowed.ALLOWED_TAGS],
@@ -35,26 +36,28 @@ export function createNoteReader(window: WindowLike & { readonly document: Docum
       link.setAttribute("target", "_blank");
       link.setAttribute("rel", "noopener noreferrer");
     }
-    linkFigures(piece, window.document);
+    linkFigures(piece, window.document, figures);
     return piece;
   };
 }
 
-/** Turns every "Figure 5" outside links and code into a link to that figure. */
-function linkFigures(piece: DocumentFragment, document: Document): void {
+/** Turns every figure that is named outside links and code into a link to it, and says where one is not on the page. */
+function linkFigures(piece: DocumentFragment, document: Document, figures: readonly NumberedFigure[]): void {
   const walker = document.createTreeWalker(piece, 4 /* text */);
   const texts: Text[] = [];
   while (walker.nextNode()) texts.push(walker.currentNode as Text);
   for (const text of texts) {
-    if (text.parentElement?.closest("a, code")) continue;
-    const parts = text.data.split(/(\bfigure\s+\d+\b)/i);
-    if (parts.length === 1) continue;
+    if (text.parentElement?.closest("code")) continue;
+    const isInLink = text.parentElement?.closest("a") !== null;
+    const pieces = notePieces(text.data, figures);
+    if (pieces.every((each) => typeof each === "string")) continue;
     text.replaceWith(
-      ...parts.map((part, i) => {
-        if (i % 2 === 0) return part;
+      ...pieces.map((each) => {
+        if (typeof each === "string") return each;
+        if (each.number === undefined || isInLink) return each.words;
         const link = document.createElement("a");
-        link.href = `#figure-${/\d+/.exec(part)?.[0]}`;
-        link.textContent = part;
+        link.href = `#figure-${each.number}`;
+        link.textContent = each.words;
         return link;
       }),
     );

@@ -5,6 +5,8 @@ import type { Values } from "./values.ts";
 
 /** A drawn figure. Its number comes from where it stands on the page. */
 export interface Figure {
+  /** What notes call it by, beside the section's name, where the section has several; letters and digits. */
+  readonly name?: string;
   readonly caption: string;
   readonly chart: Chart;
 }

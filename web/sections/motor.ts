@@ -69,15 +69,21 @@ export default defineSection({
     };
     const curve = torqueCurve({ motor: { name: "motor", points: driving }, ...(old && { engine: old }) }, drawing);
     const beside = old ? ", beside the engine that came out" : "";
-    const figures = [{ caption: `Peak torque of ${name} over its speed${beside}`, chart: curve }];
+    const figures = [{ name: "torque", caption: `Peak torque of ${name} over its speed${beside}`, chart: curve }];
     if (!brought || !("map" in brought)) {
       if (!map) return figures;
       const chart = lossMap({ ...map, name: "the job's map", envelope: driving }, drawing);
-      return [...figures, { caption: `Losses of ${name} with its controller, by the map in the job`, chart }];
+      return [
+        ...figures,
+        { name: "losses", caption: `Losses of ${name} with its controller, by the map in the job`, chart },
+      ];
     }
     const { speed_rpm, torque_Nm, loss_W } = brought.map;
     const chart = lossMap({ name: brought.name, speed_rpm, torque_Nm, loss_W, envelope: driving }, drawing);
-    return [...figures, { caption: `Losses by ${brought.name}, not taken into the job yet`, chart }];
+    return [
+      ...figures,
+      { name: "lossesBrought", caption: `Losses by ${brought.name}, not taken into the job yet`, chart },
+    ];
   },
   sentence: ({ torque, upTo, top, old }) => {
     const motor = `At the nominal voltage of the pack the motor gives ${torque} from rest up to ${upTo}, and turns up to ${top}.`;

@@ -26,6 +26,8 @@ export default defineSection({
   }),
   plot: ({ charts }, drawing) =>
     charts.map(({ words, drawn, x, y, colour }) => ({
+      // By what it shows, so that it keeps its name when another chart goes.
+      name: `${y}Against${firstUpper(x)}${colour ? `By${firstUpper(colour)}` : ""}`,
       caption: words,
       chart: anyChannel({ packs: drawn, x, y, ...(colour && { colour }) }, drawing),
     })),
@@ -35,3 +37,7 @@ export default defineSection({
     return `${charts.length === 1 ? "One chart" : `${charts.length} charts`} of your own, drawn from the same drive: ${title}.`;
   },
 });
+
+function firstUpper(word: string): string {
+  return word.charAt(0).toUpperCase() + word.slice(1);
+}

@@ -63,6 +63,7 @@ export default defineSection({
       note: `Check these first: if the figure at ${familiar} is not what you expect of such a car, something above is wrong.`,
     },
     {
+      name: "forces",
       caption: `What holds the car back on a level road, with ${pack} aboard`,
       chart: roadLoad(
         rows.map(({ speed_kmh, rolling_N, aero_N, drag_N }) => ({
@@ -73,7 +74,11 @@ export default defineSection({
         drawing,
       ),
     },
-    { caption: "Energy and range at steady speeds, pack by pack", chart: steadySpeed(packs, drawing) },
+    {
+      name: "steady",
+      caption: "Energy and range at steady speeds, pack by pack",
+      chart: steadySpeed(packs, drawing),
+    },
   ],
   sentence: ({ rows, pack, familiar_kmh }) => {
     const held = rows.filter(({ isHeld }) => isHeld);

@@ -30,8 +30,13 @@ export default defineSection({
   plot: ({ packs, along }, drawing) => {
     const drawn = packs.flatMap(({ channels, ...pack }) => (channels ? [{ ...pack, channels }] : []));
     return [
-      { caption: "State of charge along the road, all packs", chart: socAlongRoad({ packs: drawn, along }, drawing) },
       {
+        name: "charge",
+        caption: "State of charge along the road, all packs",
+        chart: socAlongRoad({ packs: drawn, along }, drawing),
+      },
+      {
+        name: "power",
         caption: "Power at the pack along the road, one strip a pack; below the line the pack is charged by braking",
         chart: smallMultiples({ packs: drawn, channel: "batteryPower", along }, drawing),
       },

@@ -60,9 +60,13 @@ export default defineSection({
   *plot({ run, along, title, log, kept }, drawing) {
     if (run?.channels) {
       const chart = speedTrace({ name: run.name, channels: run.channels, along }, drawing);
-      yield { caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`, chart };
+      yield {
+        name: "speed",
+        caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`,
+        chart,
+      };
     }
-    if (kept) yield keptMap(kept, drawing);
+    if (kept) yield { ...keptMap(kept, drawing), name: "map" };
     if (log) yield* logWorked(log, drawing);
   },
   sentence: ({ title, minutes, distance, mean, top, climb, missing }) => {
