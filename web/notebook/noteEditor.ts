@@ -38,7 +38,7 @@ export function noteEditor(
         aria-invalid=${problem === undefined ? "false" : "true"}
         @input=${enter} @change=${leave} @blur=${leave}></textarea></span>
       ${says(ids, problem, [])}
-      <p class="hint" id=${ids.hint}>${fieldAt(path).help ?? nothing}</p>
+      <p class="aside" id=${ids.hint}>${fieldAt(path).help ?? nothing}</p>
     </div>
     ${figures.length === 0 ? nothing : figureList(figures)}`;
 }
