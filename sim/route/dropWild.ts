@@ -1,3 +1,4 @@
+import { countOf } from "./countOf.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
@@ -28,7 +29,7 @@ export function dropZeroFixes(rows: RowColumns, repairs: RepairList): void {
     }
   }
   if (count > 0) {
-    repairs.add("zeroFix", count, from_s, to_s, `${count} ${count === 1 ? "position" : "positions"} at 0,0 dropped`);
+    repairs.add("zeroFix", count, from_s, to_s, `${countOf(count, "position")} at 0,0 dropped`);
   }
 }
 
@@ -113,6 +114,6 @@ function drop(
   const [from_s, to_s] = [rows.time_s[where[from]], rows.time_s[where[to - 1]]];
   const far = writeFar(furthest_m);
   const count = to - from;
-  const detail = `${count} ${count === 1 ? "fix" : "fixes"} ${far} off dropped at ${writeClock(from_s, utcOffset_s)}`;
+  const detail = `${countOf(count, "fix", "fixes")} ${far} off dropped at ${writeClock(from_s, utcOffset_s)}`;
   repairs.add("wildFix", count, from_s, to_s, detail, furthest_m);
 }

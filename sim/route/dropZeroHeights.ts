@@ -1,3 +1,4 @@
+import { countOf } from "./countOf.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 
@@ -38,6 +39,6 @@ export function dropZeroHeights(rows: RowColumns, repairs: RepairList): void {
       last_s = time_s[i];
     }
   }
-  const words = `${zeros} ${zeros === 1 ? "height" : "heights"} of exactly 0 m, far from all others, taken as not recorded`;
+  const words = `${countOf(zeros, "height")} of exactly 0 m, far from all others, taken as not recorded`;
   repairs.add("heightStep", 1, first_s, last_s, words);
 }

@@ -1,4 +1,5 @@
 import { median } from "simple-statistics";
+import { countOf } from "./countOf.ts";
 import { layOut } from "./plane.ts";
 import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
@@ -100,14 +101,7 @@ function drop(
   }
   const count = to - from;
   const off = `${size_m.toFixed(0)} m off dropped at ${writeClock(from_s, utcOffset_s)}`;
-  repairs.add(
-    "wildFix",
-    count,
-    from_s,
-    rows.time_s[where[to - 1]],
-    `${count} ${count === 1 ? "fix" : "fixes"} ${off}`,
-    size_m,
-  );
+  repairs.add("wildFix", count, from_s, rows.time_s[where[to - 1]], `${countOf(count, "fix", "fixes")} ${off}`, size_m);
 }
 
 /** Shifts the positions of a sideways step back to the road: how they move from one to the next is still right. */

@@ -1,5 +1,6 @@
 import { inputError } from "../../shared/problems.ts";
 import type { CleanInput } from "./cleanedLog.ts";
+import { countOf } from "./countOf.ts";
 import { writeClock, writeDuration } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 
@@ -31,7 +32,11 @@ export function orderInTime(log: CleanInput, repairs: RepairList, utcOffset_s: n
     }
   }
   if (usable.length < 2) {
-    throw inputError("tooFewFixes", log.file, `found ${usable.length} fix with a time, wanted at least 2`);
+    throw inputError(
+      "tooFewFixes",
+      log.file,
+      `found ${countOf(usable.length, "fix", "fixes")} with a time, wanted at least 2`,
+    );
   }
   if (!log.hasZone && repairs.does("clockChange")) {
     undoClockChange(usable, time_s, repairs, utcOffset_s);
@@ -97,7 +102,7 @@ function withoutLostClocks(usable: readonly number[], time_s: Float64Array, repa
   });
   if (lost.length > 0) {
     const at_s = time_s[sane[0]];
-    const detail = `${lost.length} ${lost.length === 1 ? "fix" : "fixes"} with a date days off the others dropped`;
+    const detail = `${countOf(lost.length, "fix", "fixes")} with a date days off the others dropped`;
     repairs.add("backwardTime", lost.length, at_s, at_s, detail);
   }
   return sane;
@@ -144,7 +149,7 @@ function withoutRepeats(
     const from = writeClock(firstDrop_s, utcOffset_s);
     const over =
       lastDrop_s > firstDrop_s ? ` between ${from} and ${writeClock(lastDrop_s, utcOffset_s)}` : ` at ${from}`;
-    const detail = `${dropped} ${dropped === 1 ? "fix" : "fixes"} with the time of the one before dropped${over}`;
+    const detail = `${countOf(dropped, "fix", "fixes")} with the time of the one before dropped${over}`;
     repairs.add("duplicate", dropped, firstDrop_s, lastDrop_s, detail);
   }
   if (kept < 2) {

@@ -1,4 +1,5 @@
 import { type Repair, type RepairEvent, type RepairKind, repairKinds } from "./cleanedLog.ts";
+import { countOf } from "./countOf.ts";
 
 const KEPT_EVENTS = 50;
 
@@ -98,5 +99,5 @@ function detailOf(kind: RepairKind, entry: Gathered, events: readonly RepairEven
   const [one, many] = nouns[kind];
   const shown = events.slice(0, 3).map((event) => event.detail);
   const more = entry.events.length > shown.length ? "; and others" : "";
-  return `${entry.count} ${entry.count === 1 ? one : many}: ${shown.join("; ")}${more}`;
+  return `${countOf(entry.count, one, many)}: ${shown.join("; ")}${more}`;
 }

@@ -40,6 +40,17 @@ describe("an NMEA 0183 log", () => {
     expect(log.problems.map(({ code }) => code)).toContain("noChecksum");
   });
 
+  it("says one of a kind in the singular, and counts as read unchecked only what was read", () => {
+    const broken = rmc("081207", "030524", "Z").slice(0, -3);
+    const log = read(`${rmc("081205", "030524", "V")}\n${rmc("081206").slice(0, -3)}\n${broken}\n`);
+    const messages = log.problems.map(({ message }) => message);
+    expect(messages).toContain("found 1 moment without a lock, left out");
+    expect(messages).toContain("found 1 sentence without a checksum, read unchecked");
+    expect(messages).toContain("found a RMC sentence with fields out of form");
+    expect(read(rmc("081206")).guess.layout[0]).toBe("NMEA 0183, 1 sentence");
+    expect(read(`${rmc("081206")}\n${rmc("081207")}`).guess.layout[0]).toBe("NMEA 0183, 2 sentences");
+  });
+
   it("leaves out void fixes before the lock", () => {
     const log = read(`${rmc("081205", "030524", "V")}\n${rmc("081206")}\n`);
     expect(log.fixes.count).toBe(1);
