@@ -19,7 +19,7 @@ const bring = (page: Page, name: string, text: string) =>
 
 /** Range at a steady 60 km/h, in km, as the table of the road load prints it. */
 async function steadyRange_km(page: Page): Promise<number> {
-  const row = page.locator("#roadLoad tbody tr", { has: page.locator("th", { hasText: /^\s*60 km\/h/ }) });
+  const row = page.locator("#roadLoad tbody tr", { has: page.locator("th", { hasText: /^\s*60\skm\/h/ }) });
   return Number.parseFloat((await row.locator("td").nth(1).textContent()) ?? "");
 }
 

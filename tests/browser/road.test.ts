@@ -268,7 +268,7 @@ describe("a road without a log", () => {
     await page.locator("#typed-road").blur();
     await make.click();
     await page.waitForFunction(() =>
-      document.querySelector("#theRoad .sentence")?.textContent?.includes("from memory: 15 km"),
+      document.querySelector("#theRoad .sentence")?.textContent?.includes("from memory: 15\u00a0km"),
     );
     await worked(page);
     expect(await textOf(page.locator("#theRoad .given"))).toMatch(/guess.*typed from memory/s);
@@ -286,7 +286,9 @@ describe("a road without a log", () => {
     await page.locator("#cycle-heights").fill("0 km 120 m; 2.5 km 180 m; 4 km 95 m");
     await page.locator("#cycle-heights").blur();
     await page.locator("#theRoad .fold button", { hasText: "Make a road of it" }).last().click();
-    await page.waitForFunction(() => document.querySelector("#theRoad .sentence")?.textContent?.includes(": 40 km in"));
+    await page.waitForFunction(() =>
+      document.querySelector("#theRoad .sentence")?.textContent?.includes(": 40\u00a0km in"),
+    );
     await worked(page);
     expect(await finding(page, "theRoad")).toMatch(/of climbing/);
     expect(faults).toEqual([]);

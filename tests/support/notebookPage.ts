@@ -19,9 +19,10 @@ export async function worked(page: Page): Promise<void> {
   if ((await page.locator("[data-drawing], main section[data-late]").count()) > 0) await worked(page);
 }
 
-/** The finding of a section, as one text. */
+/** The finding of a section, as one text with plain spaces. */
 export async function finding(page: Page, section: string): Promise<string> {
-  return (await page.locator(`#${section} .sentence`).textContent())?.trim() ?? "";
+  const text = await page.locator(`#${section} .sentence`).textContent();
+  return text?.replace(/\s+/g, " ").trim() ?? "";
 }
 
 /** Types into the field of a path in place of what is there, and leaves it. */

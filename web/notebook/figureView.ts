@@ -2,6 +2,7 @@ import { html, type TemplateResult } from "lit-html";
 import type { FileKind } from "../charts/save.ts";
 import { handbookFace } from "../look/handbookFace.ts";
 import type { Figure } from "./section.ts";
+import { unbroken } from "./unbroken.ts";
 
 const kinds: Readonly<Record<FileKind, string>> = { svg: "drawing (SVG)", png: "picture (PNG)", csv: "numbers (CSV)" };
 
@@ -22,10 +23,10 @@ export function figureView(
     });
   return html`<figure id="figure-${number}">
     ${readable}
-    <figcaption><span class="number">Figure ${number}.</span> ${figure.caption}</figcaption>
+    <figcaption><span class="number">Figure ${number}.</span> ${unbroken(figure.caption)}</figcaption>
     <details class="in-words">
       <summary>Figure ${number} in words, or to save</summary>
-      <p>${figure.chart.alt}</p>
+      <p>${unbroken(figure.chart.alt)}</p>
       <p class="buttons figure-tools">
         ${Object.entries(kinds).map(
           ([kind, words]) =>

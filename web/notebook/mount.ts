@@ -19,6 +19,7 @@ import { type Places, placesOf, sectionFrame } from "./sectionView.ts";
 import { showJobs } from "./showJobs.ts";
 import { standingOf } from "./standing.ts";
 import { createTurns, type Turns } from "./turns.ts";
+import { unbroken } from "./unbroken.ts";
 
 export interface Notebook {
   readonly sections: readonly AnySection[];
@@ -107,7 +108,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     const open = readings[sections.findIndex(({ name }) => name === "whatIsOpen")]?.value;
     const doubt =
       open?.state === "ready"
-        ? (sections.find(({ name }) => name === "whatIsOpen")?.sentence(open.value as never) ?? "")
+        ? unbroken(sections.find(({ name }) => name === "whatIsOpen")?.sentence(open.value as never) ?? "")
         : "";
     render(
       isDemo ? welcomeView(paper, start) : questionsView(paper, isAsking.value, { answer: answer.value, doubt }),
@@ -139,7 +140,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 /** The finding of the last question, which is the one the client came with. */
 function shortAnswer(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
   const reading = readings.at(-1)?.value;
-  return reading?.state === "ready" ? (sections.at(-1)?.inShort?.(reading.value as never) ?? "") : "";
+  return reading?.state === "ready" ? unbroken(sections.at(-1)?.inShort?.(reading.value as never) ?? "") : "";
 }
 
 function fillGiven(section: AnySection, places: Places, paper: Paper): void {

@@ -2,6 +2,7 @@ import createPurifier, { type WindowLike } from "dompurify";
 import { Marked } from "marked";
 import { type NumberedFigure, notePieces } from "./figureNames.ts";
 import type { NoteReader } from "./noteReader.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** A note stands below a section's heading of the second level, so its own begin at the fourth. */
 const HEADINGS_BELOW = 3;
@@ -41,7 +42,7 @@ export function createNoteReader(window: WindowLike & { readonly document: Docum
   };
 }
 
-/** Turns every figure that is named outside links and code into a link to it, and says where one is not on the page. */
+/** Keeps quantities in one piece, turns every figure that is named outside links and code into a link to it, and says where one is not on the page. */
 function linkFigures(piece: DocumentFragment, document: Document, figures: readonly NumberedFigure[]): void {
   const walker = document.createTreeWalker(piece, 4 /* text */);
   const texts: Text[] = [];
@@ -50,10 +51,9 @@ function linkFigures(piece: DocumentFragment, document: Document, figures: reado
     if (text.parentElement?.closest("code")) continue;
     const isInLink = text.parentElement?.closest("a") !== null;
     const pieces = notePieces(text.data, figures);
-    if (pieces.every((each) => typeof each === "string")) continue;
     text.replaceWith(
       ...pieces.map((each) => {
-        if (typeof each === "string") return each;
+        if (typeof each === "string") return unbroken(each);
         if (each.number === undefined || isInLink) return each.words;
         const link = document.createElement("a");
         link.href = `#figure-${each.number}`;

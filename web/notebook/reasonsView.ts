@@ -7,6 +7,7 @@ import { fieldIds } from "../inputs/fieldParts.ts";
 import { originWords } from "../inputs/originChoice.ts";
 import { writeAtPath } from "../inputs/writeAtPath.ts";
 import { atPath } from "./atPath.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** Why a section's numbers are what they are: formula, the values they hang on with their origins, source. */
 export function reasonsView(keys: readonly string[], job: Job, units: UnitHabit): TemplateResult {
@@ -42,7 +43,7 @@ function reason(job: Job, path: string, units: UnitHabit): TemplateResult {
   const value = atPath(job, path);
   const origin = job.origins[path];
   const isUsual = origin?.from === "usual" || origin?.from === "guessed";
-  const shown = typeof value === "number" ? `: ${writeAtPath(path, value, units)}` : "";
+  const shown = typeof value === "number" ? `: ${unbroken(writeAtPath(path, value, units))}` : "";
   const label = wordsFor(path);
   const named = label === path ? html`${label}` : html`<a href="#${fieldIds(path).input}">${label}</a>`;
   return html`<li class=${isUsual ? "is-open" : ""}>${named}${shown}${origin ? ` (${originWords[origin.from]})` : ""}</li>`;

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { AnySection } from "./section.ts";
+import { unbroken } from "./unbroken.ts";
 
 /** The places of a section that are filled as things become known. */
 export interface Places {
@@ -41,8 +42,8 @@ export function placesOf(whole: HTMLElement): Places {
 
 /** What a section found, or why it could not be worked. */
 export function findingView(sentence: string, attention: readonly string[], isLate: boolean): TemplateResult {
-  return html`<p class="sentence">${sentence}</p>
-    ${attention.length > 0 ? html`<ul class="heed">${attention.map((each) => html`<li>${each}</li>`)}</ul>` : nothing}
+  return html`<p class="sentence">${unbroken(sentence)}</p>
+    ${attention.length > 0 ? html`<ul class="heed">${attention.map((each) => html`<li>${unbroken(each)}</li>`)}</ul>` : nothing}
     <p class="late">${isLate ? "Being worked out again …" : nothing}</p>`;
 }
 
