@@ -1,10 +1,11 @@
 import { columnByName } from "./columnByName.ts";
 import { scaleOf, unitNamed } from "./columnUnits.ts";
-import { type ExtraName, emptyFix, type Fix } from "./fixes.ts";
+import { extraOfRole } from "./extraOfRole.ts";
+import { emptyFix, type Fix } from "./fixes.ts";
 import { guessColumns } from "./guessColumns.ts";
 import type { ColumnGuess, ColumnRole } from "./logFile.ts";
 import { readNumber } from "./readNumber.ts";
-import { looksLikeValue, type TableLayout } from "./tableLayout.ts";
+import { looksLikeValue, sampleRows, type TableLayout } from "./tableLayout.ts";
 
 /** More different names than this are no list of signals. */
 const MOST_SIGNALS = 80;
@@ -42,7 +43,7 @@ export class LongTable {
     if (layout.fieldCount < 3 || layout.fieldCount > 8) {
       return undefined;
     }
-    const rows = layout.rows.slice(0, 300);
+    const rows = sampleRows(layout);
     const cellsOf = (index: number) => rows.map((row) => (row[index] ?? "").trim());
     const ordinary = guessColumns(layout);
     const time = ordinary.find((guess) => guess.role === "time");
@@ -124,14 +125,8 @@ export class LongTable {
   }
 
   private put(fix: Fix, role: ColumnRole, value: number, unit: string): void {
-    const extras: Partial<Record<ColumnRole, ExtraName>> = {
-      packVoltage: "packVoltage_V",
-      packCurrent: "packCurrent_A",
-      motorSpeed: "motorSpeed_radps",
-      temperature: "temperature_K",
-    };
     const scale = scaleOf(role, unit);
-    const extra = extras[role];
+    const extra = extraOfRole[role];
     if (role === "lat" && Math.abs(value) <= 90) {
       fix.lat_deg = value;
     } else if (role === "lon" && Math.abs(value) <= 180) {

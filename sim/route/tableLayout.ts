@@ -17,6 +17,14 @@ export interface TableLayout {
   readonly words: readonly string[];
 }
 
+/** Rows looked at to guess what the columns hold. */
+const SAMPLE_ROWS = 300;
+
+/** The first rows of a table, by which its columns are guessed. */
+export function sampleRows(layout: TableLayout): TableLayout["rows"] {
+  return layout.rows.slice(0, SAMPLE_ROWS);
+}
+
 const delimiters = ["\t", ";", "|", ",", "blanks"] as const;
 /** Rows needed below a line before it counts as the first of the data. */
 const RUN = 3;

@@ -1,6 +1,6 @@
 import { quantileSorted } from "simple-statistics";
 import { type DecimalSign, readNumber } from "./readNumber.ts";
-import { type DateOrder, dateParts, readClock_s, readDate_s, readIsoMoment, splitDateTime } from "./readTime.ts";
+import { type DateOrder, dateParts, readClock_s, readIsoMoment, splitDateTime } from "./readTime.ts";
 
 /** How a table writes time. */
 export type TimeForm =
@@ -10,7 +10,6 @@ export type TimeForm =
   | { readonly kind: "epoch"; readonly perSecond: number }
   | { readonly kind: "elapsed"; readonly perSecond: number; readonly why: string };
 
-const S_PER_DAY = 86400;
 /** Years 1980 to 2100 in seconds since 1970: a count in this span is a date, whatever its factor. */
 const EPOCH_FROM_s = 315532800;
 const EPOCH_TO_s = 4102444800;
@@ -57,61 +56,6 @@ export function dateOrder(dates: readonly string[]): { readonly order: DateOrder
     monthFirst ||= parts[1] > 12;
   }
   return { order: monthFirst && !dayFirst ? "mdy" : "dmy", isSure: dayFirst !== monthFirst };
-}
-
-/** Reads the cells of one table's time, row after row: clocks without a date turn over at midnight. */
-export class TimeReader {
-  utcOffset_s: number | undefined;
-  zoneless = 0;
-  private day_s: number;
-  private lastClock_s = Number.NaN;
-  private readonly form: TimeForm;
-  private readonly separateDate: DateOrder | undefined;
-  private readonly decimal: DecimalSign;
-
-  constructor(form: TimeForm, separateDate: DateOrder | undefined, firstDay_s: number, decimal: DecimalSign) {
-    this.form = form;
-    this.separateDate = separateDate;
-    this.day_s = firstDay_s;
-    this.decimal = decimal;
-  }
-
-  /** Seconds of the moment in the cell (and the date cell beside it), or NaN where it is none. */
-  read(cell: string, dateCell: string): number {
-    const form = this.form;
-    if (form.kind === "iso") {
-      const moment = readIsoMoment(cell);
-      if (moment && moment.utcOffset_s === undefined) {
-        this.zoneless++;
-      } else if (moment) {
-        this.utcOffset_s ??= moment.utcOffset_s;
-      }
-      return moment?.time_s ?? Number.NaN;
-    }
-    if (form.kind === "dateTime") {
-      this.zoneless++;
-      const [date, clock] = splitDateTime(cell) ?? ["", ""];
-      return (readDate_s(date, form.order) ?? Number.NaN) + (readClock_s(clock) ?? Number.NaN);
-    }
-    if (form.kind === "clock") {
-      this.zoneless++;
-      return this.clock(readClock_s(cell) ?? Number.NaN, dateCell);
-    }
-    return readNumber(cell, this.decimal) / form.perSecond;
-  }
-
-  private clock(clock_s: number, dateCell: string): number {
-    if (this.separateDate) {
-      return (readDate_s(dateCell, this.separateDate) ?? Number.NaN) + clock_s;
-    }
-    if (clock_s < this.lastClock_s - S_PER_DAY / 2) {
-      this.day_s += S_PER_DAY;
-    }
-    if (!Number.isNaN(clock_s)) {
-      this.lastClock_s = clock_s;
-    }
-    return this.day_s + clock_s;
-  }
 }
 
 /** Elapsed time: by the unit where one is named; else in ms where rows lie 50 or more apart, since no drive is logged so thinly. */
