@@ -81,7 +81,8 @@ export function fillWorked(
           drawnFor = { value, width_px: drawing.width_px, units: drawing.units };
         }
         const attention = section.attention?.(value as never) ?? [];
-        render(findingView(section.sentence(value as never), attention, isLate), places.finding);
+        const inShort = section.inShort?.(value as never);
+        render(findingView(section.sentence(value as never), attention, isLate, inShort), places.finding);
       } catch (error) {
         fail(error);
       }

@@ -41,8 +41,16 @@ export function placesOf(whole: HTMLElement): Places {
 }
 
 /** What a section found, or why it could not be worked. */
-export function findingView(sentence: string, attention: readonly string[], isLate: boolean): TemplateResult {
-  return html`<p class="sentence">${unbroken(sentence)}</p>
+export function findingView(
+  sentence: string,
+  attention: readonly string[],
+  isLate: boolean,
+  inShort = sentence,
+): TemplateResult {
+  // A long finding is led by what it comes to.
+  const rest = sentence.startsWith(inShort) ? sentence.slice(inShort.length).trim() : "";
+  return html`<p class="sentence">${unbroken(rest === "" ? sentence : inShort)}</p>
+    ${rest === "" ? nothing : html`<p class="in-full">${unbroken(rest)}</p>`}
     ${attention.length > 0 ? html`<ul class="heed">${attention.map((each) => html`<li>${unbroken(each)}</li>`)}</ul>` : nothing}
     <p class="late">${isLate ? "Being worked out again …" : nothing}</p>`;
 }
