@@ -61,6 +61,23 @@ export function drawBox(svg: SVGSVGElement, x: number, y: number, width: number,
   svg.appendChild(box);
 }
 
+/** Draws dots of one look, in pixels. */
+export function drawDots(
+  svg: SVGSVGElement,
+  dots: readonly { readonly x: number; readonly y: number; readonly r: number }[],
+  look: Readonly<Record<string, string | number>>,
+): void {
+  const document = svg.ownerDocument;
+  const group = document.createElementNS(SVG, "g");
+  setAll(group, look);
+  for (const { x, y, r } of dots) {
+    const dot = document.createElementNS(SVG, "circle");
+    setAll(dot, { cx: x, cy: y, r });
+    group.appendChild(dot);
+  }
+  svg.appendChild(group);
+}
+
 function setAll(element: Element, attributes: Readonly<Record<string, string | number>>): void {
   for (const [name, value] of Object.entries(attributes)) {
     element.setAttribute(name, typeof value === "number" ? String(tidy(value)) : value);

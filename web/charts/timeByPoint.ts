@@ -1,4 +1,3 @@
-import { rollup } from "d3-array";
 import { RADPS_PER_RPM } from "../../shared/units.ts";
 import type { Channels } from "../../sim/index.ts";
 
@@ -11,38 +10,35 @@ export interface TimedPoint {
 
 const FIELDS_ALONG_SPEED = 45;
 const FIELDS_ALONG_TORQUE = 18; // on either side of zero
+/** More levels of torque than a column of fields has, so that a number tells a field. */
+const LEVELS = 2 ** 20;
 
 /**
  * Time spent in each field of speed and torque, told at the time-weighted mean of what is in the field. Standing still is
  * left out. Fields are a 45th of `most_rpm` wide and an 18th of `most_Nm` high.
  */
 export function timeByPoint(channels: Channels, most_rpm: number, most_Nm: number): TimedPoint[] {
-  const running: number[] = [];
-  for (let i = 1; i < channels.length; i++) if ((channels.motorSpeed_radps[i] as number) > 0) running.push(i);
-  const speed_rpm = (row: number) => (channels.motorSpeed_radps[row] as number) / RADPS_PER_RPM;
-  const torque_Nm = (row: number) => channels.motorTorque_Nm[row] as number;
-  const time_s = (row: number) => (channels.time_s[row] as number) - (channels.time_s[row - 1] as number);
-  const column = (row: number) => Math.floor((speed_rpm(row) / (most_rpm || 1)) * FIELDS_ALONG_SPEED);
-  const level = (row: number) => Math.floor((torque_Nm(row) / (most_Nm || 1)) * FIELDS_ALONG_TORQUE);
-  const weigh = (rows: readonly number[]) => weighted(rows, speed_rpm, torque_Nm, time_s);
-  return [...rollup(running, weigh, column, level).values()]
-    .flatMap((levels) => [...levels.values()])
-    .filter((point) => point.time_s > 0);
-}
-
-function weighted(
-  rows: readonly number[],
-  speed_rpm: (row: number) => number,
-  torque_Nm: (row: number) => number,
-  time_s: (row: number) => number,
-): TimedPoint {
-  let total_s = 0;
-  let speedTime = 0;
-  let torqueTime = 0;
-  for (const row of rows) {
-    total_s += time_s(row);
-    speedTime += speed_rpm(row) * time_s(row);
-    torqueTime += torque_Nm(row) * time_s(row);
+  const { time_s, motorSpeed_radps, motorTorque_Nm, length } = channels;
+  const alongSpeed = FIELDS_ALONG_SPEED / (most_rpm || 1);
+  const alongTorque = FIELDS_ALONG_TORQUE / (most_Nm || 1);
+  const fields = new Map<number, { total_s: number; speedTime: number; torqueTime: number }>();
+  for (let i = 1; i < length; i++) {
+    const speed_rpm = (motorSpeed_radps[i] as number) / RADPS_PER_RPM;
+    if (!(speed_rpm > 0)) continue;
+    const torque_Nm = motorTorque_Nm[i] as number;
+    const long_s = (time_s[i] as number) - (time_s[i - 1] as number);
+    const place = Math.floor(speed_rpm * alongSpeed) * LEVELS + Math.floor(torque_Nm * alongTorque);
+    const field = fields.get(place) ?? { total_s: 0, speedTime: 0, torqueTime: 0 };
+    fields.set(place, field);
+    field.total_s += long_s;
+    field.speedTime += speed_rpm * long_s;
+    field.torqueTime += torque_Nm * long_s;
   }
-  return { speed_rpm: speedTime / total_s, torque_Nm: torqueTime / total_s, time_s: total_s };
+  return [...fields.values()]
+    .filter(({ total_s }) => total_s > 0)
+    .map(({ total_s, speedTime, torqueTime }) => ({
+      speed_rpm: speedTime / total_s,
+      torque_Nm: torqueTime / total_s,
+      time_s: total_s,
+    }));
 }

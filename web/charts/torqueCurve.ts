@@ -13,6 +13,7 @@ import { nameFigure } from "./nameFigure.ts";
 import { textWidth_px } from "./textWidth.ts";
 import { threeFigures } from "./threeFigures.ts";
 import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
+import { torqueShown } from "./torqueShown.ts";
 
 export interface TorqueCurveInput {
   readonly motor: { readonly name: string; readonly points: TorqueLine };
@@ -30,7 +31,7 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
   ].filter((curve) => curve.points.length > 0);
   if (curves.length === 0) return emptyFigure(drawing, "No torque is known of this motor, so no curve is shown.");
   const units = drawing.units ?? METRIC;
-  const inTorque = (torque_Nm: number) => inUnit(units.torque, torque_Nm);
+  const torque = torqueShown(units);
   const points = curves.flatMap((curve) => curve.points);
   const height = 320;
   const frame: Frame = {
@@ -40,19 +41,14 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
     bottom: height - BELOW_PX,
     height,
     x: [0, Math.max(...points.map((point) => point.speed_rpm)) || 1],
-    y: domain(
-      Math.min(0, ...points.map((each) => inTorque(each.torque_Nm))),
-      Math.max(...points.map((each) => inTorque(each.torque_Nm))) * 1.1,
-      true,
-    ),
+    y: domain(Math.min(0, ...points.map(torque.place.y)), Math.max(...points.map(torque.place.y)) * 1.1, true),
   };
   const svg = drawFrame(drawing, frame, [
     bottomAxis({ label: "Shaft speed (rpm)", ticks: ticksFor(frame.right - frame.left) }),
-    leftAxis({ label: `Torque (${units.torque.sign})`, ticks: 6 }, LEFT_PX),
+    leftAxis({ label: torque.label, ticks: 6 }, LEFT_PX),
     curves.map(({ points: each, colour, dash }) =>
       line(each, {
-        x: "speed_rpm",
-        y: (point: TorqueLine[number]) => inTorque(point.torque_Nm),
+        ...torque.place,
         stroke: colour,
         strokeWidth: 2,
         ...(dash ? { strokeDasharray: dash } : {}),
@@ -60,7 +56,6 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
     ),
   ]);
   for (const { name, points: each, colour } of curves) nameCurve(name, each, colour);
-  const say = (torque_Nm: number) => `${threeFigures(inTorque(torque_Nm))} ${units.torque.sign}`;
   const power = (point: TorqueLine[number]) => point.torque_Nm * point.speed_rpm * RADPS_PER_RPM;
   const sayPower = (power_W: number) => `${threeFigures(inUnit(units.power, power_W))} ${units.power.sign}`;
   const alt = `Torque over shaft speed: ${curves
@@ -68,7 +63,7 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
       const peak = peakOf(each);
       const strongest = each.reduce((a, b) => (power(b) > power(a) ? b : a));
       return (
-        `${name} gives at most ${say(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${sayPower(power(strongest))} ` +
+        `${name} gives at most ${torque.say(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${sayPower(power(strongest))} ` +
         `at ${threeFigures(strongest.speed_rpm)} rpm, and turns up to ${threeFigures(each.at(-1)?.speed_rpm ?? 0)} rpm`
       );
     })
@@ -79,13 +74,9 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
     svg,
     alt,
     table: {
-      columns: [
-        { name: "curve", label: "Curve" },
-        { name: "speed_rpm", label: "Shaft speed (rpm)" },
-        { name: `torque_${units.torque.suffix}`, label: `Torque (${units.torque.sign})` },
-      ],
+      columns: [{ name: "curve", label: "Curve" }, { name: "speed_rpm", label: "Shaft speed (rpm)" }, torque.column],
       rows: curves.flatMap(({ name, points: each }) =>
-        each.map((point) => [name, point.speed_rpm, inTorque(point.torque_Nm)]),
+        each.map((point) => [name, point.speed_rpm, torque.of(point.torque_Nm)]),
       ),
     },
     position,
@@ -95,7 +86,7 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
         where: `${threeFigures(speed_rpm)} rpm`,
         values: curves.map(({ name, points: each }) => {
           const torque_Nm = torqueOn(each, speed_rpm);
-          return { label: name, text: `${say(torque_Nm)}, ${sayPower(power({ speed_rpm, torque_Nm }))}` };
+          return { label: name, text: `${torque.say(torque_Nm)}, ${sayPower(power({ speed_rpm, torque_Nm }))}` };
         }),
       };
     },
@@ -109,12 +100,12 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
     const width = textWidth_px(name, FONT_PX);
     const common = { lines: [name], fill: colour, isHaloed: true };
     if (x + width + 8 < frame.right) {
-      writeWords(svg, { ...common, x: x + 7, y: yPixel(frame, inTorque(end.torque_Nm)) });
+      writeWords(svg, { ...common, x: x + 7, y: yPixel(frame, torque.of(end.torque_Nm)) });
       return;
     }
     const from_rpm = end.speed_rpm * (1 - width / (x - frame.left));
     const under = points.filter((point) => point.speed_rpm >= from_rpm).map((point) => point.torque_Nm);
     const highest_Nm = Math.max(...under, torqueOn(points, from_rpm));
-    writeWords(svg, { ...common, x: x - 2, y: yPixel(frame, inTorque(highest_Nm)) - 11, anchor: "end" });
+    writeWords(svg, { ...common, x: x - 2, y: yPixel(frame, torque.of(highest_Nm)) - 11, anchor: "end" });
   }
 }
