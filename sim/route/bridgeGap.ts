@@ -1,10 +1,11 @@
+import { FASTEST_CAR_mps } from "./fastestCar.ts";
+
 /** How a driver changes speed without hurry, in m/s2: between the gentle 0.8 and the brisk 1.5 of the standard cycles. */
 const EASY_mps2 = 1.1;
 const HARDEST_mps2 = 5;
 const GENTLEST_mps2 = 0.5;
 /** Nobody creeps like this for long: it stands for a stop. */
 const CREEP_mps = 2;
-const FASTEST_mps = 70;
 
 /** Speed across a gap: a ramp, a steady piece, a ramp. */
 export interface Crossing {
@@ -33,7 +34,7 @@ export function crossGap(from_mps: number, to_mps: number, gap_s: number, distan
 function plainCrossing(from_mps: number, to_mps: number, gap_s: number, distance_m: number): Crossing {
   for (let ramp_mps2 = EASY_mps2; ; ramp_mps2 = Math.min(HARDEST_mps2, ramp_mps2 * 1.5)) {
     const least = crossing(from_mps, to_mps, gap_s, 0, ramp_mps2);
-    const most = crossing(from_mps, to_mps, gap_s, FASTEST_mps, ramp_mps2);
+    const most = crossing(from_mps, to_mps, gap_s, FASTEST_CAR_mps, ramp_mps2);
     const fits = least.distance_m <= distance_m && most.distance_m >= distance_m;
     if (fits) {
       return halved(from_mps, to_mps, gap_s, distance_m, ramp_mps2);
@@ -89,7 +90,7 @@ function crossing(from_mps: number, to_mps: number, gap_s: number, steady_mps: n
 
 function halved(from_mps: number, to_mps: number, gap_s: number, distance_m: number, ramp_mps2: number): Crossing {
   let low = 0;
-  let high = FASTEST_mps;
+  let high = FASTEST_CAR_mps;
   for (let i = 0; i < 60; i++) {
     const middle = 0.5 * (low + high);
     if (crossing(from_mps, to_mps, gap_s, middle, ramp_mps2).distance_m < distance_m) {

@@ -1,12 +1,11 @@
 import { countOf } from "./countOf.ts";
+import { FASTEST_CAR_mps } from "./fastestCar.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 import { writeFar } from "./writeFar.ts";
 
-/** 250 km/h: faster than the cars of a workshop's clients go. */
-const FASTEST_mps = 70;
 /** Position error that two honest fixes may have between them on top of the distance driven. */
 const SLACK_m = 50;
 /** This many fixes that agree with one another and not with the one before are a new place, not wild. */
@@ -88,7 +87,7 @@ function isChain(rows: RowColumns, where: Uint32Array, from: number, to: number)
 }
 
 function isReachable(rows: RowColumns, a: number, b: number): boolean {
-  return legBetween(rows, a, b) <= SLACK_m + FASTEST_mps * (rows.time_s[b] - rows.time_s[a]);
+  return legBetween(rows, a, b) <= SLACK_m + FASTEST_CAR_mps * (rows.time_s[b] - rows.time_s[a]);
 }
 
 function legBetween(rows: RowColumns, a: number, b: number): number {

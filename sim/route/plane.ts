@@ -1,13 +1,16 @@
 import { geodesicLeg } from "./geodesicLeg.ts";
 
+/** Places east and north of the first one, row for row; NaN where there is none. */
+export interface Plane {
+  readonly east_m: Float64Array;
+  readonly north_m: Float64Array;
+}
+
 /**
  * Positions laid out on a plane, east and north of the first one with a position: every leg keeps its length and
  * bearing on the ellipsoid, so that distances along the track are WGS84's, at the date line too. NaN stays NaN.
  */
-export function layOut(
-  lat_deg: Float64Array,
-  lon_deg: Float64Array,
-): { readonly east_m: Float64Array; readonly north_m: Float64Array } {
+export function layOut(lat_deg: Float64Array, lon_deg: Float64Array): Plane {
   const n = lat_deg.length;
   const east_m = new Float64Array(n).fill(Number.NaN);
   const north_m = new Float64Array(n).fill(Number.NaN);

@@ -1,5 +1,6 @@
 import { median } from "simple-statistics";
 import { mpsPer } from "./columnUnits.ts";
+import { FASTEST_CAR_mps } from "./fastestCar.ts";
 import type { Fixes } from "./fixes.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import { type Question, type SpeedUnit, speedUnits } from "./logFile.ts";
@@ -10,8 +11,6 @@ const LONGEST_LEG_s = 30;
 const LEAST_COMPARISONS = 5;
 /** knots and mph lie 14 % apart: a ratio must be nearer to one unit than half of that. */
 const NEAR_ENOUGH = Math.log(1.065);
-/** 250 km/h: faster than the cars of a workshop's clients go. */
-const FASTEST_mps = 70;
 
 /**
  * Recorded speed (in whatever unit) over speed from positions in m/s: median over stretches of at least 100 m, or
@@ -40,7 +39,7 @@ export function speedRatio(fixes: Fixes): { readonly ratio: number; readonly com
           fixes.lat_deg[i],
           fixes.lon_deg[i],
         );
-        if (length_m >= LEAST_LEG_m && length_m < FASTEST_mps * long_s) {
+        if (length_m >= LEAST_LEG_m && length_m < FASTEST_CAR_mps * long_s) {
           if (area > 0) {
             ratios.push(area / length_m);
           }
@@ -127,7 +126,7 @@ function plausibleUnits(fixes: Fixes): readonly SpeedUnit[] {
     }
     last = i;
   }
-  return speedUnits.filter((unit) => most * mpsPer[unit] < FASTEST_mps && hardest * mpsPer[unit] < 12);
+  return speedUnits.filter((unit) => most * mpsPer[unit] < FASTEST_CAR_mps && hardest * mpsPer[unit] < 12);
 }
 
 function lastWhole(fixes: Fixes, i: number): number {
