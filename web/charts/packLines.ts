@@ -1,4 +1,4 @@
-import { dot, lineY, type Markish } from "@observablehq/plot";
+import { dot, type Markish } from "@observablehq/plot";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
 import { lineAt } from "./columnAt.ts";
@@ -8,6 +8,7 @@ import type { DrawnPack } from "./drawnPack.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { endLabels } from "./endLabels.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
+import { linePath } from "./linePath.ts";
 import { packStyle } from "./packStyle.ts";
 import type { RoadAxis } from "./roadAxis.ts";
 import { straighten, UNSEEN_px } from "./straighten.ts";
@@ -71,13 +72,11 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
       const drawn = straighten(rows[i] ?? [], along, column, unseen);
       const place = { x: x(pack), y: (row: number) => column[row] };
       return [
-        lineY(drawn, {
-          x: drawnColumn(drawn, along, axis.shown),
-          y: drawnColumn(drawn, column),
-          stroke: colour,
-          strokeWidth: 1.8,
-          ...(dash ? { strokeDasharray: dash } : {}),
-        }),
+        linePath(
+          drawnColumn(drawn, along, (at) => xPixel(frame, axis.shown(at))),
+          drawnColumn(drawn, column, (value) => yPixel(frame, value)),
+          { stroke: colour, "stroke-width": 1.8, "stroke-dasharray": dash },
+        ),
         dot((rows[i] ?? []).slice(-1), { ...place, r: 4, fill: colour, symbol }),
       ];
     }),

@@ -1,4 +1,5 @@
-import { lineY, ruleY } from "@observablehq/plot";
+import { ruleY } from "@observablehq/plot";
+import { ticks } from "d3-array";
 import { ink, inkSoft } from "../look/tokens.ts";
 import { writeWords } from "./annotate.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
@@ -11,15 +12,15 @@ import type { DrawnPack } from "./drawnPack.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
 import { METRIC } from "./figureUnits.ts";
-import { drawFrame, type Frame, positionAlong, within } from "./frame.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./frame.ts";
+import { linePath } from "./linePath.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { packStyle } from "./packStyle.ts";
 import { type Along, roadAxis } from "./roadAxis.ts";
-import { stackFigures } from "./stackFigures.ts";
 import { straighten, UNSEEN_px } from "./straighten.ts";
 import { wrapped } from "./textWidth.ts";
 import { thin } from "./thin.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { plainNumber, threeFigures } from "./threeFigures.ts";
 
 export interface SmallMultiplesInput {
   readonly packs: readonly DrawnPack[];
@@ -28,7 +29,10 @@ export interface SmallMultiplesInput {
 }
 
 const LEFT_PX = 52;
+const TOP_PX = 48;
 const STRIP_PX = 92;
+/** From the top of a strip to the top of the next; the name of a pack stands between. */
+const STEP_PX = STRIP_PX + 32;
 
 /** One channel of every pack, a strip each under one another, all on the same two scales. */
 export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Chart {
@@ -49,61 +53,54 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
   const wide_px = right - LEFT_PX;
   const x: [number, number] = [axis.shown(first), last > first ? axis.shown(last) : axis.shown(first) + 1];
 
-  const strips = packs.map((pack, i) => {
-    const isFirst = i === 0;
-    const isLast = i === packs.length - 1;
-    const top = isFirst ? 48 : 24;
-    const bottom = top + STRIP_PX;
-    const frame: Frame = { left: LEFT_PX, right, top, bottom, height: bottom + (isLast ? 42 : 8), x, y };
-    const column = columns[i] ?? new Float64Array();
-    const along = baseOf(pack);
-    const rows = thin(along, column, column.length, wide_px);
-    const drawn = straighten(rows, along, column, ((y[1] - y[0]) / STRIP_PX) * UNSEEN_px);
-    const shownAlong = drawnColumn(drawn, along, axis.shown);
-    const { colour } = packStyle(pack.index);
-    const floor = y[0] <= 0 && y[1] >= 0 ? 0 : y[0];
-    const noWords = isLast ? {} : { tickFormat: () => "" };
-    const svg = drawFrame(drawing, frame, [
-      bottomAxis({ label: isLast ? axis.label : null, ticks: ticksFor(wide_px), ...noWords }),
-      leftAxis({ label: isFirst ? channelLabel(quantity, units) : null, ticks: 3 }, LEFT_PX),
-      ruleY([floor], { stroke: ink }),
+  const bottom = TOP_PX + (packs.length - 1) * STEP_PX + STRIP_PX;
+  // One frame holds all strips, and its vertical scale is pixels: a drawing a strip would take five times as long.
+  const frame: Frame = { left: LEFT_PX, right, top: TOP_PX, bottom, height: bottom + BELOW_PX, x, y: [bottom, TOP_PX] };
+  const downAt = (i: number) => (value: number) =>
+    TOP_PX + i * STEP_PX + STRIP_PX - ((value - y[0]) / (y[1] - y[0])) * STRIP_PX;
+  const acrossAt = (along: number) => xPixel(frame, axis.shown(along));
+  const floor = y[0] <= 0 && y[1] >= 0 ? 0 : y[0];
+  const rows = packs.map((pack, i) => thin(baseOf(pack), columns[i] ?? [], columns[i]?.length ?? 0, wide_px));
+  const heights = new Map(packs.flatMap((_, i) => ticks(...y, 3).map((value) => [downAt(i)(value), value])));
+  const svg = drawFrame(drawing, frame, [
+    bottomAxis({ label: axis.label, ticks: ticksFor(wide_px) }),
+    leftAxis(
+      {
+        label: channelLabel(quantity, units),
+        ticks: [...heights.keys()],
+        tickFormat: (height) => plainNumber(heights.get(height) ?? Number.NaN),
+      },
+      LEFT_PX,
+    ),
+    ruleY(
+      packs.map((_, i) => downAt(i)(floor)),
+      { stroke: ink },
+    ),
+    packs.map((pack, i) => {
+      const along = baseOf(pack);
+      const column = columns[i] ?? new Float64Array();
+      const drawn = straighten(rows[i] ?? [], along, column, ((y[1] - y[0]) / STRIP_PX) * UNSEEN_px);
+      const places = drawnColumn(drawn, along, acrossAt);
+      const { colour } = packStyle(pack.index);
       // One path for line and area, closed along the floor: two would take twice as long to draw.
-      lineY(
-        { length: drawn.length + 2 },
-        {
-          x: closed(shownAlong, shownAlong[0] ?? 0, shownAlong.at(-1) ?? 0),
-          y: closed(drawnColumn(drawn, column), floor, floor),
-          fill: colour,
-          fillOpacity: 0.12,
-          stroke: colour,
-          // Whole, whatever the pack's dash: each strip bears its name, and dashes break up a spiky line.
-          strokeWidth: 1.5,
-        },
-      ),
-    ]);
-    writeWords(svg, {
-      x: LEFT_PX + 4,
-      y: top - 10,
-      lines: wrapped(pack.name, wide_px, FONT_PX, 1),
-      fill: inkSoft,
-      isHaloed: true,
-    });
-    return { svg, frame, rows };
+      return linePath(
+        closed(places, places[0] ?? 0, places.at(-1) ?? 0),
+        closed(drawnColumn(drawn, column, downAt(i)), downAt(i)(floor), downAt(i)(floor)),
+        // Whole, whatever the pack's dash: each strip bears its name, and dashes break up a spiky line.
+        { fill: colour, "fill-opacity": 0.12, stroke: colour, "stroke-width": 1.5 },
+      );
+    }),
+  ]);
+  packs.forEach(({ name }, i) => {
+    const lines = wrapped(name, wide_px, FONT_PX, 1);
+    writeWords(svg, { x: LEFT_PX + 4, y: TOP_PX + i * STEP_PX - 10, lines, fill: inkSoft, isHaloed: true });
   });
-  const svg = stackFigures(
-    drawing,
-    strips.map((strip) => strip.svg),
-  );
   const say = (value: number) => `${threeFigures(value)} ${sign}`;
   const alt = `${quantity.name} of each pack over ${axis.say(last)}: ${packs
     .map((pack, i) => `${pack.name} between ${say(reaches[i]?.[0] ?? 0)} and ${say(reaches[i]?.[1] ?? 0)}`)
     .join("; ")}.`;
   nameFigure(svg, alt);
-  const frame = strips[0]?.frame as Frame;
-  const position = {
-    ...positionAlong(frame, axis.quantity, axis.perShown),
-    to_px: strips.slice(0, -1).reduce((sum, strip) => sum + strip.frame.height, 0) + (strips.at(-1)?.frame.bottom ?? 0),
-  };
+  const position = positionAlong(frame, axis.quantity, axis.perShown);
   return {
     svg,
     alt,
@@ -115,7 +112,7 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
       ],
       get rows() {
         return packs.flatMap((pack, i) =>
-          (strips[i]?.rows ?? []).map((row) => [
+          (rows[i] ?? []).map((row) => [
             pack.name,
             axis.shown(baseOf(pack)[row] as number),
             columns[i]?.[row] as number,

@@ -1,4 +1,4 @@
-import { lineY, rectY, ruleY } from "@observablehq/plot";
+import { rectY, ruleY } from "@observablehq/plot";
 import type { Channels } from "../../sim/index.ts";
 import { figureColours, ink, inkSoft } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
@@ -13,6 +13,7 @@ import { inUnit, METRIC } from "./figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { HEIGHT_PANEL_PX, heightPanel } from "./heightPanel.ts";
 import { shade } from "./inks.ts";
+import { linePath } from "./linePath.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { type Along, roadAxis } from "./roadAxis.ts";
 import { sayStretches } from "./sayStretches.ts";
@@ -64,6 +65,8 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const attained = straighten(rows, column, channels.speed_mps, unseen_mps);
   const asked = straighten(thin(column, channels.target_mps, n, wide_px), column, channels.target_mps, unseen_mps);
   const inSpeed = (speed_mps: number) => inUnit(units.speed, speed_mps);
+  const across = (along: number) => xPixel(frame, axis.shown(along));
+  const down = (speed_mps: number) => yPixel(frame, inSpeed(speed_mps));
   const speed = (row: number) => inSpeed(channels.speed_mps[row] as number);
   const target = (row: number) => inSpeed(channels.target_mps[row] as number);
   const behind = stretchesBehind(channels, (end - first) * 0.02, column);
@@ -79,18 +82,14 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     }),
     bottomAxis({ label: isHilly ? null : axis.label, ticks: ticksFor(wide_px), ...noWords }),
     leftAxis({ label: `Speed (${units.speed.sign})`, ticks: 5 }, LEFT_PX),
-    lineY(asked, {
-      x: drawnColumn(asked, column, axis.shown),
-      y: drawnColumn(asked, channels.target_mps, inSpeed),
+    linePath(drawnColumn(asked, column, across), drawnColumn(asked, channels.target_mps, down), {
       stroke: inkSoft,
-      strokeWidth: 1.2,
-      strokeDasharray: "2 2",
+      "stroke-width": 1.2,
+      "stroke-dasharray": "2 2",
     }),
-    lineY(attained, {
-      x: drawnColumn(attained, column, axis.shown),
-      y: drawnColumn(attained, channels.speed_mps, inSpeed),
+    linePath(drawnColumn(attained, column, across), drawnColumn(attained, channels.speed_mps, down), {
       stroke: attainedColour,
-      strokeWidth: 1.6,
+      "stroke-width": 1.6,
     }),
     ruleY([0], { stroke: ink }),
   ]);
