@@ -13,17 +13,23 @@ export interface QualityInput {
   readonly notDriven: readonly string[];
 }
 
+/** Less of the way than this without heights changes no climb that a person would notice. Assumed. */
+const LEAST_LEVEL_frac = 0.01;
+
 /** A verdict on a cleaned log in a word, with the reasons a person can check. */
 export function qualityOf(input: QualityInput): Quality {
   const { series, interval_s } = input;
   let moving = 0;
   let bridged = 0;
   let heights = 0;
+  let level_m = 0;
   for (let i = 0; i < series.count; i++) {
     const isMoving = series.speed_mps[i] > 0.5;
     moving += isMoving ? 1 : 0;
     bridged += isMoving && (series.flags[i] & Mended.bridged) !== 0 ? 1 : 0;
-    heights += Number.isNaN(series.height_m[i]) ? 0 : 1;
+    const hasHeight = !Number.isNaN(series.height_m[i]);
+    heights += hasHeight ? 1 : 0;
+    level_m += hasHeight || i === 0 ? 0 : series.distance_m[i] - series.distance_m[i - 1];
   }
   const bridged_frac = moving > 0 ? bridged / moving : 0;
   const wild = input.repairs.find((repair) => repair.kind === "wildFix")?.count ?? 0;
@@ -50,6 +56,9 @@ export function qualityOf(input: QualityInput): Quality {
   }
   if (heights === 0) {
     doubtful.push("no heights: the road counts as flat");
+  } else if (level_m >= LEAST_LEVEL_frac * series.distance_m[series.count - 1] && level_m > 0) {
+    const level_frac = level_m / series.distance_m[series.count - 1];
+    doubtful.push(`no heights on ${(100 * level_frac).toFixed(0)} % of the way: it counts as flat there`);
   }
   if (!input.isStill) {
     doubtful.push(...input.notDriven);

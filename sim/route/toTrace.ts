@@ -25,8 +25,9 @@ export function toTrace(trip: SpeedAndHeight, id: string, title: string): Trace 
 
 /**
  * All trips as one trace, one after another with a second of rest between those that end and begin at rest. Each trip's
- * heights are shifted to begin where the last one ended, since a parked car does not climb. Heights are kept only where
- * every trip has them. Throws `InputError` where there is no trip.
+ * heights are shifted to begin where the last one ended, since a parked car does not climb. A trip without heights counts as
+ * level, as all of them do where none has any; the quality of the log says for how much of the way that is so. Throws
+ * `InputError` where there is no trip.
  */
 export function wholeTrace(trips: readonly SpeedAndHeight[], id: string, title: string): Trace {
   if (trips.length === 0) {
@@ -36,17 +37,22 @@ export function wholeTrace(trips: readonly SpeedAndHeight[], id: string, title: 
   const speed_mps = new Float64Array(length);
   const height_m = new Float64Array(length);
   let at = 0;
-  let last_m = Number.NaN;
+  let last_m = trips.find(hasHeights)?.height_m[0] ?? Number.NaN;
   for (const trip of trips) {
-    const shift_m = Number.isNaN(last_m) ? 0 : last_m - trip.height_m[0];
     speed_mps.set(trip.speed_mps, at);
-    for (let i = 0; i < trip.height_m.length; i++) {
-      height_m[at + i] = trip.height_m[i] + shift_m;
+    const isKnown = hasHeights(trip);
+    for (let i = 0; i < trip.speed_mps.length; i++) {
+      height_m[at + i] = isKnown ? trip.height_m[i] + (last_m - trip.height_m[0]) : last_m;
     }
     at += trip.speed_mps.length;
     last_m = height_m[at - 1];
   }
   return toTrace({ speed_mps, height_m }, id, title);
+}
+
+/** A trip has heights throughout or not at all: they are cleaned a stretch at a time, and no trip runs over a break. */
+function hasHeights({ height_m }: SpeedAndHeight): boolean {
+  return height_m.every((each_m) => !Number.isNaN(each_m));
 }
 
 function profileOf(distance_m: Float64Array, height_m: Float64Array): Profile | undefined {
