@@ -20,6 +20,9 @@ const british: Partial<Record<QuantityKind, string>> = {
   wheelRadius: "in",
   circumference: "in",
   fuelUse: "mpg",
+  inertia: "lb ft²",
+  dragLinear: "N/mph",
+  dragSquare: "N/mph²",
 };
 const american: Partial<Record<QuantityKind, string>> = {
   ...british,
@@ -28,6 +31,8 @@ const american: Partial<Record<QuantityKind, string>> = {
   power: "hp",
   fuelUse: "mpg (US)",
   temperature: "°F",
+  dragLinear: "lbf/mph",
+  dragSquare: "lbf/mph²",
 };
 const fewCwt_kg = 250; // from here a Briton weighs in hundredweights; assumed
 

@@ -56,6 +56,14 @@ export const MILES: FigureUnits = {
   mass: { sign: "lb", suffix: "lb", perBase: 1 / KG_PER_LB },
 };
 
+/** As fields and sentences speak to a Briton: newtons stay. */
+export const BRITISH: FigureUnits = { ...MILES, force: METRIC.force };
+
+export const AMERICAN: FigureUnits = {
+  ...MILES,
+  temperature: { sign: "°F", suffix: "degF", perBase: 9 / 5, offset: 32 - (9 / 5) * ZERO_CELSIUS_K },
+};
+
 /** A value given in the base unit, in the unit shown. */
 export function inUnit(unit: FigureUnit, base: number): number {
   return base * unit.perBase + (unit.offset ?? 0);

@@ -1,7 +1,9 @@
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import { type FigureUnits, METRIC, MILES } from "../charts/figureUnits.ts";
+import { AMERICAN, BRITISH, type FigureUnits, METRIC } from "../charts/figureUnits.ts";
 
 /** The units that figures are drawn in for a reader's habit. */
 export function figureUnitsOf(units: UnitHabit): FigureUnits {
-  return units === "metric" ? METRIC : MILES;
+  return byHabit[units];
 }
+
+const byHabit: Readonly<Record<UnitHabit, FigureUnits>> = { metric: METRIC, british: BRITISH, american: AMERICAN };

@@ -24,7 +24,7 @@ const quantity = new RegExp(
  * used to, ranges such as `8 to 12 km/h` too.
  */
 export function inReadersUnits(remark: string, units: UnitHabit): string {
-  if (units === "metric") return remark;
+  if (units === "metric") return remark.replaceAll(" degC", " °C");
   return remark.replace(quantity, (found, from: string | undefined, to: string, sign: string) => {
     const kind = kinds[sign];
     if (!kind) return found;

@@ -1,6 +1,18 @@
 import { quantityKinds } from "../../shared/quantity/kinds.ts";
 
-const furtherSigns = ["miles", "Wh/mile", "mpg (US)", "hp", "minutes", "seconds", "hours", "days", "%"];
+const furtherSigns = [
+  "miles",
+  "Wh/mile",
+  "mpg (US)",
+  "hp",
+  "minutes",
+  "seconds",
+  "hours",
+  "days",
+  "lbf/mph",
+  "lbf/mph²",
+  "%",
+];
 // Longer signs first, so that km/h is not read as km; examples such as `1 in 7` among the spellings are no signs.
 const signs = [...Object.values(quantityKinds).flatMap(({ unit, spellings }) => [unit, ...spellings]), ...furtherSigns]
   .filter((sign) => /^[^\d:]+/.test(sign) && !/^\d|^rise/.test(sign))

@@ -1,4 +1,5 @@
 import { html } from "lit-html";
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import { gearSpeeds } from "../charts/gearSpeeds.ts";
@@ -69,7 +70,7 @@ export default defineSection({
         top: writeQuantity("speed", top_kmh, units),
         turns: steady_kmh.map((speed_kmh) => {
           const rotation_rpm = speed_kmh * wheelPerKmh_rpm * overall_ratio;
-          return rotation_rpm > maxSpeed_rpm ? "too fast" : String(Math.round(rotation_rpm));
+          return rotation_rpm > maxSpeed_rpm ? "too fast" : formatNumber(rotation_rpm);
         }),
       };
     });
@@ -79,6 +80,7 @@ export default defineSection({
       speeds: steady_kmh.map((speed_kmh) => writeQuantity("speed", speed_kmh, units)),
       highest_rpm: Math.max(...runs.candidates.map(({ peak }) => peak.motor_rpm)),
       maxSpeed_rpm,
+      units,
       used,
       fastest,
       tooFast: findingsOf(runs.candidates, ["motorPastTopSpeed"], units),
@@ -91,7 +93,7 @@ export default defineSection({
       chart: gearSpeeds({ gears: curves, maxSpeed_rpm }, drawing),
     },
     {
-      caption: "Turns of the motor in a minute, by gear and road speed",
+      caption: "Turns of the motor (rpm), by gear and road speed",
       columns: [
         { title: "Gear" },
         { title: "Overall ratio" },
@@ -102,11 +104,12 @@ export default defineSection({
       note: "Hold this against your own card of gear speeds.",
     },
   ],
-  sentence: ({ used, highest_rpm, maxSpeed_rpm, fastest }) => {
-    const share = Math.round((100 * highest_rpm) / maxSpeed_rpm);
+  sentence: ({ used, highest_rpm, maxSpeed_rpm, fastest, units }) => {
+    const share = writeQuantity("fraction", highest_rpm / maxSpeed_rpm, units, 2);
+    const highest = writeQuantity("rotation", highest_rpm, units);
     const gears =
       used.length === 1 ? `${used[0]} gear alone` : `${used.slice(0, -1).join(", ")} and ${used.at(-1)} gear`;
-    return `In ${gears} the motor turns at most ${Math.round(highest_rpm)} times a minute on this road, ${share} % of its top speed. It would be at its top speed at ${fastest.top}.`;
+    return `In ${gears} the motor turns at ${highest} at most on this road, ${share} of its top speed. It would be at its top speed at ${fastest.top}.`;
   },
   attention: ({ highest_rpm, maxSpeed_rpm, tooFast }) => {
     if (tooFast.length > 0) return tooFast;
