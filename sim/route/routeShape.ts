@@ -1,5 +1,6 @@
 import { inputError } from "../../shared/problems.ts";
 import type { Profile } from "../trace/trace.ts";
+import { climbOf } from "./cleanHeights.ts";
 import { fitHeightNoise } from "./fitHeightNoise.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import type { LogFile } from "./logFile.ts";
@@ -9,6 +10,8 @@ import { smoothHeight } from "./smoothHeight.ts";
 export interface RouteShape {
   readonly distance_m: number;
   readonly profile?: Profile;
+  /** Sum of its rises. */
+  readonly climb_m?: number;
 }
 
 /** Length along the positions of a log on the ellipsoid, and heights along it, smoothed as those of a drive are. */
@@ -41,5 +44,5 @@ export function routeShape(log: LogFile): RouteShape {
   // A route has no times; the wander that goes with time is told apart at a town's 10 m/s.
   const time_s = along_m.map((place_m) => place_m / 10);
   const elevation_m = smoothHeight(time_s, along_m, raw_m, fitHeightNoise(time_s, along_m, raw_m));
-  return { distance_m, profile: { distance_m: along_m, elevation_m } };
+  return { distance_m, profile: { distance_m: along_m, elevation_m }, climb_m: climbOf(elevation_m) };
 }

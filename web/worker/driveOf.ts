@@ -1,6 +1,7 @@
 import type { Problem } from "../../shared/problems.ts";
 import type { CleanedLog, Place, Routes, Trips } from "../../sim/index.ts";
-import type { Clock } from "./logDesk.ts";
+import type { CycleKinds } from "./cycleKinds.ts";
+import type { Clock } from "./driveClock.ts";
 import type { DayRow, Drive, TripRow } from "./roadsApi.ts";
 
 /** A cleaned log with its trips, days and places. */
@@ -26,7 +27,7 @@ export function driveOf(
   { cleaned, found, places, days }: Sorted,
   problems: readonly Problem[],
   clock: Clock,
-  kinds: Parameters<Routes["standardCycleLike"]>[1],
+  kinds: CycleKinds,
 ): Drive {
   const local = (time_s: number) => new Date(Math.round(time_s + clock.offset_s) * 1000).toISOString();
   const titles = new Map(room.standardCycles.map(({ id, title }) => [id, title]));

@@ -1,29 +1,17 @@
-// The room for logs, without the thread around it. Past 200 lines: what was brought, and every question about it.
+// The room for logs, without the thread around it.
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
-import type { CleanedLog, LogFile, Routes, Trace, TypedDriving } from "../../sim/index.ts";
-import { driveOf, type Sorted, sortOut } from "./driveOf.ts";
+import type { Routes, Trace, TypedDriving } from "../../sim/index.ts";
+import { createCycleKinds } from "./cycleKinds.ts";
+import { cycleRoad } from "./cycleRoad.ts";
+import { heldToJob } from "./heldToJob.ts";
 import { pieceTrips, pieceView } from "./pieceView.ts";
 import { roadOfTrace } from "./roadOfTrace.ts";
 import type { Answer, Brought, CycleRequest, LogSetting, MadeRoad, Piece, RoadsApi, Tell } from "./roadsApi.ts";
+import { type Held, type ReadFile, settleLogs } from "./settleLogs.ts";
 import { stepped } from "./stepped.ts";
 
-interface ReadFile {
-  readonly file: File;
-  readonly answers: string;
-  readonly log: LogFile;
-}
-
-/** All that is known of what was brought; replaced as a whole, and only when the work on the next one is done. */
-interface Held {
-  readonly read: readonly ReadFile[];
-  readonly leftOut: readonly Problem[];
-  readonly joined?: ReturnType<Routes["joinLogs"]>;
-  readonly cleaned?: { readonly log: CleanedLog; readonly how: string };
-  readonly sorted?: Sorted;
-  readonly brought: Brought;
-}
-
+const BYTES_PER_MB = 1e6;
 const GIVEN_UP = Symbol("given up");
 
 /** `routes` is fetched when first needed; `cycleText` brings the table of a standard cycle. */
@@ -33,6 +21,7 @@ export function createLogDesk(
 ): RoadsApi {
   let held: Held | undefined;
   let isCancelled = false;
+  const cycleKinds = createCycleKinds(cycleText);
 
   async function answer<T>(work: (room: Routes) => Promise<T>): Promise<Answer<T>> {
     isCancelled = false;
@@ -59,15 +48,18 @@ export function createLogDesk(
   };
 
   async function readFile(room: Routes, file: File, options: LogSetting["answers"][number], tell: Tell) {
-    if (file.size > room.LARGEST_LOG_MB * 1e6) {
-      const message = `found ${Math.round(file.size / 1e6)} MB, at most ${room.LARGEST_LOG_MB} MB are read: cut the log into days`;
-      throw inputError("tooLarge", file.name, message);
+    if (file.size > room.LARGEST_LOG_MB * BYTES_PER_MB) {
+      const found = `found ${Math.round(file.size / BYTES_PER_MB)} MB`;
+      throw inputError(
+        "tooLarge",
+        file.name,
+        `${found}, at most ${room.LARGEST_LOG_MB} MB are read: cut the log into days`,
+      );
     }
     const bytes = new Uint8Array(await file.arrayBuffer());
     return run(room.readLogInSteps(file.name, bytes, options), tell, `Reading ${file.name}`);
   }
 
-  /** Joins, cleans and splits, as far as the setting has changed since `before`. */
   async function settle(
     room: Routes,
     read: readonly ReadFile[],
@@ -76,65 +68,15 @@ export function createLogDesk(
     tell: Tell,
     before?: Held,
   ): Promise<Brought> {
-    const files = read.map(({ log: { fixes, ...others } }) => ({
-      ...others,
-      count: fixes.count,
-      hasSpeeds: fixes.speed_mps.some((speed_mps) => !Number.isNaN(speed_mps)),
-    }));
-    const logs = read.map(({ log }) => log);
-    const isSame = before !== undefined && read.every((each, i) => each === before.read[i]);
-    const [only] = logs;
-    try {
-      if (only && logs.length === 1 && !only.hasTimes) {
-        const { distance_m, profile } = room.routeShape(only);
-        const climb_m = profile && climbOf(profile.elevation_m);
-        const brought: Brought = {
-          ...{ files, leftOut },
-          outcome: { kind: "route", distance_m, ...(climb_m !== undefined && { climb_m }) },
-        };
-        held = { read, leftOut, brought };
-        return brought;
-      }
-      const joined = isSame && before?.joined ? before.joined : room.joinLogs(logs);
-      const offset = setting.utcOffset_s ?? 0;
-      const how = JSON.stringify([setting.off, offset]);
-      const cleaned =
-        isSame && before?.cleaned?.how === how
-          ? before.cleaned.log
-          : await run(
-              room.cleanLogInSteps(joined, {
-                off: setting.off,
-                utcOffset_s: clockOffset_s(room, joined, setting).offset_s,
-              }),
-              tell,
-              "Cleaning",
-            );
-      tell("Sorting out the trips", 0);
-      const clock = clockOffset_s(room, joined, setting);
-      const sorted = sortOut(room, cleaned, setting.parkedLonger_s, clock.offset_s);
-      const kinds = sorted.found.trips.length === 0 ? [] : await cycleKinds(room);
-      const brought: Brought = { files, leftOut, outcome: driveOf(room, sorted, joined.problems, clock, kinds) };
-      if (isCancelled) throw GIVEN_UP;
-      held = { read, leftOut, joined, cleaned: { log: cleaned, how }, sorted, brought };
-      return brought;
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      // What a file leaves open can be answered only where its questions are seen.
-      const brought: Brought = { files, leftOut, outcome: { kind: "unclean", problems: error.problems } };
-      held = { read, leftOut, brought };
-      return brought;
-    }
-  }
-
-  let kinds: Promise<Parameters<Routes["standardCycleLike"]>[1]> | undefined;
-  function cycleKinds(room: Routes) {
-    kinds ??= Promise.all(
-      room.standardCycles.map(async ({ id }) => ({
-        id,
-        characteristics: room.characteristics(room.cycleTrace(id, await cycleText(id))),
-      })),
-    );
-    return kinds;
+    const work = {
+      clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => run(steps, tell, "Cleaning"),
+      sorting: () => tell("Sorting out the trips", 0),
+      cycleKinds: () => cycleKinds(room),
+    };
+    const next = await settleLogs(room, read, leftOut, setting, work, before);
+    if (isCancelled) throw GIVEN_UP;
+    held = next;
+    return next.brought;
   }
 
   const sortedTrips = () => {
@@ -194,57 +136,4 @@ export function createLogDesk(
     cycleRoad: (request: CycleRequest) =>
       answer(async (room) => heldToJob(cycleRoad(room, request, await cycleText(request.cycle)))),
   };
-}
-
-/**
- * A road that the reader of jobs takes, or its InputError: a week's samples take half a second to check, which the page's
- * thread does not have.
- */
-async function heldToJob(made: MadeRoad): Promise<MadeRoad> {
-  const { readRoad } = await import("../../shared/job/readJob.ts");
-  const { title } = readRoad({ ...made.road, id: "road" });
-  return { ...made, road: { ...made.road, title } };
-}
-
-/** A cycle once stays a cycle in the job, with hills where any are laid under; repeated, it becomes a trace. */
-function cycleRoad(room: Routes, request: CycleRequest, texts: Record<string, string>): MadeRoad {
-  const { cycle, title, distance_km, hills } = request;
-  const once = room.cycleTrace(cycle, texts);
-  const driven = distance_km === undefined ? once : room.repeatCycleToDistance(once, distance_km * 1000);
-  const profile = hills && {
-    distance_m: Float64Array.from(hills.distance_km, (each_km) => each_km * 1000),
-    elevation_m: Float64Array.from(hills.elevation_m),
-  };
-  const whole = profile ? room.layHillsUnder(driven, profile) : driven;
-  const made = roadOfTrace(whole, title);
-  if (distance_km !== undefined) return made;
-  const under = made.road.hills;
-  return { ...made, road: { kind: "cycle", title, cycle, ...(under && { hills: under }) } };
-}
-
-/** The clock of the drive, and where it comes from. */
-export interface Clock {
-  readonly offset_s: number;
-  readonly from: string;
-}
-
-/**
- * Local time less UTC: as said, as the file states it, none where its times are local already, this computer's own
- * where that fits the place driven, else whole hours by the longitude.
- */
-function clockOffset_s(room: Routes, joined: ReturnType<Routes["joinLogs"]>, setting: LogSetting): Clock {
-  if (setting.utcOffset_s !== undefined) return { offset_s: setting.utcOffset_s, from: "as set here" };
-  if (!joined.hasZone) return { offset_s: 0, from: "the log's times are local already" };
-  if (joined.utcOffset_s !== 0) return { offset_s: joined.utcOffset_s, from: "written in the log" };
-  const byPlace_s = room.guessUtcOffset_s(joined.fixes.lon_deg);
-  const first_s = joined.fixes.time_s.find((time_s) => !Number.isNaN(time_s)) ?? 0;
-  const here_s = -60 * new Date(first_s * 1000).getTimezoneOffset();
-  if (Math.abs(here_s - byPlace_s) <= 5400) return { offset_s: here_s, from: "a guess: this computer's own clock" };
-  return { offset_s: byPlace_s, from: "a guess by the longitude" };
-}
-
-function climbOf(elevation_m: Float64Array): number {
-  let climb_m = 0;
-  for (let i = 1; i < elevation_m.length; i++) climb_m += Math.max(0, elevation_m[i] - elevation_m[i - 1]);
-  return climb_m;
 }

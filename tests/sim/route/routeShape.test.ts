@@ -22,6 +22,8 @@ it("of a planned route is its length on the ellipsoid and its hills", () => {
   expect(distance_m[1000]).toBeCloseTo(111_238.681, 2);
   expect(elevation_m[1000] - elevation_m[0]).toBeGreaterThan(490);
   expect(elevation_m[1000] - elevation_m[0]).toBeLessThan(510);
+  // It only rises: the climb is the height between its ends, but for rounding.
+  expect(shape.climb_m).toBeCloseTo(elevation_m[1000] - elevation_m[0], 6);
 });
 
 it("of a route that goes nowhere is refused", () => {
