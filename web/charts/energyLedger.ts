@@ -27,7 +27,7 @@ const LEFT_PX = 14;
 export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Drawing): Chart {
   const packs = candidates.filter((pack) => pack.distance_km > 0);
   if (packs.length === 0)
-    return emptyFigure(drawing, "No pack covered any distance, so no energy per kilometre is shown.");
+    return emptyFigure(drawing, "No pack covered any distance, so no energy over distance is shown.");
   const unit = (drawing.units ?? METRIC).consumption;
   const bars = packs.map((pack) => stacked((entry) => inUnit(unit, pack.ledger_Wh[entry] / pack.distance_km)));
   const totals = packs.map((pack) => inUnit(unit, pack.ledger_Wh.total / pack.distance_km));

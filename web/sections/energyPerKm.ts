@@ -4,11 +4,11 @@ import { energyLedger, type LedgerEntry, ledgerNames } from "../charts/energyLed
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
 
-/** How much energy does each pack spend on a kilometre, and where does it go? */
+/** How much energy does the car take with each pack, and where does it go? */
 export default defineSection({
   name: "energyPerKm",
   title: "Energy",
-  question: "How much energy does a kilometre take, and where does it go?",
+  question: "How much energy does the car take on this road, and where does it go?",
   explains: ["battery_Whpkm", "wheelPositive_Whpkm", "wall_Whpkm", "regen_Wh"],
   inputs: ["runs", "units"],
   compute: ({ runs, units }) => {
@@ -46,7 +46,10 @@ export default defineSection({
     };
   },
   plot: ({ candidates, overDistance, ofDrive }, drawing) => [
-    { caption: "Where every watt-hour of a kilometre goes, by pack", chart: energyLedger(candidates, drawing) },
+    {
+      caption: "Where every watt-hour goes, over the distance driven, by pack",
+      chart: energyLedger(candidates, drawing),
+    },
     {
       caption: "Energy over distance, in the mean of the drive",
       columns: columns("Pack", "From the pack", "From the socket", "At the wheels"),
@@ -67,7 +70,7 @@ export default defineSection({
   attention: ({ isComparable, flat }) =>
     isComparable
       ? flat
-      : ["The packs do not cover the same distance, so their figures per kilometre are of different drives.", ...flat],
+      : ["The packs do not cover the same distance, so their figures over distance are of different drives.", ...flat],
 });
 
 const WH_PER_KWH = J_PER_KWH / J_PER_WH;

@@ -77,6 +77,7 @@ describe.each(cases)("%s in %s units", (_title, units, which) => {
 
   it.each(bySection)("%s speaks in no other units", (_, words) => {
     expect(words.join("\n").match(foreign[units]) ?? []).toEqual([]);
+    expect(words.join("\n")).not.toMatch(units === "metric" ? /\bmiles?\b|\bpounds?\b/i : /kilomet|kilogram/i);
   });
 
   it.each(bySection)("%s says numbers of three figures at most, and nothing that is no number", (_, words) => {
