@@ -17,8 +17,13 @@ export interface OpenNotebook {
 }
 
 /** Opens the built notebook as somebody does who never saw it before, and listens for faults from the first byte on. */
-export async function openNotebook(browser: Browser, width = 1440, height = 900): Promise<OpenNotebook> {
-  const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true });
+export async function openNotebook(
+  browser: Browser,
+  width = 1440,
+  height = 900,
+  hasTouch = false,
+): Promise<OpenNotebook> {
+  const context = await browser.newContext({ viewport: { width, height }, hasTouch, acceptDownloads: true });
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", (error) => faults.push(error.message));

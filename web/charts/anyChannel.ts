@@ -8,6 +8,7 @@ import type { DrawnPack } from "./drawnPack.ts";
 import { emptyFigure } from "./emptyFigure.ts";
 import { METRIC } from "./figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
+import { lineKey } from "./lineKey.ts";
 import { nameFigure } from "./nameFigure.ts";
 import { packKey } from "./packKey.ts";
 import { packStyle } from "./packStyle.ts";
@@ -59,7 +60,19 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
   const hueRamp = steppedRamp(...reachOf(hues));
   const hueTitle = chosen.colour ? channelLabel(chosen.colour, units) : "";
   const room_px = drawing.width_px - 30;
-  const key = packKey(packs, 6, room_px, chosen.colour ? ink : undefined);
+  const lineOf = (index: number) => {
+    const { colour, dash } = packStyle(index);
+    return { stroke: colour, strokeWidth: 1.5, ...(dash ? { strokeDasharray: dash } : {}) };
+  };
+  const isLines = isAlong && !chosen.colour;
+  // A key shows what is drawn: pieces of line for lines, so that it can be read in grey too.
+  const key = isLines
+    ? lineKey(
+        packs.map(({ name, index }) => ({ words: name, style: lineOf(index) })),
+        6,
+        room_px,
+      )
+    : packKey(packs, 6, room_px, chosen.colour ? ink : undefined);
   const keys_px = key.height_px + (chosen.colour ? rampKeyHeight_px(hueRamp, hueTitle, room_px) : 0);
   const top = KEY_TOP_PX + 14 + keys_px;
   const bottom = top + Math.round(Math.min(340, Math.max(220, drawing.width_px * 0.45)));
@@ -92,16 +105,9 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
       leftAxis({ label: channelLabel(chosen.y, units), ticks: 6 }, LEFT_PX),
       key.marks(frame, KEY_TOP_PX),
       packs.map((pack, i) => {
-        const { colour, dash, symbol } = packStyle(pack.index);
+        const { colour, symbol } = packStyle(pack.index);
         const place = { x: (row: number) => xs[i]?.[row], y: (row: number) => ys[i]?.[row] };
-        if (isAlong && !chosen.colour) {
-          return lineY(kept[i] ?? [], {
-            ...place,
-            stroke: colour,
-            strokeWidth: 1.5,
-            ...(dash ? { strokeDasharray: dash } : {}),
-          });
-        }
+        if (isLines) return lineY(kept[i] ?? [], { ...place, ...lineOf(pack.index) });
         const fill = chosen.colour ? (row: number) => hueRamp.colourOf(hues[i]?.[row] as number) : colour;
         return dot(kept[i] ?? [], {
           ...place,
@@ -132,7 +138,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
       .join("; ")}.`;
   nameFigure(svg, alt);
   const share = shared[input.x];
-  const position = positionAlong(frame, share?.quantity ?? "point", share?.perShown(units) ?? 1);
+  const position = positionAlong(frame, share?.quantity ?? `channel ${input.x}`, share?.perShown(units) ?? 1);
   return {
     svg,
     alt,
@@ -144,14 +150,17 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
           label: channelLabel(quantity, units),
         })),
       ],
-      rows: packs.flatMap((pack, i) =>
-        (kept[i] ?? []).map((row) => [
-          pack.name,
-          xs[i]?.[row] as number,
-          ys[i]?.[row] as number,
-          ...(chosen.colour ? [hues[i]?.[row] as number] : []),
-        ]),
-      ),
+      // Every sample, not only those that stand apart on the drawing, or the highest value might be missing.
+      get rows() {
+        return packs.flatMap((pack, i) =>
+          Array.from(xs[i] ?? [], (x, row) => [
+            pack.name,
+            x,
+            ys[i]?.[row] as number,
+            ...(chosen.colour ? [hues[i]?.[row] as number] : []),
+          ]),
+        );
+      },
     },
     position,
     read(at) {

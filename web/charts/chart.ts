@@ -1,3 +1,4 @@
+import type { ChannelName } from "../../shared/job/chart.ts";
 import type { FigureUnits } from "./figureUnits.ts";
 
 /** What a chart is drawn on. `width_px` between 320 and 1200; units default to metric. */
@@ -35,7 +36,7 @@ export type PositionQuantity =
   | "motorSpeed_rpm"
   | "pack" // place in the list of packs
   | "day_m" // length of a day
-  | "point"; // place in the list of points drawn
+  | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown
 
 /** The horizontal (or, where `isVertical`, the vertical) scale of a figure, in pixels of its own view box. */
 export interface Position {

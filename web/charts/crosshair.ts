@@ -15,7 +15,8 @@ export interface ReadableFigure {
 
 /**
  * Lets a figure be read: where the pointer is over it, or by the slider under it (arrow keys, page keys, home, end, a finger),
- * a line stands at the same position in every figure of that quantity, and each says its values there in words.
+ * a line stands at the same position in every figure of that quantity, and each says its values there in words. A finger's
+ * stays where it tapped; Escape takes any away.
  *
  * The slider speaks for itself through aria-valuetext, so the words beneath are not a live region: fifteen figures that
  * follow one slider would all talk at once.
@@ -42,22 +43,30 @@ export function readableFigure(chart: Chart, name: string, common: CommonPositio
   };
   slider.addEventListener("input", readSlider);
   slider.addEventListener("focus", readSlider);
-  slider.addEventListener("blur", () => {
+  slider.addEventListener("blur", () => leave());
+  const leave = () => {
     common.value = undefined;
-  });
+  };
   const follow = ({ svg, position }: Chart) => {
     if (!position) return;
-    svg.addEventListener("pointermove", (event) => {
+    const readPointer = (event: PointerEvent) => {
       const box = svg.getBoundingClientRect();
       if (box.width === 0) return;
       const perPixel = Number(svg.getAttribute("width")) / box.width;
       read(position, atPointer(position, (event.clientX - box.left) * perPixel, (event.clientY - box.top) * perPixel));
-    });
-    svg.addEventListener("pointerleave", () => {
-      // A reader at the keyboard keeps the line when the mouse strays across.
-      if (document.activeElement !== slider) common.value = undefined;
+    };
+    svg.addEventListener("pointermove", readPointer);
+    svg.addEventListener("pointerdown", readPointer); // a finger that only taps does not move
+    svg.addEventListener("pointerleave", ({ pointerType }) => {
+      // A reader at the keyboard keeps the line when the mouse strays across, and a finger lifted has left nothing.
+      if (pointerType !== "touch" && document.activeElement !== slider) leave();
     });
   };
+  // Of the whole page: what the mouse reads goes by the same key, wherever the keyboard is.
+  const onKey = ({ key }: KeyboardEvent) => {
+    if (key === "Escape") leave();
+  };
+  document.addEventListener("keydown", onKey);
   const put = (now: Chart, itsName: string) => {
     slider.setAttribute("aria-label", `Read values in ${itsName}`);
     if (now.position) {
@@ -73,7 +82,7 @@ export function readableFigure(chart: Chart, name: string, common: CommonPositio
   put(chart, name);
   slider.value = "0";
 
-  const end = effect(() => {
+  const stop = effect(() => {
     const now = shown.value;
     const { position } = now;
     if (!position) return;
@@ -95,7 +104,10 @@ export function readableFigure(chart: Chart, name: string, common: CommonPositio
       follow(next);
       shown.value = next;
     },
-    end,
+    end() {
+      stop();
+      document.removeEventListener("keydown", onKey);
+    },
   };
 }
 

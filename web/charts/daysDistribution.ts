@@ -97,8 +97,10 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
     writeWords(svg, { x: at + 4, y, lines: [words[i] ?? ""] });
   });
   const within_m = (range_m: number) => input.days_m.filter((day_m) => day_m <= range_m).length;
+  const fullest = counts.reduce((a, b) => (b.count > a.count ? b : a), { from: 0, to: 0, count: 0 });
   const alt =
-    `Distances of ${counted(days.length)}: the usual day is ${threeFigures(shown(input.usual_m))} ${sign}, the longest ` +
+    `Distances of ${counted(days.length)}, ${fullest.count} of them between ${threeFigures(fullest.from)} and ` +
+    `${threeFigures(fullest.to)} ${sign}. The job's usual day is ${threeFigures(shown(input.usual_m))} ${sign}, the longest ` +
     `${threeFigures(shown(input.longest_m))} ${sign}. ` +
     input.packs
       .map(
@@ -116,8 +118,12 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
         { name: `from_${suffix}`, label: `From (${sign})` },
         { name: `to_${suffix}`, label: `To (${sign})` },
         { name: "days", label: "Days (number)" },
+        { name: "what", label: "What" },
       ],
-      rows: counts.map((each) => [each.from, each.to, each.count]),
+      rows: [
+        ...counts.map((each) => [each.from, each.to, each.count, "days as long as that"]),
+        ...marks.map(({ at, name }) => [0, at, days.filter((day) => day <= at).length, `days no longer than: ${name}`]),
+      ],
     },
     position,
     read(at) {

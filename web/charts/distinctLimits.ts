@@ -13,8 +13,15 @@ export function distinctLimits(limits: MotorSurface["limits"]): { name: string; 
           return other?.speed_rpm === point.speed_rpm && Math.abs(other.torque_Nm - point.torque_Nm) < 0.05;
         }),
     );
-    if (same) same.name += ` or ${name}`;
+    if (same) same.name = eitherOf(same.name, name);
     else lines.push({ name, points });
   }
   return lines;
+}
+
+/** "driveline in second or third": what both names begin with is said once. */
+function eitherOf(name: string, other: string): string {
+  const [first, next] = [name.split(" "), other.split(" ")];
+  const alike = next.findIndex((word, i) => word !== first[i]);
+  return `${name} or ${next.slice(alike >= 2 ? alike : 0).join(" ")}`;
 }

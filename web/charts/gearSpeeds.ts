@@ -80,9 +80,10 @@ export function gearSpeeds({ gears, maxSpeed_rpm }: GearSpeedsInput, drawing: Dr
       columns: [
         { name: "gear", label: "Gear" },
         { name: `top_${units.speed.suffix}`, label: `Road speed at the motor's top speed (${units.speed.sign})` },
+        { name: "top_rpm", label: "The motor's top speed (rpm)" },
         { name: `per1000rpm_${units.speed.suffix}`, label: `Road speed at 1000 rpm (${units.speed.sign})` },
       ],
-      rows: rising.map((gear) => [gear.name, topOf(gear), (topOf(gear) * 1000) / maxSpeed_rpm]),
+      rows: rising.map((gear) => [gear.name, topOf(gear), maxSpeed_rpm, (topOf(gear) * 1000) / maxSpeed_rpm]),
     },
     position,
     read(at) {

@@ -97,7 +97,20 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
     const found = `: ${ranges[i]}, ${verdicts[i]}`;
     const room = right - LEFT_PX - 4 - textWidth_px(found, FONT_PX);
     const [short = ""] = wrapped(name, room, FONT_PX, 1);
-    writeWords(svg, { x: LEFT_PX + 4, y: under(i) + 10, lines: [`${short}${found}`], isHaloed: true });
+    const words = `${short}${found}`;
+    // The lines break off for the words: run through, they would strike them out.
+    const middle = under(i) + 10;
+    const after = LEFT_PX + 8 + textWidth_px(words, FONT_PX);
+    drawPath(
+      svg,
+      [
+        [LEFT_PX + 2, middle],
+        [after, middle],
+      ],
+      paper,
+      LINE_PX + 3,
+    );
+    writeWords(svg, { x: LEFT_PX + 4, y: middle, lines: [words] });
   });
 
   const alt =
@@ -114,6 +127,7 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
         { name: `range_${unit.suffix}`, label: `Range (${unit.sign})` },
         { name: `needed_${unit.suffix}`, label: `Asked for (${unit.sign})` },
         { name: `day_${unit.suffix}`, label: `Usual day (${unit.sign})` },
+        ...(longest_m === undefined ? [] : [{ name: `longest_${unit.suffix}`, label: `Longest day (${unit.sign})` }]),
         { name: "verdict", label: "Is it enough?" },
       ],
       rows: packs.map(({ name, range_m }, i) => [
@@ -121,6 +135,7 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
         inUnit(unit, range_m),
         inUnit(unit, needed_m),
         inUnit(unit, day_m),
+        ...(longest_m === undefined ? [] : [inUnit(unit, longest_m)]),
         verdicts[i] ?? "",
       ]),
     },

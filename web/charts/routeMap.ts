@@ -93,13 +93,16 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
         { name: `speed_${units.speed.suffix}`, label: `Speed (${units.speed.sign})` },
         { name: "repaired", label: "Repaired" },
       ],
-      rows: rows.map((i) => [
-        time_s[i] as number,
-        track.lon_deg[i] as number,
-        track.lat_deg[i] as number,
-        speeds[i] as number,
-        track.isRepaired?.[i] ? "yes" : "no",
-      ]),
+      // Every sample, not only those that stand apart on the drawing, or the highest speed might be missing.
+      get rows() {
+        return Array.from(time_s, (at_s, i) => [
+          at_s,
+          track.lon_deg[i] as number,
+          track.lat_deg[i] as number,
+          speeds[i] as number,
+          track.isRepaired?.[i] ? "yes" : "no",
+        ]);
+      },
     },
     position,
     read(at) {

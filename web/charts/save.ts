@@ -1,5 +1,5 @@
 import Papa from "papaparse";
-import { paper } from "../look/tokens.ts";
+import { ink, paper } from "../look/tokens.ts";
 import type { Chart, Table } from "./chart.ts";
 import { CURSOR_CLASS } from "./cursor.ts";
 
@@ -11,6 +11,10 @@ import { CURSOR_CLASS } from "./cursor.ts";
 export function svgText(chart: Pick<Chart, "svg" | "alt">, fontFace = ""): string {
   const copy = chart.svg.cloneNode(true) as SVGSVGElement;
   for (const cursor of copy.querySelectorAll(`.${CURSOR_CLASS}`)) cursor.remove();
+  // Ink by its own name: not every drawing program follows a colour that is handed down.
+  for (const part of [copy, ...copy.querySelectorAll("[fill=currentColor],[stroke=currentColor]")]) {
+    for (const name of ["fill", "stroke"]) if (part.getAttribute(name) === "currentColor") part.setAttribute(name, ink);
+  }
   const { ownerDocument } = chart.svg;
   const width = copy.getAttribute("width") ?? "";
   const height = copy.getAttribute("height") ?? "";
@@ -67,8 +71,8 @@ export function download(document: Document, content: Blob, fileName: string): v
   link.href = address;
   link.download = fileName;
   link.click();
-  // The download has taken the address by the next turn of the loop.
-  setTimeout(() => URL.revokeObjectURL(address), 0);
+  // Long enough for a slow browser to have taken the file: one whose address is gone by then saves nothing, and says nothing.
+  setTimeout(() => URL.revokeObjectURL(address), 40_000);
 }
 
 export type FileKind = "svg" | "png" | "csv";

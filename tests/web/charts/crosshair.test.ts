@@ -60,6 +60,33 @@ describe("readableFigure", () => {
     expect(soc.words()).toBe("");
   });
 
+  it("goes by Escape, and comes back with the next key", () => {
+    const { figure, window } = page();
+    const soc = figure("socAlongRoad");
+    soc.slideTo(50);
+    window.document.body.dispatchEvent(new window.KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
+    expect(soc.cursor()).toBeNull();
+    expect(soc.words()).toBe("");
+    soc.slideTo(51);
+    expect(soc.cursor()).not.toBeNull();
+  });
+
+  it("stays where a finger tapped, and goes when the mouse leaves", () => {
+    const { figure, window, common } = page();
+    const soc = figure("socAlongRoad");
+    const box = { left: 0, top: 0, width: 720, height: 300, right: 720, bottom: 300 };
+    soc.chart.svg.getBoundingClientRect = () => box as DOMRect;
+    const pointer = (name: string, pointerType: string) =>
+      soc.chart.svg.dispatchEvent(Object.assign(new window.MouseEvent(name, { clientX: 300 }), { pointerType }));
+    pointer("pointerdown", "touch");
+    pointer("pointerleave", "touch");
+    expect(common.value?.quantity).toBe("distance_m");
+    expect(soc.words()).toMatch(/ km: /);
+    pointer("pointermove", "mouse");
+    pointer("pointerleave", "mouse");
+    expect(soc.words()).toBe("");
+  });
+
   it("never draws two lines", () => {
     const { figure } = page();
     const soc = figure("socAlongRoad");

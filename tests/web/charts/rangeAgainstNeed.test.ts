@@ -62,10 +62,17 @@ describe("rangeAgainstNeed", () => {
 
   it("tells ranges, need and verdict in the reader's miles", () => {
     const { table } = rangeAgainstNeed(input, { ...drawing(), units: MILES });
-    expect(table.columns.map(({ name }) => name)).toEqual(["pack", "range_mi", "needed_mi", "day_mi", "verdict"]);
+    expect(table.columns.map(({ name }) => name)).toEqual([
+      "pack",
+      "range_mi",
+      "needed_mi",
+      "day_mi",
+      "longest_mi",
+      "verdict",
+    ]);
     // 40 km / 1.609344 = 24.8548 miles
     expect(table.rows[0]?.[1]).toBeCloseTo(24.8548, 4);
-    expect(table.rows[0]?.[4]).toBe("8.2\u00a0miles short");
+    expect(table.rows[0]?.[5]).toBe("8.2\u00a0miles short");
   });
 
   it("stands with a single pack that does not move", () => {
