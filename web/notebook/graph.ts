@@ -1,5 +1,6 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { inputError } from "../../shared/problems.ts";
+import { keepShared } from "./keepShared.ts";
 import { refuseLoops } from "./refuseLoops.ts";
 
 /** What is known of a named value right now. */
@@ -93,7 +94,11 @@ function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unkn
     }
     let reading: Reading<unknown>;
     try {
-      const value = definition.compute(named(inputs, values));
+      // What came out the same is the same object, so that it reaches nothing further and no figure is drawn anew for it.
+      const value = keepShared(
+        before?.reading.state === "ready" ? before.reading.value : undefined,
+        definition.compute(named(inputs, values)),
+      );
       const isUnchanged =
         before?.reading.state === "ready" && before.reading.isLate === isLate && Object.is(before.reading.value, value);
       reading = isUnchanged && before ? before.reading : { state: "ready", value, isLate };

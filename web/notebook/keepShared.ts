@@ -1,6 +1,7 @@
 /**
  * `next`, with every part that equals its counterpart in `before` replaced by that very part, so that whoever compares
- * by identity sees only what changed.
+ * by identity sees only what changed. Parts are those of plain objects and lists; anything else (a column of samples, a map) is
+ * the same only where it is the very same.
  */
 export function keepShared<T>(before: unknown, next: T): T {
   if (Object.is(before, next) || !isGroup(before) || !isGroup(next)) return next;
@@ -21,5 +22,6 @@ export function keepShared<T>(before: unknown, next: T): T {
 }
 
 function isGroup(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === "object" && value !== null;
+  if (typeof value !== "object" || value === null) return false;
+  return Array.isArray(value) || Object.getPrototypeOf(value) === Object.prototype;
 }

@@ -67,6 +67,34 @@ describe("graph of values", () => {
     expect(computed).toBe(1);
   });
 
+  it("stops where a value comes out equal, and keeps the parts of it that do", () => {
+    const load = signal(70);
+    const samples = new Float64Array([1, 2]);
+    const drawn: unknown[] = [];
+    const graph = createGraph([
+      { name: "load", from: load },
+      {
+        name: "car",
+        inputs: ["load"],
+        compute: (values: { load: number }) => ({ gears: [{ name: "third" }], isHeavy: values.load > 100, samples }),
+      },
+      {
+        name: "figure",
+        inputs: ["car"],
+        compute: ({ car }: { car: { gears: unknown } }) => drawn.push(car.gears),
+      },
+    ]);
+    const figure = graph.read("figure");
+    figure.value;
+    load.value = 80;
+    figure.value;
+    expect(drawn).toHaveLength(1);
+    load.value = 120;
+    figure.value;
+    expect(drawn).toHaveLength(2);
+    expect(drawn[1]).toBe(drawn[0]);
+  });
+
   it("says where a value failed and lets the others live", () => {
     const mass = signal(-1);
     const graph = createGraph([
