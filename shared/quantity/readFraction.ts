@@ -1,14 +1,16 @@
 import { answer, refuse, type Written } from "./answers.ts";
 import { formatNumber } from "./formatNumber.ts";
+import { kindInfo } from "./kinds.ts";
 import { isAllowed } from "./likelyMeant.ts";
-import type { QuantityQuestion, QuantityReading } from "./reading.ts";
+import type { QuantityOptions, QuantityQuestion, QuantityReading } from "./reading.ts";
 import { readNumber } from "./readNumber.ts";
 import { unknownUnit, unreadable } from "./readPlain.ts";
 
 /**
  * A share from 0 to 1: `85 %` and `0.85` and a bare `85` are all 0.85, the last since no share is 85. A bare number
  * from 1 to 5 could be either (all of it, or 1 %) and is asked; so is a percentage below 1 with a decimal, which
- * is likely the share itself (`0.85 %`). Above 100 % it is refused: there is no efficiency of 1.1.
+ * is likely the share itself (`0.85 %`). Above 100 % it is refused: there is no efficiency of 1.1. A refusal says what is
+ * allowed as it was typed: a bare number hears of 0.5 to 1, a percentage of 50 to 100 %.
  */
 export function readFraction(written: Written): QuantityReading {
   const { options } = written;
@@ -26,20 +28,34 @@ export function readFraction(written: Written): QuantityReading {
   }
   if (/^(‰|per mille)$/.test(unit)) return answer(written, number.value / 1000, { notes, digits: 12 });
   if (unit !== "") return unknownUnit(written, unit);
-  if (number.value < 1) return answer(written, number.value, { notes, digits: 12 });
+  if (number.value < 1) {
+    if (isAllowed("fraction", number.value, options)) return answer(written, number.value, { notes, digits: 12 });
+    return refuse(written, "quantity-range", `found ${written.typed}, ${sharesAllowed(options)}`);
+  }
   const share = number.value / 100;
   if (number.value < 5) {
-    const isAll = number.value === 1;
-    const question = choose(
-      written,
-      isAll ? ["100 %", "1 %"] : [`${typed} %`, `${formatNumber(10 * number.value, 12)} %`],
-    );
-    if (isAll && isAllowed("fraction", 1, options)) return answer(written, 1, { notes, question, digits: 12 });
-    const likely = isAllowed("fraction", share, options) ? { text: `${typed} %`, value: share } : undefined;
-    const message = `found ${written.typed}, a share is 0 to 1; write ${typed} % if percent is meant`;
-    return refuse(written, "quantity-ambiguous", message, likely, question);
+    if (number.value === 1 && isAllowed("fraction", 1, options)) {
+      return answer(written, 1, { notes, question: choose(written, ["100 %", "1 %"]), digits: 12 });
+    }
+    const percents = number.value === 1 ? [100, 1] : [number.value, 10 * number.value];
+    const texts = percents
+      .filter((percent) => isAllowed("fraction", percent / 100, options))
+      .map((percent) => `${formatNumber(percent, 12)} %`);
+    const question = texts.length > 0 ? choose(written, texts) : undefined;
+    const message = `found ${written.typed}, ${sharesAllowed(options)}`;
+    if (!isAllowed("fraction", share, options)) {
+      return refuse(written, question ? "quantity-ambiguous" : "quantity-range", message, undefined, question);
+    }
+    const hint = `${message}; write ${typed} % if percent is meant`;
+    return refuse(written, "quantity-ambiguous", hint, { text: `${typed} %`, value: share }, question);
   }
   return answer(written, share, { notes: [...notes, "read as percent"], digits: 12 });
+}
+
+/** `a share is 0.5 to 1`: a bare number is told its bounds as bare numbers. */
+function sharesAllowed({ min, max }: QuantityOptions): string {
+  const { name, min: least, max: most } = kindInfo("fraction");
+  return `${name} is ${formatNumber(min ?? least, 12)} to ${formatNumber(max ?? most, 12)}`;
 }
 
 function choose(written: Written, texts: readonly string[]): QuantityQuestion {

@@ -232,6 +232,20 @@ describe("slips", () => {
     expect(problem.message).toBe("found 342, a gear ratio is 0.4 to 12; likely 3.42");
   });
 
+  it.each([
+    ["1.2", "found 1.2, a share is 0.5 to 1"],
+    ["0.2", "found 0.2, a share is 0.5 to 1"],
+    ["120", "found 120 = 120 %, a share is 50 to 100 %"],
+    ["1.2 %", "found 1.2 %, a share is 50 to 100 %"],
+  ])(
+    "of an efficiency of %s says what is allowed in the unit typed, and offers nothing that is not",
+    (text, message) => {
+      const { problem, question } = refused("fraction", text, { min: 0.5, max: 1 });
+      expect(problem).toMatchObject({ code: "quantity-range", message });
+      expect(question).toBeUndefined();
+    },
+  );
+
   it("reads a bare number in the field's unit", () => {
     expect(understood("speed", "52", { bareUnit: "mph" }).value).toBeCloseTo(83.685888, 9);
     expect(understood("wheelRadius", "11", { bareUnit: "in" }).value).toBeCloseTo(279.4, 9);
