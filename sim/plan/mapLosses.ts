@@ -2,6 +2,9 @@ import { inputError, type Problem } from "../../shared/problems.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
 import type { MapCell, MapCells, MapValues } from "./mapCells.ts";
 
+/** No percentage is larger, however carelessly 100 was drawn over; losses are, on most of a map. Assumed. */
+const LARGEST_PERCENT = 150;
+
 /** What the values are, by the words beside them or, without words, by their size. */
 export function valueScale(
   name: string,
@@ -11,7 +14,9 @@ export function valueScale(
   const most = inside.reduce((a, b) => Math.max(a, b), 0);
   if (values === "W" || values === "kW")
     return { isLoss: true, scale: values === "kW" ? W_PER_KW : 1, says: `losses read in ${values}` };
-  if (values === undefined && most > 150)
+  // by more than a quarter of the values, as below: a single slip of the pen makes no efficiencies watts
+  const large = inside.filter((value) => value > LARGEST_PERCENT).length;
+  if (values === undefined && large > inside.length / 4)
     return {
       isLoss: true,
       scale: 1,

@@ -170,6 +170,17 @@ describe("the shapes maps come in", () => {
     expectSame(`loss in kW: rpm down\n${losses(1000)}`, /losses read in kW/);
     expectSame(losses(1), /too large for percentages/);
   });
+  it("percentages with one value that is none, which is refused and makes no watts of the others", () => {
+    const lines = speedDown("rpm \\ Nm", percent).split("\n");
+    lines[3] = lines[3].replace(/[^,]+$/, "912.5");
+    expect(problemsOf(lines.join("\n"))).toEqual([
+      {
+        code: "map-efficiency",
+        where: "map.csv line 4",
+        message: "found 912.5 at 750 rpm, 140 Nm, an efficiency is 0 to 100",
+      },
+    ]);
+  });
 
   it("rad/s and lb ft", () => {
     const map = readMotorMap("map.csv", "rad/s \\ lb ft,10,20\n100,0.8,0.85\n200,0.85,0.9");
