@@ -40,7 +40,6 @@ async function start(page: HTMLElement): Promise<void> {
   keepJobs(desk, jobs);
   const paper = createPaper(desk);
   const { view, typedHere } = paper;
-  let shownId = opened?.id;
   effect(() => {
     // Another job: what was looked at in the one before has no meaning here.
     const current = jobs.current.value;
@@ -48,13 +47,6 @@ async function start(page: HTMLElement): Promise<void> {
     typedHere.clear();
     clearBench(view.bench);
     view.packIndex.value = undefined;
-    // Its first road, even where it has one of the same name as the road shown before.
-    if (current.id !== shownId) view.roadId.value = current.job.roads[0].id;
-    shownId = current.id;
-  });
-  effect(() => {
-    const { roads } = desk.job.value;
-    if (!roads.some(({ id }) => id === view.roadId.value)) view.roadId.value = roads[0].id;
   });
   keepTracks(paper.view.bench.log, desk, paper.view.roadId, jobs);
   const graph = createGraph([...defineValues(desk.job, view, startSimulation()), ...sections]);

@@ -100,6 +100,8 @@ export const Job = z
       })
       .prefault({}),
     roads: z.array(Road).min(1).max(60),
+    /** Id of the road that the packs are judged on; the first where none is said. */
+    drivenRoad: line.optional(),
     notes: z.array(Note).max(200).default([]),
     /** Charts of the workshop's own. */
     charts: z.array(OwnChart).max(40).default([]),
@@ -122,6 +124,10 @@ export const Job = z
           fault(["roads", i, "id"], `found "${id}" twice, ids must differ`);
       });
     }),
+    across(["drivenRoad", "roads.*.id"], ({ drivenRoad, roads }, fault) => {
+      if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
+        fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
+    }),
     across(["vehicle.removed_kg", "vehicle.arriving_kg"], ({ vehicle: { removed_kg, arriving_kg } }, fault) => {
       if (removed_kg >= arriving_kg) {
         const found = `found ${removed_kg} kg taken out of ${arriving_kg} kg`;
@@ -130,3 +136,8 @@ export const Job = z
     }),
   );
 export type Job = z.infer<typeof Job>;
+
+/** The road that the packs are judged on. */
+export function drivenRoad(job: Pick<Job, "roads" | "drivenRoad">): Job["roads"][number] {
+  return job.roads.find(({ id }) => id === job.drivenRoad) ?? job.roads[0];
+}

@@ -21,19 +21,21 @@ export function enoughFor(job: Job, candidates: readonly Candidate[]): Enough {
   const { winter_ratio, aged_frac } = job.allowance;
   const day_km = job.usualDay_km;
   const needed_km = (day_km * winter_ratio) / aged_frac;
-  const packs = candidates.map((candidate) => verdict(candidate, day_km, needed_km));
+  const packs = candidates.map((candidate) => verdict(candidate, job));
   const bySize = [...candidates].sort((a, b) => a.pack.usable_kWh - b.pack.usable_kWh);
   const isEnough = (candidate: Candidate) => packs.some(({ name, isEnough }) => isEnough && name === candidate.name);
   const smallest = bySize.find(isEnough);
-  const asks = say`The usual day is ${q("distance", day_km)}. With a winter that takes ${q("fraction", winter_ratio - 1)} more energy and an old pack that holds ${q("fraction", aged_frac)} of today's charge, it asks for ${q("distance", needed_km)} of range today.`;
+  const asks = say`With a winter that takes ${q("fraction", winter_ratio - 1)} more energy and an old pack that holds ${q("fraction", aged_frac)} of today's charge, a day of ${q("distance", day_km)} asks for ${q("distance", needed_km)} of range today.`;
   const sentences = smallest
-    ? [yes(smallest, needed_km), asks, ...longDay(job, smallest, bySize), ...rest(smallest, bySize)]
-    : [no(candidates, packs, needed_km), asks];
+    ? [yes(smallest, job), asks, ...longDay(job, smallest, bySize), ...rest(smallest, bySize)]
+    : [no(candidates, packs, needed_km), asks, ...longDay(job, undefined, bySize)];
   return { pack: smallest?.name, needed_km, sentences, packs };
 }
 
-function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdict {
+function verdict(candidate: Candidate, { usualDay_km: day_km, allowance }: Job): Verdict {
   const { name, range_km } = candidate;
+  const winter_km = range_km / allowance.winter_ratio;
+  const needed_km = (day_km * allowance.winter_ratio) / allowance.aged_frac;
   const asked_km = candidate.distance_km + candidate.missed_km;
   const unusable = candidate.findings.find(({ kind }) => UNUSABLE.includes(kind));
   const misses = asked_km > 0 && !candidate.reachedFloor && candidate.missed_km / asked_km > MISSED_frac;
@@ -53,29 +55,34 @@ function verdict(candidate: Candidate, day_km: number, needed_km: number): Verdi
     because,
     ...(range_km > 0 ? { dayUse_frac: day_km / range_km } : {}),
     spare_km: range_km - day_km,
+    winterSpare_km: winter_km - day_km,
+    agedSpare_km: winter_km * allowance.aged_frac - day_km,
     why,
   };
 }
 
-function yes(smallest: Candidate, needed_km: number): Said {
+function yes(smallest: Candidate, job: Job): Said {
   const atLeast = smallest.rangeEnd === "time" ? "at least " : "";
-  return say`${smallest.name} is enough: it goes ${atLeast}${q("distance", smallest.range_km)} on this road today, and the usual day, winter and age allowed for, asks for ${q("distance", needed_km)}.`;
+  const left = q("distance", verdict(smallest, job).agedSpare_km);
+  return say`${smallest.name} is enough: after the usual day of ${q("distance", job.usualDay_km)} it has ${atLeast}${left} left in winter when it is old; today it goes ${atLeast}${q("distance", smallest.range_km)} on this road.`;
 }
 
 /** Whether the longest day of the year goes on one charge, where it is known. */
-function longDay({ longestDay_km }: Job, smallest: Candidate, bySize: readonly Candidate[]): Said[] {
+function longDay({ longestDay_km }: Job, smallest: Candidate | undefined, bySize: readonly Candidate[]): Said[] {
   if (longestDay_km === undefined) return [];
-  return [
-    smallest.range_km >= longestDay_km
-      ? say`The longest day of the year, ${q("distance", longestDay_km)}, it does on one charge as long as it is new and the weather is like today's.`
-      : say`The longest day of the year, ${q("distance", longestDay_km)}, it does not do on one charge: that day needs a charge on the way, another car, or ${longDayPack(bySize, longestDay_km)}.`,
-  ];
+  const day = say`The longest day of the year, ${q("distance", longestDay_km)}`;
+  const asNew = "as long as it is new and the weather is like today's";
+  if (smallest && smallest.range_km >= longestDay_km) return [say`${day}, it does on one charge, ${asNew}.`];
+  const subject = smallest ? "it does not do" : "is not done";
+  const otherwise = longDayPack(bySize, longestDay_km);
+  const larger = otherwise ? say`${otherwise} ${asNew}` : say`a larger pack than any of these`;
+  if (!smallest && otherwise) return [say`${day}, is done on one charge by ${larger}.`];
+  return [say`${day}, ${subject} on one charge: that day needs a charge on the way, another car, or ${larger}.`];
 }
 
-/** The smallest pack that does a day as new in weather like today's, in words. */
-function longDayPack(bySize: readonly Candidate[], day_km: number): string {
-  const pack = bySize.find(({ range_km }) => range_km >= day_km);
-  return pack ? pack.name : "a larger pack than any of these";
+/** Name of the smallest pack that does a day as new in weather like today's, if any does. */
+function longDayPack(bySize: readonly Candidate[], day_km: number): string | undefined {
+  return bySize.find(({ range_km }) => range_km >= day_km)?.name;
 }
 
 /** What the next pack up would add to the car. */

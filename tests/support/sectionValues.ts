@@ -23,6 +23,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     enough: runs.enough,
     along: "time",
     packIndex,
+    answerIndex: packIndex,
     steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh(changes.units ?? "metric"))),
     charts: [
       { x: "time", y: "batteryCurrent", packs: [], caption: "" },

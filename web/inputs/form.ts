@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { OwnChart } from "../../shared/job/chart.ts";
-import type { Job } from "../../shared/job/job.ts";
+import { drivenRoad, type Job } from "../../shared/job/job.ts";
 import type { QuantityOptions } from "../../shared/quantity/reading.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/roadAxis.ts";
@@ -28,10 +28,10 @@ export interface Paper {
   readonly idPrefix: string;
 }
 
-/** What the page shows and how: units and charts are the job's, the rest is only looked at. */
+/** What the page shows and how: units, charts and the road driven are the job's, the rest is only looked at. */
 interface PageView {
   readonly units: ReadonlySignal<UnitHabit>;
-  readonly roadId: Signal<string>;
+  readonly roadId: ReadonlySignal<string>;
   readonly along: Signal<Along>;
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: Signal<number | undefined>;
@@ -55,7 +55,7 @@ export interface Form {
 export function createPaper(desk: Desk): Paper {
   const view: PageView = {
     units: computed(() => desk.job.value.units),
-    roadId: signal(desk.job.peek().roads[0].id),
+    roadId: computed(() => drivenRoad(desk.job.value).id),
     along: signal<Along>("time"),
     packIndex: signal<number | undefined>(undefined),
     charts: computed(() => desk.job.value.charts),

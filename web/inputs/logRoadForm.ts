@@ -9,8 +9,11 @@ import { longestDay, medianDay, pieceChoices } from "./logPieces.ts";
 import { durationWords, repairWords } from "./logWords.ts";
 import { freeRoadId, namedRoad, withRoad } from "./takeRoad.ts";
 import { viewChoice } from "./viewChoice.ts";
+import { tooLong, wordsField } from "./wordsField.ts";
 
 const ID = "log-road";
+/** Longer names would cover the map they stand on. */
+const LONGEST_PLACE = 40;
 
 /** Trips and days of a cleaned log: how they are split, what places are called, and the part that becomes a road. */
 export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): TemplateResult {
@@ -19,6 +22,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
   const choices = pieceChoices(drive, units);
   const chosen = choices.find(({ key }) => key === log.piece.value) ?? choices[0];
   const title = log.texts.value["title"] ?? chosen.title;
+  const tooLongTitle = tooLong(title, 200);
   const take = async () => {
     const made = await log.make((room) => room.roadOf(chosen.key, title.trim() === "" ? chosen.title : title));
     if (!made) return;
@@ -29,7 +33,6 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
     const { track, tripRows } =
       log.view.value?.piece === chosen.key ? log.view.value : { track: undefined, tripRows: [] };
     await log.keep.track(id, track && { ...track, tripRows });
-    form.view.roadId.value = id;
     log.done.value = `“${made.road.title}” is now a road of this job, and the one that is driven.`;
   };
   return html`${splitting(form, drive)} ${places(form, drive)}
@@ -39,20 +42,13 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
         log.texts.value = others;
         void log.choose(key);
       })}
-      <div class="field is-words">
-        <label for="log-title">What the road is called</label>
-        <span class="entry">
-          <input
-            id="log-title"
-            type="text"
-            maxlength="200"
-            .value=${live(title)}
-            @input=${(event: Event) => {
-              log.texts.value = { ...log.texts.value, title: (event.target as HTMLInputElement).value };
-            }}
-          />
-        </span>
-      </div>
+      ${wordsField({
+        ...{ id: "log-title", label: "What the road is called", text: title, isPlain: true },
+        problem: tooLongTitle,
+        write: (typed) => {
+          log.texts.value = { ...log.texts.value, title: typed };
+        },
+      })}
     </div>
     ${
       drive.hasPositions
@@ -70,7 +66,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
         : nothing
     }
     <p class="buttons">
-      <button type="button" class="main" ?disabled=${isOpen} @click=${take}>Make it a road of this job</button>
+      <button type="button" class="main" ?disabled=${isOpen || tooLongTitle !== undefined} @click=${take}>Make it a road of this job</button>
       ${dayButtons(form, drive)}
     </p>
     ${isOpen ? html`<p class="to-mend">First say above what the log leaves open.</p>` : nothing} ${refusal(form, ID)}`;
@@ -126,22 +122,17 @@ function places(form: Form, drive: Drive): TemplateResult | typeof nothing {
   return html`<fieldset class="log-places">
     <legend>Where it parked; what the places are called is a guess</legend>
     <div class="fields">
-      ${drive.places.slice(0, 8).map(
-        ({ label, parked_s, times }, i) => html`<div class="field">
-          <label for="log-place-${i}">${times} ${times === 1 ? "time" : "times"}, ${durationWords(parked_s)} in all</label>
-          <span class="entry">
-            <input
-              id="log-place-${i}"
-              type="text"
-              maxlength="40"
-              .value=${labels.value[i] ?? label}
-              @change=${(event: Event) => {
-                labels.value = { ...labels.value, [i]: (event.target as HTMLInputElement).value };
-              }}
-            />
-          </span>
-        </div>`,
-      )}
+      ${drive.places.slice(0, 8).map(({ label, parked_s, times }, i) => {
+        const text = labels.value[i] ?? label;
+        return wordsField({
+          id: `log-place-${i}`,
+          label: `${times} ${times === 1 ? "time" : "times"}, ${durationWords(parked_s)} in all`,
+          ...{ text, problem: tooLong(text, LONGEST_PLACE), isPlain: true },
+          write: (typed) => {
+            labels.value = { ...labels.value, [i]: typed };
+          },
+        });
+      })}
     </div>
   </fieldset>`;
 }

@@ -21,7 +21,5 @@ export async function makeRoad(
   }
   const id = freeRoadId(form.desk.job.value, kind);
   const road = namedRoad(made, id);
-  if (!attempt(form, place, `Road: ${road.title}`, (sheet) => withRoad(sheet, road, origin), [road])) return false;
-  form.view.roadId.value = id;
-  return true;
+  return attempt(form, place, `Road: ${road.title}`, (sheet) => withRoad(sheet, road, origin), [road]);
 }

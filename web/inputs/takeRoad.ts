@@ -1,5 +1,6 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
+import { withPath } from "../notebook/atPath.ts";
 import type { Sheet } from "../notebook/desk.ts";
 import { withoutEntry } from "../notebook/listEdits.ts";
 import type { MadeRoad } from "../worker/roadsApi.ts";
@@ -25,14 +26,21 @@ export function withRoad(sheet: Sheet, road: Road, origin: Origin): Sheet {
   const { roads, origins } = sheet.job;
   return {
     ...sheet,
-    job: { ...sheet.job, roads: [...roads, road], origins: { ...origins, [`roads.${roads.length}`]: origin } },
+    job: {
+      ...sheet.job,
+      roads: [...roads, road],
+      drivenRoad: road.id,
+      origins: { ...origins, [`roads.${roads.length}`]: origin },
+    },
   };
 }
 
 /** The sheet without a road, and without what was said of it. */
 export function withoutRoad(sheet: Sheet, id: string): Sheet {
   const index = sheet.job.roads.findIndex((road) => road.id === id);
-  return index < 0 ? sheet : withoutEntry(sheet, "roads", index);
+  if (index < 0) return sheet;
+  const rest = withoutEntry(sheet, "roads", index);
+  return rest.job.drivenRoad === id ? { ...rest, job: withPath(rest.job, "drivenRoad", undefined) } : rest;
 }
 
 /** Whether a road of the job was recorded by a log: measured, and said to be so. */

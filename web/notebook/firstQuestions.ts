@@ -76,7 +76,7 @@ export function questionsView(paper: Paper, isOpen: boolean, { answer, doubt }: 
               form.job.roads.map(({ id, title }) => ({ key: id, words: title })),
               view.roadId.value,
               (id) => {
-                view.roadId.value = id;
+                desk.editPlain("drivenRoad", id, "The road to drive");
               },
             ),
           )}

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { drivenRoad } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Paper } from "../inputs/form.ts";
 import type { Desk } from "./desk.ts";
@@ -8,6 +9,8 @@ export interface Masthead {
   readonly paper: Paper;
   /** The finding of the last question, said at the top too; empty while it is not known. */
   readonly answer: string;
+  /** What speaks against promising it yet, if anything. */
+  readonly doubt: string;
   readonly say: (words: string) => void;
 }
 
@@ -18,7 +21,7 @@ const habits: Readonly<Record<UnitHabit, string>> = {
 };
 
 /** The head of the page: whose job it is, the answer in short, undo and redo, and the units to read in. */
-export function mastheadView({ desk, paper, answer, say }: Masthead): TemplateResult {
+export function mastheadView({ desk, paper, answer, doubt, say }: Masthead): TemplateResult {
   const job = desk.job.value;
   const step = (how: () => string | undefined, done: string) => () => {
     paper.typing.value = undefined;
@@ -32,7 +35,12 @@ export function mastheadView({ desk, paper, answer, say }: Masthead): TemplateRe
   return html`<p class="name">Bellhousing</p>
     <h1>${job.title}</h1>
     ${job.isInvented ? html`<p class="invented">An invented job to look at and change. It is nobody's car.</p>` : nothing}
-    <p class="answer"><a href="#whichIsEnough">The answer so far</a> ${answer === "" ? "is being worked out …" : answer}</p>
+    <p class="answer">
+      <a href="#whichIsEnough">The answer so far</a>${job.roads.length > 1 ? `, on ${drivenRoad(job).title}` : ""}:
+      ${answer === "" ? "it is being worked out …" : answer}
+      ${doubt === "" ? nothing : html`<span class="doubt">${doubt}</span>`}
+      ${Object.keys(desk.drafts.value).length > 0 ? html`<span class="aside">Fields that are still to mend count with the last value that could be read.</span>` : nothing}
+    </p>
     <div class="tools">
       ${button("Take back", desk.undoes.value, step(desk.undo, "Taken back"))}
       ${button("Do again", desk.redoes.value, step(desk.redo, "Done again"))}

@@ -48,7 +48,8 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   page.replaceChildren();
   render(
-    html`<header class="masthead">
+    html`<a class="skip" href="#${sections[0]?.name}">To the first question</a>
+      <header class="masthead">
         <div class="head" data-place="masthead"></div>
         <div data-place="keeping"></div>
         <div data-place="first"></div>
@@ -66,8 +67,12 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const answer = computed(() => shortAnswer(sections, readings));
   effect(() => {
     document.title = `${desk.job.value.title} · Bellhousing`;
-    render(mastheadView({ desk, paper, answer: answer.value, say }), place("masthead"));
+    render(
+      mastheadView({ desk, paper, answer: answer.value, doubt: doubtOf(sections, readings), say }),
+      place("masthead"),
+    );
   });
+  sayWhenSettled(answer, say);
   effect(() => {
     const standings = sections.map((section, i) => standingOf(section, readings[i].value, desk.drafts.value));
     render(contentsView(sections, standings, reading.value, isWide), place("contents"));
@@ -141,6 +146,33 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 function shortAnswer(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
   const reading = readings.at(-1)?.value;
   return reading?.state === "ready" ? unbroken(sections.at(-1)?.inShort?.(reading.value as never) ?? "") : "";
+}
+
+/** What speaks against promising the answer yet; nothing where the doubts leave it standing. */
+function doubtOf(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
+  const place = sections.findIndex(({ name }) => name === "whatIsOpen");
+  const reading = readings[place]?.value;
+  if (reading?.state !== "ready" || reading.isLate) return "";
+  return unbroken(sections[place]?.attention?.(reading.value as never)[0] ?? "");
+}
+
+/** Longer than between two keys, so that nobody is told every answer on the way to the one meant. */
+const SETTLED_ms = 1500;
+
+/** Tells those who do not see it that the answer has become another one, once it has settled. */
+function sayWhenSettled(answer: ReadonlySignal<string>, say: (words: string) => void): void {
+  let told: string | undefined;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  effect(() => {
+    const words = answer.value;
+    clearTimeout(waiting);
+    if (words === "") return;
+    if (told === undefined) told = words; // as the page opened
+    waiting = setTimeout(() => {
+      if (words !== told) say(words);
+      told = words;
+    }, SETTLED_ms);
+  });
 }
 
 function fillGiven(section: AnySection, places: Places, paper: Paper): void {

@@ -1,4 +1,5 @@
 import type { ReadonlySignal } from "@preact/signals-core";
+import { maxIndex } from "d3-array";
 import type { OwnChart } from "../../shared/job/chart.ts";
 import type { Job } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
@@ -48,7 +49,9 @@ export interface Values {
   readonly logOnBench?: LogOnBench | undefined;
   /** Positions of the road in view, where it came from a log. */
   readonly keptTrack?: KeptTrack | undefined;
-  /** Values that nobody measured, by what they do to the range of the pack in view. */
+  /** The pack that the answer speaks of: the one that is enough, or else the one that goes furthest. */
+  readonly answerIndex: number;
+  /** Values that nobody measured, by what they do to the range of that pack. */
   readonly unknowns: readonly Unknown[];
 }
 
@@ -90,11 +93,14 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "keptTrack", from: view.bench.log.kept },
     {
       name: "packIndex",
-      inputs: ["runs", "enough", "chosenPack"],
-      compute: ({ runs, enough, chosenPack }: Values & { chosenPack: number | undefined }) => {
-        const smallest = enough.packs.findIndex(({ name }) => name === enough.pack);
-        return Math.min(chosenPack ?? Math.max(0, smallest), runs.candidates.length - 1);
-      },
+      inputs: ["runs", "answerIndex", "chosenPack"],
+      compute: ({ runs, answerIndex, chosenPack }: Values & { chosenPack: number | undefined }) =>
+        Math.min(chosenPack ?? answerIndex, runs.candidates.length - 1),
+    },
+    {
+      name: "answerIndex",
+      inputs: ["runs", "enough"],
+      compute: ({ runs, enough }: Values) => answerOf(runs.candidates, enough),
     },
     { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
     { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
@@ -102,9 +108,9 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "doubts", inputs: ["job"], compute: (values: Values) => sameDoubts(values.job) },
     {
       name: "unknowns",
-      inputs: ["doubts", "packIndex", "road"],
+      inputs: ["doubts", "answerIndex", "road"],
       ask: (values: Values & { doubts: Job }) =>
-        simulation.unknowns(values.doubts, packIn(values.doubts, values.packIndex), values.road),
+        simulation.unknowns(values.doubts, packIn(values.doubts, values.answerIndex), values.road),
     },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
@@ -137,6 +143,13 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
   ];
 }
 
+function answerOf(candidates: DriveReport["candidates"], { pack }: Enough): number {
+  const smallest = candidates.findIndex(({ name }) => name === pack);
+  if (smallest >= 0) return smallest;
+  const furthest = maxIndex(candidates, ({ range_km }) => range_km);
+  return Math.max(0, furthest);
+}
+
 /** The pack at an index of the last runs, in a job that may have fewer by now. */
 function packIn(job: Job, packIndex: number): number {
   return Math.min(packIndex, job.packs.length - 1);
@@ -144,7 +157,7 @@ function packIn(job: Job, packIndex: number): number {
 
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
-  const { longestDay_km: _day, engine: _engine, ...others } = job;
+  const { longestDay_km: _day, engine: _engine, drivenRoad: _road, ...others } = job;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], origins: {} };
   return {

@@ -24,7 +24,10 @@ export default defineSection({
   plot: () => [],
   sentence: ({ usual, longest, guesses }) => {
     const day = longest ? `${longest} on the longest day of the year` : "the longest day of the year is not known";
-    const open = guesses === 0 ? "No value below is a guess." : `${guesses} values below are still usual or guessed.`;
+    const open =
+      guesses === 0
+        ? "No value below is a guess."
+        : `${guesses} values below are still usual or guessed; “What is not known yet” says which of them move the range.`;
     return `The packs are judged by a usual day of ${usual}; ${day}. ${open}`;
   },
   attention: ({ isLongestShorter }) =>

@@ -20,7 +20,8 @@ export default defineSection({
         form.job.roads.map(({ id, title }) => ({ key: id, words: title })),
         form.view.roadId.value,
         (id) => {
-          form.view.roadId.value = id;
+          form.desk.editPlain("drivenRoad", id, "The road to drive");
+          form.desk.settle();
         },
       ),
       viewChoice(

@@ -9,10 +9,10 @@ export default defineSection({
   name: "whatIsOpen",
   title: "What is not known yet",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
-  inputs: ["unknowns", "runs", "enough", "packIndex", "units"],
-  compute: ({ unknowns, runs, enough, packIndex, units }) => {
+  inputs: ["unknowns", "runs", "enough", "answerIndex", "units"],
+  compute: ({ unknowns, runs, enough, answerIndex, units }) => {
     const say = (range_km: number) => writeQuantity("distance", range_km, units);
-    const { name, range_km } = runs.candidates[packIndex];
+    const { name, range_km } = runs.candidates[answerIndex];
     // Taken as independent of one another, their effects add up as squares do.
     const together_km = Math.hypot(...unknowns.map(({ effect_km }) => effect_km));
     const doubts = unknowns
@@ -28,7 +28,7 @@ export default defineSection({
         effect: say(unknown.effect_km),
       }));
     const { needed_km } = enough;
-    const isCloseCall = enough.pack === name && range_km - together_km < needed_km;
+    const isCloseCall = enough.packs[answerIndex].isEnough && range_km - together_km < needed_km;
     return {
       name,
       needed: isCloseCall ? say(needed_km) : undefined,
@@ -38,7 +38,7 @@ export default defineSection({
       band: `${say(Math.max(0, range_km - together_km))} to ${say(range_km + together_km)}`,
     };
   },
-  plot: ({ doubts, name }) =>
+  plot: ({ doubts, name, count }) =>
     doubts.length === 0
       ? []
       : [
@@ -60,7 +60,7 @@ export default defineSection({
               low,
               high,
             ]),
-            note: "Where nobody said how far a value may be off, a tenth either way is assumed.",
+            note: `${count > doubts.length ? `The ${doubts.length} that matter most of ${count}. ` : ""}Where nobody said how far a value may be off, a tenth either way is assumed.`,
           },
         ],
   sentence: ({ doubts, count, name, range, band }) => {

@@ -1,6 +1,6 @@
 import { html } from "lit-html";
 import { saidIn } from "../../shared/quantity/said.ts";
-import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { rangeAgainstNeed } from "../charts/rangeAgainstNeed.ts";
 import { daySlider } from "../inputs/daySlider.ts";
@@ -27,11 +27,15 @@ export default defineSection({
       ...(use.longestDay_km !== undefined && { longest_m: use.longestDay_km * M_PER_KM }),
     },
     sentences: enough.sentences.map((sentence) => saidIn(sentence, units)),
-    rows: enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, why }) => [
+    rows: enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, winterSpare_km, agedSpare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
-      dayUse_frac === undefined ? "does not move" : writeQuantity("fraction", dayUse_frac, units),
-      writeQuantity("distance", spare_km, units),
+      dayUse_frac === undefined
+        ? "does not move"
+        : dayUse_frac > 1
+          ? "more than it has"
+          : writeQuantity("fraction", dayUse_frac, units),
+      ...[spare_km, winterSpare_km, agedSpare_km].map((left_km) => leftWords(left_km, units)),
       saidIn(why, units),
     ]),
   }),
@@ -46,7 +50,9 @@ export default defineSection({
         { title: "Pack" },
         { title: "Is it enough?", isText: true },
         { title: "Used by the day" },
-        { title: "Left after it" },
+        { title: "Left, new, today" },
+        { title: "Left, new, in winter" },
+        { title: "Left, old, in winter" },
         { title: "Why", isText: true },
       ],
       rows,
@@ -57,3 +63,9 @@ export default defineSection({
   inShort: ({ sentences }) => sentences[0] ?? "",
   attention: ({ pack }) => (pack === undefined ? ["None of the packs on the table is enough."] : []),
 });
+
+/** What is left of the range after the day, or by how much it falls short. */
+function leftWords(left_km: number, units: UnitHabit): string {
+  const distance = writeQuantity("distance", Math.abs(left_km), units);
+  return left_km < 0 ? `${distance} short` : distance;
+}

@@ -6,7 +6,7 @@ import { knownField } from "../../../web/inputs/fieldAt.ts";
 /** What has no field of its own, and why. */
 const elsewhere: readonly [RegExp, string][] = [
   [/^(format|version|isInvented|notes|hiddenSections|origins)\b/, "no figure of a car"],
-  [/^roads\b/, "the section of the road brings them"],
+  [/^(roads|drivenRoad)\b/, "the section of the road brings and chooses them"],
   [/^(charts|units)\b/, "chosen at the charts and at the head of the page"],
   [/\.kind$/, "chosen with its group"],
   [/^motor\.loss\.(speed_rpm|torque_Nm|loss_W|efficiency_frac\.)/, "brought as a file"],

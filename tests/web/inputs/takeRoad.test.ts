@@ -1,6 +1,10 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
+import { demos } from "../../../shared/demos/index.ts";
+import { drivenRoad } from "../../../shared/job/job.ts";
+import { readJob } from "../../../shared/job/readJob.ts";
 import { freeRoadId, isFromLog, namedRoad, withoutRoad, withRoad } from "../../../web/inputs/takeRoad.ts";
 import { checkJob } from "../../../web/notebook/checkJob.ts";
+import type { Sheet } from "../../../web/notebook/desk.ts";
 import type { MadeRoad } from "../../../web/worker/roadsApi.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
@@ -39,4 +43,26 @@ it("never gives an id twice", () => {
   const first = withRoad(sheet, namedRoad(made, freeRoadId(sheet.job, "log")), { from: "measured" });
   expect(freeRoadId(first.job, "log")).toBe("log-2");
   expect(freeRoadId(first.job, "typed")).toBe("typed-1");
+});
+
+describe("the road that the packs are judged on", () => {
+  const road = { kind: "cycle", id: "new", title: "New", cycle: "nycc" } as const;
+  const first: Sheet = { job: demoJob(), drafts: {} };
+
+  it("is the first of a job that names none", () => {
+    expect(drivenRoad(first.job).id).toBe(first.job.roads[0].id);
+  });
+
+  it("is one just made, and the first again once that is taken out", () => {
+    const made = withRoad(first, road, { from: "guessed" });
+    expect(drivenRoad(made.job).id).toBe("new");
+    const { job } = withoutRoad(made, "new");
+    expect(job.drivenRoad).toBeUndefined();
+    expect(drivenRoad(job).id).toBe(first.job.roads[0].id);
+  });
+
+  it("is kept in the job, and refused where the job has no such road", () => {
+    const document = { ...structuredClone(demos[0].document as Record<string, unknown>), drivenRoad: "nowhere" };
+    expect(() => readJob(document)).toThrow(/found "nowhere", the id of one of the roads wanted/);
+  });
 });
