@@ -17,13 +17,13 @@ export function choiceField(paper: Paper, path: string, field: Extract<Field, { 
   return html`<div class="field ${draft ? "is-wrong" : ""}">
     <label for=${ids.input}>${field.label}</label>
     <span class="entry">
-      <select id=${ids.input} aria-describedby="${ids.says} ${ids.hint}" @change=${choose}>
+      <select id=${ids.input} aria-describedby="${ids.says} ${ids.hint}" aria-invalid=${draft ? "true" : "false"} @change=${choose}>
         ${Object.entries(field.choices).map(
           ([key, words]) => html`<option value=${key} .selected=${(draft?.typed ?? value) === key}>${words}</option>`,
         )}
       </select>
     </span>
-    ${says(ids, draft?.problem, [])}
+    ${says(ids, draft?.problem, [], field.choices[String(value)])}
     <p class="hint" id=${ids.hint}>${field.help ?? nothing}</p>
     <span class="as-printed">${field.choices[String(value)] ?? ""}</span>
   </div>`;

@@ -1,8 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { live } from "lit-html/directives/live.js";
 import type { Road } from "../../shared/job/road.ts";
 import { InputError } from "../../shared/problems.ts";
-import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { standardCycles } from "../../sim/index.ts";
 import { refusal } from "./attempt.ts";
 import { roadTitleField } from "./drivingFields.ts";
@@ -11,6 +10,7 @@ import { makeRoad } from "./makeRoad.ts";
 import { readHills } from "./readHills.ts";
 import { roadQuantity } from "./roadField.ts";
 import { viewChoice } from "./viewChoice.ts";
+import { firstOf, wordsField } from "./wordsField.ts";
 
 const ID = "cycle-road";
 const LEVEL = "level";
@@ -36,26 +36,24 @@ export function cycleRoadForm(form: Form): TemplateResult {
   });
   const named = cycles.find(({ key }) => key === cycle)?.words ?? cycle;
   const far = repeat.value === undefined ? "" : `, repeated to ${writeQuantity("distance", repeat.value, units)}`;
-  const { field, title } = roadTitleField(
-    form,
-    "cycle-title",
-    `${named}${far}${hillsFrom === LEVEL ? "" : ", with hills"}`,
-  );
+  const titled = roadTitleField(form, "cycle-title", `${named}${far}${hillsFrom === LEVEL ? "" : ", with hills"}`);
   const heights = texts.value["cycle-heights"] ?? "";
   const make = async () => {
     const { refused } = form.view.bench;
-    let hills: Road["hills"];
-    try {
-      hills = hillsFrom === TYPED ? readHills(heights) : hilly.find(({ id }) => id === hillsFrom)?.hills;
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      const words = error.problems.map(({ where, message }) => `${where}: ${message}`).join("; ");
-      refused.value = { ...refused.value, [ID]: words };
+    const read = hillsFrom === TYPED ? heightsOf(heights) : hilly.find(({ id }) => id === hillsFrom)?.hills;
+    if (typeof read === "string") {
+      refused.value = { ...refused.value, [ID]: read };
       return;
     }
+    const hills = read;
     const distance_km = repeat.value;
     const note = `a standard cycle in the place of the client's road${hills ? `; hills ${hillsFrom === TYPED ? "typed" : "of another road"}` : ""}`;
-    const request = { cycle, title, ...(distance_km !== undefined && { distance_km }), ...(hills && { hills }) };
+    const request = {
+      cycle,
+      title: titled.title,
+      ...(distance_km !== undefined && { distance_km }),
+      ...(hills && { hills }),
+    };
     await makeRoad(form, ID, "cycle", { from: "guessed", note }, (room) => room.cycleRoad(request));
   };
   return html`<p>
@@ -75,26 +73,42 @@ export function cycleRoadForm(form: Form): TemplateResult {
         hillsFrom,
         (key) => put("cycle-hills", key),
       )}
-      ${field}
+      ${titled.field}
     </div>
     ${
       hillsFrom === TYPED
-        ? html`<div class="field is-long">
-            <label for="cycle-heights">Distances and heights, like “0 km 120 m; 2.5 km 180 m; 4 km 95 m”</label>
-            <span class="entry">
-              <textarea
-                id="cycle-heights"
-                rows="3"
-                maxlength="5000"
-                .value=${live(heights)}
-                @input=${(event: Event) => put("cycle-heights", (event.target as HTMLTextAreaElement).value)}
-              ></textarea>
-            </span>
-          </div>`
+        ? wordsField({
+            id: "cycle-heights",
+            label: "Distances and heights, like “0 km 120 m; 2.5 km 180 m; 4 km 95 m”",
+            ...{ text: heights, rows: 3, write: (text) => put("cycle-heights", text) },
+            ...heightsInWords(heights, units),
+          })
         : nothing
     }
     <p class="buttons">
-      <button type="button" class="main" ?disabled=${repeat.problem !== undefined} @click=${make}>Make a road of it</button>
+      <button type="button" class="main" ?disabled=${(repeat.problem ?? titled.problem) !== undefined} @click=${make}>Make a road of it</button>
     </p>
     ${refusal(form, ID)}`;
+}
+
+/** Heights as typed, or why they cannot be read. */
+function heightsOf(text: string): NonNullable<Road["hills"]> | string {
+  try {
+    return readHills(text);
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return firstOf(error.problems.map(({ where, message }) => `${where}: ${message}`));
+  }
+}
+
+/** How typed heights were understood, for below their field; nothing while there are none. */
+function heightsInWords(text: string, units: UnitHabit): { problem?: string; understood?: string } {
+  if (text.trim() === "") return {};
+  const read = heightsOf(text);
+  if (typeof read === "string") return { problem: read };
+  const { distance_km, elevation_m } = read;
+  const far = writeQuantity("distance", distance_km[distance_km.length - 1], units);
+  const [low, high] = [Math.min(...elevation_m), Math.max(...elevation_m)];
+  const between = `${writeQuantity("elevation", low, units)} to ${writeQuantity("elevation", high, units)}`;
+  return { understood: `${distance_km.length} heights over ${far}, from ${between}` };
 }

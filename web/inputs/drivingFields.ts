@@ -1,7 +1,8 @@
-import { html, type TemplateResult } from "lit-html";
+import type { TemplateResult } from "lit-html";
 import type { TypedDriving } from "../../sim/index.ts";
 import type { Form } from "./form.ts";
 import { type RoadQuantity, roadQuantity } from "./roadField.ts";
+import { tooLong, wordsField } from "./wordsField.ts";
 
 /** How a road told from memory is driven: stated, not known. Usual values are those of calm driving; assumed. */
 export function drivingFields(
@@ -27,23 +28,21 @@ export function drivingNote({ acceleration_mps2, braking_mps2, stand_s }: TypedD
   return `speeds up at ${acceleration_mps2} m/s2, slows at ${braking_mps2} m/s2, stands ${stand_s} s: assumed`;
 }
 
-/** A field for the words a road goes by. */
-export function roadTitleField(form: Form, id: string, usual: string): { field: TemplateResult; title: string } {
+/** As many letters as the job file keeps of a road's title. */
+const LONGEST_TITLE = 200;
+
+/** A field for the words a road goes by; `problem` where they are too many. */
+export function roadTitleField(
+  form: Form,
+  id: string,
+  usual: string,
+): { field: TemplateResult; title: string; problem: string | undefined } {
   const { texts } = form.view.bench.log;
   const text = texts.value[id] ?? usual;
-  const field = html`<div class="field is-words">
-    <label for=${id}>What the road is called</label>
-    <span class="entry">
-      <input
-        id=${id}
-        type="text"
-        maxlength="200"
-        .value=${text}
-        @change=${(event: Event) => {
-          texts.value = { ...texts.value, [id]: (event.target as HTMLInputElement).value };
-        }}
-      />
-    </span>
-  </div>`;
-  return { field, title: text.trim() === "" ? usual : text };
+  const problem = tooLong(text, LONGEST_TITLE);
+  const write = (typed: string) => {
+    texts.value = { ...texts.value, [id]: typed };
+  };
+  const field = wordsField({ id, label: "What the road is called", text, problem, isPlain: true, write });
+  return { field, title: text.trim() === "" ? usual : text, problem };
 }

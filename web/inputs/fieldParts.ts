@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from "lit-html";
+import { html, nothing, type TemplateResult } from "lit-html";
 
 export interface FieldIds {
   readonly input: string;
@@ -12,9 +12,21 @@ export function fieldIds(path: string, prefix = ""): FieldIds {
   return { input, says: `${input}-says`, hint: `${input}-hint` };
 }
 
-/** The sentence below a field: what is wrong with it, or how it was understood. Always there, so that it is announced. */
-export function says(ids: FieldIds, problem: string | undefined, understood: readonly string[]): TemplateResult {
+/**
+ * The sentence below a field: what is wrong with it and what counts in its place, or how it was understood. Always there,
+ * so that it is announced.
+ */
+export function says(
+  ids: FieldIds,
+  problem: string | undefined,
+  understood: readonly string[],
+  untilThen?: string,
+): TemplateResult {
   return html`<p class="says" id=${ids.says} aria-live="polite">
-    ${problem === undefined ? understood.join("; ") : html`<strong>To mend:</strong> ${problem}.`}
+    ${
+      problem === undefined
+        ? understood.join("; ")
+        : html`<strong>To mend:</strong> ${problem}.${untilThen === undefined ? nothing : ` ${untilThen} counts until then.`}`
+    }
   </p>`;
 }

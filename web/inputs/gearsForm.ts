@@ -49,7 +49,7 @@ function nameField(form: Form, index: number): TemplateResult {
     const problems = form.desk.change(`${name} gear renamed`, (sheet) => withGearName(sheet, index, typed));
     if (problems.length > 0) form.desk.keepDraft(path, typed, problemAt(path, problems), "Gear");
   };
-  return html`<div class="field ${draft ? "is-wrong" : ""}">
+  return html`<div class="field is-words ${draft ? "is-wrong" : ""}">
     <label for=${ids.input}>Gear</label>
     <span class="entry">
       <input

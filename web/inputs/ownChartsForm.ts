@@ -4,6 +4,7 @@ import type { OwnChart } from "../../shared/job/chart.ts";
 import { type ChannelKey, channelQuantities } from "../charts/channelQuantities.ts";
 import type { Form } from "./form.ts";
 import { viewChoice } from "./viewChoice.ts";
+import { wordsField } from "./wordsField.ts";
 
 /** What a new one begins with. */
 const firstChart: OwnChart = { x: "time", y: "batteryCurrent", packs: [], caption: "" };
@@ -35,24 +36,7 @@ export function ownChartsForm(form: Form): TemplateResult {
               putAll(all.map((each, j) => (j === i ? { ...others, ...(isChannel(key) && { colour: key }) } : each)));
             },
           ),
-          html`<div class="field is-words">
-            <label for="own-${i}-caption">Words below it</label>
-            <span class="entry">
-              <input
-                id="own-${i}-caption"
-                type="text"
-                maxlength="200"
-                .value=${live(chart.caption)}
-                @input=${(event: Event) =>
-                  form.desk.editPlain(
-                    `charts.${i}.caption`,
-                    (event.target as HTMLInputElement).value,
-                    "the words below a chart",
-                  )}
-              />
-            </span>
-            <span class="as-printed">${chart.caption}</span>
-          </div>`,
+          caption(form, i, chart),
         )}
         <fieldset class="choices">
           <legend>Packs</legend>
@@ -92,4 +76,18 @@ export function ownChartsForm(form: Form): TemplateResult {
         Make a chart
       </button>
     </p>`;
+}
+
+/** The words below a chart; what the job cannot keep stays in the field, with the reason. */
+function caption({ desk }: Form, index: number, chart: OwnChart): TemplateResult {
+  const path = `charts.${index}.caption`;
+  const draft = desk.drafts.value[path];
+  return wordsField({
+    ...{ id: `own-${index}-caption`, label: "Words below it", text: draft?.typed ?? chart.caption, isPlain: true },
+    problem: draft?.problem,
+    write: (text) => {
+      desk.editPlain(path, text, "the words below a chart");
+      desk.settle();
+    },
+  });
 }

@@ -18,7 +18,7 @@ export function plannedRouteForm(form: Form, _route: PlannedRoute, words: string
     ...{ id: "route-stops", label: "Stops in a kilometre", kind: "number", usual: "0.5", min: 0, max: 20 },
   });
   const { fields, driving } = drivingFields(form, "route");
-  const { field, title } = roadTitleField(form, "route-title", "Client's planned route");
+  const { field, title, problem } = roadTitleField(form, "route-title", "Client's planned route");
   const interval = roadQuantity(form, {
     ...{
       id: "route-interval",
@@ -43,7 +43,14 @@ export function plannedRouteForm(form: Form, _route: PlannedRoute, words: string
       then assumed, not measured.
     </p>
     <div class="fields">${speed.field} ${stops.field} ${fields} ${field}</div>
-    <p class="buttons"><button type="button" class="main" @click=${make}>Make it a road of this job</button></p>
+    <p class="buttons"><button
+        type="button"
+        class="main"
+        ?disabled=${(speed.problem ?? stops.problem ?? problem) !== undefined || !driving}
+        @click=${make}
+      >
+        Make it a road of this job
+      </button></p>
     ${refusal(form, ID)}
     <p>Or, where the rows were written at an even pace, the time between them makes a drive of it:</p>
     <div class="fields">

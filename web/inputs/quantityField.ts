@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import type { QuantityReading } from "../../shared/quantity/reading.ts";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { atPath } from "../notebook/atPath.ts";
 import { inReadersUnits } from "../notebook/inReadersUnits.ts";
 import { allowedRange } from "./allowedRange.ts";
@@ -63,7 +64,7 @@ export function quantityField(paper: Paper, path: string, field: QuantityFieldSp
             : nothing
           : originChoice(paper, path, field)
     }
-    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, paper.typedHere.has(path) || isByRule) : [])}
+    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, paper.typedHere.has(path) || isByRule) : [], typeof value === "number" ? writeQuantity(field.kind, value, view.units.value) : undefined)}
     ${asked(
       paper.typedHere.has(path) ? reading : undefined,
       isTyping,

@@ -26,6 +26,8 @@ export function textField(
     typing.value = undefined;
     desk.settle();
   };
+  const held = String(atPath(desk.job.value, path) ?? "");
+  const stands = held === "" ? undefined : `“${held.length > 40 ? `${held.slice(0, 40)} …` : held}”`;
   const described = `${ids.says} ${ids.hint}`;
   const invalid = problem === undefined ? "false" : "true";
   const input =
@@ -37,7 +39,7 @@ export function textField(
   return html`<div class="field is-words ${field.type === "text" ? "is-long" : ""} ${problem === undefined ? "" : "is-wrong"}">
     <label for=${ids.input}>${field.label}</label>
     <span class="entry">${input}</span>
-    ${says(ids, problem, [])}
+    ${says(ids, problem, [], stands)}
     <p class="hint" id=${ids.hint}>${field.help ?? nothing}</p>
     <span class="as-printed">${text}</span>
   </div>`;

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { readQuantity } from "../../shared/quantity.ts";
 import { type ColumnRole, columnRoles, type Question, type ReadLogOptions } from "../../sim/index.ts";
 import type { Brought, FileReading } from "../worker/roadsApi.ts";
 import type { Form } from "./form.ts";
@@ -46,14 +47,17 @@ function ask(
   const { log } = form.view.bench;
   const id = `log-${index}-${question.name}`;
   const text = log.texts.value[id] ?? question.guess;
+  const read = optionOf(question.name, text);
+  const problem = "problem" in read ? read.problem : undefined;
   const put = (event: Event) => {
     const { value } = event.target as HTMLInputElement;
     log.texts.value = { ...log.texts.value, [id]: value };
-    if (!isOpen) void log.answer(index, optionOf(question.name, value));
+    const option = optionOf(question.name, value);
+    if (!isOpen && !("problem" in option)) void log.answer(index, option);
   };
   const label = `${questionWords[question.name] ?? question.name}${isOneOfMany ? ` in ${file.file}` : ""}`;
   const isDate = question.name === "date";
-  return html`<div class="field is-words">
+  return html`<div class="field ${question.choices.length > 0 ? "is-words" : ""} ${problem === undefined ? "" : "is-wrong"}">
     <label for=${id}>${label}</label>
     <span class="entry">
       ${
@@ -67,6 +71,7 @@ function ask(
               id=${id}
               type=${isDate ? "date" : "text"}
               aria-describedby="${id}-says"
+              aria-invalid=${problem === undefined ? "false" : "true"}
               autocomplete="off"
               .value=${text}
               @change=${put}
@@ -74,18 +79,33 @@ function ask(
       }
       ${
         isOpen
-          ? html`<button type="button" @click=${() => void log.answer(index, optionOf(question.name, text))}>
+          ? html`<button
+              type="button"
+              ?disabled=${"problem" in read}
+              @click=${() => "problem" in read || void log.answer(index, read)}
+            >
               That is right<span class="unseen">: ${label}</span>
             </button>`
           : nothing
       }
     </span>
-    <p class="says" id="${id}-says">${isOpen ? "Guessed" : "Taken"}: ${question.evidence}.</p>
+    <p class="says" id="${id}-says" aria-live="polite">
+      ${
+        problem === undefined
+          ? html`${isOpen ? "Guessed" : "Taken"}: ${question.evidence}.`
+          : html`<strong>To mend:</strong> ${problem}.`
+      }
+    </p>
   </div>`;
 }
 
-function optionOf(name: Question["name"], text: string): ReadLogOptions {
-  if (name === "interval") return { interval_s: Number(text.replace(",", ".")) };
+/** What an answer says to the reader of logs, or why it says nothing. */
+function optionOf(name: Question["name"], text: string): ReadLogOptions | { readonly problem: string } {
+  if (name === "interval") {
+    const reading = readQuantity("duration", text, { min: 0.01, max: 3600, bareUnit: "s", label: "the time" });
+    if (reading.ok && !reading.unknown) return { interval_s: reading.value };
+    return { problem: reading.ok ? "nothing written, 0.01 to 3600 s wanted" : reading.problem.message };
+  }
   if (name === "date") return { date: text === "" ? undefined : text };
   return name === "speedUnit"
     ? { speedUnit: text as ReadLogOptions["speedUnit"] }

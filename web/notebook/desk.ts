@@ -2,7 +2,7 @@ import { batch, computed, type ReadonlySignal, signal } from "@preact/signals-co
 import type { Job, Origin } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
 import type { Problem } from "../../shared/problems.ts";
-import { withPath } from "./atPath.ts";
+import { atPath, withPath } from "./atPath.ts";
 import { checkJob } from "./checkJob.ts";
 import { problemAt } from "./problemAt.ts";
 
@@ -86,6 +86,15 @@ export function createDesk(first: Sheet): Desk {
     });
   };
 
+  /**
+   * What an edit of a field starts from: the sheet before the run of edits in it. The 1 on the way to a 1e99 is no value
+   * that anybody gave, so that what stood there before stands again once the text can no longer be taken.
+   */
+  const base = (path: string): Sheet => {
+    const { past, present } = history.peek();
+    return (path === openField ? past.at(-1)?.sheet : undefined) ?? present;
+  };
+
   const step = (from: "past" | "future"): string | undefined => {
     const { past, present, future } = history.peek();
     const taken = from === "past" ? past.at(-1) : future.at(-1);
@@ -106,10 +115,10 @@ export function createDesk(first: Sheet): Desk {
     undoes: computed(() => history.value.past.at(-1)?.what),
     redoes: computed(() => history.value.future.at(-1)?.what),
     latest,
-    edit: (path, typed, value, about) => put(edited(sheet.peek(), path, typed, value, about), about.what, path),
-    editPlain: (path, value, what) => put(edited(sheet.peek(), path, String(value), value), what, path),
+    edit: (path, typed, value, about) => put(edited(base(path), path, typed, value, about), about.what, path),
+    editPlain: (path, value, what) => put(edited(base(path), path, String(value), value), what, path),
     keepDraft(path, typed, problem, what) {
-      const { job, drafts } = sheet.peek();
+      const { job, drafts } = base(path);
       put({ job, drafts: { ...drafts, [path]: { typed, problem } } }, what, path);
     },
     change(what, how, checked = []) {
@@ -136,7 +145,10 @@ export function createDesk(first: Sheet): Desk {
 /** The sheet after an edit; without `about` the origin is left alone. */
 function edited(before: Sheet, path: string, typed: string, value: unknown, about?: About): Sheet {
   const { [path]: _own, ...others } = before.drafts;
-  const alone = about ? withField(before.job, path, typed, value, about) : withPath(before.job, path, value);
+  // A text that is typed again means what it meant: the file may hold its value rounded.
+  const isAgain = typed.trim() !== "" && before.job.origins[path]?.typed === typed;
+  const meant = isAgain ? atPath(before.job, path) : value;
+  const alone = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
   // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
   const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
   if (waiting.length > 0) {

@@ -27,6 +27,32 @@ describe("typed quantity", () => {
     expect(desk.job.value.origins["driveline.finalDrive_ratio"].typed).toBe("9/41");
   });
 
+  it("lets nothing of a half-typed text count once it can no longer be read", () => {
+    const { desk, enter } = paperWithDemo();
+    const before = desk.job.value.driveline.finalDrive_ratio;
+    for (const typed of ["1", "1e", "1e9", "1e99"]) enter("driveline.finalDrive_ratio", typed);
+    expect(desk.drafts.value["driveline.finalDrive_ratio"].typed).toBe("1e99");
+    expect(desk.job.value.driveline.finalDrive_ratio).toBe(before);
+    enter(load, "17");
+    desk.settle();
+    enter(load, "17 p");
+    expect(desk.job.value.vehicle.load_kg).toBe(17);
+    desk.undo();
+    expect(desk.drafts.value[load]).toBeUndefined();
+  });
+
+  it("means by a text that is typed again the very value it stood for", () => {
+    const { desk, enter } = paperWithDemo();
+    const path = "vehicle.arriving_kg";
+    const { arriving_kg } = desk.job.value.vehicle;
+    const { typed = "" } = desk.job.value.origins[path];
+    expect(typed).toBe("18 3/4 cwt");
+    expect(arriving_kg).not.toBeCloseTo(18.75 * 112 * 0.45359237, 6); // the file has it in whole kilograms
+    for (const text of ["", "letters", typed.slice(0, -1), typed]) enter(path, text);
+    expect(desk.job.value.vehicle.arriving_kg).toBe(arriving_kg);
+    expect(desk.drafts.value).toEqual({});
+  });
+
   it("holds nothing at all for allowed where the job allows it", () => {
     const { desk, enter } = paperWithDemo();
     enter(load, "0");

@@ -39,6 +39,7 @@ describe("a slip of the pencil", () => {
   ])("%s is refused at the field, kept there, and the job goes on", (_, path, good, slip, sentence) => {
     const { desk, enter } = page();
     enter(path, good);
+    desk.settle(); // the field was left, and the good value is what stands
     const before = atPath(desk.job.value, path);
     expect(desk.drafts.value).toEqual({});
     enter(path, slip);
