@@ -4,11 +4,11 @@ import { characteristics } from "./trace/characteristics.ts";
 import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 
 export { driveJob } from "./plan/driveJob.ts";
-export type { Candidate, DriveReport, Enough, Finding, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
-export { type EngineCurve, engineCurve } from "./plan/engineCurve.ts";
+export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
+export { engineCurve } from "./plan/engineCurve.ts";
 export { enoughFor } from "./plan/enough.ts";
-export { type Explanation, explanations } from "./plan/explanations.ts";
-export { type Datasheet, type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
+export { explanations } from "./plan/explanations.ts";
+export { type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
 export { motorSurface } from "./plan/motorSurface.ts";
 export type { MotorMap } from "./plan/readMotorMap.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
@@ -19,20 +19,17 @@ export type { CleanedLog, Quality } from "./route/cleanedLog.ts";
 export { type Repair, type RepairKind, repairKinds } from "./route/cleanedLog.ts";
 export type { Place } from "./route/findPlaces.ts";
 export {
-  type ColumnGuess,
   type ColumnRole,
   columnRoles,
-  type Hemisphere,
   type LogFile,
   type Question,
   type ReadLogOptions,
-  type SpeedUnit,
 } from "./route/logFile.ts";
 export type { Trip, Trips } from "./route/splitTrips.ts";
 export type { Steps } from "./route/steps.ts";
 export type { TypedDriving } from "./route/typedRoad.ts";
-export { type Channels, createChannels, type Limit } from "./step/channels.ts";
-export { type StandardCycle, standardCycles } from "./trace/standardCycles.ts";
+export { type Channels, createChannels } from "./step/channels.ts";
+export { standardCycles } from "./trace/standardCycles.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
 
 /** Everything of sim/route that a page needs, and what sim/trace says about a trace. */

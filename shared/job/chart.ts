@@ -2,7 +2,7 @@ import * as z from "zod";
 import { line } from "./number.ts";
 
 /** What a chart of the workshop's own can be made of: the channels of a run, by name. */
-export const channelNames = [
+const channelNames = [
   "time",
   "distance",
   "target",

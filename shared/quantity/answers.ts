@@ -70,7 +70,7 @@ export function refuse(
 }
 
 /** `a gear ratio is 0.4 to 12` */
-export function bounds(kind: QuantityKind, options: QuantityOptions): string {
+function bounds(kind: QuantityKind, options: QuantityOptions): string {
   const { name, unit, min, max } = kindInfo(kind);
   const [from, to] = [showValue(kind, options.min ?? min, 12), showValue(kind, options.max ?? max, 12)];
   const isTwice = unit !== "" && from.endsWith(` ${unit}`); // -60 to 200 °C, not -60 °C to 200 °C

@@ -16,7 +16,7 @@ export interface QuantityOptions {
 }
 
 /** One answer to a question: what could have been written so that nothing was left to ask. */
-export interface QuantityChoice {
+interface QuantityChoice {
   readonly label: string;
   /** Text that reads without the question. */
   readonly text: string;
@@ -46,7 +46,7 @@ export interface Understood {
 }
 
 /** The workshop says that it does not know: the usual value with its band takes its place. */
-export interface Unknown {
+interface Unknown {
   readonly ok: true;
   readonly unknown: true;
   readonly understood: string;

@@ -25,7 +25,7 @@ import {
 export const J_PER_KJ = 1000;
 export const J_PER_MJ = 1e6;
 export const KMH_PER_MPS = 1 / MPS_PER_KMH;
-export const KG_PER_STONE = 14 * KG_PER_LB;
+const KG_PER_STONE = 14 * KG_PER_LB;
 
 // Spellings understood, tidied as `tidyUnit` does, and what one of each is in the unit that the list is named after.
 

@@ -13,7 +13,7 @@ export function hasOption({ values }: CommandArguments, name: string): boolean {
 }
 
 /** What a number on the command line must lie within, both ends allowed; `unit` is for the message. */
-export interface NumberBounds {
+interface NumberBounds {
   readonly low: number;
   readonly high: number;
   readonly unit: string;

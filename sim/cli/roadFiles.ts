@@ -18,7 +18,7 @@ export type RoadFile =
   | { readonly kind: "log"; readonly argument: string; readonly log: LogFile };
 
 /** What a log or a planned route does not say itself. */
-export interface RoadAnswers extends ReadLogOptions {
+interface RoadAnswers extends ReadLogOptions {
   /** Speeds for a planned route, as a person types them: `3 km at 50 km/h, 2 stops a km`. */
   readonly speeds?: string | undefined;
 }

@@ -11,7 +11,7 @@ import { readTraceArgument } from "./readTraceArgument.ts";
 import { isFileName } from "./roadFiles.ts";
 
 /** A road to drive, and the file it was read from where that is not the job itself. */
-export interface RoadToDrive {
+interface RoadToDrive {
   readonly trace: Trace;
   readonly source?: string;
 }

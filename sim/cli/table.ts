@@ -1,5 +1,5 @@
 /** A column of a table for people: its heading, lines of it one below the other, and numbers to the right. */
-export interface Column {
+interface Column {
   readonly heading: string;
   readonly isNumber?: boolean;
 }

@@ -2,10 +2,10 @@ import type { Print } from "./command.ts";
 
 /** Carries out work that tells how far it is, and shows that to whoever waits. Comes back with the work's result. */
 export type Watch = <T>(words: string, isLong: boolean, work: (progress: Progress) => T) => T;
-export type Progress = (fraction_frac: number) => void;
+type Progress = (fraction_frac: number) => void;
 
 /** As much of standard error as is needed here. */
-export interface Terminal {
+interface Terminal {
   readonly isTTY?: boolean;
   write(text: string): unknown;
 }

@@ -7,7 +7,7 @@ import { isSameFile, writeText } from "./files.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";
 
 /** What is to be written: a road as it was read, or the trips of logs. */
-export type RoadToWrite = { readonly trace: Trace } | { readonly drives: RecordedDrives };
+type RoadToWrite = { readonly trace: Trace } | { readonly drives: RecordedDrives };
 
 /**
  * Writes a road as a strict trace CSV: time, speed, height, and never where it was. With `keepsPositions` the positions of a log's
@@ -37,7 +37,7 @@ export function writeRoad(
 }
 
 /** `week.positions.csv` beside `week.csv`. */
-export function positionsPath(out: string): string {
+function positionsPath(out: string): string {
   return `${out.replace(/\.csv$/i, "")}.positions.csv`;
 }
 

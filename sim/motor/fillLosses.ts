@@ -2,7 +2,7 @@ import { fitFourTerm, type LossPoint } from "./fitFourTerm.ts";
 import { type FourTermLaw, fourTermLoss_W } from "./loss.ts";
 
 /** A whole table of losses, rows by speed, and the law that filled its gaps. */
-export interface FilledLosses {
+interface FilledLosses {
   readonly loss_W: readonly (readonly number[])[];
   readonly law: FourTermLaw;
 }

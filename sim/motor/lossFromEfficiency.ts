@@ -1,7 +1,7 @@
 import { fillLosses } from "./fillLosses.ts";
 
 /** A loss table: rows by speed, columns by torque, both axes rising from zero. */
-export interface LossTable {
+interface LossTable {
   readonly speed_radps: readonly number[];
   readonly torque_Nm: readonly number[];
   readonly loss_W: readonly (readonly number[])[];

@@ -14,7 +14,7 @@ export interface EngineRating {
 }
 
 /** An engine's full-throttle torque and power against speed, from idle to its limit. */
-export interface EngineCurve {
+interface EngineCurve {
   readonly speed_rpm: readonly number[];
   readonly torque_Nm: readonly number[];
   readonly power_kW: readonly number[];

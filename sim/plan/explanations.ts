@@ -1,5 +1,5 @@
 /** Where a result comes from: its formula in plain text, the values of the job it hangs on most, and its source. */
-export interface Explanation {
+interface Explanation {
   readonly result: string;
   readonly formula: string;
   /** Paths in the job; their origins tell measured from guessed. */

@@ -13,14 +13,14 @@ export interface Datasheet {
   readonly points: readonly EfficiencyPoint[];
 }
 
-export interface EfficiencyPoint {
+interface EfficiencyPoint {
   readonly speed_rpm: number;
   readonly torque_Nm: number;
   readonly efficiency_frac: number;
 }
 
 /** How well the law meets one point of the datasheet. */
-export interface FitResidual extends EfficiencyPoint {
+interface FitResidual extends EfficiencyPoint {
   readonly given_W: number;
   readonly fitted_W: number;
   readonly fitted_frac: number;

@@ -1,7 +1,7 @@
 import { cellNumber } from "./mapRows.ts";
 
 /** What the words beside an axis say it is; nothing where they do not say. */
-export type AxisWords = "speed" | "torque" | undefined;
+type AxisWords = "speed" | "torque" | undefined;
 
 /** Either axis before it is settled which of them is speed. */
 export interface Axes {

@@ -8,7 +8,7 @@ import { endsElsewhere, returnTrip } from "./returnTrip.ts";
 /** Driving on ends after a day at the latest. */
 const LONGEST_s = 24 * 3600;
 
-export interface Range {
+interface Range {
   readonly distance_m: number;
   /** At the floor, where a whole repetition covered less than half of its road, or after 24 h ("at least"). */
   readonly end: "floor" | "stuck" | "time";

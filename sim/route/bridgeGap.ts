@@ -8,7 +8,7 @@ const GENTLEST_mps2 = 0.5;
 const CREEP_mps = 2;
 
 /** Speed across a gap: a ramp, a steady piece, a ramp. */
-export interface Crossing {
+interface Crossing {
   readonly steady_mps: number;
   readonly up_s: number;
   readonly down_s: number;

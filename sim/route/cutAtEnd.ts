@@ -2,7 +2,7 @@ import { type Encoding, textStart } from "./decodeText.ts";
 import type { LogFormat } from "./logFile.ts";
 
 /** What of a file is sound, and whether its end is missing. */
-export interface FileEnd {
+interface FileEnd {
   readonly isCut: boolean;
   /** The file without the part of a row at its end, of which no value can be trusted. */
   readonly sound: Uint8Array;

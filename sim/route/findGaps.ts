@@ -7,7 +7,7 @@ import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 
 /** A gap inside a stretch, bridged: rows `from` and `from + 1` lie on its sides. */
-export interface Bridge {
+interface Bridge {
   readonly from: number;
   readonly kind: GapClass["kind"];
 }

@@ -6,7 +6,7 @@ const LONGEST_CREEP_s = 40;
 const STANDING_mps = 0.6;
 
 /** What counts as standing: the speed below which, for how long at least, and how far a standing receiver may creep. */
-export interface StandingLimits {
+interface StandingLimits {
   readonly speed_mps: number;
   readonly least_s: number;
   readonly creep_m: number;

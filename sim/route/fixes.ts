@@ -143,30 +143,6 @@ export class FixBuilder {
   }
 }
 
-/** The same log with only the rows named, in the order named. */
-export function pickFixes(fixes: Fixes, rows: Uint32Array | readonly number[]): Fixes {
-  const pick = (column: Float64Array) => Float64Array.from(rows, (row) => column[row]);
-  const extras: Partial<Record<ExtraName, Float64Array>> = {};
-  for (const name of extraNames) {
-    const column = fixes.extras[name];
-    if (column) {
-      extras[name] = pick(column);
-    }
-  }
-  return {
-    count: rows.length,
-    time_s: pick(fixes.time_s),
-    lat_deg: pick(fixes.lat_deg),
-    lon_deg: pick(fixes.lon_deg),
-    speed_mps: pick(fixes.speed_mps),
-    height_m: pick(fixes.height_m),
-    accuracy_m: pick(fixes.accuracy_m),
-    line: Uint32Array.from(rows, (row) => fixes.line[row]),
-    segment: Uint32Array.from(rows, (row) => fixes.segment[row]),
-    extras,
-  };
-}
-
 /** True where any row of the column has a value. */
 export function hasValues(column: Float64Array): boolean {
   for (let i = 0; i < column.length; i++) {

@@ -3,7 +3,7 @@ import geodesic from "geographiclib-geodesic";
 const wgs84 = geodesic.Geodesic.WGS84;
 
 /** The shortest line between two positions on the WGS84 ellipsoid: its length, and its bearing at the start. */
-export interface Leg {
+interface Leg {
   readonly length_m: number;
   readonly bearing_deg: number;
 }

@@ -1,7 +1,7 @@
 import { inputError } from "../../shared/problems.ts";
 import { type CleanedLog, Mended } from "./cleanedLog.ts";
 
-export interface MapOptions {
+interface MapOptions {
   /** Length cut from the beginning and the end of every stretch, so that a map does not show where someone lives. */
   readonly cutEnds_m?: number | undefined;
   /** Most points drawn; the track is thinned evenly to it. */
@@ -9,7 +9,7 @@ export interface MapOptions {
 }
 
 /** A track to be drawn: columns of one length. `starts` holds the index at which each unbroken line begins. */
-export interface MapTrack {
+interface MapTrack {
   readonly lat_deg: Float64Array;
   readonly lon_deg: Float64Array;
   readonly speed_mps: Float64Array;

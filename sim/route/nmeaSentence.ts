@@ -8,7 +8,7 @@ export interface Sentence {
 }
 
 /** Why a sentence cannot be used. */
-export interface BrokenSentence {
+interface BrokenSentence {
   readonly fault: "brokenSentence" | "badChecksum";
   readonly message: string;
 }

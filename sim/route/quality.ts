@@ -1,7 +1,7 @@
 import { type CleanedSeries, Mended, type Quality, type Repair } from "./cleanedLog.ts";
 
 /** What the verdict is made from. */
-export interface QualityInput {
+interface QualityInput {
   readonly series: CleanedSeries;
   readonly repairs: readonly Repair[];
   readonly rows: number;

@@ -4,7 +4,7 @@ import { type DecimalSign, readNumber } from "./readNumber.ts";
 export type AngleForm = "degrees" | "degreesMinutes";
 
 /** An angle as written: the sign belongs to it only where `isSigned` (a minus or a hemisphere's letter was there). */
-export interface Angle {
+interface Angle {
   readonly value_deg: number;
   readonly isSigned: boolean;
 }

@@ -29,7 +29,7 @@ export interface SmoothedPositions {
 }
 
 /** Time constant of a receiver's wander: satellites and reflections change over tens of seconds. Assumed. */
-export const WANDER_s = 20;
+const WANDER_s = 20;
 /**
  * Accelerations of everyday driving have a standard deviation of 0.6 to 0.9 m/s2 along the road in the standard cycles
  * and bends add as much across it; they last some seconds. Computed from the cycles on board.

@@ -16,7 +16,7 @@ export interface SpeedNoise {
 export const SPEED_STATES = 2;
 
 /** What is known beside the speeds: where the car stands, by moment of the log, and how lively it is, by moment of the model. */
-export interface KnownOfDriving {
+interface KnownOfDriving {
   readonly isStanding?: Uint8Array;
   readonly liveliness_mps2?: Float64Array;
 }

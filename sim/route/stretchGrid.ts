@@ -16,7 +16,7 @@ export interface CleanedStretch {
 }
 
 /** What was found at each moment of a stretch's timeline. */
-export interface FoundAtMoments {
+interface FoundAtMoments {
   readonly speed_mps: Float64Array;
   readonly isStanding: Uint8Array;
   readonly isDriven: Uint8Array;

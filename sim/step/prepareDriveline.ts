@@ -3,7 +3,7 @@ import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import type { Gear } from "./model.ts";
 
 /** The gears a job's car uses, the speeds at which it changes, which axles drive, and the drag of front shafts that turn undriven. */
-export interface PreparedDriveline {
+interface PreparedDriveline {
   readonly gears: readonly Gear[];
   readonly gearUp_mps: Float64Array;
   readonly drivenAxle: "front" | "rear" | "both";
