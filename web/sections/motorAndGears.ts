@@ -2,10 +2,12 @@ import { html } from "lit-html";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
-import { gearSpeeds } from "../charts/gearSpeeds.ts";
+import type { Drawing } from "../charts/chart.ts";
+import { type GearSpeedsInput, gearSpeeds } from "../charts/gearSpeeds.ts";
 import { gearboxForm, gearboxPaths } from "../inputs/gearboxForm.ts";
 import { shiftingChoice } from "../inputs/shiftingChoice.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
+import { keepDrawn } from "../notebook/keepDrawn.ts";
 import { defineSection } from "../notebook/section.ts";
 import { steadySpeeds_kmh } from "../notebook/steadySpeeds.ts";
 
@@ -87,10 +89,10 @@ export default defineSection({
       curves: rows.map(({ name, top_kmh }) => ({ name, speedPerRpm_mps: (top_kmh * MPS_PER_KMH) / maxSpeed_rpm })),
     };
   },
-  plot: ({ rows, speeds, curves, maxSpeed_rpm }, drawing) => [
+  plot: ({ rows, speeds, curves, maxSpeed_rpm }, { document, width_px, units }) => [
     {
       caption: "Turns of the motor against road speed, gear by gear",
-      chart: gearSpeeds({ gears: curves, maxSpeed_rpm }, drawing),
+      chart: gearsFigure(curves, maxSpeed_rpm, document, width_px, units),
     },
     {
       caption: "Turns of the motor (rpm), by gear and road speed",
@@ -120,3 +122,14 @@ export default defineSection({
   caution:
     "Braking by the motor on the rear axle of a light car can lock it in the wet: set it gently, try it in an empty yard, and keep the wheel brakes in full order. They must stop the car alone when the pack is full.",
 });
+
+// How fast the motor turns on the road is in the finding and not in the figure, which stands while the gears do.
+const gearsFigure = keepDrawn(
+  (
+    gears: GearSpeedsInput["gears"],
+    maxSpeed_rpm: number,
+    document: Document,
+    width_px: number,
+    units: Drawing["units"],
+  ) => gearSpeeds({ gears, maxSpeed_rpm }, { document, width_px, ...(units && { units }) }),
+);
