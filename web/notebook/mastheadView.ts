@@ -36,9 +36,11 @@ export function mastheadView({ desk, paper, answer, doubt, say }: Masthead): Tem
     <h1>${job.title}</h1>
     ${job.isInvented ? html`<p class="invented">An invented job to look at and change. It is nobody's car.</p>` : nothing}
     <p class="answer">
-      <a href="#whichIsEnough">The answer so far</a>${job.roads.length > 1 ? `, on ${drivenRoad(job).title}` : ""}:
-      ${answer === "" ? "it is being worked out …" : answer}
+      <a href="#whichIsEnough">The answer so far</a> ${answer === "" ? "is being worked out …" : answer}
       ${doubt === "" ? nothing : html`<span class="doubt">${doubt}</span>`}
+      <span class="aside">
+        The road: ${drivenRoad(job).title}${job.roads.length > 1 ? html`, one of <a href="#theRoad">${job.roads.length}</a>` : nothing}.
+      </span>
       ${Object.keys(desk.drafts.value).length > 0 ? html`<span class="aside">Fields that are still to mend count with the last value that could be read.</span>` : nothing}
     </p>
     <div class="tools">

@@ -16,7 +16,11 @@ export interface Places {
 export function sectionFrame(section: AnySection): TemplateResult {
   const id = section.name;
   const part = (name: "given" | "worked" | "finding", title: string) =>
-    html`<div class="part ${name}"><h3 id="${id}-${name}">${title}</h3><div class="body" data-place=${name}></div></div>`;
+    // No headings: three in every section would drown the sections themselves in a list of headings.
+    html`<div class="part ${name}" role="group" aria-labelledby="${id}-${name}">
+      <p class="part-head" id="${id}-${name}">${title}</p>
+      <div class="body" data-place=${name}></div>
+    </div>`;
   return html`<section id=${id} aria-labelledby="${id}-title" tabindex="-1">
     <h2 id="${id}-title">${section.title}</h2>
     <p class="question">${section.question}</p>

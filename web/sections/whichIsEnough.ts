@@ -27,14 +27,9 @@ export default defineSection({
       ...(use.longestDay_km !== undefined && { longest_m: use.longestDay_km * M_PER_KM }),
     },
     sentences: enough.sentences.map((sentence) => saidIn(sentence, units)),
-    rows: enough.packs.map(({ name, isEnough, dayUse_frac, spare_km, winterSpare_km, agedSpare_km, why }) => [
+    rows: enough.packs.map(({ name, isEnough, spare_km, winterSpare_km, agedSpare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
-      dayUse_frac === undefined
-        ? "does not move"
-        : dayUse_frac > 1
-          ? "more than it has"
-          : writeQuantity("fraction", dayUse_frac, units),
       ...[spare_km, winterSpare_km, agedSpare_km].map((left_km) => leftWords(left_km, units)),
       saidIn(why, units),
     ]),
@@ -49,7 +44,6 @@ export default defineSection({
       columns: [
         { title: "Pack" },
         { title: "Is it enough?", isText: true },
-        { title: "Used by the day" },
         { title: "Left, new, today" },
         { title: "Left, new, in winter" },
         { title: "Left, old, in winter" },
