@@ -1,6 +1,7 @@
 import { effect } from "@preact/signals-core";
 import "./look/tokens.css";
 import "./look/page.css";
+import "./look/tables.css";
 import "./look/fields.css";
 import "./look/parts.css";
 import "./look/roads.css";
