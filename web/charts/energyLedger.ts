@@ -19,6 +19,9 @@ export { type LedgerEntry, ledgerNames };
 
 export type LedgerCandidate = Pick<Candidate, "name" | "distance_km" | "ledger_Wh">;
 
+/** A segment with the upper edge of its bar below the frame's. */
+type Placed = Segment & { readonly top_px: number };
+
 const BAR_PX = 28;
 const ROW_PX = BAR_PX + 28;
 const LEFT_PX = 14;
@@ -51,29 +54,29 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
   const top = 8 + step.height * LINE_PX + 14;
   const bottom = top + packs.length * ROW_PX;
   const height = bottom + 44;
+  const segments = bars.flatMap((bar, i) => bar.map((each): Placed => ({ ...each, top_px: i * ROW_PX })));
+  const hairlines = bars
+    .slice(1)
+    .flatMap((bar, i) => alike(bar, bars[i] ?? []).map((each) => ({ ...each, top_px: i * ROW_PX + BAR_PX })));
   const svg = drawFrame(drawing, { left: LEFT_PX, right, top, bottom, height, x: reach, y: [bottom - top, 0] }, [
     bottomAxis({ label: `Energy from the cells (${unit.sign})`, ticks: ticksFor(right - LEFT_PX) }),
-    bars.map((bar, i) =>
-      rect(bar, {
-        x1: "from",
-        x2: "to",
-        y1: i * ROW_PX,
-        y2: i * ROW_PX + BAR_PX,
-        fill: (each: Segment) => ledgerFills[each.entry],
-        stroke: paper,
-        strokeWidth: 0.75,
-      }),
-    ),
+    rect(segments, {
+      x1: "from",
+      x2: "to",
+      y1: "top_px",
+      y2: (each: Placed) => each.top_px + BAR_PX,
+      fill: (each: Placed) => ledgerFills[each.entry],
+      stroke: paper,
+      strokeWidth: 0.75,
+    }),
     // Hairlines carry each boundary on to the next bar, so that the names above hold for all of them.
-    bars.slice(1).map((bar, i) =>
-      link(alike(bar, bars[i] ?? []), {
-        x1: "above",
-        x2: "below",
-        y1: i * ROW_PX + BAR_PX,
-        y2: (i + 1) * ROW_PX,
-        stroke: rule,
-      }),
-    ),
+    link(hairlines, {
+      x1: "above",
+      x2: "below",
+      y1: "top_px",
+      y2: (each: (typeof hairlines)[number]) => each.top_px + ROW_PX - BAR_PX,
+      stroke: rule,
+    }),
     ruleX([0], { stroke: ink, strokeWidth: 1 }),
   ]);
   named.forEach((each, i) => {

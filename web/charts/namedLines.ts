@@ -1,14 +1,15 @@
-import { dot, line, type Markish } from "@observablehq/plot";
+import { dot, type Markish } from "@observablehq/plot";
 import { paper } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Drawing } from "./chart.ts";
 import { FONT_PX } from "./drawPlot.ts";
 import { endLabels } from "./endLabels.ts";
 import { BELOW_PX, drawFrame, type Frame, xPixel, yPixel } from "./frame.ts";
+import { linePath } from "./linePath.ts";
 import type { PackStyle } from "./packStyle.ts";
 import { textWidth_px, wrapped } from "./textWidth.ts";
 
-export interface NamedLine {
+interface NamedLine {
   readonly name: string;
   readonly style: PackStyle;
   /** In the units shown, rising in x; `isHollow` points are drawn as a ring. */
@@ -51,20 +52,20 @@ export function namedLines(drawing: Drawing, input: NamedLinesInput): { svg: SVG
     bottomAxis({ label: input.xLabel, ticks: ticksFor(frame.right - frame.left), ...noWords }),
     leftAxis({ label: input.yLabel, ticks: 5 }, LEFT_PX),
     ...(input.marksBelow ?? []),
-    input.lines.map(({ style: { colour, dash, symbol }, points }) => [
-      line(points, { x: "x", y: "y", stroke: colour, strokeWidth: 1.8, ...(dash ? { strokeDasharray: dash } : {}) }),
-      dot(input.isDotted ? points.filter((point) => !point.isHollow) : points.slice(-1), {
-        x: "x",
-        y: "y",
-        r: 3.5,
-        fill: colour,
-        symbol,
-      }),
-      dot(
-        points.filter((point) => point.isHollow),
-        { x: "x", y: "y", r: 3.5, fill: paper, stroke: colour, symbol },
-      ),
-    ]),
+    input.lines.map(({ style: { colour, dash, symbol }, points }) => {
+      const marked = input.isDotted ? points.filter((point) => !point.isHollow) : points.slice(-1);
+      const hollow = points.filter((point) => point.isHollow);
+      const look = { x: "x", y: "y", r: 3.5, symbol } as const;
+      return [
+        linePath(
+          points.map(({ x }) => xPixel(frame, x)),
+          points.map(({ y }) => yPixel(frame, y)),
+          { stroke: colour, "stroke-width": 1.8, "stroke-dasharray": dash },
+        ),
+        marked.length > 0 ? dot(marked, { ...look, fill: colour }) : null,
+        hollow.length > 0 ? dot(hollow, { ...look, fill: paper, stroke: colour }) : null,
+      ];
+    }),
   ]);
   const labels = input.lines.flatMap(({ style, points }, i) => {
     const end = points.at(-1);

@@ -4,7 +4,7 @@ import type { SteppedRamp } from "./steppedRamp.ts";
 import type { PlacedTrack, Track } from "./trackOnPlane.ts";
 
 /** A run of the points drawn, from one place in their list to another, that looks the same all along. */
-export interface Leg {
+interface Leg {
   readonly points: readonly number[];
   readonly colour: string;
   readonly isRepaired: boolean;
