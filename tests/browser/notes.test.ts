@@ -1,6 +1,7 @@
+import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { worked } from "../support/notebookPage.ts";
+import { expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -55,6 +56,22 @@ describe("a note that names a figure", () => {
     expect(await field.inputValue()).toBe(`Settled by Figure ${first}`);
     expect(await link.getAttribute("href")).toBe(`#figure-${first}`);
     expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it.each([1440, 390])("can be written and read by everybody at %d px", async (width) => {
+    const { page } = await openNotebook(browser, width);
+    await worked(page);
+    await page.getByRole("button", { name: "Write a note to Which pack is enough" }).click();
+    await page.locator("#field-notes-0-text").fill("See Figure 1, {Figure theRoad.log} and 38 km.\n\n- **one**\n- two");
+    await page.getByText("Name a figure in it").click();
+    await page.locator("#whichIsEnough .note-read a").waitFor();
+    expect(await page.locator("#whichIsEnough .note-read").textContent()).toContain(
+      "not on the page now (theRoad.log)",
+    );
+    await expectNoSidewaysScroll(page);
+    const { violations } = await new AxeBuilder({ page }).include("#whichIsEnough").analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(" ")}`)).toEqual([]);
     await page.context().close();
   });
 });
