@@ -2,15 +2,7 @@ import type { Fixes } from "./fixes.ts";
 import type { Ordered } from "./orderInTime.ts";
 
 /** The rows that are cleaned, in rising time; positions dropped on the way become NaN, the rest of the row stays. */
-export interface RowColumns {
-  readonly count: number;
-  readonly time_s: Float64Array;
-  readonly lat_deg: Float64Array;
-  readonly lon_deg: Float64Array;
-  readonly speed_mps: Float64Array;
-  readonly height_m: Float64Array;
-  readonly segment: Uint32Array;
-}
+export type RowColumns = Pick<Fixes, "count" | "time_s" | "lat_deg" | "lon_deg" | "speed_mps" | "height_m" | "segment">;
 
 /** The columns of a log in the order found. */
 export function rowColumns(fixes: Fixes, ordered: Ordered): RowColumns {

@@ -1,5 +1,5 @@
 import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
-import { type LogRow, makeLog, makeTruth, withParking } from "./logMaker.ts";
+import { amongHouses, type LogRow, makeLog, makeTruth, withParking } from "./logMaker.ts";
 
 /** The cycle driven is this long, so that its hill ends where it began. */
 const LENGTH_m = 23_266;
@@ -15,20 +15,7 @@ export function gpxOfSize(bytes: number): Uint8Array {
   let at = file.write('<?xml version="1.0"?>\n<gpx version="1.1" creator="invented"><trk><trkseg>\n');
   let start_s = 1714723200;
   for (let drive = 0; at < bytes; drive++) {
-    const rows = makeLog(
-      truth,
-      {
-        seed: drive,
-        sampling_s: 1,
-        position_m: 3,
-        white_m: 0.5,
-        speed_mps: 0.15,
-        height_m: 3,
-        hasMultipath: true,
-        hasDropouts: true,
-      },
-      start_s,
-    );
+    const rows = makeLog(truth, { ...amongHouses, seed: drive }, start_s);
     for (const row of rows) {
       if (at >= bytes) {
         break;

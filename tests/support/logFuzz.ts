@@ -4,20 +4,11 @@ import { cleanLog } from "../../sim/route/cleanLog.ts";
 import { type Fixes, hasValues } from "../../sim/route/fixes.ts";
 import { readLog } from "../../sim/route/readLog.ts";
 import { splitTrips } from "../../sim/route/splitTrips.ts";
-import { makeLog, makeTruth } from "./logMaker.ts";
+import { makeLog, makeTruth, openSky } from "./logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "./logWriter.ts";
 
 const speeds_mps = Array.from({ length: 90 }, (_, i) => Math.max(0, 12 * Math.sin(i / 12)));
-const rows = makeLog(makeTruth(speeds_mps, 5), {
-  seed: 6,
-  sampling_s: 1,
-  position_m: 3,
-  white_m: 0.5,
-  speed_mps: 0.15,
-  height_m: 3,
-  hasMultipath: false,
-  hasDropouts: false,
-});
+const rows = makeLog(makeTruth(speeds_mps, 5), { ...openSky, seed: 6 });
 const encoder = new TextEncoder();
 const decoder = new TextDecoder();
 const csv = decoder.decode(writeCsv(rows));

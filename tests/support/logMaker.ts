@@ -35,6 +35,19 @@ export interface LogRow {
   readonly height_m: number;
 }
 
+/** An ordinary receiver under the open sky: a fix a second with speed and height, no jumps and no gaps. */
+export const openSky: Omit<Spoiling, "seed"> = {
+  sampling_s: 1,
+  position_m: 3,
+  white_m: 0.5,
+  speed_mps: 0.15,
+  height_m: 3,
+  hasMultipath: false,
+  hasDropouts: false,
+};
+/** The same receiver driven past houses and under bridges. */
+export const amongHouses: Omit<Spoiling, "seed"> = { ...openSky, hasMultipath: true, hasDropouts: true };
+
 const POSITION_CORRELATION_s = 20;
 const HEIGHT_CORRELATION_s = 60;
 

@@ -6,7 +6,7 @@ import { describe, expect, it } from "vitest";
 import { changedDemoFile } from "../../support/changedDemo.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { emptyFolder } from "../../support/emptyFolder.ts";
-import { type LogRow, makeLog, makeTruth, withParking } from "../../support/logMaker.ts";
+import { amongHouses, type LogRow, makeLog, makeTruth, withParking } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
 import { runCommand } from "../../support/runCommand.ts";
 
@@ -14,20 +14,7 @@ const S_PER_DAY = 86_400;
 const start_s = Date.UTC(2024, 4, 3, 8) / 1000;
 const truth = makeTruth(withParking(cycleSpeeds_mps("udds"), 300), 1, (along_m) => 50 + 20 * Math.sin(along_m / 800));
 const drive_km = truth.distance_m[truth.distance_m.length - 1] / 1000;
-const rows = makeLog(
-  truth,
-  {
-    seed: 2,
-    sampling_s: 1,
-    position_m: 3,
-    white_m: 0.5,
-    speed_mps: 0.15,
-    height_m: 3,
-    hasMultipath: true,
-    hasDropouts: true,
-  },
-  start_s,
-);
+const rows = makeLog(truth, { ...amongHouses, seed: 2 }, start_s);
 const dayLater = (days: number) => rows.map((row) => ({ ...row, time_s: row.time_s + days * S_PER_DAY }));
 
 interface Found {

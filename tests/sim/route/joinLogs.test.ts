@@ -2,20 +2,11 @@ import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../sim/route/cleanLog.ts";
 import { joinLogs } from "../../../sim/route/joinLogs.ts";
 import { readLog } from "../../../sim/route/readLog.ts";
-import { makeLog, makeTruth } from "../../support/logMaker.ts";
+import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx } from "../../support/logWriter.ts";
 
 const truth = makeTruth(new Array(400).fill(15), 1);
-const rows = makeLog(truth, {
-  seed: 2,
-  sampling_s: 1,
-  position_m: 3,
-  white_m: 0.5,
-  speed_mps: 0.15,
-  height_m: undefined,
-  hasMultipath: false,
-  hasDropouts: false,
-});
+const rows = makeLog(truth, { ...openSky, seed: 2, height_m: undefined });
 const gpx = (name: string, from: number, to: number) => readLog(name, writeGpx(rows.slice(from, to)));
 
 describe("several logs", () => {

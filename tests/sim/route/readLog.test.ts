@@ -3,7 +3,7 @@ import { InputError } from "../../../shared/problems.ts";
 import { cleanLog } from "../../../sim/route/cleanLog.ts";
 import { LARGEST_LOG_MB, readLog } from "../../../sim/route/readLog.ts";
 import { CancelledError } from "../../../sim/route/steps.ts";
-import { makeLog, makeTruth } from "../../support/logMaker.ts";
+import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
 
 const encoder = new TextEncoder();
@@ -18,16 +18,7 @@ const codeOf = (run: () => unknown): string => {
   }
   return "none";
 };
-const rows = makeLog(makeTruth(new Array(120).fill(15), 1), {
-  seed: 2,
-  sampling_s: 1,
-  position_m: 3,
-  white_m: 0.5,
-  speed_mps: 0.15,
-  height_m: 3,
-  hasMultipath: false,
-  hasDropouts: false,
-});
+const rows = makeLog(makeTruth(new Array(120).fill(15), 1), { ...openSky, seed: 2 });
 
 describe("reading a log", () => {
   it.each([

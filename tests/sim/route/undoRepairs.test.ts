@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { type RepairKind, repairKinds } from "../../../sim/route/cleanedLog.ts";
 import { cleanLog } from "../../../sim/route/cleanLog.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
-import { makeLog, makeTruth, withParking } from "../../support/logMaker.ts";
+import { amongHouses, makeLog, makeTruth, withParking } from "../../support/logMaker.ts";
 import { madeLog } from "../../support/madeFixes.ts";
 
 const truth = makeTruth(
@@ -10,17 +10,9 @@ const truth = makeTruth(
   4,
   (distance_m) => 100 + 20 * Math.sin(distance_m / 500),
 );
-const spoiling = {
-  seed: 4,
-  sampling_s: 1,
-  position_m: 3,
-  white_m: 0.5,
-  height_m: 3,
-  hasMultipath: true,
-  hasDropouts: true,
-};
-const positions = makeLog(truth, spoiling);
-const withSpeeds = makeLog(truth, { ...spoiling, speed_mps: 0.15 }).map((row) => ({
+const spoiling = { ...amongHouses, seed: 4 };
+const positions = makeLog(truth, { ...spoiling, speed_mps: undefined });
+const withSpeeds = makeLog(truth, spoiling).map((row) => ({
   ...row,
   speed_mps: row.speed_mps * 1.08,
 }));

@@ -5,13 +5,10 @@ import { createLogDesk } from "../../../web/worker/logDesk.ts";
 import type { Answer, Brought, Drive, LogSetting, RoadsApi } from "../../../web/worker/roadsApi.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
-import { type LogRow, makeLog, makeTruth, type Spoiling, withParking } from "../../support/logMaker.ts";
+import { amongHouses, type LogRow, makeLog, makeTruth, type Spoiling, withParking } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
 
-const spoiling: Spoiling = {
-  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 },
-  ...{ hasMultipath: true, hasDropouts: true },
-};
+const spoiling: Spoiling = { ...amongHouses, seed: 5 };
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));
 const truth_m = truth.distance_m[truth.distance_m.length - 1];
 const rows = makeLog(truth, spoiling);
