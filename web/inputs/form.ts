@@ -36,6 +36,8 @@ interface PageView {
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: Signal<number | undefined>;
   readonly charts: ReadonlySignal<readonly OwnChart[]>;
+  /** Whether sections that are not for the client are left out on the screen too. */
+  readonly isForClient: Signal<boolean>;
   readonly bench: Bench;
 }
 
@@ -59,6 +61,7 @@ export function createPaper(desk: Desk): Paper {
     along: signal<Along>("time"),
     packIndex: signal<number | undefined>(undefined),
     charts: computed(() => desk.job.value.charts),
+    isForClient: signal(false),
     bench: createBench(),
   };
   return { desk, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };

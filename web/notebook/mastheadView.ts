@@ -46,9 +46,23 @@ export function mastheadView({ desk, paper, answer, doubt, say }: Masthead): Tem
     <div class="tools">
       ${button("Take back", desk.undoes.value, step(desk.undo, "Taken back"))}
       ${button("Do again", desk.redoes.value, step(desk.redo, "Done again"))}
+      ${
+        job.hiddenSections.length === 0
+          ? nothing
+          : html`<button
+              type="button"
+              aria-pressed=${paper.view.isForClient.value ? "true" : "false"}
+              @click=${() => {
+                paper.view.isForClient.value = !paper.view.isForClient.value;
+              }}
+            >
+              ${paper.view.isForClient.value ? "Show all sections" : "Show what is for the client"}
+            </button>`
+      }
       <label>
         Read in
         <select
+          ?disabled=${desk.isLooking.value}
           @change=${(event: Event) => {
             desk.editPlain("units", (event.target as HTMLSelectElement).value, "the units to read in");
           }}

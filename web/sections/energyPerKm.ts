@@ -32,9 +32,10 @@ export default defineSection({
       largest,
       overDistance: driven.map((run) => [
         run.name,
-        say(run.battery_Whpkm),
-        say(run.wall_Whpkm),
         say(run.wheelPositive_Whpkm),
+        say(run.battery_Whpkm),
+        say(run.ledger_Wh.total / run.distance_km),
+        say(run.wall_Whpkm),
       ]),
       ofDrive: driven.map((run) => [
         run.name,
@@ -52,8 +53,9 @@ export default defineSection({
     },
     {
       caption: "Energy over distance, in the mean of the drive",
-      columns: columns("Pack", "From the pack", "From the socket", "At the wheels"),
+      columns: columns("Pack", "At the wheels", "At the pack's terminals", "From the cells", "From the socket"),
       rows: overDistance,
+      note: "The figure shares out what comes from the cells; between them and the terminals the pack warms itself.",
     },
     {
       caption: "Energy of one whole drive of the road",

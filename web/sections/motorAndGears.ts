@@ -65,6 +65,7 @@ export default defineSection({
       const overall_ratio = gear_ratio * box_ratio * finalDrive_ratio;
       const top_kmh = maxSpeed_rpm / (wheelPerKmh_rpm * overall_ratio);
       return {
+        gear: name,
         name: used.includes(name) ? `${name}, used` : name,
         isUsed: used.includes(name),
         overall_ratio,
@@ -111,7 +112,7 @@ export default defineSection({
     const highest = writeQuantity("rotation", highest_rpm, units);
     const gears =
       used.length === 1 ? `${used[0]} gear alone` : `${used.slice(0, -1).join(", ")} and ${used.at(-1)} gear`;
-    return `In ${gears} the motor turns at ${highest} at most on this road, ${share} of its top speed. It would be at its top speed at ${fastest.top}.`;
+    return `In ${gears} the motor turns at ${highest} at most on this road, ${share} of its top speed. In ${fastest.gear} it would be at its top speed at ${fastest.top}.`;
   },
   attention: ({ highest_rpm, maxSpeed_rpm, tooFast }) => {
     if (tooFast.length > 0) return tooFast;
