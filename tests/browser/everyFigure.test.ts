@@ -2,38 +2,15 @@
 import Papa from "papaparse";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demos } from "../../shared/demos/index.ts";
-import type { OwnChart } from "../../shared/job/chart.ts";
 import type { Job } from "../../shared/job/job.ts";
-import { readJob } from "../../shared/job/readJob.ts";
 import { unitSuffixes, W_PER_KW } from "../../shared/units.ts";
 import { type Channels, driveJob, roadTrace } from "../../sim/index.ts";
 import { threeFigures } from "../../web/charts/threeFigures.ts";
-import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { cycleTexts } from "../support/cycleTexts.ts";
-import { makeLog, makeTruth } from "../support/logMaker.ts";
-import { writeGpx } from "../support/logWriter.ts";
-import { expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { expectNoSidewaysScroll } from "../support/notebookPage.ts";
+import { startChromium } from "../support/openNotebook.ts";
+import { jobsWithCharts, openWithFigures } from "../support/openWithFigures.ts";
 import { savedFigure, seen, sizeOfPng } from "../support/savedFigure.ts";
-
-const charts: OwnChart[] = [
-  { x: "time", y: "batteryCurrent", packs: [], caption: "" },
-  { x: "distance", y: "motorPower", packs: [], caption: "" },
-  { x: "motorSpeed", y: "motorTorque", colour: "motorLoss", packs: [], caption: "" },
-  { x: "batteryCurrent", y: "batteryVoltage", packs: [], caption: "" },
-];
-
-/** Days of three lengths, with heights. */
-const week = Buffer.from(
-  writeGpx(
-    ["nycc", "wltc-class-1", "wltc-class-2"].flatMap((cycle, day) => {
-      const truth = makeTruth(cycleSpeeds_mps(cycle), day, (d) => 100 + 30 * Math.sin(d / 900));
-      const spoiling = { seed: day, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 };
-      return makeLog(truth, { ...spoiling, hasMultipath: true, hasDropouts: true }, 1714723200 + day * 86_400);
-    }),
-  ),
-);
 
 interface Shown {
   readonly number: number;
@@ -49,22 +26,6 @@ beforeAll(async () => {
   browser = await startChromium();
 });
 afterAll(async () => browser?.close());
-
-/** A page with this job and a brought-in log, all its figures drawn. */
-async function opened(job: Job, { width = 1440, hasTouch = false } = {}) {
-  const notebook = await openNotebook(browser, width, 900, hasTouch);
-  const { page } = notebook;
-  await worked(page);
-  const buffer = Buffer.from(JSON.stringify(job));
-  await page.setInputFiles("#job-file", { name: "own.bellhousing.json", mimeType: "application/json", buffer });
-  await page.waitForFunction((title) => document.querySelector("h1")?.textContent?.includes(title), job.title);
-  await worked(page);
-  await page.setInputFiles("#road-log", { name: "week.gpx", mimeType: "text/plain", buffer: week });
-  await page.waitForSelector("#theRoad .offer", { timeout: 60_000 });
-  await page.waitForFunction(() => document.querySelectorAll("#theRoad figure").length === 4);
-  await worked(page);
-  return notebook;
-}
 
 async function allFigures(page: Page): Promise<Shown[]> {
   const figures = await page.locator("main figure").all();
@@ -122,181 +83,173 @@ function toldNumbers({ rows }: Csv): Set<string> {
   );
 }
 
-describe.each(demos.map((demo) => [demo.id, { ...readJob(structuredClone(demo.document)), charts }] as const))(
-  "%s",
-  (_, job) => {
-    let page: Page;
-    let faults: readonly string[];
-    let figures: Shown[];
-    beforeAll(async () => {
-      ({ page, faults } = await opened(job));
-      figures = await allFigures(page);
-    });
-    afterAll(async () => {
-      await page?.context().close();
-    });
+describe.each(jobsWithCharts)("%s", (_, job) => {
+  let page: Page;
+  let faults: readonly string[];
+  let figures: Shown[];
+  beforeAll(async () => {
+    ({ page, faults } = await openWithFigures(browser, job));
+    figures = await allFigures(page);
+  });
+  afterAll(async () => {
+    await page?.context().close();
+  });
 
-    it("has a number, a caption, units on its axes and its numbers in words in every figure", () => {
-      expect(figures.length).toBeGreaterThanOrEqual(16);
-      for (const { number, caption, words, labels } of figures) {
-        expect(caption).toMatch(new RegExp(`^Figure ${number}\\. \\S`));
-        expect(
-          labels.filter((label) => /\(\S+\)/.test(label)),
-          caption,
-        ).not.toEqual([]);
-        expect(words, caption).toMatch(
-          /\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?)\b/,
-        );
-        expect(words, caption).not.toMatch(/NaN|undefined|unknown/);
+  it("has a number, a caption, units on its axes and its numbers in words in every figure", () => {
+    expect(figures.length).toBeGreaterThanOrEqual(16);
+    for (const { number, caption, words, labels } of figures) {
+      expect(caption).toMatch(new RegExp(`^Figure ${number}\\. \\S`));
+      expect(
+        labels.filter((label) => /\(\S+\)/.test(label)),
+        caption,
+      ).not.toEqual([]);
+      expect(words, caption).toMatch(/\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?)\b/);
+      expect(words, caption).not.toMatch(/NaN|undefined|unknown/);
+    }
+  });
+
+  it("reads values by arrow keys, Home and End, in all figures that share the axis, and says them once", async () => {
+    for (const each of figures) {
+      const { slider, caption } = each;
+      await slider.focus();
+      const said: string[] = [];
+      for (const key of ["End", "Home", "ArrowRight", "ArrowRight"]) {
+        await page.keyboard.press(key);
+        const now = (await readings(page))[each.number - 1];
+        expect(now?.hasCursor, caption).toBe(true);
+        expect(now?.said, caption).toMatch(/\S: .*\S/);
+        expect(now?.said, caption).not.toMatch(/NaN|undefined/);
+        // What is read is told by the slider alone: fifteen live regions would all talk at once.
+        expect(await slider.getAttribute("aria-valuetext"), caption).toBe(now?.said);
+        said.push(now?.said ?? "");
       }
-    });
-
-    it("reads values by arrow keys, Home and End, in all figures that share the axis, and says them once", async () => {
-      for (const each of figures) {
-        const { slider, caption } = each;
-        await slider.focus();
-        const said: string[] = [];
-        for (const key of ["End", "Home", "ArrowRight", "ArrowRight"]) {
-          await page.keyboard.press(key);
-          const now = (await readings(page))[each.number - 1];
-          expect(now?.hasCursor, caption).toBe(true);
-          expect(now?.said, caption).toMatch(/\S: .*\S/);
-          expect(now?.said, caption).not.toMatch(/NaN|undefined/);
-          // What is read is told by the slider alone: fifteen live regions would all talk at once.
-          expect(await slider.getAttribute("aria-valuetext"), caption).toBe(now?.said);
-          said.push(now?.said ?? "");
-        }
-        expect(said[0], caption).not.toBe(said[1]);
-        const all = await readings(page);
-        const axis = sharedAxis(each);
-        const where = (text: string) => text.split(":")[0];
-        const mates = axis === undefined ? [] : figures.filter((other) => sharedAxis(other) === axis);
-        for (const mate of mates) {
-          const there = all[mate.number - 1];
-          // A map without the ends of its trips begins later than the drive.
-          if (mate.words.startsWith("Track") && there?.said === "") continue;
-          expect(where(there?.said ?? ""), `${caption} with ${mate.caption}`).toBe(where(said[3] ?? ""));
-          expect(there?.hasCursor).toBe(true);
-        }
-        expect(await page.locator("main figure [aria-live], main figure [role=status]").count()).toBe(0);
-        await page.keyboard.press("Escape");
-        expect((await readings(page)).filter(({ said: left, hasCursor }) => left !== "" || hasCursor)).toEqual([]);
+      expect(said[0], caption).not.toBe(said[1]);
+      const all = await readings(page);
+      const axis = sharedAxis(each);
+      const where = (text: string) => text.split(":")[0];
+      const mates = axis === undefined ? [] : figures.filter((other) => sharedAxis(other) === axis);
+      for (const mate of mates) {
+        const there = all[mate.number - 1];
+        // A map without the ends of its trips begins later than the drive.
+        if (mate.words.startsWith("Track") && there?.said === "") continue;
+        expect(where(there?.said ?? ""), `${caption} with ${mate.caption}`).toBe(where(said[3] ?? ""));
+        expect(there?.hasCursor).toBe(true);
       }
-      const along = figures.map(sharedAxis);
-      expect(along.filter((axis) => axis === "Time (min)").length).toBeGreaterThanOrEqual(5);
-    });
+      expect(await page.locator("main figure [aria-live], main figure [role=status]").count()).toBe(0);
+      await page.keyboard.press("Escape");
+      expect((await readings(page)).filter(({ said: left, hasCursor }) => left !== "" || hasCursor)).toEqual([]);
+    }
+    const along = figures.map(sharedAxis);
+    expect(along.filter((axis) => axis === "Time (min)").length).toBeGreaterThanOrEqual(5);
+  });
 
-    it("reads values under the mouse, until it leaves or Escape is pressed", async () => {
-      await page.locator("h1").click(); // off the sliders, which would hold what is read
-      for (const { number, figure, caption } of figures) {
-        const svg = figure.locator("svg[role=img]");
-        await svg.hover({ position: await placeIn(svg, 0.45) });
-        expect((await readings(page))[number - 1]?.said, caption).toMatch(/\S: .*\S/);
-        await page.keyboard.press("Escape");
-        expect((await readings(page))[number - 1]?.said, caption).toBe("");
-        await svg.hover({ position: await placeIn(svg, 0.55) });
-        expect((await readings(page))[number - 1]?.hasCursor, caption).toBe(true);
-        await page.mouse.move(2, 2);
-        expect(
-          (await readings(page)).filter(({ hasCursor }) => hasCursor),
-          caption,
-        ).toEqual([]);
-      }
-    });
+  it("reads values under the mouse, until it leaves or Escape is pressed", async () => {
+    await page.locator("h1").click(); // off the sliders, which would hold what is read
+    for (const { number, figure, caption } of figures) {
+      const svg = figure.locator("svg[role=img]");
+      await svg.hover({ position: await placeIn(svg, 0.45) });
+      expect((await readings(page))[number - 1]?.said, caption).toMatch(/\S: .*\S/);
+      await page.keyboard.press("Escape");
+      expect((await readings(page))[number - 1]?.said, caption).toBe("");
+      await svg.hover({ position: await placeIn(svg, 0.55) });
+      expect((await readings(page))[number - 1]?.hasCursor, caption).toBe(true);
+      await page.mouse.move(2, 2);
+      expect(
+        (await readings(page)).filter(({ hasCursor }) => hasCursor),
+        caption,
+      ).toEqual([]);
+    }
+  });
 
-    it("is saved as a drawing that stands alone and as a picture of twice its size, neither blank", async () => {
-      const viewer = await (await browser.newContext({ offline: true })).newPage();
-      for (const { figure, caption, words } of figures) {
-        const svg = await savedFigure(page, figure, "SVG");
-        const text = svg.toString("utf8");
-        const parsed = await viewer.evaluate((source) => {
-          const root = new DOMParser().parseFromString(source, "image/svg+xml").documentElement;
-          const size = ["width", "height"].map((name) => Number(root.getAttribute(name)));
-          return { tag: root.tagName, title: root.querySelector("title")?.textContent, size };
-        }, text);
-        expect(parsed, caption).toMatchObject({ tag: "svg", title: words });
-        expect(text, caption).toMatch(/@font-face\{?[^}]*url\("?data:font/);
-        expect(text.replace(/url\("?data:[^)]*\)/g, ""), caption).not.toMatch(
-          /url\((?!#)|var\(|currentcolor|figure-cursor|\b(?:href|src)="(?!#)|https?:\/\/(?!www\.w3\.org\/)/i,
-        );
-        const opened = await seen(viewer, svg, "image/svg+xml");
-        expect([opened.width_px, opened.height_px], caption).toEqual(parsed.size);
-        const png = await savedFigure(page, figure, "PNG");
-        expect(sizeOfPng(png), caption).toEqual(parsed.size.map((each) => 2 * each));
-        const picture = await seen(viewer, png, "image/png");
-        for (const { variance, inked_frac } of [opened, picture]) {
-          expect(variance, caption).toBeGreaterThan(20); // one thin line across paper gives about this much
-          expect(inked_frac, caption).toBeGreaterThan(0.01);
-        }
-      }
-      await viewer.context().close();
-    });
-
-    it("is saved as numbers: whole rows, units in the headings, the numbers that its words tell", async () => {
-      const all = { told: 0, missing: 0 };
-      for (const each of figures) {
-        const { caption, words } = each;
-        const csv = await csvOf(page, each);
-        expect(csv.rows.length, caption).toBeGreaterThan(0);
-        for (const row of csv.rows) {
-          expect(row.length, caption).toBe(csv.names.length);
-          expect(row.join(), caption).not.toMatch(/NaN|Infinity|undefined|null/);
-        }
-        csv.names.forEach((name, k) => {
-          const isNumber = csv.rows.every((row) => row[k] !== "" && Number.isFinite(Number(row[k])));
-          if (isNumber) expect([...unitSuffixes, "number"], `${caption}: ${name}`).toContain(name.split("_").at(-1));
-        });
-        const told = toldNumbers(csv);
-        const inWords = [...words.matchAll(/(?<![\d.])−?\d[\d\u202f]*(?:\.\d+)?(?=[ \u00a0](?!kWh)\S)/g)].map(
-          ([number]) => number,
-        );
-        const missing = inWords.filter((number) => !told.has(number));
-        expect(inWords.length - missing.length, `${caption}: ${words}`).toBeGreaterThan(0);
-        all.told += inWords.length;
-        all.missing += missing.length;
-      }
-      // Few are in no cell: a count of samples, a length of road, how much a pack falls short.
-      expect(all.missing / all.told).toBeLessThan(0.1);
-      expect(faults).toEqual([]);
-    });
-
-    it("holds in its own charts what the simulation has, sample by sample", async () => {
-      const [road] = job.roads;
-      if (!road) throw new Error("no road");
-      const { candidates } = driveJob(job, roadTrace(road, cycleTexts), { channels: true });
-      const own = figures.filter(({ caption }) =>
-        /Battery current against time|Motor shaft power against/.test(caption),
+  it("is saved as a drawing that stands alone and as a picture of twice its size, neither blank", async () => {
+    const viewer = await (await browser.newContext({ offline: true })).newPage();
+    for (const { figure, caption, words } of figures) {
+      const svg = await savedFigure(page, figure, "SVG");
+      const text = svg.toString("utf8");
+      const parsed = await viewer.evaluate((source) => {
+        const root = new DOMParser().parseFromString(source, "image/svg+xml").documentElement;
+        const size = ["width", "height"].map((name) => Number(root.getAttribute(name)));
+        return { tag: root.tagName, title: root.querySelector("title")?.textContent, size };
+      }, text);
+      expect(parsed, caption).toMatchObject({ tag: "svg", title: words });
+      expect(text, caption).toMatch(/@font-face\{?[^}]*url\("?data:font/);
+      expect(text.replace(/url\("?data:[^)]*\)/g, ""), caption).not.toMatch(
+        /url\((?!#)|var\(|currentcolor|figure-cursor|\b(?:href|src)="(?!#)|https?:\/\/(?!www\.w3\.org\/)/i,
       );
-      expect(own.length).toBe(2);
-      // A quotient and a product by the inverse part in the last digits.
-      const nine = (value: unknown) => Number(value).toPrecision(9);
-      const expected = [
-        (c: Channels, i: number) => [(c.time_s[i] as number) / 60, c.battery_A[i] as number],
-        (c: Channels, i: number) => [
-          (c.distance_m[i] as number) / 1000,
-          ((c.motorTorque_Nm[i] as number) * (c.motorSpeed_radps[i] as number)) / W_PER_KW,
-        ],
-      ];
-      for (const [k, figure] of own.entries()) {
-        const { rows } = await csvOf(page, figure);
-        for (const { name, channels } of candidates) {
-          const drawn = rows.filter(([pack]) => pack === name).map(([, x, y]) => `${nine(x)} ${nine(y)}`);
-          if (!channels) throw new Error("driven without channels");
-          const all = new Set(
-            Array.from({ length: channels.length }, (_, i) => expected[k]?.(channels, i).map(nine).join(" ")),
-          );
-          expect(drawn.length).toBeGreaterThan(100);
-          expect(drawn.filter((each) => !all.has(each))).toEqual([]);
-        }
+      const opened = await seen(viewer, svg, "image/svg+xml");
+      expect([opened.width_px, opened.height_px], caption).toEqual(parsed.size);
+      const png = await savedFigure(page, figure, "PNG");
+      expect(sizeOfPng(png), caption).toEqual(parsed.size.map((each) => 2 * each));
+      const picture = await seen(viewer, png, "image/png");
+      for (const { variance, inked_frac } of [opened, picture]) {
+        expect(variance, caption).toBeGreaterThan(20); // one thin line across paper gives about this much
+        expect(inked_frac, caption).toBeGreaterThan(0.01);
       }
-    });
-  },
-);
+    }
+    await viewer.context().close();
+  });
+
+  it("is saved as numbers: whole rows, units in the headings, the numbers that its words tell", async () => {
+    const all = { told: 0, missing: 0 };
+    for (const each of figures) {
+      const { caption, words } = each;
+      const csv = await csvOf(page, each);
+      expect(csv.rows.length, caption).toBeGreaterThan(0);
+      for (const row of csv.rows) {
+        expect(row.length, caption).toBe(csv.names.length);
+        expect(row.join(), caption).not.toMatch(/NaN|Infinity|undefined|null/);
+      }
+      csv.names.forEach((name, k) => {
+        const isNumber = csv.rows.every((row) => row[k] !== "" && Number.isFinite(Number(row[k])));
+        if (isNumber) expect([...unitSuffixes, "number"], `${caption}: ${name}`).toContain(name.split("_").at(-1));
+      });
+      const told = toldNumbers(csv);
+      const inWords = [...words.matchAll(/(?<![\d.])−?\d[\d\u202f]*(?:\.\d+)?(?=[ \u00a0](?!kWh)\S)/g)].map(
+        ([number]) => number,
+      );
+      const missing = inWords.filter((number) => !told.has(number));
+      expect(inWords.length - missing.length, `${caption}: ${words}`).toBeGreaterThan(0);
+      all.told += inWords.length;
+      all.missing += missing.length;
+    }
+    // Few are in no cell: a count of samples, a length of road, how much a pack falls short.
+    expect(all.missing / all.told).toBeLessThan(0.1);
+    expect(faults).toEqual([]);
+  });
+
+  it("holds in its own charts what the simulation has, sample by sample", async () => {
+    const [road] = job.roads;
+    if (!road) throw new Error("no road");
+    const { candidates } = driveJob(job, roadTrace(road, cycleTexts), { channels: true });
+    const own = figures.filter(({ caption }) => /Battery current against time|Motor shaft power against/.test(caption));
+    expect(own.length).toBe(2);
+    // A quotient and a product by the inverse part in the last digits.
+    const nine = (value: unknown) => Number(value).toPrecision(9);
+    const expected = [
+      (c: Channels, i: number) => [(c.time_s[i] as number) / 60, c.battery_A[i] as number],
+      (c: Channels, i: number) => [
+        (c.distance_m[i] as number) / 1000,
+        ((c.motorTorque_Nm[i] as number) * (c.motorSpeed_radps[i] as number)) / W_PER_KW,
+      ],
+    ];
+    for (const [k, figure] of own.entries()) {
+      const { rows } = await csvOf(page, figure);
+      for (const { name, channels } of candidates) {
+        const drawn = rows.filter(([pack]) => pack === name).map(([, x, y]) => `${nine(x)} ${nine(y)}`);
+        if (!channels) throw new Error("driven without channels");
+        const all = new Set(
+          Array.from({ length: channels.length }, (_, i) => expected[k]?.(channels, i).map(nine).join(" ")),
+        );
+        expect(drawn.length).toBeGreaterThan(100);
+        expect(drawn.filter((each) => !all.has(each))).toEqual([]);
+      }
+    }
+  });
+});
 
 it("is read by a finger on a telephone: a tap reads, what it read stays, and the next tap reads elsewhere", async () => {
-  const [demo] = demos;
-  const job = { ...readJob(structuredClone(demo.document)), charts };
-  const { page, faults } = await opened(job, { width: 390, hasTouch: true });
+  const job = jobsWithCharts[0]?.[1] as Job;
+  const { page, faults } = await openWithFigures(browser, job, { width: 390, hasTouch: true });
   await expectNoSidewaysScroll(page);
   const figures = await allFigures(page);
   expect(figures.length).toBeGreaterThanOrEqual(16);

@@ -2,8 +2,10 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { jobsWithCharts, openWithFigures } from "../support/openWithFigures.ts";
+import { printedFigures } from "../support/printedFigures.ts";
 
-// The whole notebook on A4.
+// The whole notebook on paper.
 
 /** 210 mm less the margins of print.css, 16 mm each, at 96 px to the inch. */
 const PAPER_px = ((210 - 2 * 16) / 25.4) * 96;
@@ -78,4 +80,35 @@ describe("on paper", () => {
     expect(controls).toEqual([]);
     await page.context().close();
   });
+
+  it.each(jobsWithCharts)(
+    "every figure of %s comes out whole on one sheet, A4 or Letter, though nobody scrolled to it",
+    async (_, job) => {
+      // Hidden from the client: its figures are not for paper.
+      const { page, faults } = await openWithFigures(browser, { ...job, hiddenSections: ["motor"] });
+      const all = await page.locator("main figure").count();
+      expect(all).toBeGreaterThanOrEqual(16);
+      for (const format of ["A4", "Letter"]) {
+        const pdf = await page.pdf({ format, tagged: true, outline: true });
+        const figures = printedFigures(pdf);
+        // All but the motor's, which is hidden, and the map, whose places are nobody's business but the driver's.
+        expect(figures.length, format).toBe(all - 2);
+        for (const { words, pages, pieces } of figures) {
+          expect(pages.length, `${format}: ${words}`).toBe(1);
+          expect(pieces, `${format}: ${words}`).toBeGreaterThan(5);
+        }
+        expect(printed(pdf).headings).not.toContain("The motor");
+      }
+      await page.emulateMedia({ media: "print" });
+      const captions = await page.evaluate(() =>
+        [...document.querySelectorAll("main figure")]
+          .filter((each) => each.getBoundingClientRect().height > 0)
+          .map((each) => each.querySelector("figcaption")?.getBoundingClientRect().height ?? 0),
+      );
+      expect(captions.length).toBe(all - 2);
+      expect(Math.min(...captions)).toBeGreaterThan(0);
+      expect(faults).toEqual([]);
+      await page.context().close();
+    },
+  );
 });

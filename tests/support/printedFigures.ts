@@ -1,0 +1,56 @@
+/** A figure of a tagged PDF. */
+export interface PrintedFigure {
+  /** What it says in words. */
+  readonly words: string;
+  /** Objects of the pages that it has ink on. */
+  readonly pages: readonly string[];
+  /** Pieces of content that were drawn for it: none for a blank one. */
+  readonly pieces: number;
+}
+
+interface Piece {
+  readonly page: string | undefined;
+  readonly kids: string;
+}
+
+/**
+ * The figures with words of a tagged PDF, by its structure tree (ISO 32000-1, 14.7): which pages each has marked content
+ * on. Chromium writes the tree uncompressed, so that it can be read without a library.
+ */
+export function printedFigures(pdf: Buffer): PrintedFigure[] {
+  const objects = new Map<string, string>();
+  for (const [, id, body] of pdf.toString("latin1").matchAll(/(?:^|\n)(\d+) 0 obj\s([\s\S]*?)\nendobj/g)) {
+    if (id !== undefined && body?.includes("/StructElem")) objects.set(id, body);
+  }
+  const pieceOf = (body: string): Piece => ({
+    page: /\/Pg (\d+) 0 R/.exec(body)?.[1],
+    kids: /\/K\s*(\[[\s\S]*?\]|\d+ 0 R|\d+|<<[\s\S]*?>>)/.exec(body)?.[1] ?? "",
+  });
+  const found: PrintedFigure[] = [];
+  for (const body of objects.values()) {
+    const words = /\/S\s*\/Figure\s*\/Alt\s*(\((?:[^\\)]|\\[\s\S])*\)|<[0-9A-Fa-f\s]*>)/.exec(body)?.[1];
+    if (words === undefined) continue;
+    const pages = new Set<string>();
+    let pieces = 0;
+    const walk = (element: string) => {
+      const { page, kids } = pieceOf(element);
+      const bare = kids.replace(/<<([\s\S]*?)>>/g, (content) => {
+        const its = /\/Pg (\d+) 0 R/.exec(content)?.[1] ?? page;
+        if (its !== undefined) pages.add(its);
+        pieces += 1;
+        return "";
+      });
+      const rest = bare.replace(/(\d+) 0 R/g, (_, id: string) => {
+        const kid = objects.get(id);
+        if (kid !== undefined) walk(kid);
+        return "";
+      });
+      const marks = rest.match(/\d+/g)?.length ?? 0;
+      pieces += marks;
+      if (marks > 0 && page !== undefined) pages.add(page);
+    };
+    walk(body.replace(words, ""));
+    found.push({ words, pages: [...pages], pieces });
+  }
+  return found;
+}
