@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Origin } from "../../shared/job/job.ts";
 import { atPath } from "../notebook/atPath.ts";
+import { labelOf } from "./fieldAt.ts";
 import { fieldIds } from "./fieldParts.ts";
 import type { Paper } from "./form.ts";
 import type { QuantityFieldSpec } from "./quantityField.ts";
@@ -25,11 +26,13 @@ export function originChoice(paper: Paper, path: string, field: QuantityFieldSpe
     else desk.edit(path, origin?.typed ?? "", atPath(desk.job.value, path), { what, from });
     desk.settle();
   };
+  // A question is no name: “Where How far on an ordinary day? comes from”.
+  const called = field.label.endsWith("?") ? labelOf(path) : field.label;
   const options = Object.entries(originWords).filter(
     ([from]) => from !== "usual" || field.usual !== undefined || origin?.from === "usual",
   );
   return html`<span class="origin">
-    <label class="unseen" for=${id}>Where ${field.label} comes from</label>
+    <label class="unseen" for=${id}>Where ${called} comes from</label>
     <select id=${id} @change=${choose}>
       ${origin ? nothing : html`<option value="" selected>from where?</option>`}
       ${options.map(([from, words]) => html`<option value=${from} .selected=${origin?.from === from}>${words}</option>`)}

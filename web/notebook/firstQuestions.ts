@@ -1,8 +1,14 @@
-import { html, type TemplateResult } from "lit-html";
+import { html, nothing, type TemplateResult } from "lit-html";
 import { bodies } from "../../shared/parts/bodies.ts";
+import { fieldAt } from "../inputs/fieldAt.ts";
 import { createForm, type Paper } from "../inputs/form.ts";
+import { type QuantityFieldSpec, quantityField } from "../inputs/quantityField.ts";
+import { textField } from "../inputs/textField.ts";
 import { viewChoice } from "../inputs/viewChoice.ts";
-import { withBody } from "./ownCar.ts";
+import { USUAL_DAY_km, withBody } from "./ownCar.ts";
+import { usualWeights } from "./usualWeights.ts";
+
+const PREFIX = "first-";
 
 /** What is known so far, for below the questions. */
 export interface FirstAnswer {
@@ -30,7 +36,7 @@ export function welcomeView(paper: Paper, start: () => void): TemplateResult {
 
 /** Ten questions of the first phone call. Each is a field of the job itself, so nothing has to be finished or sent off. */
 export function questionsView(paper: Paper, isOpen: boolean, { answer, doubt }: FirstAnswer): TemplateResult {
-  const form = createForm({ ...paper, idPrefix: "first-" });
+  const form = createForm({ ...paper, idPrefix: PREFIX });
   const { desk, view } = paper;
   const { roadLoad } = form.job.vehicle;
   const body = bodies.find(
@@ -39,16 +45,35 @@ export function questionsView(paper: Paper, isOpen: boolean, { answer, doubt }: 
       data.drag_coeff === roadLoad.drag_coeff &&
       data.frontalArea_m2 === roadLoad.frontalArea_m2,
   );
+  const ask = (path: string, label: string, change: Partial<QuantityFieldSpec> = {}) => {
+    const field = fieldAt(path);
+    if (field.type !== "quantity") return form.fields(form.field(path, label));
+    return form.fields(quantityField({ ...paper, idPrefix: PREFIX }, path, { ...field, label, ...change }));
+  };
+  const weight = usualWeights[body?.id ?? ""] ?? usualWeights["saloon"];
+  const { usualDay_km, longestDay_km } = form.job;
+  const isTurned = longestDay_km !== undefined && longestDay_km < usualDay_km;
   const shapes = bodies.map(({ id, title }) => ({ key: id, words: title }));
   return html`<details class="first-questions" ?open=${isOpen}>
     <summary>Ten questions for a first answer</summary>
     <div class="jobs-body">
       <p>Whatever you don't know, leave empty or write “unknown”: a usual value stands in, and is counted as a doubt.</p>
       <ol>
-        <li>${form.fields(form.field("vehicle.name", "What car is it?"))}</li>
+        <li>${form.fields(nameField(paper))}</li>
         <li>${form.fields(form.field("use", "What is it for? In the client's own words"))}</li>
-        <li>${form.fields(form.field("usualDay_km", "How far on an ordinary day?"))}</li>
-        <li>${form.fields(form.field("longestDay_km", "How far on the longest day of the year?"))}</li>
+        <li>${ask("usualDay_km", "How far on an ordinary day?", {
+          usual: { value: USUAL_DAY_km, why: "there and back to town, common practice without a source" },
+        })}</li>
+        <li>
+          ${ask("longestDay_km", "How far on the longest day of the year?", {
+            help: "Kept apart from the usual day, so that one trip a year does not size the pack. Left empty, packs are judged by the usual day alone.",
+          })}
+          ${
+            isTurned
+              ? html`<p class="to-mend">The longest day is shorter than the ordinary one: have the two changed places?</p>`
+              : nothing
+          }
+        </li>
         <li>
           ${form.fields(
             viewChoice(
@@ -64,10 +89,14 @@ export function questionsView(paper: Paper, isOpen: boolean, { answer, doubt }: 
             ),
           )}
         </li>
-        <li>${form.fields(form.field("vehicle.arriving_kg", "What does it weigh, nobody aboard?"))}</li>
-        <li>${form.fields(form.field("vehicle.load_kg", "What do people and luggage weigh?"))}</li>
-        <li>${form.fields(form.field("vehicle.tyres.loadedRadius_mm", "What is written on the tyres?"))}</li>
-        <li>${form.fields(form.field("driveline.finalDrive_ratio", "What is the final drive?"))}</li>
+        <li>${ask("vehicle.arriving_kg", "What does it weigh, nobody aboard?", {
+          ...(weight && {
+            usual: { value: weight.usual_kg, why: `${weight.low_kg} to ${weight.high_kg} kg for ${weight.of}` },
+          }),
+        })}</li>
+        <li>${ask("vehicle.load_kg", "What do people and luggage weigh?")}</li>
+        <li>${ask("vehicle.tyres.loadedRadius_mm", "What is written on the tyres?")}</li>
+        <li>${ask("driveline.finalDrive_ratio", "What is the final drive?")}</li>
         <li>
           ${form.fields(
             viewChoice(
@@ -87,4 +116,10 @@ export function questionsView(paper: Paper, isOpen: boolean, { answer, doubt }: 
       <p class="aside">All of it, and more, stands further down, with the figures.</p>
     </div>
   </details>`;
+}
+
+/** The one question that cannot stay empty, since the car is called by it all over the page. */
+function nameField(paper: Paper): TemplateResult {
+  const help = "Any words that tell it from the next one: make, year, colour, or whose it is.";
+  return textField({ ...paper, idPrefix: PREFIX }, "vehicle.name", { type: "line", label: "What car is it?", help });
 }

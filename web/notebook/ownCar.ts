@@ -2,10 +2,14 @@ import { demos } from "../../shared/demos/index.ts";
 import type { Job, Origin } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { type BodyPart, bodies } from "../../shared/parts/bodies.ts";
-import type { PartOrigin } from "../../shared/parts/origin.ts";
 import { fieldList } from "../inputs/fieldList.ts";
 import { atPath } from "./atPath.ts";
+import { usualWeights } from "./usualWeights.ts";
 
+/** What counts until somebody asks the client. Assumed. */
+export const USUAL_DAY_km = 40;
+
+const WEIGHT = "vehicle.arriving_kg";
 const TITLE = "A car of your own";
 
 /** Roads to begin with, until the client's own log is there. */
@@ -32,7 +36,7 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
     title: TITLE,
     isInvented: false,
     use: "",
-    usualDay_km: 40,
+    usualDay_km: USUAL_DAY_km,
     vehicle: { ...vehicle, name: body.title, arriving_kg: 850, removed_kg: 150, added_kg: 90, load_kg: 150 },
     environment: { ...demo.environment, temperature_degC: 15, grip_coeff: 0.8 },
     roads,
@@ -43,17 +47,21 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
   return readJob(withBody({ ...job, origins: allUsual(job) }, body));
 }
 
-/** The job with the drag of another kind of body, as usual values with that kind's bands. */
+/** The job with the drag of another kind of body and, unless it was said, its weight: usual values with that kind's bands. */
 export function withBody(job: Job, body: BodyPart): Job {
   const origins = { ...job.origins };
   for (const key of Object.keys(origins)) if (key.startsWith("vehicle.roadLoad.")) delete origins[key];
   for (const [key, origin] of Object.entries(body.origins)) {
-    origins[`vehicle.roadLoad.${key}`] = usualWithin(origin, atPath(body.data, key));
+    origins[`vehicle.roadLoad.${key}`] = usualWithin(atPath(body.data, key), origin.low, origin.high, origin.note);
   }
-  return { ...job, vehicle: { ...job.vehicle, roadLoad: body.data }, origins };
+  const weight = usualWeights[body.id];
+  const isOpen = weight !== undefined && origins[WEIGHT]?.from === "usual";
+  if (isOpen) origins[WEIGHT] = usualWithin(weight.usual_kg, weight.low_kg, weight.high_kg);
+  const arriving_kg = isOpen ? weight.usual_kg : job.vehicle.arriving_kg;
+  return { ...job, vehicle: { ...job.vehicle, arriving_kg, roadLoad: body.data }, origins };
 }
 
-function usualWithin({ low, high, note }: PartOrigin, value: unknown): Origin {
+function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {
   if (typeof value !== "number" || value === 0 || low === undefined || high === undefined) return { from: "usual" };
   return {
     from: "usual",

@@ -3,6 +3,7 @@ import { readJob } from "../../../shared/job/readJob.ts";
 import { bodies } from "../../../shared/parts/bodies.ts";
 import { driveJob, roadTrace } from "../../../sim/index.ts";
 import { ownCar, withBody } from "../../../web/notebook/ownCar.ts";
+import { usualWeights } from "../../../web/notebook/usualWeights.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 
 describe("a car of one's own to begin with", () => {
@@ -40,5 +41,17 @@ describe("a car of one's own to begin with", () => {
     expect(origin.from).toBe("usual");
     expect(origin.plusMinus_frac).toBeCloseTo(0.13 / 0.58, 12);
     expect(job.vehicle.tyres).toEqual(ownCar().vehicle.tyres);
+  });
+
+  it("weighs what cars of its shape weigh, until somebody says what it weighs", () => {
+    const [box] = bodies.filter(({ id }) => id === "box-body");
+    const job = withBody(ownCar(), box);
+    expect(job.vehicle.arriving_kg).toBe(1600);
+    // 1200 to 2200 kg: off by 600 at most.
+    expect(job.origins["vehicle.arriving_kg"]).toEqual({ from: "usual", plusMinus_frac: 600 / 1600 });
+    const said = ownCar();
+    const weighed = { ...said, origins: { ...said.origins, "vehicle.arriving_kg": { from: "measured" as const } } };
+    expect(withBody(weighed, box).vehicle.arriving_kg).toBe(850);
+    expect(Object.keys(usualWeights).toSorted()).toEqual(bodies.map(({ id }) => id).toSorted());
   });
 });
