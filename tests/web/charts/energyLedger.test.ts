@@ -3,14 +3,14 @@ import { energyLedger } from "../../../web/charts/energyLedger.ts";
 import { drawing } from "../../support/drawing.ts";
 import { inventedLedgers } from "../../support/inventedDrive.ts";
 
-/** Left and right edge of each bar's pieces, in pixels. */
+/** Left edge and width of each bar's pieces, in pixels; pieces of one bar lie at one height. */
 function pieces(svg: SVGSVGElement): { x: number; width: number }[][] {
-  return [...svg.querySelectorAll("g")]
-    .map((group) => [...group.children].filter((child) => child.tagName.toLowerCase() === "rect"))
-    .filter((rects) => rects.length > 1)
-    .map((rects) =>
-      rects.map((rect) => ({ x: Number(rect.getAttribute("x")), width: Number(rect.getAttribute("width")) })),
-    );
+  const bars = new Map<number, { x: number; width: number }[]>();
+  for (const rect of svg.querySelectorAll("rect")) {
+    const [x = 0, y = 0, width = 0] = ["x", "y", "width"].map((name) => Number(rect.getAttribute(name)));
+    bars.set(y, [...(bars.get(y) ?? []), { x, width }]);
+  }
+  return [...bars.values()];
 }
 
 describe("energyLedger", () => {
