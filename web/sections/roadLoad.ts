@@ -5,6 +5,7 @@ import { roadLoad } from "../charts/roadLoad.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
 import { airForm } from "../inputs/airForm.ts";
 import { bodyPicker, tyrePicker } from "../inputs/bodyPicker.ts";
+import { packChoice } from "../inputs/packChoice.ts";
 import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
 import { defineSection } from "../notebook/section.ts";
 import { familiarSpeed_kmh } from "../notebook/steadySpeeds.ts";
@@ -15,6 +16,7 @@ export default defineSection({
   title: "Road load",
   question: "What does it cost to hold a steady speed on a level road?",
   given: (form) => html`
+    ${form.fields(packChoice(form, "view-pack-load"))}
     ${roadLoadChoice(form)} ${bodyPicker(form)}
     ${form.fields("vehicle.tyres.loadedRadius_mm", "vehicle.tyres.rolling_coeff")} ${tyrePicker(form)}
     ${form.fold(

@@ -1,6 +1,7 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { speedTrace } from "../charts/speedTrace.ts";
+import { packChoice } from "../inputs/packChoice.ts";
 import { roadsForm } from "../inputs/roadsForm.ts";
 import { viewChoice } from "../inputs/viewChoice.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
@@ -36,6 +37,7 @@ export default defineSection({
           form.view.along.value = key === "distance" ? "distance" : "time";
         },
       ),
+      packChoice(form, "view-pack-road"),
     )}
     ${roadsForm(form)}`,
   fields: ["roads"],
