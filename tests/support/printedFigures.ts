@@ -1,7 +1,7 @@
-/** A figure of a tagged PDF. */
+/** A figure of a tagged PDF: a picture, or a picture with its caption. */
 export interface PrintedFigure {
-  /** What it says in words. */
-  readonly words: string;
+  /** What a picture says in words; none for the whole of picture and caption. */
+  readonly words: string | undefined;
   /** Objects of the pages that it has ink on. */
   readonly pages: readonly string[];
   /** Pieces of content that were drawn for it: none for a blank one. */
@@ -14,7 +14,7 @@ interface Piece {
 }
 
 /**
- * The figures with words of a tagged PDF, by its structure tree (ISO 32000-1, 14.7): which pages each has marked content
+ * The figures of a tagged PDF, by its structure tree (ISO 32000-1, 14.7): which pages each has marked content
  * on. Chromium writes the tree uncompressed, so that it can be read without a library.
  */
 export function printedFigures(pdf: Buffer): PrintedFigure[] {
@@ -29,7 +29,7 @@ export function printedFigures(pdf: Buffer): PrintedFigure[] {
   const found: PrintedFigure[] = [];
   for (const body of objects.values()) {
     const words = /\/S\s*\/Figure\s*\/Alt\s*(\((?:[^\\)]|\\[\s\S])*\)|<[0-9A-Fa-f\s]*>)/.exec(body)?.[1];
-    if (words === undefined) continue;
+    if (!/\/S\s*\/Figure/.test(body)) continue;
     const pages = new Set<string>();
     let pieces = 0;
     const walk = (element: string) => {
@@ -49,7 +49,7 @@ export function printedFigures(pdf: Buffer): PrintedFigure[] {
       pieces += marks;
       if (marks > 0 && page !== undefined) pages.add(page);
     };
-    walk(body.replace(words, ""));
+    walk(words === undefined ? body : body.replace(words, ""));
     found.push({ words, pages: [...pages], pieces });
   }
   return found;
