@@ -48,6 +48,12 @@ export const electricalKinds = {
     },
     slips: ["kwh/100km", "mi/kwh"],
   },
+  /** At a pack, controller or charger: sold and metered in kilowatts everywhere, unlike what a shaft gives. */
+  electricPower: {
+    ...kind("an electric power", "kW", "kW", 0, 2000, [0.5, 400], ["kW", "W", "bhp"]),
+    units: scaled(watts, 1000),
+    slips: ["w"],
+  },
   accessoryPower: {
     ...kind("an accessory's power", "W", "W", 0, 20_000, [1, 6000], ["W", "kW"]),
     units: watts,

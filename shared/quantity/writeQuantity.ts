@@ -8,6 +8,7 @@ export type UnitHabit = "metric" | "british" | "american";
 
 // Kinds that stay in the job file's own unit are not listed; the unit as people read it, one spelling of the kind's table.
 const british: Partial<Record<QuantityKind, string>> = {
+  mass: "lb",
   speed: "mph",
   length: "in",
   elevation: "ft",
@@ -26,7 +27,6 @@ const british: Partial<Record<QuantityKind, string>> = {
 };
 const american: Partial<Record<QuantityKind, string>> = {
   ...british,
-  mass: "lb",
   force: "lbf",
   power: "hp",
   fuelUse: "mpg (US)",
@@ -34,11 +34,11 @@ const american: Partial<Record<QuantityKind, string>> = {
   dragLinear: "lbf/mph",
   dragSquare: "lbf/mph²",
 };
-const fewCwt_kg = 250; // from here a Briton weighs in hundredweights; assumed
 
 /**
  * A value, in the job file's unit for its kind, for a person: in the units he is used to, to so many significant figures
- * at most, with its unit. A gradient is a percentage, or `1 in 6` for a Briton; a share is a percentage; a ratio is bare.
+ * at most, with its unit, the same that figures are drawn in: pounds, never hundredweights, so that masses can be held
+ * against one another; power at a shaft in horsepower, electric power in kilowatts for everybody. A gradient is a percentage, or `1 in 6` for a Briton; a share is a percentage; a ratio is bare.
  * Not a number is written `-`.
  */
 export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabit, digits = 3): string {
@@ -48,16 +48,15 @@ export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabi
   if (kind === "gradient" && units === "british") return writeOneIn(value, digits);
   if (kind === "gradient" || kind === "fraction") return `${formatNumber(100 * value, digits)} %`;
   if (kind === "gearRatio" || kind === "finalDrive" || kind === "coefficient") return formatNumber(value, digits);
-  const unit = unitFor(kind, value, units);
+  const unit = unitFor(kind, units);
   const rule = info.units[tidyUnit(unit)] ?? info.units[tidyUnit(unit).replace(/s$/, "")];
   if (unit === info.unit || rule === undefined) return `${formatNumber(value, digits)} ${info.unit}`;
   const number = unapplyUnit(rule, value);
   return Number.isFinite(number) ? `${formatNumber(number, digits)} ${unit}` : "-";
 }
 
-function unitFor(kind: QuantityKind, value: number, units: UnitHabit): string {
+function unitFor(kind: QuantityKind, units: UnitHabit): string {
   if (units === "metric") return kindInfo(kind).unit;
-  if (kind === "mass" && units === "british") return Math.abs(value) >= fewCwt_kg ? "cwt" : "lb";
   return (units === "british" ? british : american)[kind] ?? kindInfo(kind).unit;
 }
 

@@ -47,6 +47,7 @@ describe("what a workshop writes", () => {
     ["torque", "122 lb ft", 165.40979, "122 lb ft = 165 Nm"],
     ["torque", "122 ft·lbf", 165.40979, "122 ft·lbf = 165 Nm"],
     ["power", "60 bhp", 44.741992, "60 bhp = 44.7 kW"],
+    ["electricPower", "60 bhp", 44.741992, "60 bhp = 44.7 kW"],
     ["power", "82 PS", 60.310897, "82 PS = 60.3 kW"],
     ["length", "5 1/2 in", 139.7, "5 1/2 in = 140 mm"],
     ["length", "5½″", 139.7, "5½″ = 140 mm"],

@@ -38,10 +38,10 @@ const definitions = {
     (c, i) => (c.motorTorque_Nm[i] as number) * (c.motorSpeed_radps[i] as number),
   ],
   motorLoss: ["Motor and controller loss", () => as("kW", "kW", 1 / W_PER_KW), (c, i) => c.motorLoss_W[i] as number],
-  controllerPower: ["Controller power", (units) => units.power, (c, i) => c.controller_W[i] as number],
+  controllerPower: ["Controller power", (units) => units.electricPower, (c, i) => c.controller_W[i] as number],
   batteryPower: [
     "Battery power",
-    (units) => units.power,
+    (units) => units.electricPower,
     (c, i) => (c.battery_A[i] as number) * (c.battery_V[i] as number),
   ],
   batteryCurrent: ["Battery current", () => as("A", "A", 1), (c, i) => c.battery_A[i] as number],

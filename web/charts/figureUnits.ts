@@ -7,6 +7,7 @@ import {
   MPS_PER_MPH,
   N_PER_LBF,
   NM_PER_LBFT,
+  W_PER_BHP,
   W_PER_KW,
   ZERO_CELSIUS_K,
 } from "../../shared/units.ts";
@@ -26,7 +27,10 @@ export interface FigureUnits {
   readonly speed: FigureUnit;
   readonly consumption: FigureUnit;
   readonly torque: FigureUnit;
+  /** Of a shaft. */
   readonly power: FigureUnit;
+  /** Of pack, controller or charger. */
+  readonly electricPower: FigureUnit;
   readonly force: FigureUnit;
   readonly temperature: FigureUnit;
   readonly mass: FigureUnit;
@@ -39,12 +43,13 @@ export const METRIC: FigureUnits = {
   consumption: { sign: "Wh/km", suffix: "Whpkm", perBase: 1 },
   torque: { sign: "Nm", suffix: "Nm", perBase: 1 },
   power: { sign: "kW", suffix: "kW", perBase: 1 / W_PER_KW },
+  electricPower: { sign: "kW", suffix: "kW", perBase: 1 / W_PER_KW },
   force: { sign: "N", suffix: "N", perBase: 1 },
   temperature: { sign: "°C", suffix: "degC", perBase: 1, offset: -ZERO_CELSIUS_K },
   mass: { sign: "kg", suffix: "kg", perBase: 1 },
 };
 
-/** Miles, feet and pounds; power stays in kW, as batteries and chargers are sold by it everywhere. */
+/** Miles, feet and pounds. Electric power stays in kW, as batteries and chargers are sold by it everywhere. */
 export const MILES: FigureUnits = {
   ...METRIC,
   distance: { sign: "miles", suffix: "mi", perBase: 1 / M_PER_MILE },
@@ -57,10 +62,15 @@ export const MILES: FigureUnits = {
 };
 
 /** As fields and sentences speak to a Briton: newtons stay. */
-export const BRITISH: FigureUnits = { ...MILES, force: METRIC.force };
+export const BRITISH: FigureUnits = {
+  ...MILES,
+  force: METRIC.force,
+  power: { sign: "bhp", suffix: "bhp", perBase: 1 / W_PER_BHP },
+};
 
 export const AMERICAN: FigureUnits = {
   ...MILES,
+  power: { sign: "hp", suffix: "hp", perBase: 1 / W_PER_BHP },
   temperature: { sign: "°F", suffix: "degF", perBase: 9 / 5, offset: 32 - (9 / 5) * ZERO_CELSIUS_K },
 };
 

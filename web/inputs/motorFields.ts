@@ -26,11 +26,11 @@ export const motorFields: Readonly<Record<string, Field>> = {
     ...optional,
     help: "Set to spare the gearbox, at the motor shaft.",
   }),
-  "controller.power_kW": quantity("power", "Most power it takes from the pack", { ...chosen, ...optional }),
+  "controller.power_kW": quantity("electricPower", "Most power it takes from the pack", { ...chosen, ...optional }),
   "controller.current_A": quantity("current", "Most current it takes from the pack", { ...chosen, ...optional }),
   "controller.regen.isOn": { type: "yesNo", label: "Regenerative braking is on" },
   "controller.regen.torque_Nm": quantity("torque", "Regen limit at the motor shaft", { ...chosen, ...optional }),
-  "controller.regen.power_kW": quantity("power", "Regen limit in power", { ...chosen, ...optional }),
+  "controller.regen.power_kW": quantity("electricPower", "Regen limit in power", { ...chosen, ...optional }),
   "controller.regen.current_A": quantity("current", "Regen limit in current", { ...chosen, ...optional }),
   "controller.regen.wheelForce_N": quantity("force", "Regen limit at the tyres", { ...chosen, ...optional }),
   "controller.regen.fadeNone_kmh": quantity("speed", "No regen below", {

@@ -16,7 +16,7 @@ export interface Masthead {
 
 const habits: Readonly<Record<UnitHabit, string>> = {
   metric: "km, kg, Nm",
-  british: "miles, cwt, lb ft",
+  british: "miles, lb, lb ft",
   american: "miles, lb, lb ft",
 };
 

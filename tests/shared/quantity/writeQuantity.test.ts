@@ -11,7 +11,7 @@ const habits: readonly UnitHabit[] = ["metric", "british", "american"];
 describe("a quantity for people", () => {
   it.each<[QuantityKind, number, UnitHabit, string]>([
     ["mass", 723.93, "metric", "724 kg"],
-    ["mass", 723.93, "british", "14.2 cwt"],
+    ["mass", 723.93, "british", "1600 lb"],
     ["mass", 20, "british", "44.1 lb"],
     ["mass", 723.93, "american", "1600 lb"],
     ["speed", 83.685888, "british", "52 mph"],
@@ -19,6 +19,9 @@ describe("a quantity for people", () => {
     ["torque", 165.41, "british", "122 lb ft"],
     ["power", 44.742, "british", "60 bhp"],
     ["power", 44.742, "metric", "44.7 kW"],
+    ["power", 44.742, "american", "60 hp"],
+    ["electricPower", 44.742, "british", "44.7 kW"],
+    ["electricPower", 44.742, "american", "44.7 kW"],
     ["gradient", 1 / 6, "british", "1 in 6"],
     ["gradient", -1 / 6, "british", "1 in 6 down"],
     ["gradient", 0, "british", "level"],

@@ -8,10 +8,10 @@ describe("a sentence in the reader's units", () => {
     expect(inReadersUnits(sentence, "metric")).toBe(sentence);
   });
 
-  it("has miles, hundredweights and pound-feet for a British one, and nothing else changed", () => {
-    // 70.1/1.609344 = 43.56; 48.3/1.609344 = 30.01; 105·1.609344 = 168.98; 1140/50.80234544 = 22.44; 110/1.3558179 = 81.13
+  it("has miles, pounds and pound-feet for a British one, and nothing else changed", () => {
+    // 70.1/1.609344 = 43.56; 48.3/1.609344 = 30.01; 105·1.609344 = 168.98; 1140/0.45359237 = 2513.3; 110/1.3558179 = 81.13
     expect(inReadersUnits(sentence, "british")).toBe(
-      "It goes 43.6 miles at 30 mph on 169 Wh/mile, weighs 22.4 cwt and gives 81.1 lb ft; 2.5 % more than 75 kWh.",
+      "It goes 43.6 miles at 30 mph on 169 Wh/mile, weighs 2510 lb and gives 81.1 lb ft; 2.5 % more than 75 kWh.",
     );
   });
 
@@ -25,7 +25,7 @@ describe("a sentence in the reader's units", () => {
     expect(inReadersUnits("none below 8 to 12 km/h, 1.4 to 1.9 m² for small cars", "british")).toBe(
       "none below 4.97 to 7.46 mph, 15.1 to 20.5 ft² for small cars",
     );
-    expect(inReadersUnits("a gap of 2 to 300 kg", "british")).toBe("a gap of 4.41 lb to 5.91 cwt");
+    expect(inReadersUnits("a gap of 2 to 300 kg", "british")).toBe("a gap of 4.41 to 661 lb");
   });
 
   it("turns lengths over, and leaves minutes and letters alone", () => {
