@@ -1,6 +1,6 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { nothing, render } from "lit-html";
-import type { Chart, Drawing } from "../charts/chart.ts";
+import type { Chart } from "../charts/chart.ts";
 import type { CommonPosition } from "../charts/commonPosition.ts";
 import { type ReadableFigure, readableFigure } from "../charts/crosshair.ts";
 import type { Paper } from "../inputs/form.ts";
@@ -8,6 +8,7 @@ import { type NamedFigure, namedFigures } from "./figureNames.ts";
 import { figureUnitsOf } from "./figureUnitsOf.ts";
 import { figureView } from "./figureView.ts";
 import type { Reading } from "./graph.ts";
+import { type DrawnFor, isToDraw } from "./isToDraw.ts";
 import { keepShared } from "./keepShared.ts";
 import type { AnySection, Figure, Worked } from "./section.ts";
 import { failureView, findingView, type Places } from "./sectionView.ts";
@@ -26,9 +27,6 @@ export interface Drawn {
   readonly urgency: () => number;
   readonly attempt: (work: () => Promise<unknown>) => void;
 }
-
-/** What the figures that stand were drawn for. */
-type DrawnFor = Readonly<{ value: unknown; width_px: number; units: Drawing["units"] }>;
 
 /** Keeps a section's figures, tables and finding true to its reading. */
 export function fillWorked(
@@ -76,9 +74,10 @@ export function fillWorked(
       }
       const { value, isLate } = now;
       try {
-        if (isToDraw(drawnFor, value, drawing, isLate)) {
+        const wanted = { value, width_px: drawing.width_px, units: drawing.units };
+        if (isToDraw(drawnFor, wanted, isLate)) {
           draw(section.plot(value as never, drawing));
-          drawnFor = { value, width_px: drawing.width_px, units: drawing.units };
+          drawnFor = wanted;
         }
         const attention = section.attention?.(value as never) ?? [];
         const inShort = section.inShort?.(value as never);
@@ -89,15 +88,6 @@ export function fillWorked(
     });
   });
   showWorked(section, worked, places, drawn);
-}
-
-/**
- * Whether figures drawn for something else have to be drawn anew. A late value is of new things and of old ones, and another
- * comes at once: until then the figures stand as they are, marked late.
- */
-function isToDraw(drawnFor: DrawnFor | undefined, value: unknown, drawing: Drawing, isLate: boolean): boolean {
-  if (drawnFor?.width_px !== drawing.width_px || drawnFor.units !== drawing.units) return true;
-  return !isLate && !Object.is(drawnFor.value, value);
 }
 
 /** Puts figures with their numbers, and tables, into the page. */
