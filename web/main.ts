@@ -5,6 +5,7 @@ import "./look/tables.css";
 import "./look/fields.css";
 import "./look/parts.css";
 import "./look/roads.css";
+import "./look/versions.css";
 import "./charts/charts.css";
 import "./look/print.css";
 import { demos } from "../shared/demos/index.ts";

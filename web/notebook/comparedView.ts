@@ -3,7 +3,7 @@ import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { knownField, labelOf } from "../inputs/fieldAt.ts";
 import { writeAtPath } from "../inputs/writeAtPath.ts";
 import type { Difference } from "../store/jobDiff.ts";
-import type { Compared } from "./jobsView.ts";
+import type { Compared } from "./jobsPlace.ts";
 import { tableView } from "./tableView.ts";
 
 /** Two states of jobs side by side: what differs, then and now. How things were typed and where from is left out. */

@@ -1,13 +1,12 @@
 import { batch, computed, type ReadonlySignal, signal } from "@preact/signals-core";
-import type { Job, Origin } from "../../shared/job/job.ts";
+import type { Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
 import type { Problem } from "../../shared/problems.ts";
-import { atPath, withPath } from "./atPath.ts";
 import { checkJob } from "./checkJob.ts";
-import { problemAt } from "./problemAt.ts";
+import { type About, edited } from "./editField.ts";
 
 /** A text that stands in a field and is not in the job: unreadable, out of range, or at odds with another field. */
-interface Draft {
+export interface Draft {
   readonly typed: string;
   readonly problem: string;
   /** The value read from the text, where it could be read; it is tried again when another field changes. */
@@ -36,8 +35,13 @@ interface Step {
 
 /** The job on the desk: the one document that the page shows, and every way to change it. */
 export interface Desk {
+  /** What the page shows: the job as it is, or the earlier state of it that is looked at. */
   readonly job: ReadonlySignal<Job>;
   readonly drafts: ReadonlySignal<Drafts>;
+  /** The job as it is with its drafts, whatever is looked at: what is kept. */
+  readonly kept: ReadonlySignal<Sheet>;
+  /** An earlier state is looked at. No edit is taken then, and none can be taken back. */
+  readonly isLooking: ReadonlySignal<boolean>;
   /** What the next undo takes back and the next redo does again; undefined where there is none. */
   readonly undoes: ReadonlySignal<string | undefined>;
   readonly redoes: ReadonlySignal<string | undefined>;
@@ -57,21 +61,27 @@ export interface Desk {
   redo(): string | undefined;
   /** Another job takes the place of this one; what was done to the old one cannot be undone here. */
   open(sheet: Sheet): void;
-}
-
-interface About {
-  /** The field's own words, for the undo. */
-  readonly what: string;
-  readonly from?: Origin["from"];
-  readonly plusMinus_frac?: number;
+  /** Another state of the same job takes the place of this one, as a step that can be taken back. */
+  replace(sheet: Sheet, what: string): void;
+  /** Shows an earlier state in place of the job, to be looked at only; with nothing, the job again. */
+  look(earlier: Job | undefined): void;
 }
 
 /** Steps kept; older ones fall off. */
 const KEPT = 500;
 
+const noDrafts: Drafts = {};
+
+const onlyLooked: Problem = {
+  code: "onlyLooked",
+  where: "job",
+  message: "found an earlier state of the job, which is only looked at; go back to the job as it is now to change it",
+};
+
 export function createDesk(first: Sheet): Desk {
   const history = signal<History>({ past: [], present: first, future: [] });
   const sheet = computed(() => history.value.present);
+  const looked = signal<Job | undefined>(undefined);
   const latest = signal("opened");
   let openField: string | undefined; // successive edits in one field make one step
 
@@ -96,6 +106,7 @@ export function createDesk(first: Sheet): Desk {
   };
 
   const step = (from: "past" | "future"): string | undefined => {
+    if (looked.peek()) return undefined;
     const { past, present, future } = history.peek();
     const taken = from === "past" ? past.at(-1) : future.at(-1);
     if (!taken) return undefined;
@@ -110,18 +121,26 @@ export function createDesk(first: Sheet): Desk {
   };
 
   return {
-    job: computed(() => sheet.value.job),
-    drafts: computed(() => sheet.value.drafts),
-    undoes: computed(() => history.value.past.at(-1)?.what),
-    redoes: computed(() => history.value.future.at(-1)?.what),
+    job: computed(() => looked.value ?? sheet.value.job),
+    drafts: computed(() => (looked.value ? noDrafts : sheet.value.drafts)),
+    kept: sheet,
+    isLooking: computed(() => looked.value !== undefined),
+    undoes: computed(() => (looked.value ? undefined : history.value.past.at(-1)?.what)),
+    redoes: computed(() => (looked.value ? undefined : history.value.future.at(-1)?.what)),
     latest,
-    edit: (path, typed, value, about) => put(edited(base(path), path, typed, value, about), about.what, path),
-    editPlain: (path, value, what) => put(edited(base(path), path, String(value), value), what, path),
+    edit(path, typed, value, about) {
+      if (!looked.peek()) put(edited(base(path), path, typed, value, about), about.what, path);
+    },
+    editPlain(path, value, what) {
+      if (!looked.peek()) put(edited(base(path), path, String(value), value), what, path);
+    },
     keepDraft(path, typed, problem, what) {
+      if (looked.peek()) return;
       const { job, drafts } = base(path);
       put({ job, drafts: { ...drafts, [path]: { typed, problem } } }, what, path);
     },
     change(what, how, checked = []) {
+      if (looked.peek()) return [onlyLooked];
       const before = sheet.peek();
       const after = how(before);
       const held = checkJob(after.job, before.job, checked);
@@ -139,44 +158,15 @@ export function createDesk(first: Sheet): Desk {
       latest.value = "opened";
       history.value = { past: [], present, future: [] };
     },
+    replace(present, what) {
+      batch(() => {
+        looked.value = undefined;
+        put(present, what);
+      });
+    },
+    look(earlier) {
+      openField = undefined;
+      looked.value = earlier;
+    },
   };
-}
-
-/** The sheet after an edit; without `about` the origin is left alone. */
-function edited(before: Sheet, path: string, typed: string, value: unknown, about?: About): Sheet {
-  const { [path]: _own, ...others } = before.drafts;
-  // A text that is typed again means what it meant: the file may hold its value rounded.
-  const isAgain = typed.trim() !== "" && before.job.origins[path]?.typed === typed;
-  const meant = isAgain ? atPath(before.job, path) : value;
-  const alone = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
-  // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
-  const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
-  if (waiting.length > 0) {
-    const together = waiting.reduce((job, [at, draft]) => withField(job, at, draft.typed, draft.value), alone);
-    const checked = checkJob(together, before.job);
-    if (checked.ok) return { job: checked.job, drafts: without(others, waiting) };
-  }
-  const checked = checkJob(alone, before.job);
-  if (checked.ok) return { job: checked.job, drafts: others };
-  const problem = problemAt(path, checked.problems);
-  return { job: before.job, drafts: { ...others, [path]: { typed, problem, value } } };
-}
-
-/** The job with a value in a field and its origin noted beside it. */
-function withField(job: Job, path: string, typed: string, value: unknown, about?: About): Job {
-  const { [path]: known, ...others } = job.origins;
-  if (value === undefined) return { ...withPath(job, path, undefined), origins: others };
-  const origin: Origin = {
-    // A number typed over a usual one is no longer the usual one; where it comes from only the person can say.
-    from: about?.from ?? (known && known.from !== "usual" ? known.from : "guessed"),
-    ...(typed.trim() !== "" && { typed: typed.slice(0, 200) }),
-    ...(about?.plusMinus_frac !== undefined && { plusMinus_frac: about.plusMinus_frac }),
-    ...(known?.note !== undefined && { note: known.note }),
-  };
-  return { ...withPath(job, path, value), origins: { ...job.origins, [path]: origin } };
-}
-
-function without(drafts: Drafts, taken: readonly (readonly [string, Draft])[]): Drafts {
-  const gone = new Set(taken.map(([path]) => path));
-  return Object.fromEntries(Object.entries(drafts).filter(([path]) => !gone.has(path)));
 }

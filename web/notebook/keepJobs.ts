@@ -23,13 +23,16 @@ export function keepJobs(desk: Desk, jobs: Keeper): () => void {
     const { current } = jobs;
     const arrived = current.value;
     if (!arrived || arrived.arrival === shown?.arrival) return;
+    const isSame = arrived.id === shown?.id;
     shown = arrived;
     kept = { job: arrived.job, texts: arrived.drafts };
-    desk.open(reenter(arrived.job, arrived.drafts));
+    const sheet = reenter(arrived.job, arrived.drafts);
+    if (isSame && arrived.asEdit !== undefined) desk.replace(sheet, arrived.asEdit);
+    else desk.open(sheet);
   });
   const stopKeeping = effect(() => {
-    const job = desk.job.value;
-    const texts = Object.fromEntries(Object.entries(desk.drafts.value).map(([path, { typed }]) => [path, typed]));
+    const { job, drafts } = desk.kept.value;
+    const texts = Object.fromEntries(Object.entries(drafts).map(([path, { typed }]) => [path, typed]));
     if (!kept) return;
     const before = kept;
     kept = { job, texts };

@@ -3,23 +3,33 @@ import { html, nothing, render } from "lit-html";
 import { commonPosition } from "../charts/commonPosition.ts";
 import { createForm, type Paper } from "../inputs/form.ts";
 import type { Jobs } from "../store/jobs.ts";
+import { type Complaint, complaintView } from "./complaintView.ts";
 import { contentsView } from "./contentsView.ts";
 import type { Desk } from "./desk.ts";
+import { earlierLook } from "./earlierLook.ts";
 import { type NamedFigure, type NumberedFigure, numberedFigures } from "./figureNames.ts";
 import { fillWorked } from "./fillWorked.ts";
 import { questionsView, welcomeView } from "./firstQuestions.ts";
-import type { Graph, Reading } from "./graph.ts";
+import { followReading } from "./followReading.ts";
+import type { Graph } from "./graph.ts";
+import { keepFocus } from "./keepFocus.ts";
 import { keepShared } from "./keepShared.ts";
+import { listenForUndo } from "./listenForUndo.ts";
 import { mastheadView } from "./mastheadView.ts";
 import { noteView } from "./noteView.ts";
 import { ownCar } from "./ownCar.ts";
 import { reasonsView } from "./reasonsView.ts";
+import { sayWhenSettled } from "./sayWhenSettled.ts";
 import type { AnySection } from "./section.ts";
 import { type Places, placesOf, sectionFrame } from "./sectionView.ts";
+import { doubtOf, shortAnswer } from "./shortAnswer.ts";
+import { showEarlier } from "./showEarlier.ts";
 import { showJobs } from "./showJobs.ts";
 import { standingOf } from "./standing.ts";
-import { createTurns, type Turns } from "./turns.ts";
+import { takeDroppedFiles } from "./takeDroppedFiles.ts";
+import { createTurns } from "./turns.ts";
 import { unbroken } from "./unbroken.ts";
+import { watchWidth } from "./watchWidth.ts";
 
 export interface Notebook {
   readonly sections: readonly AnySection[];
@@ -54,7 +64,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
         <div data-place="keeping"></div>
         <div data-place="first"></div>
         <div data-place="jobs"></div>
-        <p class="complaint" role="alert" data-place="complaint"></p>
+        <div class="complaint" role="alert" data-place="complaint"></div>
       </header>
       <nav class="contents" aria-label="Contents" data-place="contents"></nav>
       <div class="sections">${sections.map(sectionFrame)}</div>
@@ -66,7 +76,8 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   const answer = computed(() => shortAnswer(sections, readings));
   effect(() => {
-    document.title = `${desk.job.value.title} · Bellhousing`;
+    const state = desk.isLooking.value ? " (an earlier state)" : "";
+    document.title = `${desk.job.value.title}${state} · Bellhousing`;
     render(
       mastheadView({ desk, paper, answer: answer.value, doubt: doubtOf(sections, readings), say }),
       place("masthead"),
@@ -74,25 +85,34 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
   sayWhenSettled(answer, say);
   effect(() => {
-    const standings = sections.map((section, i) => standingOf(section, readings[i].value, desk.drafts.value));
-    render(contentsView(sections, standings, reading.value, isWide), place("contents"));
+    const isForClient = paper.view.isForClient.value;
+    page.toggleAttribute("data-for-client", isForClient);
+    const shown = sections.filter(({ name }) => !isForClient || !desk.job.value.hiddenSections.includes(name));
+    const standings = shown.map((section) =>
+      standingOf(section, readings[sections.indexOf(section)].value, desk.drafts.value),
+    );
+    render(contentsView(shown, standings, reading.value, isWide), place("contents"));
   });
   effect(() => {
     render(spoken.value, place("status"));
   });
 
-  const complain = signal("");
+  const complaint = signal<Complaint>([]);
   effect(() => {
-    render(complain.value, place("complaint"));
+    render(complaintView(complaint.value), place("complaint"));
   });
+  const look = earlierLook(desk, paper.view.packIndex, notebook.jobs);
   const attempt = showJobs(
     notebook.jobs,
     paper.view.units,
     { keeping: place("keeping"), jobs: place("jobs") },
-    (words) => {
-      complain.value = words;
+    look,
+    (found) => {
+      complaint.value = found;
     },
   );
+  showEarlier(page, look, attempt);
+  keepFocus(page);
   takeDroppedFiles((files) => {
     const [file] = files;
     // A file that can only be a log goes to the road, wherever on the page it is let go.
@@ -142,39 +162,6 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   listenForUndo(desk, paper, say);
 }
 
-/** The finding of the last question, which is the one the client came with. */
-function shortAnswer(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
-  const reading = readings.at(-1)?.value;
-  return reading?.state === "ready" ? unbroken(sections.at(-1)?.inShort?.(reading.value as never) ?? "") : "";
-}
-
-/** What speaks against promising the answer yet; nothing where the doubts leave it standing. */
-function doubtOf(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
-  const place = sections.findIndex(({ name }) => name === "whatIsOpen");
-  const reading = readings[place]?.value;
-  if (reading?.state !== "ready" || reading.isLate) return "";
-  return unbroken(sections[place]?.attention?.(reading.value as never)[0] ?? "");
-}
-
-/** Longer than between two keys, so that nobody is told every answer on the way to the one meant. */
-const SETTLED_ms = 1500;
-
-/** Tells those who do not see it that the answer has become another one, once it has settled. */
-function sayWhenSettled(answer: ReadonlySignal<string>, say: (words: string) => void): void {
-  let told: string | undefined;
-  let waiting: ReturnType<typeof setTimeout> | undefined;
-  effect(() => {
-    const words = answer.value;
-    clearTimeout(waiting);
-    if (words === "") return;
-    if (told === undefined) told = words; // as the page opened
-    waiting = setTimeout(() => {
-      if (words !== told) say(words);
-      told = words;
-    }, SETTLED_ms);
-  });
-}
-
 function fillGiven(section: AnySection, places: Places, paper: Paper): void {
   effect(() => {
     render(section.given?.(createForm(paper)) ?? nothing, places.given);
@@ -194,82 +181,5 @@ function fillBelow(
   effect(() => {
     render(noteView(section, paper, figures), places.note);
     places.whole.toggleAttribute("data-not-for-client", desk.job.value.hiddenSections.includes(section.name));
-  });
-}
-
-/** What a figure is drawn for on paper: the width of an A4 page between its margins. */
-const PAPER_px = 680;
-
-/**
- * Width that figures are drawn for, following the page's in steps, so that a window being dragged draws few times. On
- * paper it is the paper's, and everything is drawn before the printer asks for it: a figure that changed its height once
- * the pages are counted would push the last of them out. (The print medium is told of too late for that.)
- */
-function watchWidth(page: HTMLElement, turns: Turns): ReadonlySignal<number> {
-  const body = page.querySelector<HTMLElement>(".finding .body") ?? page;
-  const step_px = 20;
-  let isOnPaper = false;
-  const stepped = () =>
-    isOnPaper ? PAPER_px : Math.max(320, Math.min(1200, Math.floor(body.clientWidth / step_px) * step_px));
-  const width_px = signal(stepped());
-  const follow = () => {
-    width_px.value = stepped();
-  };
-  new ResizeObserver(follow).observe(body);
-  const lay = (onPaper: boolean) => {
-    isOnPaper = onPaper;
-    follow();
-    if (onPaper) turns.finish();
-  };
-  addEventListener("beforeprint", () => lay(true));
-  addEventListener("afterprint", () => lay(false));
-  return width_px;
-}
-
-/** Tells which section is being read: the last whose heading has passed the upper third of the window. */
-function followReading(page: HTMLElement, tell: (name: string) => void): void {
-  const sections = [...page.querySelectorAll<HTMLElement>("section")];
-  const look = () => {
-    const passed = sections.filter((each) => each.getBoundingClientRect().top < innerHeight / 3);
-    const atEnd = scrollY + innerHeight >= document.documentElement.scrollHeight - 2;
-    tell((atEnd ? sections.at(-1) : passed.at(-1))?.id ?? sections[0]?.id ?? "");
-  };
-  let isComing = false;
-  addEventListener(
-    "scroll",
-    () => {
-      if (isComing) return;
-      isComing = true;
-      requestAnimationFrame(() => {
-        isComing = false;
-        look();
-      });
-    },
-    { passive: true },
-  );
-  look();
-}
-
-/** Takes files that are dropped anywhere on the page, instead of leaving the page for them. */
-function takeDroppedFiles(open: (files: readonly File[]) => void): void {
-  addEventListener("dragover", (event) => event.preventDefault());
-  addEventListener("drop", (event) => {
-    const files = Array.from(event.dataTransfer?.files ?? []);
-    if (files.length === 0) return;
-    event.preventDefault();
-    open(files);
-  });
-}
-
-/** Ctrl+Z and its kin, left to the browser while a field holds letters that are not in the job yet. */
-function listenForUndo(desk: Desk, paper: Paper, say: (words: string) => void): void {
-  addEventListener("keydown", (event) => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || paper.typing.value !== undefined) return;
-    const key = event.key.toLowerCase();
-    const isRedo = key === "y" || (key === "z" && event.shiftKey);
-    if (key !== "z" && !isRedo) return;
-    event.preventDefault();
-    const what = isRedo ? desk.redo() : desk.undo();
-    say(what === undefined ? "Nothing to take back." : `${isRedo ? "Done again" : "Taken back"}: ${what}.`);
   });
 }

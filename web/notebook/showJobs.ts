@@ -2,7 +2,12 @@ import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { render } from "lit-html";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Comparable, Jobs, JobVersion } from "../store/jobs.ts";
-import { type Compared, type JobsPlace, jobsView, keepingView } from "./jobsView.ts";
+import type { Complaint } from "./complaintView.ts";
+import { complaintOf } from "./complaintView.ts";
+import type { EarlierLook } from "./earlierLook.ts";
+import type { Compared, JobsPlace } from "./jobsPlace.ts";
+import { jobsView } from "./jobsView.ts";
+import { keepingView } from "./keepingView.ts";
 
 export interface JobsCorner {
   readonly keeping: HTMLElement;
@@ -10,14 +15,15 @@ export interface JobsCorner {
 }
 
 /**
- * Keeps the corner of the page that tells of saving and lists the jobs true to the store. `say` speaks a sentence,
- * such as what is wrong with a file that was opened.
+ * Keeps the corner of the page that tells of saving and lists the jobs true to the store. `complain` hears what
+ * is wrong, such as with a file that was opened, and an empty list where that is past.
  */
 export function showJobs(
   jobs: Jobs,
   units: ReadonlySignal<UnitHabit>,
   corner: JobsCorner,
-  say: (words: string) => void,
+  look: EarlierLook,
+  complain: (complaint: Complaint) => void,
 ): JobsPlace["attempt"] {
   const versions = signal<readonly JobVersion[] | undefined>(undefined);
   const removedLast = signal<string | undefined>(undefined);
@@ -30,11 +36,11 @@ export function showJobs(
     work().then(
       () => {
         // What ends well clears the complaint about something before it, never about something after.
-        if (number > failed) say("");
+        if (number > failed) complain([]);
       },
       (error: unknown) => {
         failed = number;
-        say(error instanceof Error ? error.message : String(error));
+        complain(complaintOf(error));
       },
     );
   };
@@ -43,6 +49,18 @@ export function showJobs(
       const id = jobs.current.peek()?.id;
       versions.value = id === undefined ? [] : await jobs.versions(id);
     });
+  const lookAt = (version: JobVersion) => attempt(() => look.open(version));
+  // States once asked for follow the job: another one opened, or this one saved.
+  effect(() => {
+    const id = jobs.current.value?.id;
+    if (jobs.status.value.kind === "saving" || versions.peek() === undefined || id === undefined) return;
+    jobs.versions(id).then(
+      (found) => {
+        if (jobs.current.peek()?.id === id) versions.value = found;
+      },
+      () => {}, // asking for them by hand says why
+    );
+  });
   const remove = (id: string) =>
     attempt(async () => {
       await jobs.remove(id);
@@ -58,7 +76,8 @@ export function showJobs(
   effect(() => {
     const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
     const here: JobsPlace = {
-      ...{ jobs, askVersions, attempt, remove, compare },
+      ...{ jobs, askVersions, lookAt, attempt, remove, compare },
+      isLooking: look.looked.value !== undefined,
       compared: compared.value,
       units: units.value,
       versions: versions.value,

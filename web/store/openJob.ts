@@ -22,6 +22,8 @@ export interface CurrentJob {
   readonly drafts: Drafts;
   /** Grows each time a state arrives that the page must show in place of its own: opened, restored, taken from another tab. */
   readonly arrival: number;
+  /** What the arrival is called where it is an edit made on this page, which can be taken back there. */
+  readonly asEdit?: string;
 }
 
 /** Two pages changed one job. What this page holds is being saved as a copy already; the choice is which to go on with. */
@@ -181,7 +183,7 @@ export function openJob(
       if (!saver) return;
       saver.commit(job, reason, { settled: Object.keys(saver.mine().drafts), isMilestone: true });
       arrivals += 1;
-      current.value = { id: saver.head().id, job, drafts: {}, arrival: arrivals };
+      current.value = { id: saver.head().id, job, drafts: {}, arrival: arrivals, asEdit: reason };
     },
     async mayLeave() {
       const mine = saver;

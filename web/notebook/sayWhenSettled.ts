@@ -1,0 +1,20 @@
+import { effect, type ReadonlySignal } from "@preact/signals-core";
+
+/** Longer than between two keys, so that nobody is told every answer on the way to the one meant. */
+const SETTLED_ms = 1500;
+
+/** Tells those who do not see it that the answer has become another one, once it has settled. */
+export function sayWhenSettled(answer: ReadonlySignal<string>, say: (words: string) => void): void {
+  let told: string | undefined;
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  effect(() => {
+    const words = answer.value;
+    clearTimeout(waiting);
+    if (words === "") return;
+    if (told === undefined) told = words; // as the page opened
+    waiting = setTimeout(() => {
+      if (words !== told) say(words);
+      told = words;
+    }, SETTLED_ms);
+  });
+}

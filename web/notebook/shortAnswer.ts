@@ -1,0 +1,24 @@
+import type { ReadonlySignal } from "@preact/signals-core";
+import type { Reading } from "./graph.ts";
+import type { AnySection } from "./section.ts";
+import { unbroken } from "./unbroken.ts";
+
+/** The finding of the last question, which is the one the client came with. */
+export function shortAnswer(
+  sections: readonly AnySection[],
+  readings: readonly ReadonlySignal<Reading<unknown>>[],
+): string {
+  const reading = readings.at(-1)?.value;
+  return reading?.state === "ready" ? unbroken(sections.at(-1)?.inShort?.(reading.value as never) ?? "") : "";
+}
+
+/** What speaks against promising the answer yet; nothing where the doubts leave it standing. */
+export function doubtOf(
+  sections: readonly AnySection[],
+  readings: readonly ReadonlySignal<Reading<unknown>>[],
+): string {
+  const place = sections.findIndex(({ name }) => name === "whatIsOpen");
+  const reading = readings[place]?.value;
+  if (reading?.state !== "ready" || reading.isLate) return "";
+  return unbroken(sections[place]?.attention?.(reading.value as never)[0] ?? "");
+}

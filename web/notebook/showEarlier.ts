@@ -1,0 +1,69 @@
+import { effect } from "@preact/signals-core";
+import { render } from "lit-html";
+import type { EarlierLook } from "./earlierLook.ts";
+import { earlierView } from "./earlierView.ts";
+
+/** What an earlier state leaves without an answer: everything that a person gives, and the first questions. */
+const GIVEN = '.given > [data-place="given"], [data-place="note"], [data-place="first"]';
+
+/**
+ * Keeps the band over the page true to what is looked at, and closes every field meanwhile. `attempt` does what may fail.
+ */
+export function showEarlier(
+  page: HTMLElement,
+  look: EarlierLook,
+  attempt: (work: () => Promise<unknown>) => void,
+): void {
+  const band = document.createElement("aside");
+  band.className = "looking";
+  band.setAttribute("aria-label", "Earlier state");
+  page.before(band);
+  const fences = new Map<HTMLElement, HTMLFieldSetElement>();
+  let cameFrom: HTMLElement | undefined;
+
+  /** Fields are closed by a fieldset around them, which leaves their own open and closed as it is. */
+  const fence = () => {
+    for (const place of page.querySelectorAll<HTMLElement>(GIVEN)) {
+      if (fences.has(place)) continue;
+      const around = document.createElement("fieldset");
+      around.className = "only-looked";
+      around.disabled = true;
+      place.replaceWith(around);
+      around.append(place);
+      fences.set(place, around);
+    }
+  };
+  const unfence = () => {
+    for (const [place, around] of fences) around.replaceWith(place);
+    fences.clear();
+  };
+  const focusAfter = (element: HTMLElement | null | undefined) => {
+    if (element?.isConnected) element.focus();
+  };
+  const goBack = () => {
+    look.back();
+    focusAfter(cameFrom);
+  };
+  const takeUp = () =>
+    attempt(async () => {
+      await look.takeUp();
+      focusAfter(page.querySelector<HTMLElement>(".masthead .tools button:enabled"));
+    });
+
+  let shown: unknown;
+  effect(() => {
+    const now = look.looked.value?.version;
+    render(earlierView(look, goBack, takeUp), band);
+    page.toggleAttribute("data-looking", now !== undefined);
+    if (now === shown) return;
+    if (now && !shown && document.activeElement instanceof HTMLElement) cameFrom = document.activeElement;
+    shown = now;
+    if (!now) {
+      unfence();
+      return;
+    }
+    fence();
+    scrollTo({ top: 0 });
+    focusAfter(band.querySelector<HTMLElement>(".looking-body"));
+  });
+}
