@@ -7,6 +7,7 @@
 
 export const S_PER_MIN = 60;
 export const S_PER_H = 3600;
+export const S_PER_DAY = 24 * S_PER_H;
 export const M_PER_KM = 1000;
 export const M_PER_MILE = 1609.344; // exact
 export const M_PER_IN = 0.0254; // exact

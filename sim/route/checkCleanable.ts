@@ -1,10 +1,10 @@
 import { inputError } from "../../shared/problems.ts";
+import { S_PER_DAY } from "../../shared/units.ts";
 import type { CleanInput } from "./cleanedLog.ts";
 import type { Stretch } from "./findGaps.ts";
 import { hasValues } from "./fixes.ts";
 import type { RowColumns } from "./rowColumns.ts";
 
-const S_PER_DAY = 86400;
 /** Stretches at one row a second must fit into memory: a month and a half of unbroken logging does. */
 const LONGEST_s = 4e6;
 

@@ -1,11 +1,11 @@
 import type { Stretch } from "./findGaps.ts";
 import { fitHeightNoise } from "./fitHeightNoise.ts";
 import { mendHeights } from "./mendHeights.ts";
-import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 import { smoothHeight } from "./smoothHeight.ts";
 import { timeline } from "./timeline.ts";
+import { writeClock } from "./writeTime.ts";
 
 /** The steepest public roads rise about one in three; what a log shows beyond is not the road. Common knowledge, no source. */
 const STEEPEST_ratio = 0.33;

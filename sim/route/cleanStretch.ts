@@ -9,7 +9,6 @@ import { findStanding, markLoitering, recordedLimits, wanderingLimits } from "./
 import { holdToCar } from "./holdToCar.ts";
 import { noteStands } from "./noteStands.ts";
 import { layOut } from "./plane.ts";
-import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 import { type SmoothedPositions, smoothPositions } from "./smoothPositions.ts";
@@ -19,6 +18,7 @@ import { type CleanedStretch, standingStretch, stretchGrid } from "./stretchGrid
 import { type Moments, stretchMoments } from "./stretchMoments.ts";
 import type { StretchSetting } from "./stretchSetting.ts";
 import { type Timeline, timeline } from "./timeline.ts";
+import { writeClock } from "./writeTime.ts";
 
 /** Cleans one stretch: positions smoothed, stands held still, speeds smoothed, gaps bridged, all held to what a car can do. */
 export function* cleanStretch(

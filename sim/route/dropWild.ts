@@ -1,10 +1,10 @@
 import { countOf } from "./countOf.ts";
 import { FASTEST_CAR_mps } from "./fastestCar.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
-import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 import { writeFar } from "./writeFar.ts";
+import { writeClock } from "./writeTime.ts";
 
 /** Position error that two honest fixes may have between them on top of the distance driven. */
 const SLACK_m = 50;

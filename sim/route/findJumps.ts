@@ -1,9 +1,9 @@
 import { median } from "simple-statistics";
 import { countOf } from "./countOf.ts";
 import { layOut } from "./plane.ts";
-import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
+import { writeClock } from "./writeTime.ts";
 
 /** Steps are looked for only between fixes this near in time: over longer, driving itself moves the car as far. */
 const NEAR_s = 3.5;

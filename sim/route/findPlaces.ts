@@ -1,3 +1,4 @@
+import { S_PER_DAY, S_PER_H } from "../../shared/units.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import type { Parking } from "./splitTrips.ts";
 
@@ -13,8 +14,6 @@ export interface Place {
 
 /** Parkings nearer than this are one place: a car park's width and a receiver's error. Assumed. */
 const SAME_PLACE_m = 200;
-const S_PER_H = 3600;
-const S_PER_DAY = 24 * S_PER_H;
 /** A place is called work only where the car stands this long by day on average. */
 const LEAST_WORK_s = 2 * S_PER_H;
 

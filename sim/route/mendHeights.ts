@@ -1,6 +1,6 @@
 import { median } from "simple-statistics";
-import { writeClock } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
+import { writeClock } from "./writeTime.ts";
 
 /** Values on each side whose medians say whether a change stays. */
 const SIDE = 5;

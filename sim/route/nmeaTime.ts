@@ -1,6 +1,5 @@
+import { S_PER_DAY } from "../../shared/units.ts";
 import { dayStart_s } from "./readTime.ts";
-
-const S_PER_DAY = 86400;
 
 /** Seconds since midnight of hhmmss.sss; read here because the parser fills a missing date with the computer's own. */
 export function nmeaClock_s(field: string | undefined): number | undefined {

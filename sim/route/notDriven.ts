@@ -1,6 +1,6 @@
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { CleanedSeries } from "./cleanedLog.ts";
-import { writeClock } from "./readTime.ts";
+import { writeClock } from "./writeTime.ts";
 
 /** Motion is judged by the minute. */
 const BLOCK_s = 60;

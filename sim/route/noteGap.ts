@@ -1,8 +1,8 @@
 import type { GapClass } from "./classOfGap.ts";
-import { writeClock, writeDuration } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
 import type { RowColumns } from "./rowColumns.ts";
 import { writeFar } from "./writeFar.ts";
+import { writeClock, writeDuration } from "./writeTime.ts";
 
 /** Between fixes no further apart than this nothing is lost; where they do not fit, the positions jump. */
 const JUMP_s = 3;

@@ -1,6 +1,6 @@
 import { Mended } from "./cleanedLog.ts";
-import { writeClock, writeDuration } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
+import { writeClock, writeDuration } from "./writeTime.ts";
 
 /** Says every time that a stretch, one row a second from `start_s`, was held still. */
 export function noteStands(flags: Uint8Array, start_s: number, utcOffset_s: number, repairs: RepairList): void {

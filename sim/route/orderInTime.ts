@@ -1,8 +1,9 @@
 import { inputError } from "../../shared/problems.ts";
+import { S_PER_DAY, S_PER_H } from "../../shared/units.ts";
 import type { CleanInput } from "./cleanedLog.ts";
 import { countOf } from "./countOf.ts";
-import { writeClock, writeDuration } from "./readTime.ts";
 import type { RepairList } from "./repairList.ts";
+import { writeClock, writeDuration } from "./writeTime.ts";
 
 /** Rows of a log in rising time: `rows[i]` is the row of the fixes, `time_s[i]` its time after clock changes are undone. */
 export interface Ordered {
@@ -10,8 +11,6 @@ export interface Ordered {
   readonly time_s: Float64Array;
 }
 
-const S_PER_H = 3600;
-const S_PER_DAY = 86400;
 /** Two rows nearer than this are one moment: no receiver reports more than 100 times a second. */
 const SAME_s = 0.005;
 /** A single time this far from both its neighbours in the file is a receiver's clock before lock, not a day. */

@@ -1,6 +1,8 @@
+import { S_PER_DAY } from "../../shared/units.ts";
 import { countOf } from "./countOf.ts";
 import { type Encoding, eachLine } from "./decodeText.ts";
-import { FixBuilder, hasValues } from "./fixes.ts";
+import { FixBuilder } from "./fixBuilder.ts";
+import { hasValues } from "./fixes.ts";
 import type { FormatReading, Question, ReadLogOptions } from "./logFile.ts";
 import { addSentence, emptyEpoch, type NmeaEpoch } from "./nmeaEpoch.ts";
 import { type Sentence, sentencesOf } from "./nmeaSentence.ts";
@@ -8,8 +10,6 @@ import { nmeaClock_s } from "./nmeaTime.ts";
 import { ProblemList } from "./problemList.ts";
 import { readIsoMoment } from "./readTime.ts";
 import type { Steps } from "./steps.ts";
-
-const S_PER_DAY = 86400;
 
 /**
  * Fixes of an NMEA 0183 log from its RMC, GGA, GNS, VTG and ZDA sentences, any talker, wherever in a line they stand

@@ -1,4 +1,4 @@
-import { S_PER_H, S_PER_MIN } from "../../shared/units.ts";
+import { S_PER_DAY, S_PER_H, S_PER_MIN } from "../../shared/units.ts";
 
 /** A moment as written: seconds since 1970-01-01 in the written zone turned to UTC, and the zone where it was stated. */
 export interface Moment {
@@ -7,7 +7,6 @@ export interface Moment {
   readonly utcOffset_s: number | undefined;
 }
 
-const S_PER_DAY = 24 * S_PER_H;
 const isoPattern =
   /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})[T\s_]+(\d{1,2}):(\d{1,2})(?::(\d{1,2})(?:[.,](\d*))?)?\s*(Z|UTC|GMT|[+-]\d{1,2}(?::?\d{2})?)?$/i;
 const clockPattern = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,](\d*))?)?\s*(am|pm)?$/i;
@@ -122,26 +121,6 @@ export function dayStart_s(year: number, month: number, day: number): number | u
   }
   const time_ms = Date.UTC(year, month - 1, day);
   return new Date(time_ms).getUTCDate() === day ? time_ms / 1000 : undefined;
-}
-
-/** `YYYY-MM-DD` of a moment. */
-export function writeDate(time_s: number): string {
-  return new Date(time_s * 1000).toISOString().slice(0, 10);
-}
-
-/** `HH:MM:SS` of a moment, in UTC unless an offset is given. */
-export function writeClock(time_s: number, utcOffset_s = 0): string {
-  return new Date(Math.round(time_s + utcOffset_s) * 1000).toISOString().slice(11, 19);
-}
-
-/** `3 h 12 min`, `4 min 5 s` or `31 s`: a length of time for people. */
-export function writeDuration(duration_s: number): string {
-  const whole_s = Math.round(duration_s);
-  if (whole_s >= S_PER_H) {
-    const minutes = Math.round(whole_s / S_PER_MIN);
-    return `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
-  }
-  return whole_s >= S_PER_MIN ? `${Math.floor(whole_s / S_PER_MIN)} min ${whole_s % S_PER_MIN} s` : `${whole_s} s`;
 }
 
 /** The year two digits stand for: 80 to 99 are the last century's, as receivers and spreadsheets have it. */

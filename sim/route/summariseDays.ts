@@ -1,6 +1,7 @@
+import { S_PER_DAY } from "../../shared/units.ts";
 import type { Place } from "./findPlaces.ts";
-import { writeDate } from "./readTime.ts";
 import type { Parking, Trips } from "./splitTrips.ts";
+import { writeDate } from "./writeTime.ts";
 
 /** One local day of the log; days without a trip between the first and the last are there with nothing driven. */
 export interface Day {
@@ -14,8 +15,6 @@ export interface Day {
   /** The longest parking that begins on this day, as long as it lasts, overnight too: when the car can charge. */
   readonly longestParking?: { readonly from_s: number; readonly to_s: number; readonly place: string };
 }
-
-const S_PER_DAY = 86400;
 
 /** What was driven each local day, and the longest time parked with where that was (as far as places are known). */
 export function summariseDays(found: Trips, utcOffset_s: number, places: readonly Place[] = []): readonly Day[] {

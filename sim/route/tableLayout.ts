@@ -1,7 +1,7 @@
-import Papa from "papaparse";
 import { unitNamed } from "./columnUnits.ts";
 import type { DecimalSign } from "./readNumber.ts";
 import { readIsoMoment } from "./readTime.ts";
+import { splitRows } from "./splitRows.ts";
 
 /** How a table is laid out. Lines are counted from 0 within the sample. */
 export interface TableLayout {
@@ -28,18 +28,6 @@ export function sampleRows(layout: TableLayout): TableLayout["rows"] {
 const delimiters = ["\t", ";", "|", ",", "blanks"] as const;
 /** Rows needed below a line before it counts as the first of the data. */
 const RUN = 3;
-
-/** Cells of one or more lines. A quote left open swallows no more than the lines handed in; then it is taken as text. */
-export function splitRows(text: string, delimiter: TableLayout["delimiter"]): readonly (readonly string[])[] {
-  const isBlanks = delimiter === "blanks";
-  const lines = isBlanks ? text.replace(/^[ \t]+|[ \t]+$/gm, "").replace(/[ \t]+/g, "\t") : text;
-  const config = { delimiter: isBlanks ? "\t" : delimiter, newline: "\n" as const };
-  const result = Papa.parse<string[]>(lines, config);
-  if (result.errors.some((error) => error.type === "Quotes")) {
-    return Papa.parse<string[]>(lines.replaceAll('"', ""), config).data;
-  }
-  return result.data;
-}
 
 /**
  * Delimiter, decimal sign, header, units row and first data line of a table, from its first lines. The delimiter is

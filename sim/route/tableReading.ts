@@ -5,14 +5,16 @@ import { countOf } from "./countOf.ts";
 import { currentSignQuestion } from "./currentSign.ts";
 import type { Encoding } from "./decodeText.ts";
 import { extraOfRole } from "./extraOfRole.ts";
-import { type ExtraName, emptyFix, FixBuilder, hasValues } from "./fixes.ts";
+import { FixBuilder } from "./fixBuilder.ts";
+import { type ExtraName, emptyFix, hasValues } from "./fixes.ts";
 import { guessColumns } from "./guessColumns.ts";
 import type { ColumnGuess, ColumnRole, FormatReading, Question, ReadLogOptions, SpeedUnit } from "./logFile.ts";
 import { LongTable } from "./longTable.ts";
 import { ProblemList } from "./problemList.ts";
 import { speedUnitQuestion } from "./speedUnit.ts";
+import { splitRows } from "./splitRows.ts";
 import { TableColumns } from "./tableColumns.ts";
-import { splitRows, type TableLayout } from "./tableLayout.ts";
+import type { TableLayout } from "./tableLayout.ts";
 import { TablePositions } from "./tablePositions.ts";
 import { TableTimes } from "./tableTimes.ts";
 

@@ -1,8 +1,7 @@
+import { S_PER_DAY } from "../../shared/units.ts";
 import { type DecimalSign, readNumber } from "./readNumber.ts";
 import { type DateOrder, readClock_s, readDate_s, readIsoMoment, splitDateTime } from "./readTime.ts";
 import type { TimeForm } from "./timeForm.ts";
-
-const S_PER_DAY = 86400;
 
 /** Reads the cells of one table's time, row after row: clocks without a date turn over at midnight. */
 export class TimeReader {

@@ -1,5 +1,6 @@
 import type { CleanInput } from "../../sim/route/cleanedLog.ts";
-import { emptyFix, type Fix, FixBuilder } from "../../sim/route/fixes.ts";
+import { FixBuilder } from "../../sim/route/fixBuilder.ts";
+import { emptyFix, type Fix } from "../../sim/route/fixes.ts";
 
 /** Metres in a degree of latitude at 50 north, about: for laying made fixes out, not for measuring. */
 const M_PER_DEG = 111229;
