@@ -2,14 +2,16 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import Papa from "papaparse";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { build } from "vite";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { makeLog, makeTruth } from "../support/logMaker.ts";
 import { writeGpx } from "../support/logWriter.ts";
-import { finding, worked, write } from "../support/notebookPage.ts";
+import { expectNoSidewaysScroll, finding, worked, write } from "../support/notebookPage.ts";
 import { startChromium } from "../support/openNotebook.ts";
+import { savedFigure, seen, sizeOfPng } from "../support/savedFigure.ts";
 
 // The notebook as one file, opened from disk: no server, no network, nothing beside it.
 
@@ -56,7 +58,7 @@ it("answers for the demo, follows a change of the day and of the car, and keeps 
   const [enough, energy] = await answers();
   expect(enough).toMatch(/is enough/);
   await write(page, "usualDay_km", "60");
-  await write(page, "vehicle.load_kg", "350"); // the verdict of a day is the page's own work, that of a load the worker's
+  await write(page, "vehicle.load_kg", "200"); // the verdict of a day is the page's own work, that of a load the worker's
   await worked(page);
   const [enoughAfter, energyAfter] = await answers();
   expect(enoughAfter).toContain("60 km");
@@ -84,6 +86,34 @@ it("draws a figure to save with the typeface that lies inside it", async () => {
     page.locator("#roadLoad .figure-tools button", { hasText: "SVG" }).first().click(),
   ]);
   expect(readFileSync(await download.path(), "utf8")).toContain("@font-face");
+});
+
+it("draws every figure as wide as a telephone, and saves each as drawing, picture and numbers", async () => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await worked(page);
+  await expectNoSidewaysScroll(page);
+  const viewer = await (await browser.newContext({ offline: true })).newPage();
+  const figures = await page.locator("main figure").all();
+  expect(figures.length).toBeGreaterThanOrEqual(10);
+  for (const figure of figures) {
+    const words = (await figure.locator("svg[role=img]").getAttribute("aria-label")) ?? "";
+    const drawing = await seen(viewer, await savedFigure(page, figure, "SVG"), "image/svg+xml");
+    expect(drawing.width_px, words).toBeLessThanOrEqual(390);
+    const png = await savedFigure(page, figure, "PNG");
+    expect(sizeOfPng(png), words).toEqual([2 * drawing.width_px, 2 * drawing.height_px]);
+    for (const { inked_frac } of [drawing, await seen(viewer, png, "image/png")])
+      expect(inked_frac, words).toBeGreaterThan(0.01);
+    const rows = Papa.parse<string[]>((await savedFigure(page, figure, "CSV")).toString("utf8")).data;
+    expect(rows.length, words).toBeGreaterThan(1);
+    expect(rows.join(), words).not.toMatch(/NaN|undefined/);
+  }
+  await viewer.context().close();
+});
+
+it("says where its jobs are kept", async () => {
+  const said = (await page.locator(".jobs .aside").first().textContent()) ?? "";
+  expect(said).toMatch(/in this browser/);
+  expect(await page.locator(".keeping").textContent()).toContain("Saved in this browser");
 });
 
 it("is one file with nothing beside it", () => {

@@ -4,10 +4,12 @@ import { inRows, ROW_PX } from "./inRows.ts";
 import type { SteppedRamp } from "./steppedRamp.ts";
 import { textWidth_px } from "./textWidth.ts";
 
-/** Places of a key's entries, after its title. */
+/** Places of a key's entries: after its title where all have room there, otherwise all below it. */
 function layOut(key: SteppedRamp, title: string, room_px: number) {
   const widths = key.steps.map(({ words }) => textWidth_px(words, FONT_PX) + 30);
-  return inRows(widths, room_px, textWidth_px(title, FONT_PX) + 12);
+  const after_px = textWidth_px(title, FONT_PX) + 12;
+  const isOneRow = after_px + widths.reduce((sum, each) => sum + each, 0) <= room_px;
+  return inRows(widths, room_px, isOneRow ? after_px : room_px);
 }
 
 /** Height that `drawRampKey` takes. */
