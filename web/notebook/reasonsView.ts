@@ -15,7 +15,7 @@ export function reasonsView(keys: readonly string[], job: Job, units: UnitHabit)
     <summary>Why are these numbers so?</summary>
     ${known.map(
       ({ result, formula, inputs, source }) =>
-        html`<h4>${result}</h4>
+        html`<h3>${result}</h3>
           <p class="formula">${unbroken(inReadersUnits(formula, units)).replaceAll(" x ", " × ")}</p>
           <ul>
             ${reasonLines(job, inputs, units).map(reasonView)}
