@@ -1,4 +1,4 @@
-import type { Job } from "../../shared/job/job.ts";
+import { drivenRoad, type Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
 import { nearest } from "../../shared/nearest.ts";
 import { InputError, inputError } from "../../shared/problems.ts";
@@ -17,11 +17,12 @@ interface RoadToDrive {
 }
 
 /**
- * The road that `--trace` names: a road of the job by its id, a standard cycle or a phase of one, or a file; without it the job's
- * first road. What was done to a log is said to `warn`. Throws InputError, with the nearest name, for what is none of them, and for a road on which nothing moves.
+ * The road that `--trace` names: a road of the job by its id, a standard cycle or a phase of one, or a file; without it the
+ * road that the job's packs are judged on. What was done to a log is said to `warn`. Throws InputError, with the nearest name,
+ * for what is none of them, and for a road on which nothing moves.
  */
 export function roadToDrive(job: Job, jobPath: string, named: string | undefined, warn: Print): RoadToDrive {
-  const road = named === undefined ? job.roads[0] : job.roads.find(({ id }) => id === named);
+  const road = named === undefined ? drivenRoad(job) : job.roads.find(({ id }) => id === named);
   if (road) return roadOfJob(road, `${jobPath} roads.${job.roads.indexOf(road)}`);
   if (named === undefined) throw new Error("a job without a road got past its reader");
   if (isFileName(named)) return { trace: readTraceArgument(named, warn), source: named };
