@@ -1,6 +1,6 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import type { Job } from "../../shared/job/job.ts";
-import type { JobVersion } from "../store/jobs.ts";
+import type { JobVersion } from "../store/jobsDoor.ts";
 import type { CurrentJob } from "../store/openJob.ts";
 import type { Desk } from "./desk.ts";
 

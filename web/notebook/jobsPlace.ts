@@ -1,6 +1,6 @@
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Difference } from "../store/jobDiff.ts";
-import type { Comparable, Jobs, JobVersion } from "../store/jobs.ts";
+import type { Comparable, Jobs, JobVersion } from "../store/jobsDoor.ts";
 
 /** A state beside the job as it is, and what it is called. */
 export interface Compared {

@@ -2,12 +2,13 @@ import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-c
 import { html, nothing, render } from "lit-html";
 import { commonPosition } from "../charts/commonPosition.ts";
 import { createForm, type Paper } from "../inputs/form.ts";
-import type { Jobs } from "../store/jobs.ts";
+import type { Jobs } from "../store/jobsDoor.ts";
 import { type Complaint, complaintView } from "./complaintView.ts";
 import { contentsView } from "./contentsView.ts";
 import type { Desk } from "./desk.ts";
 import { earlierLook } from "./earlierLook.ts";
 import { type NamedFigure, type NumberedFigure, numberedFigures } from "./figureNames.ts";
+import { fillReasons } from "./fillReasons.ts";
 import { fillWorked } from "./fillWorked.ts";
 import { questionsView, welcomeView } from "./firstQuestions.ts";
 import { followReading } from "./followReading.ts";
@@ -18,7 +19,6 @@ import { listenForUndo } from "./listenForUndo.ts";
 import { mastheadView } from "./mastheadView.ts";
 import { noteView } from "./noteView.ts";
 import { ownCar } from "./ownCar.ts";
-import { reasonsView } from "./reasonsView.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
 import type { AnySection } from "./section.ts";
 import { type Places, placesOf, sectionFrame } from "./sectionView.ts";
@@ -147,6 +147,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
     const firstNumber = computed(() => 1 + figuresOf.slice(0, i).reduce((sum, each) => sum + each.value.length, 0));
     if (section.given) fillGiven(section, places, paper);
+    fillReasons(section, places.reasons, notebook.graph);
     fillBelow(section, places, paper, figures);
     const urgency = () => Math.abs(i - sections.findIndex(({ name }) => name === reading.peek()));
     const drawn = { turns, width_px, paper, firstNumber, named: figuresOf[i], common, attempt, urgency };
@@ -174,10 +175,7 @@ function fillBelow(
   paper: Paper,
   figures: ReadonlySignal<readonly NumberedFigure[]>,
 ): void {
-  const { desk, view } = paper;
-  effect(() => {
-    render(reasonsView(section.explains ?? [], desk.job.value, view.units.value), places.reasons);
-  });
+  const { desk } = paper;
   effect(() => {
     render(noteView(section, paper, figures), places.note);
     places.whole.toggleAttribute("data-not-for-client", desk.job.value.hiddenSections.includes(section.name));

@@ -1,6 +1,6 @@
 import { demos } from "../../shared/demos/index.ts";
 import { readJob } from "../../shared/job/readJob.ts";
-import type { Jobs } from "../store/jobs.ts";
+import type { Jobs } from "../store/jobsDoor.ts";
 
 /** Opens the job that was changed last; on the first visit, or where none of them can be read, the first demo. */
 export async function openFirst(jobs: Jobs): Promise<void> {

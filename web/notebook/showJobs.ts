@@ -1,7 +1,7 @@
 import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { render } from "lit-html";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import type { Comparable, Jobs, JobVersion } from "../store/jobs.ts";
+import type { Comparable, Jobs, JobVersion } from "../store/jobsDoor.ts";
 import type { Complaint } from "./complaintView.ts";
 import { complaintOf } from "./complaintView.ts";
 import type { EarlierLook } from "./earlierLook.ts";

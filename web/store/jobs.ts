@@ -1,97 +1,27 @@
-// The one door to the storage of jobs. Past 200 lines, half of them the list of what can be asked for.
-import type { ReadonlySignal } from "@preact/signals-core";
+// The storage of jobs put together: store, open job, shelf and tie. Past 150 lines, since they hear of one another only here.
 import type { Job } from "../../shared/job/job.ts";
-import { jobText } from "../../shared/job/jobText.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { inputError } from "../../shared/problems.ts";
 import { browserSurroundings } from "./browserSurroundings.ts";
-import type { Reminder } from "./fileReminder.ts";
-import { type Difference, jobDiff } from "./jobDiff.ts";
-import { jobFileName } from "./jobFileName.ts";
+import { jobCopies } from "./jobCopies.ts";
+import { jobDiff } from "./jobDiff.ts";
 import { jobLine } from "./jobLine.ts";
-import type { Drafts, FileCopy, JobHead, StoredJob, Track, VersionHead } from "./jobRecord.ts";
+import type { FileCopy, StoredJob } from "./jobRecord.ts";
 import { type JobShelf, jobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
-import { liftLists, lowerLists } from "./liftedLists.ts";
+import type { Comparable, Jobs } from "./jobsDoor.ts";
+import { lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";
-import { type Conflict, type CurrentJob, openJob } from "./openJob.ts";
-import { type FileLike, readJobFile } from "./readJobFile.ts";
+import { openJob } from "./openJob.ts";
+import { readJobFile } from "./readJobFile.ts";
 import { type Recovered, recoverWords } from "./recoverWords.ts";
 import type { Opened } from "./saver.ts";
-import type { Place, SaveStatus } from "./saveStatus.ts";
 import { toRefusal } from "./storeRefusal.ts";
 import type { Surroundings } from "./surroundings.ts";
-import type { TieState } from "./tiedFile.ts";
 import { tieKeeper } from "./tieKeeper.ts";
 
 const SECOND_LOOK_ms = 1500;
-
-/** A state of a job that can be looked at and restored. */
-export interface JobVersion extends VersionHead {
-  readonly isPresent: boolean;
-}
-
-/** What `compare` may be given: a stored job, one of its versions, or a job in hand. */
-export type Comparable = { readonly id: string; readonly version?: number } | { readonly job: Job };
-
-export interface Jobs {
-  readonly list: ReadonlySignal<readonly JobHead[]>;
-  readonly current: ReadonlySignal<CurrentJob | undefined>;
-  readonly status: ReadonlySignal<SaveStatus>;
-  readonly place: ReadonlySignal<Place>;
-  readonly conflict: ReadonlySignal<Conflict | undefined>;
-  readonly reminder: ReadonlySignal<Reminder | undefined>;
-  readonly tie: ReadonlySignal<TieState>;
-  /** One sentence about something that happened without the person asking, such as a state taken from another tab. */
-  readonly news: ReadonlySignal<string | undefined>;
-  /** What earlier pages left unsaved and was brought back when this one opened. */
-  readonly recovered: readonly Recovered[];
-  /** Whether this browser can tie a job to a file. */
-  readonly canTie: boolean;
-  /**
-   * Opens a stored job and leaves the one before. Throws InputError where what is stored cannot be read, and where the
-   * one before has edits that could neither be stored nor were saved as a file.
-   */
-  open(id: string): Promise<Job>;
-  /** Adds a job and opens it; `from` says how it came about ("the demo roadster"). Comes back with its id. */
-  create(job: Job, from: string, file?: FileCopy): Promise<string>;
-  saveDraft(path: string, text: string): void;
-  dropDraft(path: string): void;
-  /** Takes in an edit with its reason line; `settled` names drafts that it makes superfluous. */
-  commit(job: Job, reason: string, settled?: readonly string[]): void;
-  /** Takes in the open job with all its drafts as they stand; `reason` counts where the job itself changed. */
-  saveSheet(job: Job, drafts: Drafts, reason: string): void;
-  flush(): Promise<void>;
-  versions(id: string): Promise<readonly JobVersion[]>;
-  readVersion(id: string, number: number): Promise<Job>;
-  /** Puts a version back as the newest state; what it replaces becomes a version itself. */
-  restore(id: string, number: number): Promise<void>;
-  duplicate(id: string): Promise<string>;
-  archive(id: string): Promise<void>;
-  unarchive(id: string): Promise<void>;
-  remove(id: string): Promise<void>;
-  /** Brings a removed job back: the one named, or the last that was removed on this page. */
-  undoRemove(id?: string): Promise<string | undefined>;
-  /** Saves a job as a file, the open one where none is named; works when the database does not. */
-  exportFile(id?: string): Promise<{ readonly name: string; readonly text: string }>;
-  /** Adds the job in a file and opens it. Throws InputError with all that is wrong; the open job is then untouched. */
-  importFile(file: FileLike & { readonly lastModified?: number }): Promise<string>;
-  /** Lets the person choose a file that the open job is saved along to. Needs a click. */
-  tieToFile(): Promise<void>;
-  untieFile(): Promise<void>;
-  /** Asks for permission again. Needs a click. */
-  allowFile(): Promise<void>;
-  /** Writes over a tied file that was changed outside. */
-  overwriteFile(): Promise<void>;
-  compare(before: Comparable, after: Comparable): Promise<Difference[]>;
-  keepMine(): void;
-  takeTheirs(): Promise<void>;
-  dismissNews(): void;
-  putTrack(roadId: string, track: Track): Promise<void>;
-  readTrack(roadId: string): Promise<Track | undefined>;
-  close(): void;
-}
 
 /** Opens the jobs of this browser; falls back to memory, and says so in `place`, where there is no database. */
 export async function openJobs(world: Surroundings = browserSurroundings()): Promise<Jobs> {
@@ -210,6 +140,7 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
 
   return {
     ...{ recovered, create, open, remove, readVersion },
+    ...jobCopies({ store, world, session, shelf, desk, readStored, documentOf }),
     ...{ list: shelf.list, place: shelf.place, tie: ties.tie },
     ...{ current: desk.current, status: desk.status, conflict: desk.conflict },
     ...{ reminder: desk.reminder, news: desk.news },
@@ -241,23 +172,6 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
       desk.replace(job, version ? `back to version ${number}: ${version.reason}` : `back to version ${number}`);
       await mine.flush();
     },
-    async duplicate(id) {
-      await desk.saver(id)?.flush();
-      const stored = await readStored(id);
-      const document = lowerLists(stored.job);
-      const title = `${stored.head.title.slice(0, 190)} (copy)`;
-      const copy = typeof document === "object" && document !== null ? { ...document, title } : document;
-      const copyId = world.newId();
-      const head = newHead({
-        ...{ id: copyId, title, line: stored.head.line, session, now_ms: world.now_ms() },
-        reason: `copied from ${stored.head.title}`,
-      });
-      await store.add({ head, job: liftLists(copy), drafts: stored.drafts });
-      await store.copyTracks(id, copyId);
-      shelf.note(head);
-      world.tell({ kind: "list" });
-      return copyId;
-    },
     archive: (id) => shelf.setShelf(id, "archived"),
     unarchive: (id) => shelf.setShelf(id, "open"),
     async undoRemove(id = removedHere.at(-1)) {
@@ -265,21 +179,6 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
       await shelf.setShelf(id, "open");
       removedHere.splice(0, removedHere.length, ...removedHere.filter((each) => each !== id));
       return id;
-    },
-    async exportFile(id = desk.saver()?.head().id) {
-      if (id === undefined) throw inputError("noJob", "jobs", "found no open job to save");
-      const mine = desk.saver(id);
-      const title = mine?.mine().job.title ?? (await readStored(id)).head.title;
-      const text = jobText(await documentOf({ id }));
-      const now_ms = world.now_ms();
-      const name = jobFileName(title, new Date(now_ms));
-      world.download(name, text);
-      if (mine && desk.saver(id) === mine) desk.noteExported();
-      await mine?.flush();
-      const editCount = mine?.head().editCount ?? (await readStored(id)).head.editCount;
-      // A copy on disk counts even where the database refuses to remember it.
-      await shelf.amend(id, { file: { name, savedAt_ms: now_ms, editCount } }).catch(() => {});
-      return { name, text };
     },
     async importFile(file) {
       const job = await readJobFile(file);

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { dateWords } from "../../../web/store/dateWords.ts";
 import type { Difference } from "../../../web/store/jobDiff.ts";
-import type { JobVersion } from "../../../web/store/jobs.ts";
+import type { JobVersion } from "../../../web/store/jobsDoor.ts";
 import { valueWords } from "../../../web/store/valueWords.ts";
 import { viewButton } from "./viewButton.ts";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { createDesk } from "../../../web/notebook/desk.ts";
 import { earlierLook } from "../../../web/notebook/earlierLook.ts";
 import { keepJobs } from "../../../web/notebook/keepJobs.ts";
-import type { JobVersion } from "../../../web/store/jobs.ts";
+import type { JobVersion } from "../../../web/store/jobsDoor.ts";
 import type { CurrentJob } from "../../../web/store/openJob.ts";
 import { demoJob } from "../../support/demoJob.ts";
 

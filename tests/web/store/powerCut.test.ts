@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
-import { type Jobs, openJobs } from "../../../web/store/jobs.ts";
+import { openJobs } from "../../../web/store/jobs.ts";
+import type { Jobs } from "../../../web/store/jobsDoor.ts";
 import { emptyShelves, type MemoryShelves } from "../../../web/store/memoryStore.ts";
 import { PAUSE_ms } from "../../../web/store/versionPolicy.ts";
 import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";

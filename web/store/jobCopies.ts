@@ -1,0 +1,60 @@
+import { jobText } from "../../shared/job/jobText.ts";
+import { inputError } from "../../shared/problems.ts";
+import { jobFileName } from "./jobFileName.ts";
+import type { StoredJob } from "./jobRecord.ts";
+import type { JobShelf } from "./jobShelf.ts";
+import type { JobStore } from "./jobStore.ts";
+import type { Comparable, Jobs } from "./jobsDoor.ts";
+import { liftLists, lowerLists } from "./liftedLists.ts";
+import { newHead } from "./newHead.ts";
+import type { OpenJob } from "./openJob.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+interface Hands {
+  readonly store: JobStore;
+  readonly world: Surroundings;
+  readonly session: string;
+  readonly shelf: JobShelf;
+  readonly desk: OpenJob;
+  readStored(id: string): Promise<StoredJob>;
+  documentOf(which: Comparable): Promise<unknown>;
+}
+
+/** The two ways to a second copy of a job as it stands: another job in the list, and a file on disk. */
+export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile"> {
+  const { store, world, session, shelf, desk, readStored, documentOf } = hands;
+  return {
+    async duplicate(id) {
+      await desk.saver(id)?.flush();
+      const stored = await readStored(id);
+      const document = lowerLists(stored.job);
+      const title = `${stored.head.title.slice(0, 190)} (copy)`;
+      const copy = typeof document === "object" && document !== null ? { ...document, title } : document;
+      const copyId = world.newId();
+      const head = newHead({
+        ...{ id: copyId, title, line: stored.head.line, session, now_ms: world.now_ms() },
+        reason: `copied from ${stored.head.title}`,
+      });
+      await store.add({ head, job: liftLists(copy), drafts: stored.drafts });
+      await store.copyTracks(id, copyId);
+      shelf.note(head);
+      world.tell({ kind: "list" });
+      return copyId;
+    },
+    async exportFile(id = desk.saver()?.head().id) {
+      if (id === undefined) throw inputError("noJob", "jobs", "found no open job to save");
+      const mine = desk.saver(id);
+      const title = mine?.mine().job.title ?? (await readStored(id)).head.title;
+      const text = jobText(await documentOf({ id }));
+      const now_ms = world.now_ms();
+      const name = jobFileName(title, new Date(now_ms));
+      world.download(name, text);
+      if (mine && desk.saver(id) === mine) desk.noteExported();
+      await mine?.flush();
+      const editCount = mine?.head().editCount ?? (await readStored(id)).head.editCount;
+      // A copy on disk counts even where the database refuses to remember it.
+      await shelf.amend(id, { file: { name, savedAt_ms: now_ms, editCount } }).catch(() => {});
+      return { name, text };
+    },
+  };
+}
