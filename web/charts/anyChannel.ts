@@ -1,4 +1,4 @@
-import { dot, lineY } from "@observablehq/plot";
+import { dot, line } from "@observablehq/plot";
 import { ink, paper } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import { type ChannelKey, type ChannelQuantity, channelLabel, channelNamed } from "./channelQuantities.ts";
@@ -107,7 +107,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
       packs.map((pack, i) => {
         const { colour, symbol } = packStyle(pack.index);
         const place = { x: (row: number) => xs[i]?.[row], y: (row: number) => ys[i]?.[row] };
-        if (isLines) return lineY(kept[i] ?? [], { ...place, ...lineOf(pack.index) });
+        if (isLines) return line(kept[i] ?? [], { ...place, ...lineOf(pack.index) });
         const fill = chosen.colour ? (row: number) => hueRamp.colourOf(hues[i]?.[row] as number) : colour;
         return dot(kept[i] ?? [], {
           ...place,

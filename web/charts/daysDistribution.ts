@@ -1,4 +1,4 @@
-import { rectY, ruleX, ruleY } from "@observablehq/plot";
+import { rect, ruleX, ruleY } from "@observablehq/plot";
 import { bin, max } from "d3-array";
 import { heed, ink, paper } from "../look/tokens.ts";
 import { drawPath, writeWords } from "./annotate.ts";
@@ -75,7 +75,7 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
   const svg = drawFrame(drawing, frame, [
     bottomAxis({ label: `Distance in a day (${sign})`, ticks: ticksFor(right - LEFT_PX) }),
     leftAxis({ label: "Days (number)", ticks: whole }, LEFT_PX),
-    rectY(counts, { x1: "from", x2: "to", y1: 0, y2: "count", fill: ledgerFills.rolling, stroke: paper }),
+    rect(counts, { x1: "from", x2: "to", y1: 0, y2: "count", fill: ledgerFills.rolling, stroke: paper }),
     ruleY([0], { stroke: ink }),
     marks.map((mark) =>
       ruleX([mark.at], { stroke: mark.colour, strokeWidth: 1.8, ...(mark.dash ? { strokeDasharray: mark.dash } : {}) }),

@@ -1,10 +1,11 @@
-import { areaY, lineY } from "@observablehq/plot";
+import { line } from "@observablehq/plot";
 import type { Channels } from "../../sim/index.ts";
 import { inkSoft } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Drawing } from "./chart.ts";
 import { domain, reach } from "./domain.ts";
 import { inUnit, METRIC } from "./figureUnits.ts";
+import { filledBetween } from "./filledBetween.ts";
 import { BELOW_PX, drawFrame, type Frame } from "./frame.ts";
 import { shade } from "./inks.ts";
 import type { RoadAxis } from "./roadAxis.ts";
@@ -31,7 +32,7 @@ export function heightPanel(
   return drawFrame(drawing, frame, [
     bottomAxis({ label: axis.label, ticks: ticksFor(right - left) }),
     leftAxis({ label: `Height (${unit.sign})`, ticks: 3 }, left),
-    areaY(rows, { x: along, y1: y[0], y2: heightOf, fill: shade }),
-    lineY(rows, { x: along, y: heightOf, stroke: inkSoft, strokeWidth: 1.4 }),
+    filledBetween(rows, along, () => y[0], heightOf, { fill: shade }),
+    line(rows, { x: along, y: heightOf, stroke: inkSoft, strokeWidth: 1.4 }),
   ]);
 }

@@ -1,4 +1,4 @@
-import { lineY, rectY, ruleY } from "@observablehq/plot";
+import { line, rect, ruleY } from "@observablehq/plot";
 import { figureColours, ink, inkSoft } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Drawing } from "./chart.ts";
@@ -55,7 +55,7 @@ export function logPanel(drawing: Drawing, input: LogPanelInput): { svg: SVGSVGE
   const wide_px = Math.round(frame.right - LEFT_PX);
   const noWords = isLast ? {} : { tickFormat: () => "" };
   const svg = drawFrame(drawing, frame, [
-    rectY(input.repairs, {
+    rect(input.repairs, {
       x1: (each: Repair) => axis.shown(each.from_s),
       x2: (each: Repair) => axis.shown(each.to_s),
       y1: frame.y[0],
@@ -66,7 +66,7 @@ export function logPanel(drawing: Drawing, input: LogPanelInput): { svg: SVGSVGE
     bottomAxis({ label: isLast ? axis.label : null, ticks: ticksFor(wide_px), ...noWords }),
     leftAxis({ label: `${label} (${unit.sign}): thin as recorded, thick cleaned`, ticks: 4 }, LEFT_PX),
     lines.map(({ time_s, values, style }) =>
-      lineY(thin(time_s, values, time_s.length, wide_px), {
+      line(thin(time_s, values, time_s.length, wide_px), {
         x: (row: number) => axis.shown(time_s[row] as number),
         y: (row: number) => inUnit(unit, values[row] as number),
         ...style,

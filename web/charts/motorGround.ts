@@ -1,10 +1,11 @@
-import { areaY, line, ruleY } from "@observablehq/plot";
+import { line, ruleY } from "@observablehq/plot";
 import type { MotorSurface } from "../../sim/index.ts";
 import { heed, ink, paper } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Drawing } from "./chart.ts";
 import { distinctLimits } from "./distinctLimits.ts";
 import { type FigureUnits, METRIC } from "./figureUnits.ts";
+import { filledBetween } from "./filledBetween.ts";
 import { drawFrame, type Frame } from "./frame.ts";
 import { type LineKey, lineKey } from "./lineKey.ts";
 import { type ContourKind, motorContours } from "./motorContours.ts";
@@ -66,8 +67,8 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
     return drawFrame(drawing, frame, [
       contours.mark,
       // Paper over what the motor cannot reach, so that contours end at the envelope.
-      areaY(driving, { x: "speed_rpm", y1: torque.place.y, y2: frame.y[1], fill: paper }),
-      areaY(overrun, { x: "speed_rpm", y1: frame.y[0], y2: torque.place.y, fill: paper }),
+      filledBetween(driving, rpmOf, torque.place.y, () => frame.y[1], { fill: paper }),
+      filledBetween(overrun, rpmOf, () => frame.y[0], torque.place.y, { fill: paper }),
       bottomAxis({ label: "Motor speed (rpm)", ticks }),
       leftAxis({ label: torque.label, ticks: 7 }, frame.left),
       gear ? roadSpeedAxis(gear, frame.x[1], units, ticks) : null,
@@ -126,4 +127,8 @@ function keyOf(
     6,
     width_px - 12,
   );
+}
+
+function rpmOf({ speed_rpm }: TorqueLine[number]): number {
+  return speed_rpm;
 }

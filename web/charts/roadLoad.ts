@@ -1,4 +1,4 @@
-import { areaY, lineY } from "@observablehq/plot";
+import { line } from "@observablehq/plot";
 import { ink, paper } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
 import type { Chart, Drawing } from "./chart.ts";
@@ -8,6 +8,7 @@ import { FONT_PX } from "./drawPlot.ts";
 import { emptyFigure } from "./emptyFigure.ts";
 import { type EndLabel, endLabels } from "./endLabels.ts";
 import { inUnit, METRIC } from "./figureUnits.ts";
+import { filledBetween } from "./filledBetween.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
 import { ledgerFills } from "./inks.ts";
 import { nameFigure } from "./nameFigure.ts";
@@ -68,16 +69,15 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
     bottomAxis({ label: `Speed (${units.speed.sign})`, ticks: ticksFor(frame.right - frame.left) }),
     leftAxis({ label: `Force (${units.force.sign})`, ticks: 6 }, LEFT_PX),
     present.map((part) =>
-      areaY(rows, {
-        x: speed,
-        y1: (row: RoadLoadRow) => ends(row, part)[0],
-        y2: (row: RoadLoadRow) => ends(row, part)[1],
-        fill: part.fill,
-        stroke: paper,
-        strokeWidth: 0.75,
-      }),
+      filledBetween(
+        rows,
+        speed,
+        (row) => ends(row, part)[0],
+        (row) => ends(row, part)[1],
+        { fill: part.fill, stroke: paper, strokeWidth: 0.75 },
+      ),
     ),
-    lineY(rows, { x: speed, y: total, stroke: ink, strokeWidth: 1.8 }),
+    line(rows, { x: speed, y: total, stroke: ink, strokeWidth: 1.8 }),
   ]);
   const last = rows.at(-1) as RoadLoadRow;
   const say = (value: number) => `${threeFigures(value)} ${units.force.sign}`;

@@ -1,4 +1,4 @@
-import { rectY, ruleY } from "@observablehq/plot";
+import { rect, ruleY } from "@observablehq/plot";
 import type { Channels } from "../../sim/index.ts";
 import { figureColours, ink, inkSoft } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
@@ -72,7 +72,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const behind = stretchesBehind(channels, (end - first) * 0.02, column);
   const noWords = isHilly ? { tickFormat: () => "" } : {};
   const upper = drawFrame(drawing, frame, [
-    rectY(behind, {
+    rect(behind, {
       x1: (each: Stretch) => axis.shown(each.from),
       x2: (each: Stretch) => axis.shown(each.to),
       y1: frame.y[0],
