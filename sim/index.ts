@@ -7,13 +7,13 @@ export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { engineCurve } from "./plan/engineCurve.ts";
 export { enoughFor } from "./plan/enough.ts";
-export { explanations } from "./plan/explanations.ts";
 export { type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
 export { motorSurface } from "./plan/motorSurface.ts";
 export type { MotorMap } from "./plan/readMotorMap.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
+export type { ReasonFacts, WorkedReason } from "./plan/workedReasons.ts";
 export type { CleanedLog, Quality } from "./route/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
 export { type Repair, type RepairKind, repairKinds } from "./route/cleanedLog.ts";
@@ -61,5 +61,16 @@ export async function openRoutes() {
 export async function openMotorMaps() {
   return import("./plan/readMotorMap.ts");
 }
+
+/** Formulae, inputs and sources of results, with the sums: a piece of its own, fetched when somebody asks why. */
+export async function openExplanations() {
+  const [{ explanations }, { workedReason }] = await Promise.all([
+    import("./plan/explanations.ts"),
+    import("./plan/workedReasons.ts"),
+  ]);
+  return { explanations, workedReason };
+}
+
+export type Explanations = Awaited<ReturnType<typeof openExplanations>>;
 
 export type Routes = Awaited<ReturnType<typeof openRoutes>>;

@@ -1,9 +1,11 @@
-import type { Job } from "../../shared/job/job.ts";
+import type { Job, Origin } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import { labelOf } from "../inputs/fieldAt.ts";
+import { knownField } from "../inputs/fieldAt.ts";
 import { originWords } from "../inputs/originChoice.ts";
 import { writeAtPath } from "../inputs/writeAtPath.ts";
 import { atPath } from "./atPath.ts";
+import { inReadersUnits } from "./inReadersUnits.ts";
+import { type ToldGroup, toldGroups } from "./toldGroups.ts";
 
 /** One value of the job that a result hangs on. */
 export interface ReasonLine {
@@ -11,56 +13,118 @@ export interface ReasonLine {
   readonly label: string;
   /** Whether the page has a field for it, which its label leads to. */
   readonly hasField: boolean;
-  /** The value with its unit, for a single number. */
+  /** The value with its unit, for a single number; a table or a list in short. */
   readonly value?: string;
-  /** Where it comes from, in words, where it is noted. */
-  readonly from?: string;
+  /** Where it comes from, in words. */
+  readonly from: string;
   /** Usual or guessed: nobody measured it. */
   readonly isOpen: boolean;
 }
 
-/** The values of a job at paths such as `motor.loss`, in the reader's units, with where each comes from. */
-export function reasonLines(job: Job, paths: readonly string[], units: UnitHabit): ReasonLine[] {
-  return paths
-    .flatMap((path) => valuesBelow(job, path))
-    .map((path) => {
-      const value = atPath(job, path);
-      const origin = job.origins[path];
-      const label = groups[path] ?? labelOf(path);
-      return {
-        path,
-        label,
-        hasField: label !== path && groups[path] === undefined,
-        ...(typeof value === "number" && { value: writeAtPath(path, value, units) }),
-        ...(origin && { from: originWords[origin.from] }),
-        isOpen: origin?.from === "usual" || origin?.from === "guessed",
-      };
-    });
+/**
+ * The values of a job at paths such as `motor.loss`, in the reader's units, with where each comes from. `pack` at the head of a
+ * path is the pack spoken of, `road` the road driven; what the job does not have is left out.
+ */
+export function reasonLines(job: Job, paths: readonly string[], units: UnitHabit, packIndex = 0): ReasonLine[] {
+  const found = paths.flatMap((path): ReasonLine[] => {
+    const group = toldGroups[path];
+    if (group) return groupLine(job, path, group, units, packIndex);
+    return valuesBelow(job, path.replace(/^pack\./, `packs.${packIndex}.`)).map((each) => valueLine(job, each, units));
+  });
+  return found.filter(({ path }, i) => found.findIndex((other) => other.path === path) === i);
 }
 
-/** Long tables and lists are not told number by number. */
-const TOLD_AT_MOST = 8;
+function groupLine(job: Job, path: string, group: ToldGroup, units: UnitHabit, packIndex: number): ReasonLine[] {
+  const value = group.tell(job, units, packIndex);
+  if (value === undefined) return [];
+  return [{ path, label: group.label, hasField: false, value, ...groupOrigin(job, path) }];
+}
 
-/** Paths of the numbers at or below a path; the path itself where they are a table. */
+function valueLine(job: Job, path: string, units: UnitHabit): ReasonLine {
+  const field = knownField(path);
+  const value = atPath(job, path);
+  const told =
+    typeof value === "number"
+      ? writeAtPath(path, value, units)
+      : typeof value === "boolean"
+        ? value
+          ? "yes"
+          : "no"
+        : field?.type === "choice"
+          ? field.choices[String(value)]
+          : undefined;
+  return {
+    path,
+    label: inReadersUnits(field?.label ?? path, units),
+    hasField: field !== undefined,
+    ...(told !== undefined && { value: told }),
+    ...originOf(job, path),
+  };
+}
+
+/** Paths of the values at or below a path: numbers and yes or no; none of a list, which is told in short or not at all. */
 function valuesBelow(job: Job, path: string): string[] {
   const value = atPath(job, path);
   if (typeof value !== "object" || value === null) return value === undefined ? [] : [path];
-  const numbers = Object.entries(value).filter(([, each]) => typeof each === "number");
-  if (Array.isArray(value) || numbers.length === 0 || numbers.length > TOLD_AT_MOST) return [path];
-  return numbers.map(([key]) => `${path}.${key}`);
+  if (Array.isArray(value)) return [];
+  return Object.entries(value).flatMap(([key, each]) =>
+    typeof each === "number" || typeof each === "boolean" ? [`${path}.${key}`] : [],
+  );
 }
 
-const groups: Readonly<Record<string, string>> = {
-  packs: "the layout of each pack",
-  accessories: "the accessories",
-  controller: "the controller's limits",
-  "controller.regen": "the limits of regenerative braking",
-  "driveline.gears": "the ratios and efficiencies of the gears",
-  "driveline.limits": "what the old driveline stands",
-  "motor.loss": "the losses of motor and controller",
-  "motor.envelope": "the motor's torque and power",
-  "module.openCircuit": "the open-circuit curve of the cells",
-  "module.resistance": "the resistance of a module",
-  "module.discharge": "the discharge limits of a module",
-  "module.charge": "the charge limits of a module",
+type Told = Pick<ReasonLine, "from" | "isOpen">;
+
+/** Where a value comes from: as noted at its path or above it; else its part's own word, the usual value, or nothing noted. */
+function originOf(job: Job, path: string): Told {
+  for (let at = path; at !== ""; at = at.slice(0, Math.max(0, at.lastIndexOf(".")))) {
+    const origin = job.origins[at];
+    if (origin) return told(origin);
+  }
+  const field = knownField(path);
+  if (field?.type === "quantity" && field.usual?.value === atPath(job, path))
+    return { from: originWords.usual, isOpen: true };
+  if ((field?.type === "quantity" && field.isChosen) || field?.type === "choice" || field?.type === "yesNo")
+    return { from: "chosen", isOpen: false };
+  return { from: partOrigin(job, path) ?? "origin not noted", isOpen: false };
+}
+
+/** Of a group: what is noted of the whole, or of all in it alike; else of which in it something is noted. */
+function groupOrigin(job: Job, path: string): Told {
+  const [above, key] = path.split(".*.");
+  const whole = job.origins[above];
+  if (whole) return told(whole);
+  const below = Object.entries(job.origins).filter(
+    ([at]) => at.startsWith(`${above}.`) && (key === undefined || at.endsWith(`.${key}`)),
+  );
+  const list = atPath(job, above);
+  const count = Array.isArray(list) ? list.length : 0;
+  if (below.length === 0)
+    return { from: partOrigin(job, path) ?? groupWords[path] ?? "origin not noted", isOpen: false };
+  const isOpen = below.some(([, { from }]) => from === "usual" || from === "guessed");
+  const words = below.map(([at, { from }]) => `${placeOf(at, above)} ${originWords[from]}`);
+  const others = count > below.length ? "; the others not noted" : "";
+  return { from: `${words.join(", ")}${others}`, isOpen };
+}
+
+/** Of groups that are no facts of the car. */
+const groupWords: Readonly<Record<string, string>> = {
+  road: "chosen",
+  "pack.layout": "chosen",
+  "environment.gravity_mps2": "as the job has it",
 };
+
+/** `no. 3` for `driveline.gears.2.gear_ratio`; a key otherwise is not named. */
+function placeOf(at: string, above: string): string {
+  const place = Number(at.slice(above.length + 1).split(".")[0]);
+  return Number.isInteger(place) ? `no. ${place + 1}` : "";
+}
+
+/** The word of a motor or module about where its figures come from. */
+function partOrigin({ motor, module }: Job, path: string): string | undefined {
+  if (path.startsWith("motor.")) return `motor: ${motor.origin}`;
+  return path.startsWith("module.") ? `module: ${module.origin}` : undefined;
+}
+
+function told({ from }: Origin): Told {
+  return { from: originWords[from], isOpen: from === "usual" || from === "guessed" };
+}

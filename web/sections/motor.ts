@@ -29,6 +29,7 @@ export default defineSection({
     `;
   },
   fields: ["motor", "engine"],
+  explains: ["motor_Nm", "motorLoss_W"],
   inputs: ["job", "motorSurface", "broughtMap", "units"],
   compute: ({ job, motorSurface, broughtMap, units }) => {
     const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);

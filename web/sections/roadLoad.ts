@@ -34,7 +34,7 @@ export default defineSection({
     ${form.fold("The air, the weather and the surface", airForm(form), "environment")}
   `,
   fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
-  explains: ["steady_Whpkm"],
+  explains: ["rolling_N", "steady_Whpkm"],
   inputs: ["steady", "runs", "packIndex", "units"],
   compute: ({ steady, runs, packIndex, units }) => ({
     pack: runs.candidates[packIndex].name,

@@ -9,6 +9,7 @@ export default defineSection({
   name: "whatIsOpen",
   title: "What is not known yet",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
+  explains: ["band_km"],
   inputs: ["unknowns", "runs", "enough", "answerIndex", "units"],
   compute: ({ unknowns, runs, enough, answerIndex, units }) => {
     const say = (range_km: number) => writeQuantity("distance", range_km, units);

@@ -13,7 +13,7 @@ export default defineSection({
   question: "Which is the smallest pack that does the usual day and has enough left?",
   given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
   fields: ["allowance"],
-  explains: ["needed_km", "range_km"],
+  explains: ["needed_km", "range_km", "dayUse_frac"],
   inputs: ["enough", "runs", "use", "units"],
   compute: ({ enough, runs, use, units }) => ({
     pack: enough.pack,

@@ -2,9 +2,10 @@ import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
-import { explanations } from "../../../sim/index.ts";
+import { openExplanations } from "../../../sim/index.ts";
 import { figureUnitsOf } from "../../../web/notebook/figureUnitsOf.ts";
 import { inReadersUnits } from "../../../web/notebook/inReadersUnits.ts";
+import { reasonFacts } from "../../../web/notebook/reasonFacts.ts";
 import { reasonLines } from "../../../web/notebook/reasonLines.ts";
 import type { Table } from "../../../web/notebook/section.ts";
 import type { Values } from "../../../web/notebook/values.ts";
@@ -12,6 +13,8 @@ import { sections } from "../../../web/sections/index.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { drawing } from "../../support/drawing.ts";
 import { sectionValues } from "../../support/sectionValues.ts";
+
+const { explanations, workedReason } = await openExplanations();
 
 /** Charts of the workshop's own that show what no other figure does. */
 const charts: Values["charts"] = [
@@ -24,6 +27,8 @@ const charts: Values["charts"] = [
 function allWords(job: Job, units: UnitHabit): [string, string[]][] {
   const values = sectionValues(job, { units, charts });
   const on = { ...drawing(640), units: figureUnitsOf(units) };
+  const facts = reasonFacts((name) => values[name], values.answerIndex);
+  if (!facts) throw new Error("nothing is known to explain");
   return sections.map((section) => {
     const result = section.compute(values as never) as never;
     const worked = [...section.plot(result, on)].flatMap((each) => {
@@ -42,12 +47,13 @@ function allWords(job: Job, units: UnitHabit): [string, string[]][] {
     const said = [section.sentence(result), ...(section.attention?.(result) ?? []), section.inShort?.(result) ?? ""];
     const reasons = (section.explains ?? []).flatMap((key) => {
       const { result: what, formula, inputs, source } = explanations[key];
-      const lines = reasonLines(job, inputs, units).flatMap(({ label, value, from }) => [
+      const lines = reasonLines(job, inputs, units, facts.packIndex).flatMap(({ label, value, from }) => [
         label,
         value ?? "",
-        from ?? "",
+        from,
       ]);
-      return [what, inReadersUnits(formula, units), source, ...lines];
+      const worked = workedReason(key, facts, units);
+      return [what, inReadersUnits(formula, units), source, worked?.value ?? "", ...(worked?.lines ?? []), ...lines];
     });
     const words = [section.title, section.question, section.caution ?? "", ...said, ...worked, ...reasons];
     return [section.name, words.map((each) => each.replaceAll("\u00a0", " "))];
@@ -65,8 +71,8 @@ function figuresOf(text: string): [string, number][] {
 /** Units that each reader has another one for; what comes before is a number or the bracket of an axis. */
 const foreign: Readonly<Record<UnitHabit, RegExp>> = {
   metric: /[\d(] ?(mph|miles?|Wh\/mile|lb|cwt|lb ft|bhp|hp|ft|psi|lbf|°F|N\/mph)(?![\w/])/g,
-  british: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N\/\(km\/h\)|lbf|°F)(?![\w/])/g,
-  american: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N|N\/\(km\/h\)|°C|degC|cwt|bhp)(?![\w/])/g,
+  british: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N\/\(km\/h\)|cwt|lbf|°F)(?![\w/Ω])/g,
+  american: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N|N\/\(km\/h\)|°C|degC|cwt|bhp)(?![\w/Ω])/g,
 };
 
 const habits: readonly UnitHabit[] = ["metric", "british", "american"];
@@ -83,7 +89,9 @@ describe.each(cases)("%s in %s units", (_title, units, which) => {
   it.each(bySection)("%s says numbers of three figures at most, and nothing that is no number", (_, words) => {
     expect(words.join("\n")).not.toMatch(/NaN|Infinity|\bundefined\b|\bnull\b|\[object/);
     // A mass as driven is a sum of weighed ones, and is told to the kilogram where it stands against a plate.
-    const long = words.flatMap(figuresOf).filter(([text, count]) => count > 3 && !/plate allows/.test(text));
+    const long = words
+      .flatMap(figuresOf)
+      .filter(([text, count]) => count > 3 && !/plate allows|^pack: |as it arrives|^weight: /.test(text));
     expect(long).toEqual([]);
   });
 
@@ -109,7 +117,7 @@ it("are told that a unit is foreign by what they are tried with", () => {
   expect("38 km, 90 km/h, (kg)".match(foreign.british)).toHaveLength(3);
   expect("21 °C, 190 N".match(foreign.american)).toHaveLength(2);
   expect("24 miles (mph) 18.7 cwt".match(foreign.metric)).toHaveLength(3);
-  expect("24 miles at 35 mph, 18.7 cwt, 20 °C".match(foreign.british)).toBeNull();
+  expect("24 miles at 35 mph, 2090 lb, 20 °C, 9.6 mΩ".match(foreign.british)).toBeNull();
 });
 
 it("steady speeds are round numbers in every reader's own unit", () => {

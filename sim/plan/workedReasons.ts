@@ -1,0 +1,232 @@
+import type { Job } from "../../shared/job/job.ts";
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
+import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { J_PER_KWH, J_PER_WH, MM_PER_M, W_PER_KW } from "../../shared/units.ts";
+import { accessories_W } from "../step/prepare.ts";
+import type { Candidate, SteadyRow } from "./driveReport.ts";
+import { rollingLine } from "./rollingLine.ts";
+
+/** What is known of one pack when its numbers are explained; what is not worked out yet is left out. */
+export interface ReasonFacts {
+  readonly job: Job;
+  readonly run: Candidate;
+  readonly packIndex: number;
+  readonly needed_km: number;
+  /** A steady speed that the car holds. */
+  readonly steady?: SteadyRow | undefined;
+  /** Peak torque over speed at the pack's nominal voltage. */
+  readonly envelope?: readonly { readonly speed_rpm: number; readonly torque_Nm: number }[] | undefined;
+  /** What each open value does to the range. */
+  readonly effects_km?: readonly number[] | undefined;
+}
+
+/** A result, and how it comes about with the numbers put in: each line says what a pocket calculator says. */
+export interface WorkedReason {
+  readonly value: string;
+  readonly lines: readonly string[];
+  /** The same for every pack. */
+  readonly isOfEveryPack?: boolean;
+}
+
+type Say = (kind: QuantityKind, value: number, digits?: number) => string;
+type Work = (facts: ReasonFacts, say: Say, units: UnitHabit) => WorkedReason | undefined;
+
+/** The result of an explanation in the reader's units, with its sum; nothing where that is not known yet. */
+export function workedReason(key: string, facts: ReasonFacts, units: UnitHabit): WorkedReason | undefined {
+  const say: Say = (kind, value, digits) => writeQuantity(kind, value, units, digits);
+  return works[key]?.(facts, say, units);
+}
+
+const WH_PER_KWH = J_PER_KWH / J_PER_WH;
+/** Weighed to the kilogram, so that a sum of masses comes out. */
+const MASS_DIGITS = 4;
+/** Effects told one by one; the rest are taken together. */
+const TOLD_AT_MOST = 6;
+
+const works: Readonly<Record<string, Work>> = {
+  testMass_kg: ({ job: { vehicle, module, packs }, run, packIndex }, say) => {
+    const mass = (value_kg: number) => say("mass", value_kg, MASS_DIGITS);
+    const { seriesModules, parallelModules, boxes_frac } = packs[packIndex];
+    const roof = vehicle.roof ? ` + ${mass(vehicle.roof.mass_kg)} on the roof` : "";
+    return {
+      value: say("mass", run.testMass_kg),
+      lines: [
+        `pack: ${seriesModules} × ${parallelModules} modules × ${mass(module.mass_kg)} × (1 + ${num(boxes_frac)}) = ${mass(run.pack.mass_kg)}`,
+        `${mass(vehicle.arriving_kg)} as it arrives - ${mass(vehicle.removed_kg)} taken out + ${mass(vehicle.added_kg)} put in + ${mass(run.pack.mass_kg)} pack + ${mass(vehicle.load_kg)} load${roof} = ${mass(run.testMass_kg)}`,
+      ],
+    };
+  },
+  rolling_N: ({ job, run, steady }, say, units) =>
+    steady && {
+      value: `${say("force", steady.rolling_N)} at ${say("speed", steady.speed_kmh)}`,
+      lines: rollingLine(job, run.testMass_kg, steady, units),
+    },
+  wheelPositive_Whpkm: ({ run }, say) => overDistance(run.wheelPositive_Whpkm, run, say),
+  battery_Whpkm: ({ run }, say) => overDistance(run.battery_Whpkm, run, say),
+  wall_Whpkm: ({ job, run }, say) => ({
+    value: say("energyUse", run.wall_Whpkm),
+    lines:
+      run.distance_km > 0
+        ? [
+            `${say("energyUse", run.ledger_Wh.total / run.distance_km)} from the cells / ${num(job.charger.efficiency_frac)} = ${say("energyUse", run.wall_Whpkm)}`,
+          ]
+        : [],
+  }),
+  range_km: ({ run }, say) => {
+    const cells_Whpkm = run.distance_km > 0 ? run.ledger_Wh.total / run.distance_km : Number.NaN;
+    const atLeast = run.rangeEnd === "time" ? "at least " : "";
+    const rough = say("distance", (run.pack.usable_kWh * WH_PER_KWH) / cells_Whpkm);
+    return {
+      value: `${atLeast}${say("distance", run.range_km)}`,
+      lines:
+        run.distance_km > 0
+          ? [
+              `to hold it against, not what it is reckoned by: ${say("energy", run.pack.usable_kWh)} × 1000 / ${say("energyUse", cells_Whpkm)} from the cells = ${rough}`,
+            ]
+          : [],
+    };
+  },
+  usable_kWh: ({ job: { module, packs }, run: { pack }, packIndex }, say) => {
+    const { ceiling_frac, floor_frac, parallelModules } = packs[packIndex];
+    const capacity_Ah = parallelModules * module.capacity_Ah;
+    const mean_V = (pack.usable_kWh * WH_PER_KWH) / (capacity_Ah * (ceiling_frac - floor_frac));
+    return {
+      value: say("energy", pack.usable_kWh),
+      lines: [
+        `capacity: ${parallelModules} × ${say("charge", module.capacity_Ah)} = ${say("charge", capacity_Ah)}`,
+        `${say("voltage", mean_V)} in the mean of the curve × ${say("charge", capacity_Ah)} × (${num(ceiling_frac)} - ${num(floor_frac)}) / 1000 = ${say("energy", pack.usable_kWh)}`,
+      ],
+    };
+  },
+  needed_km: ({ job: { usualDay_km, allowance }, needed_km }, say) => ({
+    value: say("distance", needed_km),
+    lines: [
+      `${say("distance", usualDay_km)} × ${num(allowance.winter_ratio)} / ${num(allowance.aged_frac)} = ${say("distance", needed_km)}`,
+    ],
+    isOfEveryPack: true,
+  }),
+  dayUse_frac: ({ job: { usualDay_km }, run }, say) => {
+    const share = say("fraction", usualDay_km / run.range_km);
+    return {
+      value: share,
+      lines: [`100 × ${say("distance", usualDay_km)} / ${say("distance", run.range_km)} = ${share}`],
+    };
+  },
+  missed_km: ({ run }, say) => ({
+    value: say("distance", run.missed_km),
+    lines: [
+      `${say("distance", run.distance_km + run.missed_km)} asked - ${say("distance", run.distance_km)} driven = ${say("distance", run.missed_km)}`,
+    ],
+  }),
+  regen_Wh: ({ run }, say) => ({ value: say("energy", run.regen_Wh / WH_PER_KWH), lines: [] }),
+  peakBattery_A: ({ run }, say) => {
+    const value = say("current", run.peak.battery_A);
+    const { channels } = run;
+    if (!channels) return { value, lines: [] };
+    let at = 0;
+    for (let i = 1; i < channels.length; i++) if (channels.battery_A[i] > channels.battery_A[at]) at = i;
+    const volts_V = channels.battery_V[at];
+    const power_kW = (channels.battery_A[at] * volts_V) / W_PER_KW;
+    return {
+      value,
+      lines: [
+        `at that step: ${say("electricPower", power_kW)} × 1000 / ${say("voltage", volts_V)} at the terminals = ${say("current", channels.battery_A[at])}`,
+      ],
+    };
+  },
+  gearSpeed_kmh: ({ job }, say, units) => gearSpeed(job, say, units),
+  motor_Nm: ({ job: { motor }, run, envelope }, say, units) => {
+    const driving = envelope?.filter(({ torque_Nm }) => torque_Nm >= 0) ?? [];
+    if (driving.length === 0) return undefined;
+    const peak_Nm = Math.max(...driving.map(({ torque_Nm }) => torque_Nm));
+    const value = `${say("torque", peak_Nm)} at the ${say("voltage", run.pack.nominal_V)} of the pack`;
+    if (motor.envelope.kind !== "peak") return { value, lines: [] };
+    const { torque_Nm, power_kW } = motor.envelope;
+    const corner_rpm = (power_kW * W_PER_KW * 60) / (2 * Math.PI * torque_Nm);
+    // 60 000 / 2 pi for kW and Nm; 33 000 / 2 pi for horsepower and pound-feet.
+    const factor = units === "metric" ? 60_000 : 33_000;
+    return {
+      value,
+      lines: [
+        `peak power is reached at ${say("power", power_kW)} × ${factor} / (2 × 3.14 × ${say("torque", torque_Nm)}) = ${say("rotation", corner_rpm)}, at ${say("voltage", motor.reference_V)}`,
+      ],
+    };
+  },
+  motorLoss_W: ({ steady }, say) => {
+    if (!steady) return undefined;
+    const power_kW = controller_kW(steady);
+    const loss = say("electricPower", power_kW * (1 - steady.efficiency_frac));
+    return {
+      value: `${loss} at a steady ${say("speed", steady.speed_kmh)}`,
+      lines: [`${say("electricPower", power_kW)} taken in × (1 - ${num(steady.efficiency_frac)}) = ${loss}`],
+    };
+  },
+  steady_Whpkm: ({ job, steady }, say) => {
+    if (!steady) return undefined;
+    const value = say("energyUse", steady.battery_Whpkm);
+    const accessories = say("electricPower", accessories_W(job) / W_PER_KW);
+    const speed = say("speed", steady.speed_kmh);
+    return {
+      value: `${value} at ${speed}`,
+      lines: [
+        `(${say("electricPower", controller_kW(steady))} at the controller + ${accessories} of accessories) × 1000 / ${speed} = ${value}`,
+      ],
+    };
+  },
+  band_km: ({ effects_km, run }, say) => {
+    if (!effects_km) return undefined;
+    const band_km = Math.hypot(...effects_km);
+    const told = effects_km.slice(0, TOLD_AT_MOST);
+    const rest_km = Math.hypot(...effects_km.slice(TOLD_AT_MOST));
+    const squares = [...told, ...(rest_km > 0 ? [rest_km] : [])].map((each_km) => `(${say("distance", each_km)})²`);
+    const others = rest_km > 0 ? " for all others together" : "";
+    const band = say("distance", band_km);
+    return {
+      value: `${say("distance", run.range_km)} ± ${band}`,
+      lines: squares.length > 0 ? [`√(${squares.join(" + ")}${others}) = ${band}`] : [],
+    };
+  },
+};
+
+function num(value: number): string {
+  return formatNumber(value);
+}
+
+/** An energy over distance from the energy of the whole drive. */
+function overDistance(use_Whpkm: number, { distance_km }: Candidate, say: Say): WorkedReason {
+  const energy = say("energy", (use_Whpkm * distance_km) / WH_PER_KWH);
+  const value = say("energyUse", use_Whpkm);
+  return { value, lines: distance_km > 0 ? [`${energy} × 1000 / ${say("distance", distance_km)} = ${value}`] : [] };
+}
+
+/** What the controller takes from the pack at a steady speed, in kW. */
+function controller_kW({ motor_Nm, motor_rpm, efficiency_frac }: SteadyRow): number {
+  const shaft_W = motor_Nm * motor_rpm * ((2 * Math.PI) / 60);
+  return efficiency_frac > 0 ? shaft_W / efficiency_frac / W_PER_KW : 0;
+}
+
+/** The highest speed in the last of the gears used, by turns of the wheel over a kilometre or a mile. */
+function gearSpeed({ driveline, vehicle, motor }: Job, say: Say, units: UnitHabit): WorkedReason {
+  const { gears, shifting, transferBox, finalDrive_ratio } = driveline;
+  const name = shifting.kind === "fixed" ? shifting.gear : (shifting.gears.at(-1) ?? "");
+  const { gear_ratio } = gears.find((gear) => gear.name === name) ?? gears[0];
+  const box_ratio = transferBox ? transferBox[transferBox.range === "low" ? "low_ratio" : "high_ratio"] : 1;
+  const { loadedRadius_mm } = vehicle.tyres;
+  const isMetric = units === "metric";
+  const road_mm = isMetric ? 1e6 : 1_609_344;
+  const turns = road_mm / (2 * Math.PI * loadedRadius_mm);
+  const top_kmh =
+    (motor.maxSpeed_rpm * 60 * 2 * Math.PI * (loadedRadius_mm / MM_PER_M)) /
+    (gear_ratio * box_ratio * finalDrive_ratio * 1000);
+  const [length, called] = isMetric ? ["1000 × 1000", "kilometre"] : ["1760 × 36", "mile"];
+  const value = say("speed", top_kmh);
+  return {
+    value: `${value} in ${name} at the motor's top speed`,
+    lines: [
+      `turns of the wheel: ${length} / (2 × 3.14 × ${say("wheelRadius", loadedRadius_mm)}) = ${num(turns)} a ${called}`,
+      `${say("rotation", motor.maxSpeed_rpm)} × 60 / (${num(gear_ratio)} × ${num(box_ratio)} × ${num(finalDrive_ratio)} × ${num(turns)}) = ${value}`,
+    ],
+    isOfEveryPack: true,
+  };
+}
