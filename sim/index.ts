@@ -10,10 +10,10 @@ export { enoughFor } from "./plan/enough.ts";
 export { type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
 export { motorSurface } from "./plan/motorSurface.ts";
 export type { MotorMap } from "./plan/readMotorMap.ts";
+export type { ReasonFacts } from "./plan/reasonFacts.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
-export type { ReasonFacts, WorkedReason } from "./plan/workedReasons.ts";
 export type { CleanedLog, Quality } from "./route/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
 export { type Repair, type RepairKind, repairKinds } from "./route/cleanedLog.ts";

@@ -1,35 +1,12 @@
-import type { Job } from "../../shared/job/job.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
-import type { QuantityKind } from "../../shared/quantity/kinds.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { J_PER_KWH, J_PER_WH, MM_PER_M, W_PER_KW } from "../../shared/units.ts";
+import { J_PER_KWH, J_PER_WH, W_PER_KW } from "../../shared/units.ts";
 import { accessories_W } from "../step/prepare.ts";
 import type { Candidate, SteadyRow } from "./driveReport.ts";
+import { gearSpeedReason } from "./gearSpeedReason.ts";
+import type { ReasonFacts, Say, WorkedReason } from "./reasonFacts.ts";
 import { rollingLine } from "./rollingLine.ts";
 
-/** What is known of one pack when its numbers are explained; what is not worked out yet is left out. */
-export interface ReasonFacts {
-  readonly job: Job;
-  readonly run: Candidate;
-  readonly packIndex: number;
-  readonly needed_km: number;
-  /** A steady speed that the car holds. */
-  readonly steady?: SteadyRow | undefined;
-  /** Peak torque over speed at the pack's nominal voltage. */
-  readonly envelope?: readonly { readonly speed_rpm: number; readonly torque_Nm: number }[] | undefined;
-  /** What each open value does to the range. */
-  readonly effects_km?: readonly number[] | undefined;
-}
-
-/** A result, and how it comes about with the numbers put in: each line says what a pocket calculator says. */
-export interface WorkedReason {
-  readonly value: string;
-  readonly lines: readonly string[];
-  /** The same for every pack. */
-  readonly isOfEveryPack?: boolean;
-}
-
-type Say = (kind: QuantityKind, value: number, digits?: number) => string;
 type Work = (facts: ReasonFacts, say: Say, units: UnitHabit) => WorkedReason | undefined;
 
 /** The result of an explanation in the reader's units, with its sum; nothing where that is not known yet. */
@@ -135,7 +112,7 @@ const works: Readonly<Record<string, Work>> = {
       ],
     };
   },
-  gearSpeed_kmh: ({ job }, say, units) => gearSpeed(job, say, units),
+  gearSpeed_kmh: ({ job }, say, units) => gearSpeedReason(job, say, units),
   motor_Nm: ({ job: { motor }, run, envelope }, say, units) => {
     const driving = envelope?.filter(({ torque_Nm }) => torque_Nm >= 0) ?? [];
     if (driving.length === 0) return undefined;
@@ -204,29 +181,4 @@ function overDistance(use_Whpkm: number, { distance_km }: Candidate, say: Say): 
 function controller_kW({ motor_Nm, motor_rpm, efficiency_frac }: SteadyRow): number {
   const shaft_W = motor_Nm * motor_rpm * ((2 * Math.PI) / 60);
   return efficiency_frac > 0 ? shaft_W / efficiency_frac / W_PER_KW : 0;
-}
-
-/** The highest speed in the last of the gears used, by turns of the wheel over a kilometre or a mile. */
-function gearSpeed({ driveline, vehicle, motor }: Job, say: Say, units: UnitHabit): WorkedReason {
-  const { gears, shifting, transferBox, finalDrive_ratio } = driveline;
-  const name = shifting.kind === "fixed" ? shifting.gear : (shifting.gears.at(-1) ?? "");
-  const { gear_ratio } = gears.find((gear) => gear.name === name) ?? gears[0];
-  const box_ratio = transferBox ? transferBox[transferBox.range === "low" ? "low_ratio" : "high_ratio"] : 1;
-  const { loadedRadius_mm } = vehicle.tyres;
-  const isMetric = units === "metric";
-  const road_mm = isMetric ? 1e6 : 1_609_344;
-  const turns = road_mm / (2 * Math.PI * loadedRadius_mm);
-  const top_kmh =
-    (motor.maxSpeed_rpm * 60 * 2 * Math.PI * (loadedRadius_mm / MM_PER_M)) /
-    (gear_ratio * box_ratio * finalDrive_ratio * 1000);
-  const [length, called] = isMetric ? ["1000 × 1000", "kilometre"] : ["1760 × 36", "mile"];
-  const value = say("speed", top_kmh);
-  return {
-    value: `${value} in ${name} at the motor's top speed`,
-    lines: [
-      `turns of the wheel: ${length} / (2 × 3.14 × ${say("wheelRadius", loadedRadius_mm)}) = ${num(turns)} a ${called}`,
-      `${say("rotation", motor.maxSpeed_rpm)} × 60 / (${num(gear_ratio)} × ${num(box_ratio)} × ${num(finalDrive_ratio)} × ${num(turns)}) = ${value}`,
-    ],
-    isOfEveryPack: true,
-  };
 }

@@ -135,9 +135,10 @@ describe("the workshop's own", () => {
     await page.selectOption("#own-0-y", "motorTorque");
     await page.selectOption("#own-0-colour", "motorLoss");
     await page.fill("#own-0-caption", "Where the loss is");
+    await page.locator("#own-0-caption").blur(); // words count once their field is left
     await worked(page);
     const figure = page.locator("#ownCharts figure");
-    expect(await figure.locator("figcaption").textContent()).toMatch(/Figure \d+\. Where the loss is/);
+    await expect.poll(() => figure.locator("figcaption").textContent()).toMatch(/Figure \d+\. Where the loss is/);
     expect(await figure.locator("svg[role=img]").getAttribute("aria-label")).toContain("Motor torque");
     expect(faults).toEqual([]);
     await page.context().close();
