@@ -222,7 +222,9 @@ describe("the table", () => {
   it("says which pack is enough, why the smaller ones are not, and what holds for all packs once", async () => {
     const { out } = await runCommand("drive", tuner);
     const text = out.replace(/\n */g, " ");
-    expect(text).toMatch(/13 kWh is enough: after the usual day of 38 km it has [\d.]+ km left in winter when it is old; today it goes [\d.]+ km on this road/);
+    expect(text).toMatch(
+      /13 kWh is enough: after the usual day of 38 km it has [\d.]+ km left in winter when it is old; today it goes [\d.]+ km on this road/,
+    );
     expect(text).toMatch(/8 kWh is not enough: [\d.]+ km of range, [\d.]+ km short of the [\d.]+ km asked for/);
     expect(text.match(/treat it as deadly/g)).toHaveLength(1);
     expect(text).not.toContain("not comparable");
