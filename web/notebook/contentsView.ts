@@ -21,7 +21,8 @@ export function contentsView(
       </a>
     </li>`;
   });
-  const summary = toDo === 0 ? "nothing needs a look" : `${toDo} of ${sections.length} need a look`;
+  const summary =
+    toDo === 0 ? "nothing needs a look" : `${toDo} of ${sections.length} ${toDo === 1 ? "needs" : "need"} a look`;
   const here = sections.find(({ name }) => name === reading)?.title ?? "";
   const leave = (event: Event) => {
     // On a narrow page the list lies over the text: it goes once a place is chosen.
