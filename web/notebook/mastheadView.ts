@@ -15,9 +15,9 @@ export interface Masthead {
 }
 
 const habits: Readonly<Record<UnitHabit, string>> = {
-  metric: "km, kg, Nm",
-  british: "miles, lb, lb ft",
-  american: "miles, lb, lb ft",
+  metric: "km, kg, Nm, °C",
+  british: "miles, lb, lb ft, °C",
+  american: "miles, lb, lb ft, °F",
 };
 
 /** The head of the page: whose job it is, the answer in short, undo and redo, and the units to read in. */

@@ -4,14 +4,14 @@ import type { Commit, JobHead } from "./jobRecord.ts";
 export const KEPT_VERSIONS = 20;
 
 /** A rest this long between two edits ends a version. */
-export const PAUSE_ms = 5 * 60_000;
+export const PAUSE_ms = 2 * 60_000;
 
 /** A version that runs on without a rest is ended after this long all the same. */
-export const LONGEST_VERSION_ms = 60 * 60_000;
+export const LONGEST_VERSION_ms = 15 * 60_000;
 
 /**
  * Whether an edit begins a new version, so that the state before it is kept: after a pause, in another session, after
- * an hour without a pause, and where the edit replaces the whole job.
+ * a quarter of an hour without a pause, and where the edit replaces the whole job.
  */
 export function startsVersion(head: JobHead, session: string, now_ms: number, commit: Commit): boolean {
   return (
