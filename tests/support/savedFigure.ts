@@ -11,8 +11,12 @@ export async function savedFigure(page: Page, figure: Locator, kind: "SVG" | "PN
     // By the event and not by the mouse: sixteen figures three times over need no scrolling to.
     figure.locator(".figure-tools button", { hasText: kind }).dispatchEvent("click"),
   ]);
+  // A browser drops the eleventh download that a page starts within a second; no hand presses so fast.
+  await page.waitForTimeout(PRESS_ms);
   return readFileSync(await download.path());
 }
+
+const PRESS_ms = 150;
 
 export interface Seen {
   readonly width_px: number;

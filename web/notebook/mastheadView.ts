@@ -41,8 +41,12 @@ export function mastheadView({ desk, paper, answer, doubt, say }: Masthead): Tem
       <span class="aside">
         The road: ${drivenRoad(job).title}${job.roads.length > 1 ? html`, one of <a href="#theRoad">${job.roads.length}</a>` : nothing}.
       </span>
-      ${Object.keys(desk.drafts.value).length > 0 ? html`<span class="aside">Fields that are still to mend count with the last value that could be read.</span>` : nothing}
     </p>
+    ${
+      Object.keys(desk.drafts.value).length > 0
+        ? html`<p class="aside">Fields that are still to mend count with the last value that could be read.</p>`
+        : nothing
+    }
     <div class="tools">
       ${button("Take back", desk.undoes.value, step(desk.undo, "Taken back"))}
       ${button("Do again", desk.redoes.value, step(desk.redo, "Done again"))}
