@@ -57,7 +57,7 @@ describe("a value that contradicts another one", () => {
     [{ "roads.1.id": "udds" }, 'roads.1.id: found "udds" twice, ids must differ'],
     [
       { "vehicle.removed_kg": 1000 },
-      "vehicle.removed_kg: found 1000 kg taken out of 952.5 kg, less than the whole car wanted",
+      "vehicle.removed_kg: found 1000 kg taken out of 952.544 kg, less than the whole car wanted",
     ],
     [{ "packs.2.ceiling_frac": 0.1 }, "packs.2.ceiling_frac: found 0.1, above floor_frac (0.1) wanted"],
     [{ "controller.max_V": 75 }, "controller.max_V: found 75 V, above min_V (75 V) wanted"],
