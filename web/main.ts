@@ -20,7 +20,10 @@ import { mount } from "./notebook/mount.ts";
 import { openFirst } from "./notebook/openFirst.ts";
 import { defineValues } from "./notebook/values.ts";
 import { sections } from "./sections/index.ts";
+import { browserSurroundings } from "./store/browserSurroundings.ts";
 import { openJobs } from "./store/jobs.ts";
+import { readElsewhere } from "./worker/readElsewhere.ts";
+import { startRoads } from "./worker/startRoads.ts";
 import { startSimulation } from "./worker/startSimulation.ts";
 
 const page = document.querySelector<HTMLElement>("#notebook");
@@ -35,7 +38,7 @@ try {
 }
 
 async function start(page: HTMLElement): Promise<void> {
-  const jobs = await openJobs();
+  const jobs = await openJobs(browserSurroundings(), readElsewhere(startRoads()));
   await openFirst(jobs);
   const opened = jobs.current.peek();
   const desk = createDesk({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });

@@ -22,8 +22,10 @@ interface RoadToDrive {
  * for what is none of them, and for a road on which nothing moves.
  */
 export function roadToDrive(job: Job, jobPath: string, named: string | undefined, warn: Print): RoadToDrive {
-  const road = named === undefined ? drivenRoad(job) : job.roads.find(({ id }) => id === named);
-  if (road) return roadOfJob(road, `${jobPath} roads.${job.roads.indexOf(road)}`);
+  const ofJob = (road: Road) => roadOfJob(road, `${jobPath} roads.${job.roads.indexOf(road)}`);
+  if (named === undefined) return ofJob(drivenRoad(job));
+  const road = job.roads.find(({ id }) => id === named);
+  if (road) return ofJob(road);
   if (isFileName(named)) return { trace: readTraceArgument(named, warn), source: named };
   try {
     return { trace: readTraceArgument(named, warn), source: cycleFile(named) };

@@ -14,7 +14,7 @@ import { lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";
 import { openJob } from "./openJob.ts";
-import { readJobFile } from "./readJobFile.ts";
+import { type FileLike, readJobFile } from "./readJobFile.ts";
 import { type Recovered, recoverWords } from "./recoverWords.ts";
 import type { Opened } from "./saver.ts";
 import { toRefusal } from "./storeRefusal.ts";
@@ -24,7 +24,10 @@ import { tieKeeper } from "./tieKeeper.ts";
 const SECOND_LOOK_ms = 1500;
 
 /** Opens the jobs of this browser; falls back to memory, and says so in `place`, where there is no database. */
-export async function openJobs(world: Surroundings = browserSurroundings()): Promise<Jobs> {
+export async function openJobs(
+  world: Surroundings = browserSurroundings(),
+  readFile: (file: FileLike) => Promise<Job> = readJobFile,
+): Promise<Jobs> {
   const session = world.newId();
   world.holdSession(session);
   let why: string | undefined;
@@ -181,7 +184,7 @@ export async function openJobs(world: Surroundings = browserSurroundings()): Pro
       return id;
     },
     async importFile(file) {
-      const job = await readJobFile(file);
+      const job = await readFile(file);
       const savedAt_ms = file.lastModified ?? world.now_ms();
       const id = await create(job, `the file ${file.name}`, { name: file.name, savedAt_ms, editCount: 0 });
       shelf.askToKeep();

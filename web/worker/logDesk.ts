@@ -18,7 +18,7 @@ const GIVEN_UP = Symbol("given up");
 export function createLogDesk(
   routes: () => Promise<Routes>,
   cycleText: (cycle: string) => Promise<Record<string, string>>,
-): RoadsApi {
+): Omit<RoadsApi, "job"> {
   let held: Held | undefined;
   let isCancelled = false;
   const cycleKinds = createCycleKinds(cycleText);

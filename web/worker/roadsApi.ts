@@ -1,3 +1,4 @@
+import type { Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
 import type { Problem } from "../../shared/problems.ts";
 import type { LogFile, Quality, ReadLogOptions, Repair, RepairKind, TypedDriving } from "../../sim/index.ts";
@@ -135,4 +136,6 @@ export interface RoadsApi {
   routeRoad(speed_kmh: number, stopsPerKm: number, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;
   typedRoad(text: string, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;
   cycleRoad(request: CycleRequest): Promise<Answer<MadeRoad>>;
+  /** The job in a file too large to be read on the page's thread. */
+  job(file: File): Promise<Answer<Job>>;
 }

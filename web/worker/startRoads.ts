@@ -18,5 +18,6 @@ export function startRoads(): RoadsApi {
     routeRoad: (...request) => room().routeRoad(...request),
     typedRoad: (...request) => room().typedRoad(...request),
     cycleRoad: (request) => room().cycleRoad(request),
+    job: (file) => room().job(file),
   };
 }
