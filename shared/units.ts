@@ -19,6 +19,7 @@ export const MPS_PER_MPH = M_PER_MILE / S_PER_H; // exact: 0.44704
 export const MPS_PER_KNOT = 1852 / S_PER_H; // exact
 export const J_PER_WH = 3600; // exact
 export const J_PER_KWH = 3.6e6; // exact
+export const WH_PER_KWH = 1000;
 export const W_PER_KW = 1000;
 export const C_PER_AH = 3600; // exact
 export const KG_PER_LB = 0.45359237; // exact

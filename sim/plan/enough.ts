@@ -21,21 +21,26 @@ export function enoughFor(job: Job, candidates: readonly Candidate[]): Enough {
   const { winter_ratio, aged_frac } = job.allowance;
   const day_km = job.usualDay_km;
   const needed_km = (day_km * winter_ratio) / aged_frac;
-  const packs = candidates.map((candidate) => verdict(candidate, job));
-  const bySize = [...candidates].sort((a, b) => a.pack.usable_kWh - b.pack.usable_kWh);
-  const isEnough = (candidate: Candidate) => packs.some(({ name, isEnough }) => isEnough && name === candidate.name);
-  const smallest = bySize.find(isEnough);
+  const judged = candidates.map((candidate) => ({ candidate, found: verdict(candidate, job, needed_km) }));
+  const packs = judged.map(({ found }) => found);
+  judged.sort((a, b) => a.candidate.pack.usable_kWh - b.candidate.pack.usable_kWh);
+  const bySize = judged.map(({ candidate }) => candidate);
+  const smallest = judged.find(({ found }) => found.isEnough);
   const asks = say`With a winter that takes ${q("fraction", winter_ratio - 1)} more energy and an old pack that holds ${q("fraction", aged_frac)} of today's charge, a day of ${q("distance", day_km)} asks for ${q("distance", needed_km)} of range today.`;
   const sentences = smallest
-    ? [yes(smallest, job), asks, ...longDay(job, smallest, bySize), ...rest(smallest, bySize)]
+    ? [
+        yes(smallest.candidate, smallest.found, day_km),
+        asks,
+        ...longDay(job, smallest.candidate, bySize),
+        ...rest(smallest.candidate, bySize),
+      ]
     : [no(candidates, packs, needed_km), asks, ...longDay(job, undefined, bySize)];
-  return { pack: smallest?.name, needed_km, sentences, packs };
+  return { pack: smallest?.candidate.name, needed_km, sentences, packs };
 }
 
-function verdict(candidate: Candidate, { usualDay_km: day_km, allowance }: Job): Verdict {
+function verdict(candidate: Candidate, { usualDay_km: day_km, allowance }: Job, needed_km: number): Verdict {
   const { name, range_km } = candidate;
   const winter_km = range_km / allowance.winter_ratio;
-  const needed_km = (day_km * allowance.winter_ratio) / allowance.aged_frac;
   const asked_km = candidate.distance_km + candidate.missed_km;
   const unusable = candidate.findings.find(({ kind }) => UNUSABLE.includes(kind));
   const misses = asked_km > 0 && !candidate.reachedFloor && candidate.missed_km / asked_km > MISSED_frac;
@@ -61,10 +66,9 @@ function verdict(candidate: Candidate, { usualDay_km: day_km, allowance }: Job):
   };
 }
 
-function yes(smallest: Candidate, job: Job): Said {
+function yes(smallest: Candidate, { agedSpare_km }: Verdict, day_km: number): Said {
   const atLeast = smallest.rangeEnd === "time" ? "at least " : "";
-  const left = q("distance", verdict(smallest, job).agedSpare_km);
-  return say`${smallest.name} is enough: after the usual day of ${q("distance", job.usualDay_km)} it has ${atLeast}${left} left in winter when it is old; today it goes ${atLeast}${q("distance", smallest.range_km)} on this road.`;
+  return say`${smallest.name} is enough: after the usual day of ${q("distance", day_km)} it has ${atLeast}${q("distance", agedSpare_km)} left in winter when it is old; today it goes ${atLeast}${q("distance", smallest.range_km)} on this road.`;
 }
 
 /** Whether the longest day of the year goes on one charge, where it is known. */

@@ -1,6 +1,6 @@
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { J_PER_KWH, J_PER_WH, W_PER_KW } from "../../shared/units.ts";
+import { RADPS_PER_RPM, W_PER_KW, WH_PER_KWH } from "../../shared/units.ts";
 import { accessories_W } from "../step/prepare.ts";
 import type { Candidate, SteadyRow } from "./driveReport.ts";
 import { gearSpeedReason } from "./gearSpeedReason.ts";
@@ -15,7 +15,6 @@ export function workedReason(key: string, facts: ReasonFacts, units: UnitHabit):
   return works[key]?.(facts, say, units);
 }
 
-const WH_PER_KWH = J_PER_KWH / J_PER_WH;
 /** Weighed to the kilogram, so that a sum of masses comes out. */
 const MASS_DIGITS = 4;
 /** Effects told one by one; the rest are taken together. */
@@ -120,7 +119,7 @@ const works: Readonly<Record<string, Work>> = {
     const value = `${say("torque", peak_Nm)} at the ${say("voltage", run.pack.nominal_V)} of the pack`;
     if (motor.envelope.kind !== "peak") return { value, lines: [] };
     const { torque_Nm, power_kW } = motor.envelope;
-    const corner_rpm = (power_kW * W_PER_KW * 60) / (2 * Math.PI * torque_Nm);
+    const corner_rpm = (power_kW * W_PER_KW) / torque_Nm / RADPS_PER_RPM;
     // 60 000 / 2 pi for kW and Nm; 33 000 / 2 pi for horsepower and pound-feet.
     const factor = units === "metric" ? 60_000 : 33_000;
     return {
@@ -179,6 +178,6 @@ function overDistance(use_Whpkm: number, { distance_km }: Candidate, say: Say): 
 
 /** What the controller takes from the pack at a steady speed, in kW. */
 function controller_kW({ motor_Nm, motor_rpm, efficiency_frac }: SteadyRow): number {
-  const shaft_W = motor_Nm * motor_rpm * ((2 * Math.PI) / 60);
+  const shaft_W = motor_Nm * motor_rpm * RADPS_PER_RPM;
   return efficiency_frac > 0 ? shaft_W / efficiency_frac / W_PER_KW : 0;
 }

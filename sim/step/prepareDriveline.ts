@@ -1,3 +1,4 @@
+import { transferBox_ratio } from "../../shared/job/driveline.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import type { Gear } from "./model.ts";
@@ -24,7 +25,7 @@ export function prepareDriveline(job: Job): PreparedDriveline {
   const { transferBox, limits } = driveline;
   const radius_m = vehicle.tyres.loadedRadius_mm / MM_PER_M;
   const isLow = transferBox?.range === "low";
-  const transfer_ratio = transferBox ? (isLow ? transferBox.low_ratio : transferBox.high_ratio) : 1;
+  const transfer_ratio = transferBox_ratio(driveline);
   const transfer_frac = transferBox ? (isLow ? transferBox.lowEfficiency_frac : transferBox.highEfficiency_frac) : 1;
   // Engaged with its hubs free, the front axle turns its shafts and drives nothing.
   const drivesFront = transferBox?.isFrontEngaged === true && transferBox.hubs !== "free";

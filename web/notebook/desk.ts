@@ -111,12 +111,14 @@ export function createDesk(first: Sheet): Desk {
     const taken = from === "past" ? past.at(-1) : future.at(-1);
     if (!taken) return undefined;
     openField = undefined;
-    latest.value = `${from === "past" ? "taken back" : "done again"}: ${taken.what}`;
     const here = { sheet: present, what: taken.what };
-    history.value =
-      from === "past"
-        ? { past: past.slice(0, -1), present: taken.sheet, future: [...future, here] }
-        : { past: [...past, here], present: taken.sheet, future: future.slice(0, -1) };
+    batch(() => {
+      latest.value = `${from === "past" ? "taken back" : "done again"}: ${taken.what}`;
+      history.value =
+        from === "past"
+          ? { past: past.slice(0, -1), present: taken.sheet, future: [...future, here] }
+          : { past: [...past, here], present: taken.sheet, future: future.slice(0, -1) };
+    });
     return taken.what;
   };
 
@@ -155,8 +157,10 @@ export function createDesk(first: Sheet): Desk {
     redo: () => step("future"),
     open(present) {
       openField = undefined;
-      latest.value = "opened";
-      history.value = { past: [], present, future: [] };
+      batch(() => {
+        latest.value = "opened";
+        history.value = { past: [], present, future: [] };
+      });
     },
     replace(present, what) {
       batch(() => {

@@ -22,13 +22,12 @@ import { ownCar } from "./ownCar.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
 import type { AnySection } from "./section.ts";
 import { type Places, placesOf, sectionFrame } from "./sectionView.ts";
-import { doubtOf, shortAnswer } from "./shortAnswer.ts";
+import { bandOf, doubtOf, shortAnswer } from "./shortAnswer.ts";
 import { showEarlier } from "./showEarlier.ts";
 import { showJobs } from "./showJobs.ts";
 import { standingOf } from "./standing.ts";
 import { takeDroppedFiles } from "./takeDroppedFiles.ts";
 import { createTurns } from "./turns.ts";
-import { unbroken } from "./unbroken.ts";
 import { watchWidth } from "./watchWidth.ts";
 
 export interface Notebook {
@@ -130,15 +129,8 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
         await notebook.jobs.create(ownCar(), "the usual values");
         isAsking.value = true;
       });
-    const open = readings[sections.findIndex(({ name }) => name === "whatIsOpen")]?.value;
-    const doubt =
-      open?.state === "ready"
-        ? unbroken(sections.find(({ name }) => name === "whatIsOpen")?.sentence(open.value as never) ?? "")
-        : "";
-    render(
-      isDemo ? welcomeView(paper, start) : questionsView(paper, isAsking.value, { answer: answer.value, doubt }),
-      place("first"),
-    );
+    const found = { answer: answer.value, doubt: bandOf(sections, readings) };
+    render(isDemo ? welcomeView(paper, start) : questionsView(paper, isAsking.value, found), place("first"));
   });
 
   const common = commonPosition();

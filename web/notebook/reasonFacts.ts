@@ -1,6 +1,6 @@
-import type { ReasonFacts, SteadyRow } from "../../sim/index.ts";
+import type { ReasonFacts } from "../../sim/index.ts";
 import type { Graph } from "./graph.ts";
-import { familiarSpeed_kmh } from "./steadySpeeds.ts";
+import { familiarRow } from "./steadySpeeds.ts";
 import type { Values } from "./values.ts";
 
 /** A value of the page once it stands; nothing while it waits, failed, or is worked out again. */
@@ -24,14 +24,9 @@ export function reasonFacts(standing: Standing, packIndex: number | undefined): 
     run,
     packIndex,
     needed_km: enough.needed_km,
-    steady: familiarRow(standing("steady")?.[packIndex] ?? [], familiarSpeed_kmh(units)),
+    steady: familiarRow(standing("steady")?.[packIndex] ?? [], units),
     envelope: standing("packIndex") === packIndex ? standing("motorSurface")?.envelope : undefined,
     effects_km:
       standing("answerIndex") === packIndex ? standing("unknowns")?.map(({ effect_km }) => effect_km) : undefined,
   };
-}
-
-/** The steady speed that people know best, or the next lower one that is held. */
-function familiarRow(rows: readonly SteadyRow[], familiar_kmh: number): SteadyRow | undefined {
-  return rows.findLast(({ isHeld, speed_kmh }) => isHeld && speed_kmh <= familiar_kmh + 0.01);
 }

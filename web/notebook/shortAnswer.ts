@@ -17,8 +17,18 @@ export function doubtOf(
   sections: readonly AnySection[],
   readings: readonly ReadonlySignal<Reading<unknown>>[],
 ): string {
-  const place = sections.findIndex(({ name }) => name === "whatIsOpen");
-  const reading = readings[place]?.value;
+  const { section, reading } = openQuestion(sections, readings);
   if (reading?.state !== "ready" || reading.isLate) return "";
-  return unbroken(sections[place]?.attention?.(reading.value as never)[0] ?? "");
+  return unbroken(section?.attention?.(reading.value as never)[0] ?? "");
+}
+
+/** The band of the answer, and what would narrow it most; nothing until it is worked out. */
+export function bandOf(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]): string {
+  const { section, reading } = openQuestion(sections, readings);
+  return reading?.state === "ready" ? unbroken(section?.sentence(reading.value as never) ?? "") : "";
+}
+
+function openQuestion(sections: readonly AnySection[], readings: readonly ReadonlySignal<Reading<unknown>>[]) {
+  const place = sections.findIndex(({ name }) => name === "whatIsOpen");
+  return { section: sections[place], reading: readings[place]?.value };
 }

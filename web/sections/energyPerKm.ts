@@ -1,5 +1,5 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { J_PER_KWH, J_PER_WH } from "../../shared/units.ts";
+import { WH_PER_KWH } from "../../shared/units.ts";
 import { energyLedger, type LedgerEntry, ledgerNames } from "../charts/energyLedger.ts";
 import { findingsOf } from "../notebook/findingsOf.ts";
 import { defineSection } from "../notebook/section.ts";
@@ -74,8 +74,6 @@ export default defineSection({
       ? flat
       : ["The packs do not cover the same distance, so their figures over distance are of different drives.", ...flat],
 });
-
-const WH_PER_KWH = J_PER_KWH / J_PER_WH;
 
 function columns(...titles: readonly string[]) {
   return titles.map((title) => ({ title }));

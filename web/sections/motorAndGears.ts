@@ -1,4 +1,5 @@
 import { html } from "lit-html";
+import { transferBox_ratio } from "../../shared/job/driveline.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
@@ -53,8 +54,8 @@ export default defineSection({
   explains: ["gearSpeed_kmh"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {
-    const { gears, finalDrive_ratio, shifting, transferBox } = job.driveline;
-    const box_ratio = transferBox ? transferBox[transferBox.range === "low" ? "low_ratio" : "high_ratio"] : 1;
+    const { gears, finalDrive_ratio, shifting } = job.driveline;
+    const box_ratio = transferBox_ratio(job.driveline);
     const radius_m = job.vehicle.tyres.loadedRadius_mm / MM_PER_M;
     const { maxSpeed_rpm } = job.motor;
     // One turn of the wheel carries the car 2 pi r, so a km/h is this many rpm of the wheel.

@@ -8,7 +8,7 @@ import { bodyPicker, tyrePicker } from "../inputs/bodyPicker.ts";
 import { packChoice } from "../inputs/packChoice.ts";
 import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
 import { defineSection } from "../notebook/section.ts";
-import { familiarSpeed_kmh } from "../notebook/steadySpeeds.ts";
+import { familiarRow, familiarSpeed_kmh } from "../notebook/steadySpeeds.ts";
 
 /** What does it cost to hold a steady speed on the level? */
 export default defineSection({
@@ -38,7 +38,7 @@ export default defineSection({
   inputs: ["steady", "runs", "packIndex", "units"],
   compute: ({ steady, runs, packIndex, units }) => ({
     pack: runs.candidates[packIndex].name,
-    familiar_kmh: familiarSpeed_kmh(units),
+    units,
     familiar: writeQuantity("speed", familiarSpeed_kmh(units), units),
     packs: steady.map((rows, index) => ({ name: runs.candidates[index]?.name ?? "", index, rows })),
     rows: (steady[packIndex] ?? []).map((row) => ({
@@ -82,9 +82,8 @@ export default defineSection({
       chart: steadySpeed(packs, drawing),
     },
   ],
-  sentence: ({ rows, pack, familiar_kmh }) => {
-    const held = rows.filter(({ isHeld }) => isHeld);
-    const middle = held.find(({ speed_kmh }) => speed_kmh >= familiar_kmh) ?? held.at(-1);
+  sentence: ({ rows, pack, units }) => {
+    const middle = familiarRow(rows, units);
     if (!middle) return "The car holds none of these speeds on the level.";
     return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} with ${pack}.`;
   },

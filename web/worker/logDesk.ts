@@ -2,6 +2,7 @@
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Routes, Trace, TypedDriving } from "../../sim/index.ts";
+import { answerOf } from "./answerOf.ts";
 import { createCycleKinds } from "./cycleKinds.ts";
 import { cycleRoad } from "./cycleRoad.ts";
 import { heldToJob } from "./heldToJob.ts";
@@ -26,10 +27,9 @@ export function createLogDesk(
   async function answer<T>(work: (room: Routes) => Promise<T>): Promise<Answer<T>> {
     isCancelled = false;
     try {
-      return { kind: "done", value: await work(await routes()) };
+      return await answerOf(async () => work(await routes()));
     } catch (error) {
       if (error === GIVEN_UP) return { kind: "cancelled" };
-      if (error instanceof InputError) return { kind: "refused", problems: error.problems };
       throw error;
     }
   }

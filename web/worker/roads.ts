@@ -1,7 +1,6 @@
 import { expose, transfer } from "comlink";
-import { InputError } from "../../shared/problems.ts";
 import { openRoutes } from "../../sim/index.ts";
-import { readJobFile } from "../store/readJobFile.ts";
+import { answerOf } from "./answerOf.ts";
 import { cycleText } from "./cycleText.ts";
 import { createLogDesk } from "./logDesk.ts";
 import type { PieceView, RoadsApi } from "./roadsApi.ts";
@@ -11,14 +10,11 @@ const desk = createLogDesk(openRoutes, cycleText);
 /** The worker's side of the room for logs. Columns are made for the page and handed over, not copied. */
 const room: RoadsApi = {
   ...desk,
-  async job(file) {
-    try {
-      return { kind: "done", value: await readJobFile(file) };
-    } catch (error) {
-      if (error instanceof InputError) return { kind: "refused", problems: error.problems };
-      throw error;
-    }
-  },
+  job: (file) =>
+    answerOf(async () => {
+      const { readJobFile } = await import("../store/readJobFile.ts"); // seldom asked for, and a log needs it only at its end
+      return readJobFile(file);
+    }),
   async view(piece) {
     const answer = await desk.view(piece);
     return answer.kind === "done" ? transfer(answer, columnsOf(answer.value)) : answer;

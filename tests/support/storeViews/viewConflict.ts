@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { clockWords } from "../../../web/store/dateWords.ts";
 import type { Conflict } from "../../../web/store/openJob.ts";
+import { clockWords } from "./dateWords.ts";
 import { viewButton } from "./viewButton.ts";
 
 /** What to do about it when two tabs changed one job. */

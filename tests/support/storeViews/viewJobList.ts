@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { repeat } from "lit-html/directives/repeat.js";
-import { dateWords } from "../../../web/store/dateWords.ts";
 import type { JobHead, Shelf } from "../../../web/store/jobRecord.ts";
+import { dateWords } from "./dateWords.ts";
 import { viewButton } from "./viewButton.ts";
 
 /** What can be done with a job in the list, by its id. */

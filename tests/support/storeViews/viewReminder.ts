@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { clockWords } from "../../../web/store/dateWords.ts";
 import { type Reminder, reminderSentence } from "../../../web/store/fileReminder.ts";
 import { type Place, placeSentence } from "../../../web/store/saveStatus.ts";
 import { type TieState, tieSentence } from "../../../web/store/tiedFile.ts";
+import { clockWords } from "./dateWords.ts";
 import { viewButton } from "./viewButton.ts";
 
 /** What can be done about copies on disk. */

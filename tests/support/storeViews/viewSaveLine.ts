@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { clockWords } from "../../../web/store/dateWords.ts";
 import { type Place, type SaveStatus, statusSentence } from "../../../web/store/saveStatus.ts";
+import { clockWords } from "./dateWords.ts";
 import { viewButton } from "./viewButton.ts";
 
 /** The line that says whether what was typed is stored. A refusal is an alarm and brings the way out with it. */

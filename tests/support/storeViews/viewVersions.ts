@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { dateWords } from "../../../web/store/dateWords.ts";
 import type { Difference } from "../../../web/store/jobDiff.ts";
 import type { JobVersion } from "../../../web/store/jobsDoor.ts";
 import { valueWords } from "../../../web/store/valueWords.ts";
+import { dateWords } from "./dateWords.ts";
 import { viewButton } from "./viewButton.ts";
 
 /** What can be done with a version, by its number. */
