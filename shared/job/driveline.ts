@@ -85,9 +85,3 @@ export const Driveline = z
     }),
   );
 export type Driveline = z.infer<typeof Driveline>;
-
-/** What the transfer box gears down by in the range chosen; 1 without one. */
-export function transferBox_ratio({ transferBox }: Pick<Driveline, "transferBox">): number {
-  if (!transferBox) return 1;
-  return transferBox.range === "low" ? transferBox.low_ratio : transferBox.high_ratio;
-}

@@ -1,5 +1,5 @@
-import { transferBox_ratio } from "../../shared/job/driveline.ts";
 import type { Job } from "../../shared/job/job.ts";
+import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM, M_PER_MILE, MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";

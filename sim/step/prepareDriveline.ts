@@ -1,5 +1,5 @@
-import { transferBox_ratio } from "../../shared/job/driveline.ts";
 import type { Job } from "../../shared/job/job.ts";
+import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import type { Gear } from "./model.ts";
 

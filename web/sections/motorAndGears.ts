@@ -1,5 +1,5 @@
 import { html } from "lit-html";
-import { transferBox_ratio } from "../../shared/job/driveline.ts";
+import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
