@@ -3,6 +3,8 @@ import type { Road } from "../../shared/job/road.ts";
 import { nearest } from "../../shared/nearest.ts";
 import { InputError, inputError } from "../../shared/problems.ts";
 import { roadTrace } from "../plan/roadTrace.ts";
+import { mergeFineSamples } from "../trace/mergeFineSamples.ts";
+import { fromRestToRest } from "../trace/restToRest.ts";
 import { cycleIds } from "../trace/standardCycles.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Print } from "./command.ts";
@@ -26,9 +28,10 @@ export function roadToDrive(job: Job, jobPath: string, named: string | undefined
   if (named === undefined) return ofJob(drivenRoad(job));
   const road = job.roads.find(({ id }) => id === named);
   if (road) return ofJob(road);
-  if (isFileName(named)) return { trace: readTraceArgument(named, warn), source: named };
+  const read = () => fromRestToRest(mergeFineSamples(readTraceArgument(named, warn)));
+  if (isFileName(named)) return { trace: read(), source: named };
   try {
-    return { trace: readTraceArgument(named, warn), source: cycleFile(named) };
+    return { trace: read(), source: cycleFile(named) };
   } catch (error) {
     throw unknownRoad(job, named, error);
   }

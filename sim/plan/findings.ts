@@ -6,6 +6,7 @@ import { BEHIND_mps } from "../step/run.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Candidate, Finding } from "./driveReport.ts";
+import { roadFindings } from "./roadFindings.ts";
 
 /** DC voltage strictly above which a circuit counts as high voltage (class B). [ISO6469-3, voltage classes], from memory. */
 export const HIGH_VOLTAGE_V = 60;
@@ -14,6 +15,7 @@ export const HIGH_VOLTAGE_V = 60;
 export function findingsFor(job: Job, model: Model, trace: Trace, candidate: Candidate): Finding[] {
   const findings = [
     ...voltageFindings(job, candidate),
+    ...roadFindings(trace),
     ...speedFindings(model, trace),
     ...drivingFindings(candidate),
     ...weightFindings(job, candidate),

@@ -15,4 +15,18 @@ export interface Trace {
   readonly time_s: Float64Array;
   readonly speed_mps: Float64Array;
   readonly profile?: Profile;
+  /** What was put before and after a recorded road that did not begin and end at rest. */
+  readonly restAdded?: RestAdded;
+}
+
+/** Stretches put before and after a trace that does not begin and end at rest. All 0 where nothing was put there. */
+export interface RestAdded {
+  /** Speed the trace itself begins with, and how long and how far the stretch up to it is. */
+  readonly start_mps: number;
+  readonly before_s: number;
+  readonly before_m: number;
+  /** Speed the trace itself ends with, and the stretch down from it. */
+  readonly end_mps: number;
+  readonly after_s: number;
+  readonly after_m: number;
 }

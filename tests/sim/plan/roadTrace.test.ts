@@ -30,3 +30,18 @@ it("lays the hills under either kind", () => {
 it("refuses a cycle it does not know", () => {
   expect(() => roadTrace({ kind: "cycle", id: "t", title: "T", cycle: "ece-16" }, cycleTexts)).toThrow(InputError);
 });
+
+it("begins and ends at rest where the recording does not, hills moved along", () => {
+  const road = { kind: "trace", id: "a", title: "A", time_s: [0, 10], speed_kmh: [36, 36], hills } as const;
+  const trace = roadTrace({ ...road, time_s: [...road.time_s], speed_kmh: [...road.speed_kmh] }, cycleTexts);
+  expect([...trace.time_s]).toEqual([0, 10, 20, 30]);
+  expect(trace.restAdded?.before_m).toBe(50);
+  expect(trace.profile?.distance_m[1]).toBe(50);
+});
+
+it("merges the samples of a recording at 1000 Hz", () => {
+  const time_s = Array.from({ length: 10_001 }, (_, i) => i / 1000);
+  const speed_kmh = time_s.map((at_s) => 36 * Math.sin((Math.PI * at_s) / 10) ** 2);
+  const trace = roadTrace({ kind: "trace", id: "a", title: "A", time_s, speed_kmh }, cycleTexts);
+  expect(trace.time_s).toHaveLength(101);
+});
