@@ -14,20 +14,20 @@ export type { ReasonFacts } from "./plan/reasonFacts.ts";
 export { roadTrace } from "./plan/roadTrace.ts";
 export { steadyTable } from "./plan/steadyTable.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
-export type { CleanedLog, Quality } from "./route/cleanedLog.ts";
+export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
-export { type Repair, type RepairKind, repairKinds } from "./route/cleanedLog.ts";
-export type { Place } from "./route/findPlaces.ts";
+export { type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";
+export type { Place } from "./route/trips/findPlaces.ts";
 export {
   type ColumnRole,
   columnRoles,
   type LogFile,
   type Question,
   type ReadLogOptions,
-} from "./route/logFile.ts";
-export type { Trip, Trips } from "./route/splitTrips.ts";
-export type { Steps } from "./route/steps.ts";
-export type { TypedDriving } from "./route/typedRoad.ts";
+} from "./route/log/logFile.ts";
+export type { Trip, Trips } from "./route/trips/splitTrips.ts";
+export type { Steps } from "./route/log/steps.ts";
+export type { TypedDriving } from "./route/roads/typedRoad.ts";
 export { type Channels, createChannels } from "./step/channels.ts";
 export { standardCycles } from "./trace/standardCycles.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
@@ -36,18 +36,18 @@ export type { Profile, Trace } from "./trace/trace.ts";
 export async function openRoutes() {
   const rooms = await Promise.all([
     import("./route/readLog.ts"),
-    import("./route/cleanLog.ts"),
+    import("./route/clean/cleanLog.ts"),
     import("./route/joinLogs.ts"),
-    import("./route/splitTrips.ts"),
-    import("./route/summariseDays.ts"),
-    import("./route/findPlaces.ts"),
-    import("./route/toTrace.ts"),
-    import("./route/routeShape.ts"),
-    import("./route/typedRoad.ts"),
-    import("./route/repeatCycle.ts"),
-    import("./route/layHillsUnder.ts"),
-    import("./route/standardCycleLike.ts"),
-    import("./route/steps.ts"),
+    import("./route/trips/splitTrips.ts"),
+    import("./route/trips/summariseDays.ts"),
+    import("./route/trips/findPlaces.ts"),
+    import("./route/roads/toTrace.ts"),
+    import("./route/roads/routeShape.ts"),
+    import("./route/roads/typedRoad.ts"),
+    import("./route/roads/repeatCycle.ts"),
+    import("./route/roads/layHillsUnder.ts"),
+    import("./route/roads/standardCycleLike.ts"),
+    import("./route/log/steps.ts"),
   ]);
   const [read, clean, join, split, days, places, trace, shape, typed, repeat, hills, like, steps] = rooms;
   return {

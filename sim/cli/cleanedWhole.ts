@@ -1,6 +1,6 @@
 import { basename } from "node:path";
 import { inputError } from "../../shared/problems.ts";
-import { wholeTrace } from "../route/toTrace.ts";
+import { wholeTrace } from "../route/roads/toTrace.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";
 

@@ -1,4 +1,4 @@
-import { type CycleCharacteristics, type Likeness, standardCycleLike } from "../route/standardCycleLike.ts";
+import { type CycleCharacteristics, type Likeness, standardCycleLike } from "../route/roads/standardCycleLike.ts";
 import { type Characteristics, characteristics } from "../trace/characteristics.ts";
 import { cycleIds } from "../trace/standardCycles.ts";
 import { cycleById } from "./cycleFiles.ts";

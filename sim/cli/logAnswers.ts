@@ -1,5 +1,5 @@
 import { inputError } from "../../shared/problems.ts";
-import { hemispheres, type LogFile, type Question, type ReadLogOptions, speedUnits } from "../route/logFile.ts";
+import { hemispheres, type LogFile, type Question, type ReadLogOptions, speedUnits } from "../route/log/logFile.ts";
 import type { CommandArguments, CommandOption } from "./command.ts";
 import { numberOption, textOption } from "./optionValue.ts";
 

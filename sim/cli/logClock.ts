@@ -1,8 +1,8 @@
 import { S_PER_H } from "../../shared/units.ts";
 import type { JoinedLogs } from "../route/joinLogs.ts";
-import type { LogFile } from "../route/logFile.ts";
-import { guessUtcOffset_s } from "../route/summariseDays.ts";
-import { writeClock, writeDate, writeDuration } from "../route/writeTime.ts";
+import type { LogFile } from "../route/log/logFile.ts";
+import { guessUtcOffset_s } from "../route/trips/summariseDays.ts";
+import { writeClock, writeDate, writeDuration } from "../route/log/writeTime.ts";
 
 /** How moments of a log are written for people and for programs. */
 export interface LogClock {

@@ -1,5 +1,5 @@
 import { M_PER_KM } from "../../shared/units.ts";
-import type { Likeness } from "../route/standardCycleLike.ts";
+import type { Likeness } from "../route/roads/standardCycleLike.ts";
 import type { Characteristics } from "../trace/characteristics.ts";
 import { momentForPrograms } from "./logClock.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";

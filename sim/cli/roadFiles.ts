@@ -1,7 +1,7 @@
 import { basename } from "node:path";
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
-import { encodingOf, textPieces, textStart } from "../route/decodeText.ts";
-import type { LogFile, ReadLogOptions } from "../route/logFile.ts";
+import { encodingOf, textPieces, textStart } from "../route/log/decodeText.ts";
+import type { LogFile, ReadLogOptions } from "../route/log/logFile.ts";
 import { LARGEST_LOG_MB, readLog } from "../route/readLog.ts";
 import { readTraceCsv } from "../trace/readTraceCsv.ts";
 import type { Trace } from "../trace/trace.ts";

@@ -1,6 +1,6 @@
 import { inputError } from "../../shared/problems.ts";
 import { M_PER_KM } from "../../shared/units.ts";
-import type { LogFile } from "../route/logFile.ts";
+import type { LogFile } from "../route/log/logFile.ts";
 import { type Characteristics, characteristics } from "../trace/characteristics.ts";
 import { totalCharacteristics } from "../trace/totalCharacteristics.ts";
 import type { Command, Print } from "./command.ts";

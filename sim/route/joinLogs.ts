@@ -1,7 +1,7 @@
 import { inputError, type Problem } from "../../shared/problems.ts";
-import { type ExtraName, extraNames, type Fixes } from "./fixes.ts";
-import type { LogFile } from "./logFile.ts";
-import { writeClock, writeDate, writeDuration } from "./writeTime.ts";
+import { type ExtraName, extraNames, type Fixes } from "./log/fixes.ts";
+import type { LogFile } from "./log/logFile.ts";
+import { writeClock, writeDate, writeDuration } from "./log/writeTime.ts";
 
 /** Several logs as one, ready to be cleaned together. */
 export interface JoinedLogs {

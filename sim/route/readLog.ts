@@ -1,9 +1,9 @@
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
-import { mpsPer } from "./columnUnits.ts";
-import { cutAtEnd } from "./cutAtEnd.ts";
-import { encodingOf, textStart } from "./decodeText.ts";
-import { detectFormat } from "./detectFormat.ts";
-import { hasValues } from "./fixes.ts";
+import { mpsPer } from "./log/columnUnits.ts";
+import { cutAtEnd } from "./log/cutAtEnd.ts";
+import { encodingOf, textStart } from "./log/decodeText.ts";
+import { detectFormat } from "./log/detectFormat.ts";
+import { hasValues } from "./log/fixes.ts";
 import {
   type FormatReading,
   hemispheres,
@@ -12,13 +12,13 @@ import {
   type Question,
   type ReadLogOptions,
   speedUnits,
-} from "./logFile.ts";
-import { readGpx } from "./readGpx.ts";
-import { readNmea } from "./readNmea.ts";
-import { readTable } from "./readTable.ts";
-import { readIsoMoment } from "./readTime.ts";
-import { nearestUnit, speedRatio } from "./speedUnit.ts";
-import { runSteps, type Steps } from "./steps.ts";
+} from "./log/logFile.ts";
+import { readGpx } from "./gpx/readGpx.ts";
+import { readNmea } from "./nmea/readNmea.ts";
+import { readTable } from "./table/readTable.ts";
+import { readIsoMoment } from "./log/readTime.ts";
+import { nearestUnit, speedRatio } from "./log/speedUnit.ts";
+import { runSteps, type Steps } from "./log/steps.ts";
 
 /** Largest file read: four times the week at 1 Hz that a workshop meets, and what a page's memory bears. */
 export const LARGEST_LOG_MB = 200;

@@ -12,16 +12,39 @@ interface Arrow {
 }
 
 const runTime = Object.keys(about.dependencies);
+const logParts = ["shared", "sim/constants.ts", "sim/math", "sim/route/log"];
+/** Rooms of the cleaning of logs, each using those before it. */
+const cleanParts = (count: number) =>
+  ["report", "rows", "gaps", "heights", "motion"].slice(0, count).map((part) => `sim/route/clean/${part}`);
 const physics = ["sim/math", "sim/trace", "sim/vehicle", "sim/motor", "sim/battery"];
 const arrows: Readonly<Record<string, Arrow>> = {
   shared: { rooms: [], packages: ["zod"] },
   "sim/math": { rooms: ["shared", "sim/constants.ts"], packages: [] },
+  "sim/math/kalman": { rooms: ["sim/math"], packages: [] },
   "sim/trace": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
   "sim/vehicle": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
   "sim/motor": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
   "sim/battery": { rooms: ["shared", "sim/constants.ts", "sim/math"], packages: [] },
   "sim/step": { rooms: ["shared", "sim/constants.ts", ...physics], packages: [] },
-  "sim/route": { rooms: ["shared", "sim/constants.ts", "sim/math", "sim/trace"], packages: runTime },
+  "sim/route/log": { rooms: ["shared"], packages: runTime },
+  "sim/route/gpx": { rooms: ["shared", "sim/route/log"], packages: runTime },
+  "sim/route/nmea": { rooms: ["shared", "sim/route/log"], packages: runTime },
+  "sim/route/table": { rooms: ["shared", "sim/route/log"], packages: runTime },
+  "sim/route/clean/report": { rooms: ["shared", "sim/route/log"], packages: [] },
+  "sim/route/clean/rows": { rooms: [...logParts, "sim/route/clean/report"], packages: runTime },
+  "sim/route/clean/gaps": { rooms: [...logParts, ...cleanParts(2)], packages: runTime },
+  "sim/route/clean/heights": { rooms: [...logParts, ...cleanParts(3)], packages: runTime },
+  "sim/route/clean/motion": { rooms: [...logParts, ...cleanParts(3)], packages: runTime },
+  "sim/route/clean": { rooms: [...logParts, "sim/trace", ...cleanParts(5)], packages: runTime },
+  "sim/route/roads": { rooms: ["shared", "sim/trace", "sim/route/log", "sim/route/clean/heights"], packages: runTime },
+  "sim/route/trips": {
+    rooms: ["shared", "sim/trace", "sim/route/log", "sim/route/clean/report", "sim/route/roads"],
+    packages: runTime,
+  },
+  "sim/route": {
+    rooms: ["shared", ...["log", "gpx", "nmea", "table"].map((part) => `sim/route/${part}`)],
+    packages: runTime,
+  },
   "sim/plan": { rooms: ["shared", "sim/constants.ts", ...physics, "sim/step"], packages: runTime },
   // constants.ts and index.ts, the door.
   sim: { rooms: ["shared", ...physics, "sim/step", "sim/route", "sim/plan"], packages: [] },

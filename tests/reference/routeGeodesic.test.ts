@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { geodesicLeg } from "../../sim/route/geodesicLeg.ts";
+import { geodesicLeg } from "../../sim/route/log/geodesicLeg.ts";
 
 // Lengths on the WGS84 ellipsoid, computed with Vincenty's formula apart from the library used here; the first two are
 // published examples of geodesics. Tolerance: half of the last printed digit. [Karney2013]

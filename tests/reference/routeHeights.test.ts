@@ -1,7 +1,7 @@
 import { randomNormal } from "d3-random";
 import { describe, expect, it } from "vitest";
-import { climbOf } from "../../sim/route/cleanHeights.ts";
-import { cleanLog } from "../../sim/route/cleanLog.ts";
+import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
+import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { makeLog, makeTruth, seeded } from "../support/logMaker.ts";
 import { madeLog } from "../support/madeFixes.ts";
 import { wavyHeight_m } from "../support/routeAccuracy.ts";

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { InputError } from "../../shared/problems.ts";
-import { cleanLog } from "../../sim/route/cleanLog.ts";
-import { type Fixes, hasValues } from "../../sim/route/fixes.ts";
+import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
+import { type Fixes, hasValues } from "../../sim/route/log/fixes.ts";
 import { readLog } from "../../sim/route/readLog.ts";
-import { splitTrips } from "../../sim/route/splitTrips.ts";
+import { splitTrips } from "../../sim/route/trips/splitTrips.ts";
 import { makeLog, makeTruth, openSky } from "./logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "./logWriter.ts";
 

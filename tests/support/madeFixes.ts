@@ -1,6 +1,6 @@
-import type { CleanInput } from "../../sim/route/cleanedLog.ts";
-import { FixBuilder } from "../../sim/route/fixBuilder.ts";
-import { emptyFix, type Fix } from "../../sim/route/fixes.ts";
+import type { CleanInput } from "../../sim/route/clean/report/cleanedLog.ts";
+import { FixBuilder } from "../../sim/route/log/fixBuilder.ts";
+import { emptyFix, type Fix } from "../../sim/route/log/fixes.ts";
 
 /** Metres in a degree of latitude at 50 north, about: for laying made fixes out, not for measuring. */
 const M_PER_DEG = 111229;

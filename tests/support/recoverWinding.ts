@@ -1,5 +1,5 @@
-import { climbOf } from "../../sim/route/cleanHeights.ts";
-import { cleanLog } from "../../sim/route/cleanLog.ts";
+import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
+import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
 import { writeGpx } from "./logWriter.ts";
 import { stopsOf } from "./routeAccuracy.ts";

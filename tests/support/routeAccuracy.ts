@@ -1,6 +1,6 @@
-import type { CleanedLog } from "../../sim/route/cleanedLog.ts";
-import { climbOf } from "../../sim/route/cleanHeights.ts";
-import { cleanLog } from "../../sim/route/cleanLog.ts";
+import type { CleanedLog } from "../../sim/route/clean/report/cleanedLog.ts";
+import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
+import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
 import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { makeLog, makeTruth, type Spoiling, type Truth, withParking } from "./logMaker.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cleanLog } from "../../../sim/route/cleanLog.ts";
+import { cleanLog } from "../../../sim/route/clean/cleanLog.ts";
 import { joinLogs } from "../../../sim/route/joinLogs.ts";
 import { readLog } from "../../../sim/route/readLog.ts";
 import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../shared/problems.ts";
-import { cleanLog } from "../../../sim/route/cleanLog.ts";
+import { cleanLog } from "../../../sim/route/clean/cleanLog.ts";
 import { LARGEST_LOG_MB, readLog } from "../../../sim/route/readLog.ts";
-import { CancelledError } from "../../../sim/route/steps.ts";
+import { CancelledError } from "../../../sim/route/log/steps.ts";
 import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
 

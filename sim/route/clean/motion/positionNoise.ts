@@ -1,0 +1,52 @@
+import type { Stretch } from "../gaps/findGaps.ts";
+import { layOut } from "../rows/plane.ts";
+import type { RowColumns } from "../rows/rowColumns.ts";
+import { type PositionInput, type PositionNoise, runPositions } from "./smoothPositions.ts";
+
+/**
+ * Standard deviations per axis that are tried: from a receiver that smooths its own output to a street of high houses.
+ * The service promises 8 m at 95 % in the open, about 3 m per axis [GPSSPS2020, table 3.8-3].
+ */
+const wanders_m = [0.7, 1.5, 3, 5, 8, 12];
+const whites_m = [0.1, 0.5, 1.5];
+/** Fixes looked at: enough for stands and straights among them. */
+const LONGEST_FIT = 3000;
+/** Between fixes further apart than this the car's own motion hides the noise. */
+const THINNEST_s = 7;
+const USUAL: PositionNoise = { wandering_m: 5, white_m: 0.5 };
+
+/** The noise under which the positions of the longest stretch are likeliest; that of a telephone where it cannot tell. */
+export function fitPositionNoise(rows: RowColumns, stretches: readonly Stretch[], interval_s: number): PositionNoise {
+  if (interval_s > THINNEST_s) {
+    return USUAL;
+  }
+  const longest = stretches.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+  const middle = Math.floor((longest.from + longest.to) / 2);
+  const from = Math.max(longest.from, middle - LONGEST_FIT / 2);
+  const to = Math.min(longest.to, middle + LONGEST_FIT / 2);
+  const plane = layOut(rows.lat_deg.subarray(from, to), rows.lon_deg.subarray(from, to));
+  if (plane.east_m.filter((value) => !Number.isNaN(value)).length < 60) {
+    return USUAL;
+  }
+  const n = to - from;
+  let best = USUAL;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const wandering_m of wanders_m) {
+    for (const white_m of whites_m) {
+      const noise = { wandering_m, white_m };
+      const input: PositionInput = {
+        ...plane,
+        time_s: rows.time_s.subarray(from, to),
+        isStanding: new Uint8Array(n),
+        offset_m2: new Float64Array(n),
+        noise,
+      };
+      const { logLikelihood } = runPositions(input, 0, n, false);
+      if (logLikelihood > most) {
+        most = logLikelihood;
+        best = noise;
+      }
+    }
+  }
+  return best;
+}

@@ -1,0 +1,37 @@
+import type { Fixes } from "../../log/fixes.ts";
+import type { Ordered } from "./orderInTime.ts";
+
+/** The rows that are cleaned, in rising time; positions dropped on the way become NaN, the rest of the row stays. */
+export type RowColumns = Pick<Fixes, "count" | "time_s" | "lat_deg" | "lon_deg" | "speed_mps" | "height_m" | "segment">;
+
+/** The columns of a log in the order found. */
+export function rowColumns(fixes: Fixes, ordered: Ordered): RowColumns {
+  const pick = (column: Float64Array) => Float64Array.from(ordered.rows, (row) => column[row]);
+  return {
+    count: ordered.rows.length,
+    time_s: ordered.time_s,
+    lat_deg: pick(fixes.lat_deg),
+    lon_deg: pick(fixes.lon_deg),
+    speed_mps: pick(fixes.speed_mps),
+    height_m: pick(fixes.height_m),
+    segment: Uint32Array.from(ordered.rows, (row) => fixes.segment[row]),
+  };
+}
+
+/** Takes the position out of a row. */
+export function dropPosition(rows: RowColumns, i: number): void {
+  rows.lat_deg[i] = Number.NaN;
+  rows.lon_deg[i] = Number.NaN;
+}
+
+/** Rows that have a position, in order. */
+export function positioned(rows: RowColumns): Uint32Array {
+  const found = new Uint32Array(rows.count);
+  let n = 0;
+  for (let i = 0; i < rows.count; i++) {
+    if (!Number.isNaN(rows.lat_deg[i])) {
+      found[n++] = i;
+    }
+  }
+  return found.slice(0, n);
+}

@@ -1,0 +1,55 @@
+import { median } from "simple-statistics";
+import { geodesicLeg } from "../../log/geodesicLeg.ts";
+import type { RepairList } from "../report/repairList.ts";
+import type { RowColumns } from "./rowColumns.ts";
+
+/** Pieces of some 80 m driven fast: short enough for a bend, long enough for the noise of both ends to average out. */
+const LEAST_mps = 8;
+const PIECE_m = 80;
+const LEAST_PIECES = 40;
+/** Bends make the straight line up to 1 % shorter than the road, noise as much longer, so below this the two are taken to agree. A dashboard may by law read up to 10 % high and never low [UNR39, para 5.3]. */
+const AGREED_frac = 0.04;
+const MOST_frac = 0.2;
+
+/**
+ * Factor that brings recorded speeds to the positions' scale: 1 where they agree within 4 %, or where the log has
+ * too few fast pieces to tell. Said as a repair where it is not 1.
+ */
+export function speedScale(rows: RowColumns, repairs: RepairList): number {
+  const ratios: number[] = [];
+  let start = -1;
+  let last = -1;
+  let driven_m = 0;
+  for (let i = 0; i < rows.count; i++) {
+    if (Number.isNaN(rows.speed_mps[i]) || Number.isNaN(rows.lat_deg[i])) {
+      continue;
+    }
+    const dt_s = last >= 0 ? rows.time_s[i] - rows.time_s[last] : Number.NaN;
+    if (start >= 0 && dt_s <= 2.5 && rows.speed_mps[i] > LEAST_mps) {
+      driven_m += 0.5 * (rows.speed_mps[i] + rows.speed_mps[last]) * dt_s;
+      if (driven_m > PIECE_m) {
+        const chord = geodesicLeg(rows.lat_deg[start], rows.lon_deg[start], rows.lat_deg[i], rows.lon_deg[i]);
+        ratios.push(chord.length_m / driven_m);
+        start = -1;
+      }
+    } else {
+      start = -1;
+    }
+    if (start < 0) {
+      start = rows.speed_mps[i] > LEAST_mps ? i : -1;
+      driven_m = 0;
+    }
+    last = i;
+  }
+  if (ratios.length < LEAST_PIECES || !repairs.does("speedScale")) {
+    return 1;
+  }
+  const ratio = median(ratios);
+  if (Math.abs(ratio - 1) < AGREED_frac || Math.abs(ratio - 1) > MOST_frac) {
+    return 1;
+  }
+  const percent = Math.abs(100 * (1 / ratio - 1)).toPrecision(2);
+  const detail = `recorded speed reads ${percent} % ${ratio < 1 ? "high" : "low"} against the positions; corrected`;
+  repairs.add("speedScale", 1, rows.time_s[0], rows.time_s[rows.count - 1], detail);
+  return ratio;
+}

@@ -1,0 +1,60 @@
+import { countValues } from "./rows/countValues.ts";
+import type { GapFindings } from "./gaps/findGaps.ts";
+import type { JumpFindings } from "./rows/findJumps.ts";
+import { fitSpeedNoise, usualSpeedNoise } from "./motion/fitSpeedNoise.ts";
+import { fitPositionNoise } from "./motion/positionNoise.ts";
+import type { RepairList } from "./report/repairList.ts";
+import type { RowColumns } from "./rows/rowColumns.ts";
+import type { PositionNoise } from "./motion/smoothPositions.ts";
+import type { SpeedNoise } from "./motion/speedModel.ts";
+import { speedScale } from "./rows/speedScale.ts";
+
+/** What is known of the whole log when a stretch of it is cleaned. */
+export interface StretchSetting {
+  readonly noise: PositionNoise;
+  readonly speedNoise: SpeedNoise;
+  /** Factor on recorded speeds. */
+  readonly speedScale: number;
+  readonly hasSpeeds: boolean;
+  /** Variance of a change of the positions' offset, by row. */
+  readonly offsets: ReadonlyMap<number, number>;
+  readonly utcOffset_s: number;
+}
+
+/** Noise of positions and speeds and the scale of recorded speeds, found from all stretches; what is mended by them is said. */
+export function stretchSetting(
+  rows: RowColumns,
+  found: GapFindings,
+  jumps: JumpFindings,
+  repairs: RepairList,
+  utcOffset_s: number,
+): StretchSetting {
+  const hasSpeeds = speedCoverage_frac(rows) > 0.5;
+  const setting: StretchSetting = {
+    noise: fitPositionNoise(rows, found.stretches, found.interval_s),
+    speedNoise: hasSpeeds ? fitSpeedNoise(...recordedSpeeds(rows)) : usualSpeedNoise,
+    speedScale: hasSpeeds ? speedScale(rows, repairs) : 1,
+    hasSpeeds,
+    offsets: jumps.offsets,
+    utcOffset_s,
+  };
+  if (hasSpeeds && repairs.does("speedNoise")) {
+    const [from_s, to_s] = [rows.time_s[0], rows.time_s[rows.count - 1]];
+    const words = `recorded speeds smoothed, their noise taken as ${setting.speedNoise.noise_mps} m/s`;
+    repairs.add("speedNoise", Math.round(to_s - from_s), from_s, to_s, words);
+  }
+  return setting;
+}
+
+/** Share of the fixes that have a recorded speed: rows of other quantities between the fixes do not count against it. */
+function speedCoverage_frac(rows: RowColumns): number {
+  const count = countValues(rows.speed_mps);
+  const placed = countValues(rows.lat_deg);
+  return placed > 0 ? count / Math.min(rows.count, Math.max(placed, count)) : count > 0 ? 1 : 0;
+}
+
+/** Times and speeds of the rows that have a speed. */
+function recordedSpeeds(rows: RowColumns): [Float64Array, Float64Array] {
+  const isKept = (_: number, i: number) => !Number.isNaN(rows.speed_mps[i]);
+  return [rows.time_s.filter(isKept), rows.speed_mps.filter(isKept)];
+}

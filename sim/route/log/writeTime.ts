@@ -1,0 +1,21 @@
+import { S_PER_H, S_PER_MIN } from "../../../shared/units.ts";
+
+/** `YYYY-MM-DD` of a moment. */
+export function writeDate(time_s: number): string {
+  return new Date(time_s * 1000).toISOString().slice(0, 10);
+}
+
+/** `HH:MM:SS` of a moment, in UTC unless an offset is given. */
+export function writeClock(time_s: number, utcOffset_s = 0): string {
+  return new Date(Math.round(time_s + utcOffset_s) * 1000).toISOString().slice(11, 19);
+}
+
+/** `3 h 12 min`, `4 min 5 s` or `31 s`: a length of time for people. */
+export function writeDuration(duration_s: number): string {
+  const whole_s = Math.round(duration_s);
+  if (whole_s >= S_PER_H) {
+    const minutes = Math.round(whole_s / S_PER_MIN);
+    return `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
+  }
+  return whole_s >= S_PER_MIN ? `${Math.floor(whole_s / S_PER_MIN)} min ${whole_s % S_PER_MIN} s` : `${whole_s} s`;
+}

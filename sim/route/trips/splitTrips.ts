@@ -1,0 +1,154 @@
+import { inputError } from "../../../shared/problems.ts";
+import { type Characteristics, characteristics } from "../../trace/characteristics.ts";
+import { type CleanedLog, Mended } from "../clean/report/cleanedLog.ts";
+import { toTrace } from "../roads/toTrace.ts";
+
+export interface TripOptions {
+  /**
+   * A stand at least this long ends a trip, 30 s to 7200 s. The default, 180 s, is longer than traffic lights and level
+   * crossings hold a car; surveys of travel by receiver use 120 to 300 s (from memory, unconfirmed).
+   */
+  readonly parkedLonger_s?: number | undefined;
+  /** Anything shorter is shunting, or a receiver's start, and no trip. */
+  readonly shortest_m?: number | undefined;
+}
+
+/** One drive from rest to rest (or to where the log breaks off), as columns at one row a second. */
+export interface Trip {
+  readonly start_s: number;
+  readonly end_s: number;
+  /** First and last row of the cleaned series. */
+  readonly fromRow: number;
+  readonly toRow: number;
+  readonly speed_mps: Float64Array;
+  /** NaN throughout where the log has no heights. */
+  readonly height_m: Float64Array;
+  readonly characteristics: Characteristics;
+  readonly stopsPerKm: number;
+  /** Share of its seconds that were bridged, not measured. */
+  readonly bridged_frac: number;
+}
+
+/** A time the car was parked, between trips or before and after them, as far as the log shows it. */
+export interface Parking {
+  readonly from_s: number;
+  readonly to_s: number;
+  /** True where the logger was off or lost, false where it logged a standing car. */
+  readonly isGap: boolean;
+  /** NaN where the log has no positions. */
+  readonly lat_deg: number;
+  readonly lon_deg: number;
+}
+
+export interface Trips {
+  readonly trips: readonly Trip[];
+  readonly parkings: readonly Parking[];
+  /** Moves too short to be trips, with the distance they add up to. */
+  readonly shunts: { readonly count: number; readonly distance_m: number };
+}
+
+const M_PER_KM = 1000;
+
+/**
+ * The trips of a cleaned log, split where it stands longer than the time given and where the log itself has a break. A
+ * trip begins with the last second of standing before it and ends with the first one after it.
+ */
+export function splitTrips(cleaned: CleanedLog, options: TripOptions = {}): Trips {
+  const parkedLonger_s = options.parkedLonger_s ?? 180;
+  const shortest_m = options.shortest_m ?? 200;
+  if (!(parkedLonger_s >= 30 && parkedLonger_s <= 7200)) {
+    throw inputError("badOption", "parkedLonger_s", `found ${parkedLonger_s} s, allowed are 30 to 7200 s`);
+  }
+  const { series } = cleaned;
+  const trips: Trip[] = [];
+  const parkings: Parking[] = [];
+  const shunts = { count: 0, distance_m: 0 };
+  const ends = [...series.breaks, series.count];
+  let from = 0;
+  for (const end of ends) {
+    for (const piece of movingPieces(series.speed_mps, from, end, parkedLonger_s)) {
+      const distance_m = series.distance_m[piece.to] - series.distance_m[piece.from];
+      if (distance_m < shortest_m) {
+        shunts.count += distance_m > 0 ? 1 : 0;
+        shunts.distance_m += distance_m;
+      } else {
+        trips.push(tripOf(cleaned, piece.from, piece.to));
+      }
+    }
+    from = end;
+  }
+  addParkings(cleaned, trips, parkedLonger_s, parkings);
+  return { trips, parkings, shunts };
+}
+
+interface Piece {
+  readonly from: number;
+  readonly to: number;
+}
+
+function movingPieces(speed_mps: Float64Array, from: number, end: number, parkedLonger_s: number): readonly Piece[] {
+  const pieces: Piece[] = [];
+  let first = -1;
+  let lastMoving = -1;
+  for (let i = from; i < end; i++) {
+    if (speed_mps[i] <= 0) {
+      continue;
+    }
+    if (first >= 0 && i - lastMoving - 1 > parkedLonger_s) {
+      pieces.push({ from: first, to: Math.min(end - 1, lastMoving + 1) });
+      first = -1;
+    }
+    first = first < 0 ? Math.max(from, i - 1) : first;
+    lastMoving = i;
+  }
+  if (first >= 0) {
+    pieces.push({ from: first, to: Math.min(end - 1, lastMoving + 1) });
+  }
+  return pieces.filter((piece) => piece.to > piece.from);
+}
+
+function tripOf(cleaned: CleanedLog, fromRow: number, toRow: number): Trip {
+  const { series } = cleaned;
+  const speed_mps = series.speed_mps.slice(fromRow, toRow + 1);
+  const height_m = series.height_m.slice(fromRow, toRow + 1);
+  let bridged = 0;
+  for (let i = fromRow; i <= toRow; i++) {
+    bridged += (series.flags[i] & Mended.bridged) !== 0 ? 1 : 0;
+  }
+  const found = characteristics(toTrace({ speed_mps, height_m }, "trip", "trip"));
+  return {
+    start_s: series.time_s[fromRow],
+    end_s: series.time_s[toRow],
+    fromRow,
+    toRow,
+    speed_mps,
+    height_m,
+    characteristics: found,
+    stopsPerKm: found.stops / (found.distance_m / M_PER_KM),
+    bridged_frac: bridged / (toRow - fromRow + 1),
+  };
+}
+
+/** Everything between trips that lasts long enough; shunting on the yard in between does not end a parking. */
+function addParkings(cleaned: CleanedLog, trips: readonly Trip[], parkedLonger_s: number, parkings: Parking[]): void {
+  const { series, track, gaps } = cleaned;
+  const add = (fromRow: number, toRow: number) => {
+    const [from_s, to_s] = [series.time_s[fromRow], series.time_s[toRow]];
+    const lost = gaps.filter((gap) => gap.row > fromRow && gap.row <= toRow);
+    const isElsewhere = lost.some((gap) => gap.kind === "signalLoss");
+    if (to_s - from_s >= parkedLonger_s && !isElsewhere) {
+      const lat_deg = track?.lat_deg[fromRow] ?? Number.NaN;
+      const lon_deg = track?.lon_deg[fromRow] ?? Number.NaN;
+      parkings.push({ from_s, to_s, isGap: lost.length > 0, lat_deg, lon_deg });
+    }
+  };
+  if (trips.length === 0) {
+    add(0, series.count - 1);
+    return;
+  }
+  add(0, trips[0].fromRow);
+  for (let t = 1; t < trips.length; t++) {
+    add(trips[t - 1].toRow, trips[t].fromRow);
+  }
+  add(trips[trips.length - 1].toRow, series.count - 1);
+}

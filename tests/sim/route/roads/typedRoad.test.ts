@@ -1,0 +1,120 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { InputError } from "../../../../shared/problems.ts";
+import { layHillsUnder } from "../../../../sim/route/roads/layHillsUnder.ts";
+import { repeatCycleToDistance } from "../../../../sim/route/roads/repeatCycle.ts";
+import { readTypedRoad, typedRoad } from "../../../../sim/route/roads/typedRoad.ts";
+import { characteristics } from "../../../../sim/trace/characteristics.ts";
+import type { Trace } from "../../../../sim/trace/trace.ts";
+import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
+
+const cycle = (id: string): Trace => {
+  const speeds = cycleSpeeds_mps(id);
+  return { id, title: id, time_s: Float64Array.from(speeds, (_, i) => i), speed_mps: Float64Array.from(speeds) };
+};
+
+describe("a road typed from memory", () => {
+  it("is read leg by leg", () => {
+    const legs = readTypedRoad("3 km at 50 km/h, 2 stops a km, then 12 miles at 45 mph; 800 m at 30 km/h, 4 stops");
+    expect(legs.length).toBe(3);
+    expect(legs[0]).toMatchObject({ distance_m: 3000, stopsPerKm: 2 });
+    expect(legs[0].speed_mps).toBeCloseTo(50 / 3.6, 12);
+    expect(legs[1].distance_m).toBeCloseTo(12 * 1609.344, 9);
+    expect(legs[1].speed_mps).toBeCloseTo(45 * 0.44704, 12);
+    expect(legs[2].stopsPerKm).toBeCloseTo(5, 12);
+  });
+
+  it("says every leg that cannot be read", () => {
+    try {
+      readTypedRoad("3 km at 50 km/h, then fast home, then 3 km at 900 km/h");
+      expect.unreachable();
+    } catch (error) {
+      expect((error as InputError).problems.map(({ where }) => where)).toEqual(["leg 2", "leg 3"]);
+    }
+  });
+
+  it("becomes a trace with exactly its distance and its stops", () => {
+    const trace = typedRoad(readTypedRoad("3 km at 50 km/h, 2 stops a km, then 10 km at 80 km/h"));
+    const found = characteristics(trace);
+    expect(found.distance_m).toBeCloseTo(13_000, 6);
+    expect(found.stops).toBe(6);
+    expect(found.stop_s).toBeCloseTo(6 * 15, 9);
+    expect(found.max_mps).toBeCloseTo(80 / 3.6, 12);
+    expect(found.maxAcceleration_mps2).toBeCloseTo(0.9, 6);
+    expect(found.maxDeceleration_mps2).toBeCloseTo(1, 6);
+  });
+
+  it("keeps its distance, from rest to rest, whatever the legs are", () => {
+    const leg = fc.record({
+      distance_m: fc.double({ min: 10, max: 20_000, noNaN: true }),
+      speed_mps: fc.double({ min: 1, max: 50, noNaN: true }),
+      stopsPerKm: fc.double({ min: 0, max: 10, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(fc.array(leg, { minLength: 1, maxLength: 5 }), (legs) => {
+        const trace = typedRoad(legs);
+        const wanted_m = legs.reduce((sum, one) => sum + one.distance_m, 0);
+        const found = characteristics(trace);
+        expect(Math.abs(found.distance_m - wanted_m)).toBeLessThan(1e-6 * wanted_m);
+        expect(trace.speed_mps[0]).toBe(0);
+        expect(Math.abs(trace.speed_mps[trace.speed_mps.length - 1])).toBeLessThan(1e-6);
+        expect(found.maxAcceleration_mps2).toBeLessThan(0.9 + 1e-6);
+        expect(trace.time_s.every((time_s, i) => i === 0 || time_s > trace.time_s[i - 1])).toBe(true);
+        expect(trace.speed_mps.every((speed_mps) => speed_mps >= 0)).toBe(true);
+      }),
+      { numRuns: 100 },
+    );
+  });
+});
+
+describe("a cycle repeated to a distance", () => {
+  it.each([
+    ["udds", 5000],
+    ["udds", 37_000],
+    ["wltc-class-3b", 61_234.5],
+    ["nedc", 300],
+  ])("%s to %f m ends there, at rest", (id, distance_m) => {
+    const trace = repeatCycleToDistance(cycle(id), distance_m);
+    expect(characteristics(trace).distance_m).toBeCloseTo(distance_m, 6);
+    expect(trace.speed_mps[trace.speed_mps.length - 1]).toBe(0);
+    for (let i = 1; i < trace.time_s.length; i++) {
+      expect(trace.time_s[i]).toBeGreaterThan(trace.time_s[i - 1]);
+    }
+  });
+
+  it("is the cycle itself until it is cut", () => {
+    const whole = cycle("udds");
+    const trace = repeatCycleToDistance(whole, 30_000);
+    expect([...trace.speed_mps.slice(0, 1370)]).toEqual([...whole.speed_mps]);
+    expect([...trace.speed_mps.slice(1370, 1600)]).toEqual([...whole.speed_mps.slice(1, 231)]);
+  });
+
+  it("refuses distances and traces that make no sense", () => {
+    expect(() => repeatCycleToDistance(cycle("udds"), 5)).toThrow(InputError);
+    const moving = { ...cycle("udds"), speed_mps: new Float64Array(1370).fill(5) };
+    expect(() => repeatCycleToDistance(moving, 5000)).toThrow(/at rest/);
+  });
+});
+
+describe("hills laid under a trace", () => {
+  const hills = { distance_m: Float64Array.of(0, 1000, 3000), elevation_m: Float64Array.of(100, 140, 110) };
+
+  it("longer than the hills go back and forth over them, without a jump", () => {
+    const laid = layHillsUnder(cycle("udds"), hills);
+    const profile = laid.profile ?? { distance_m: new Float64Array(), elevation_m: new Float64Array() };
+    const found = characteristics(cycle("udds"));
+    expect(profile.distance_m[profile.distance_m.length - 1]).toBeCloseTo(found.distance_m, 6);
+    for (let i = 1; i < profile.elevation_m.length; i++) {
+      const rise_m = Math.abs(profile.elevation_m[i] - profile.elevation_m[i - 1]);
+      expect(rise_m).toBeLessThanOrEqual(0.04 * (profile.distance_m[i] - profile.distance_m[i - 1]) + 1e-9);
+    }
+    // 11.99 km over hills of 3 km: there and back twice, but for the last metres; 70 m up on each lap of 6 km.
+    expect(characteristics(laid).climb_m).toBeGreaterThan(2 * 70 - 2);
+    expect(characteristics(laid).climb_m).toBeLessThan(2 * 70 + 2);
+  });
+
+  it("refuse a profile that goes nowhere", () => {
+    const flat = { distance_m: Float64Array.of(0, 0), elevation_m: Float64Array.of(1, 2) };
+    expect(() => layHillsUnder(cycle("udds"), flat)).toThrow(InputError);
+  });
+});
