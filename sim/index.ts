@@ -17,7 +17,6 @@ export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
 export { type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";
-export type { Place } from "./route/trips/findPlaces.ts";
 export {
   type ColumnRole,
   columnRoles,
@@ -25,9 +24,10 @@ export {
   type Question,
   type ReadLogOptions,
 } from "./route/log/logFile.ts";
-export type { Trip, Trips } from "./route/trips/splitTrips.ts";
 export type { Steps } from "./route/log/steps.ts";
 export type { TypedDriving } from "./route/roads/typedRoad.ts";
+export type { Place } from "./route/trips/findPlaces.ts";
+export type { Trip, Trips } from "./route/trips/splitTrips.ts";
 export { type Channels, createChannels } from "./step/channels.ts";
 export { standardCycles } from "./trace/standardCycles.ts";
 export type { Profile, Trace } from "./trace/trace.ts";

@@ -1,8 +1,8 @@
 import { S_PER_H } from "../../shared/units.ts";
 import type { JoinedLogs } from "../route/joinLogs.ts";
 import type { LogFile } from "../route/log/logFile.ts";
-import { guessUtcOffset_s } from "../route/trips/summariseDays.ts";
 import { writeClock, writeDate, writeDuration } from "../route/log/writeTime.ts";
+import { guessUtcOffset_s } from "../route/trips/summariseDays.ts";
 
 /** How moments of a log are written for people and for programs. */
 export interface LogClock {
@@ -32,9 +32,9 @@ export function logClock(joined: JoinedLogs, logs: readonly LogFile[]): LogClock
     const words = `clock at ${zone(joined.utcOffset_s)}, as the file states`;
     return { utcOffset_s: joined.utcOffset_s, isDated, isUtc, words };
   }
-  const utcOffset_s = guessUtcOffset_s(joined.fixes.lon_deg);
+  const utcOffset_s = guessUtcOffset_s(joined.fixes.longitude_deg);
   const words = `clock at ${zone(utcOffset_s)}, guessed from the longitude; borders and summer time are not in it`;
-  const hasPositions = joined.fixes.lon_deg.some((lon_deg) => !Number.isNaN(lon_deg));
+  const hasPositions = joined.fixes.longitude_deg.some((longitude_deg) => !Number.isNaN(longitude_deg));
   return { utcOffset_s, isDated, isUtc, words: hasPositions ? words : "clock at UTC" };
 }
 

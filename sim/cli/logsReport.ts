@@ -1,8 +1,8 @@
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { M_PER_KM, MPS_PER_KMH, S_PER_MIN } from "../../shared/units.ts";
 import type { ColumnGuess } from "../route/log/logFile.ts";
-import type { Likeness } from "../route/roads/standardCycleLike.ts";
 import { writeDuration } from "../route/log/writeTime.ts";
+import type { Likeness } from "../route/roads/standardCycleLike.ts";
 import type { Characteristics } from "../trace/characteristics.ts";
 import { totalCharacteristics } from "../trace/totalCharacteristics.ts";
 import { momentForPeople } from "./logClock.ts";

@@ -1,8 +1,8 @@
 import { inputError } from "../../shared/problems.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { M_PER_KM } from "../../shared/units.ts";
-import { layHillsUnder } from "../route/roads/layHillsUnder.ts";
 import type { LogFile } from "../route/log/logFile.ts";
+import { layHillsUnder } from "../route/roads/layHillsUnder.ts";
 import { routeShape } from "../route/roads/routeShape.ts";
 import { readTypedRoad, typedRoad } from "../route/roads/typedRoad.ts";
 import type { Trace } from "../trace/trace.ts";

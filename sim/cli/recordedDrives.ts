@@ -1,9 +1,9 @@
 import { InputError, type Problem } from "../../shared/problems.ts";
-import type { CleanedLog } from "../route/clean/report/cleanedLog.ts";
 import { cleanLog } from "../route/clean/cleanLog.ts";
-import { findPlaces } from "../route/trips/findPlaces.ts";
+import type { CleanedLog } from "../route/clean/report/cleanedLog.ts";
 import { type JoinedLogs, joinLogs } from "../route/joinLogs.ts";
 import type { LogFile } from "../route/log/logFile.ts";
+import { findPlaces } from "../route/trips/findPlaces.ts";
 import { splitTrips, type Trips } from "../route/trips/splitTrips.ts";
 import { type Day, summariseDays } from "../route/trips/summariseDays.ts";
 import { type LogClock, logClock } from "./logClock.ts";

@@ -45,13 +45,13 @@ function positionsCsv(road: RoadToWrite, out: string): string {
   const track = "drives" in road ? road.drives.cleaned.track : undefined;
   if (!("drives" in road) || !track)
     throw inputError("positions-none", "--keep-positions", `found no positions in what is written to ${out}`);
-  const lines = ["time_s,lat_deg,lon_deg"];
+  const lines = ["time_s,latitude_deg,longitude_deg"];
   let time_s = 0;
   for (const { fromRow, toRow } of road.drives.trips.trips) {
     for (let row = fromRow; row <= toRow; row++) {
-      const isKnown = Number.isFinite(track.lat_deg[row]) && Number.isFinite(track.lon_deg[row]);
+      const isKnown = Number.isFinite(track.latitude_deg[row]) && Number.isFinite(track.longitude_deg[row]);
       // Seven decimals are a centimetre.
-      const place = isKnown ? `${track.lat_deg[row].toFixed(7)},${track.lon_deg[row].toFixed(7)}` : ",";
+      const place = isKnown ? `${track.latitude_deg[row].toFixed(7)},${track.longitude_deg[row].toFixed(7)}` : ",";
       lines.push(`${time_s},${place}`);
       time_s += 1;
     }

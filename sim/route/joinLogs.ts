@@ -138,10 +138,10 @@ function joined(ordered: readonly Span[], givesWay: ReadonlyMap<Span, readonly (
   return {
     count,
     time_s: gather((fixes) => fixes.time_s),
-    lat_deg: gather((fixes) => fixes.lat_deg),
-    lon_deg: gather((fixes) => fixes.lon_deg),
+    latitude_deg: gather((fixes) => fixes.latitude_deg),
+    longitude_deg: gather((fixes) => fixes.longitude_deg),
     speed_mps: gather((fixes) => fixes.speed_mps),
-    height_m: gather((fixes) => fixes.height_m),
+    elevation_m: gather((fixes) => fixes.elevation_m),
     accuracy_m: gather((fixes) => fixes.accuracy_m),
     line,
     segment,

@@ -1,4 +1,5 @@
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
+import { readGpx } from "./gpx/readGpx.ts";
 import { mpsPer } from "./log/columnUnits.ts";
 import { cutAtEnd } from "./log/cutAtEnd.ts";
 import { encodingOf, textStart } from "./log/decodeText.ts";
@@ -13,12 +14,11 @@ import {
   type ReadLogOptions,
   speedUnits,
 } from "./log/logFile.ts";
-import { readGpx } from "./gpx/readGpx.ts";
-import { readNmea } from "./nmea/readNmea.ts";
-import { readTable } from "./table/readTable.ts";
 import { readIsoMoment } from "./log/readTime.ts";
 import { nearestUnit, speedRatio } from "./log/speedUnit.ts";
 import { runSteps, type Steps } from "./log/steps.ts";
+import { readNmea } from "./nmea/readNmea.ts";
+import { readTable } from "./table/readTable.ts";
 
 /** Largest file read: four times the week at 1 Hz that a workshop meets, and what a page's memory bears. */
 export const LARGEST_LOG_MB = 200;

@@ -3,9 +3,9 @@ import { recover } from "../support/routeAccuracy.ts";
 
 const seeds = Number(process.argv[2] ?? 6);
 const levels = [
-  { name: "open", position_m: 3, height_m: 3 },
-  { name: "town", position_m: 5, height_m: 5 },
-  { name: "street", position_m: 8, height_m: 10 },
+  { name: "open", position_m: 3, elevation_m: 3 },
+  { name: "town", position_m: 5, elevation_m: 5 },
+  { name: "street", position_m: 8, elevation_m: 10 },
 ] as const;
 
 const percent = (values: readonly number[]) => {
@@ -28,7 +28,7 @@ for (const speed_mps of [0.15, undefined]) {
             position_m: level.position_m,
             white_m: 0.5,
             speed_mps,
-            height_m: level.height_m,
+            elevation_m: level.elevation_m,
             hasMultipath: true,
             hasDropouts: true,
           }),

@@ -2,9 +2,9 @@
 // Each size runs in a process of its own, so that the peak of its memory is its own.
 import { spawnSync } from "node:child_process";
 import { cleanLogInSteps } from "../../sim/route/clean/cleanLog.ts";
+import type { Steps } from "../../sim/route/log/steps.ts";
 import { readLogInSteps } from "../../sim/route/readLog.ts";
 import { splitTrips } from "../../sim/route/trips/splitTrips.ts";
-import type { Steps } from "../../sim/route/log/steps.ts";
 import { gpxOfSize } from "../support/gpxOfSize.ts";
 
 const size = Number(process.argv[2] ?? Number.NaN);

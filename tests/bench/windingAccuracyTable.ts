@@ -23,9 +23,9 @@ console.log(
 for (const speed_mps of [0.15, undefined]) {
   for (const position_m of [3, 8]) {
     for (const country of ["town", "hills"] as const) {
-      const height_m = position_m === 3 ? 3 : 10;
+      const elevation_m = position_m === 3 ? 3 : 10;
       const found = Array.from({ length: seeds }, (_, i) =>
-        recoverWinding(country, { seed: i + 1, position_m, speed_mps, height_m }),
+        recoverWinding(country, { seed: i + 1, position_m, speed_mps, elevation_m }),
       );
       const [far, level, hilly] = (["distance_frac", "level_frac", "hilly_frac"] as const).map((key) =>
         found.map((each) => each[key]),

@@ -72,7 +72,7 @@ it("answers for the demo, follows a change of the day and of the car, and keeps 
 
 it("reads a log in its own worker", async () => {
   const truth = makeTruth(cycleSpeeds_mps("nycc"), 3, () => 50);
-  const spoiling = { seed: 2, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 };
+  const spoiling = { seed: 2, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 };
   const gpx = writeGpx(makeLog(truth, { ...spoiling, hasMultipath: false, hasDropouts: false }));
   await page.setInputFiles("#road-log", { name: "day.gpx", mimeType: "text/plain", buffer: Buffer.from(gpx) });
   await page.waitForSelector("#theRoad .offer", { timeout: 60_000 });

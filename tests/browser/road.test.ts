@@ -10,7 +10,7 @@ import { expectNoSidewaysScroll, finding, unfold, worked } from "../support/note
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 const spoiling: Spoiling = {
-  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 },
+  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 },
   ...{ hasMultipath: true, hasDropouts: true },
 };
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));
@@ -114,8 +114,8 @@ describe("the client's own road", () => {
     const road = (JSON.parse(text) as Job).roads.find(({ id }) => id === "log-1");
     expect(JSON.stringify(road)).not.toMatch(/\d\.\d{4}/); // no number fine enough to be a place
     const some = rows.filter((_, i) => i % 50 === 0);
-    for (const { lat_deg, lon_deg } of some) {
-      for (const degrees of [lat_deg, lon_deg]) expect(text).not.toContain(degrees.toFixed(5));
+    for (const { latitude_deg, longitude_deg } of some) {
+      for (const degrees of [latitude_deg, longitude_deg]) expect(text).not.toContain(degrees.toFixed(5));
     }
 
     const other = await openNotebook(browser);

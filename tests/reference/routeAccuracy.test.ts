@@ -19,7 +19,7 @@ const spoiling = (position_m: number, seed: number, speed_mps: number | undefine
   position_m,
   white_m: 0.5,
   speed_mps,
-  height_m: position_m === 3 ? 3 : 10,
+  elevation_m: position_m === 3 ? 3 : 10,
   hasMultipath: true,
   hasDropouts: true,
 });

@@ -1,7 +1,7 @@
 import { randomNormal } from "d3-random";
 import { describe, expect, it } from "vitest";
-import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
+import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { makeLog, makeTruth, seeded } from "../support/logMaker.ts";
 import { madeLog } from "../support/madeFixes.ts";
 import { wavyHeight_m } from "../support/routeAccuracy.ts";
@@ -17,15 +17,15 @@ function climbFound_m(speed_kmh: number, height: (distance_m: number) => number,
     position_m: 3,
     white_m: 0.5,
     speed_mps: 0.15,
-    height_m: 0,
+    elevation_m: 0,
     hasMultipath: false,
     hasDropouts: false,
   });
-  const noisy = rows.map((row) => ({ ...row, height_m: row.height_m + noise() }));
+  const noisy = rows.map((row) => ({ ...row, elevation_m: row.elevation_m + noise() }));
   return {
-    raw_m: climbOf(Float64Array.from(noisy, ({ height_m }) => height_m)),
-    true_m: climbOf(truth.height_m),
-    found_m: climbOf(cleanLog(madeLog(noisy)).series.height_m),
+    raw_m: climbOf(Float64Array.from(noisy, ({ elevation_m }) => elevation_m)),
+    true_m: climbOf(truth.elevation_m),
+    found_m: climbOf(cleanLog(madeLog(noisy)).series.elevation_m),
   };
 }
 

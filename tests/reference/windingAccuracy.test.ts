@@ -15,7 +15,7 @@ describe("logs of a winding road at 1 Hz with recorded speeds", () => {
     ["hills", 8],
   ] as const)("of %s with positions off by %d m have the true distance and energy", (country, position_m) => {
     const found = seeds.map((seed) =>
-      recoverWinding(country, { seed, position_m, speed_mps: 0.15, height_m: position_m === 3 ? 3 : 10 }),
+      recoverWinding(country, { seed, position_m, speed_mps: 0.15, elevation_m: position_m === 3 ? 3 : 10 }),
     );
     const share = (isGood: (each: (typeof found)[number]) => boolean) => found.filter(isGood).length / found.length;
     expect(share(({ distance_frac }) => Math.abs(distance_frac) < 0.01)).toBeGreaterThanOrEqual(GREAT_MAJORITY_frac);

@@ -30,5 +30,5 @@ export function gpxOfSize(bytes: number): Uint8Array {
 
 function pointOf(row: LogRow): string {
   const time = new Date(row.time_s * 1000).toISOString();
-  return `<trkpt lat="${row.lat_deg.toFixed(6)}" lon="${row.lon_deg.toFixed(6)}"><ele>${row.height_m.toFixed(1)}</ele><time>${time}</time><speed>${row.speed_mps.toFixed(2)}</speed></trkpt>\n`;
+  return `<trkpt lat="${row.latitude_deg.toFixed(6)}" lon="${row.longitude_deg.toFixed(6)}"><ele>${row.elevation_m.toFixed(1)}</ele><time>${time}</time><speed>${row.speed_mps.toFixed(2)}</speed></trkpt>\n`;
 }

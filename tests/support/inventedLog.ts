@@ -23,8 +23,8 @@ export const inventedLog: RawAgainstCleanedInput = {
 
 export const inventedTrack: Track = {
   time_s: seconds,
-  lon_deg: seconds.map((t) => -40 + 0.03 * Math.sin(t / 140) + 0.004 * Math.sin(t / 17)),
-  lat_deg: seconds.map((t) => 30 + 0.014 * Math.cos(t / 150)),
+  longitude_deg: seconds.map((t) => -40 + 0.03 * Math.sin(t / 140) + 0.004 * Math.sin(t / 17)),
+  latitude_deg: seconds.map((t) => 30 + 0.014 * Math.cos(t / 150)),
   speed_mps,
   isRepaired,
 };

@@ -13,8 +13,8 @@ const encoder = new TextEncoder();
 const decoder = new TextDecoder();
 const csv = decoder.decode(writeCsv(rows));
 const long = rows.flatMap((row, i) => [
-  `${i};gps_lat;${row.lat_deg}`,
-  `${i};gps_lon;${row.lon_deg}`,
+  `${i};gps_lat;${row.latitude_deg}`,
+  `${i};gps_lon;${row.longitude_deg}`,
   `${i};speed [km/h];${row.speed_mps}`,
 ]);
 
@@ -121,10 +121,10 @@ export function digest(bytes: Uint8Array): "refused" | "read" | "cleaned" {
         series.speed_mps[i] >= 0 &&
         series.speed_mps[i] < 200 &&
         Number.isFinite(series.distance_m[i]) &&
-        (Number.isNaN(series.height_m[i]) || Math.abs(series.height_m[i]) < 1e5);
+        (Number.isNaN(series.elevation_m[i]) || Math.abs(series.elevation_m[i]) < 1e5);
       if (!isSound) {
         throw new Error(
-          `row ${i}: ${series.time_s[i]} ${series.speed_mps[i]} ${series.distance_m[i]} ${series.height_m[i]}`,
+          `row ${i}: ${series.time_s[i]} ${series.speed_mps[i]} ${series.distance_m[i]} ${series.elevation_m[i]}`,
         );
       }
     }
@@ -144,14 +144,14 @@ function checkFixes(fixes: Fixes): void {
   for (let i = 0; i < fixes.count; i++) {
     const isSound =
       within(fixes.time_s[i], -1e11, 1e11) &&
-      within(fixes.lat_deg[i], -90, 90) &&
-      within(fixes.lon_deg[i], -180, 180) &&
+      within(fixes.latitude_deg[i], -90, 90) &&
+      within(fixes.longitude_deg[i], -180, 180) &&
       within(fixes.speed_mps[i], 0, 1000) &&
-      within(fixes.height_m[i], -500, 30000) &&
-      Number.isNaN(fixes.lat_deg[i]) === Number.isNaN(fixes.lon_deg[i]);
+      within(fixes.elevation_m[i], -500, 30000) &&
+      Number.isNaN(fixes.latitude_deg[i]) === Number.isNaN(fixes.longitude_deg[i]);
     if (!isSound) {
       throw new Error(
-        `fix ${i}: ${fixes.time_s[i]} ${fixes.lat_deg[i]} ${fixes.lon_deg[i]} ${fixes.speed_mps[i]} ${fixes.height_m[i]}`,
+        `fix ${i}: ${fixes.time_s[i]} ${fixes.latitude_deg[i]} ${fixes.longitude_deg[i]} ${fixes.speed_mps[i]} ${fixes.elevation_m[i]}`,
       );
     }
   }

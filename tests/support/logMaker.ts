@@ -8,9 +8,9 @@ export interface Truth {
   readonly time_s: Float64Array;
   readonly speed_mps: Float64Array;
   readonly distance_m: Float64Array;
-  readonly lat_deg: Float64Array;
-  readonly lon_deg: Float64Array;
-  readonly height_m: Float64Array;
+  readonly latitude_deg: Float64Array;
+  readonly longitude_deg: Float64Array;
+  readonly elevation_m: Float64Array;
 }
 
 /** How a receiver spoils it. Undefined leaves a fault or a column out. */
@@ -22,17 +22,17 @@ export interface Spoiling {
   readonly white_m: number;
   readonly speed_mps?: number | undefined;
   /** Standard deviation of height, first-order correlated over 60 s. */
-  readonly height_m?: number | undefined;
+  readonly elevation_m?: number | undefined;
   readonly hasMultipath: boolean;
   readonly hasDropouts: boolean;
 }
 
 export interface LogRow {
   readonly time_s: number;
-  readonly lat_deg: number;
-  readonly lon_deg: number;
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
   readonly speed_mps: number;
-  readonly height_m: number;
+  readonly elevation_m: number;
 }
 
 /** An ordinary receiver under the open sky: a fix a second with speed and height, no jumps and no gaps. */
@@ -41,7 +41,7 @@ export const openSky: Omit<Spoiling, "seed"> = {
   position_m: 3,
   white_m: 0.5,
   speed_mps: 0.15,
-  height_m: 3,
+  elevation_m: 3,
   hasMultipath: false,
   hasDropouts: false,
 };
@@ -74,16 +74,16 @@ export function makeTruth(
     time_s: Float64Array.from({ length: n }, (_, i) => i),
     speed_mps: Float64Array.from(speed_mps),
     distance_m: new Float64Array(n),
-    lat_deg: new Float64Array(n).fill(start[0]),
-    lon_deg: new Float64Array(n).fill(start[1]),
-    height_m: new Float64Array(n).fill(height(0)),
+    latitude_deg: new Float64Array(n).fill(start[0]),
+    longitude_deg: new Float64Array(n).fill(start[1]),
+    elevation_m: new Float64Array(n).fill(height(0)),
   };
   let heading_rad = 2 * Math.PI * uniform();
   let sideways_mps2 = 0;
   let turnLeft_rad = 0;
   const PARTS = 10;
   for (let i = 1; i < n; i++) {
-    let [lat_deg, lon_deg] = [truth.lat_deg[i - 1], truth.lon_deg[i - 1]];
+    let [latitude_deg, longitude_deg] = [truth.latitude_deg[i - 1], truth.longitude_deg[i - 1]];
     if (truth.speed_mps[i - 1] === 0 && truth.speed_mps[i] > 0 && uniform() < 0.4) {
       turnLeft_rad = (uniform() < 0.5 ? -1 : 1) * (Math.PI / 2);
     }
@@ -99,12 +99,17 @@ export function makeTruth(
         turnLeft_rad -= bend_rad;
       }
       heading_rad += bend_rad;
-      [lat_deg, lon_deg] = moved(lat_deg, lon_deg, step_m * Math.cos(heading_rad), step_m * Math.sin(heading_rad));
+      [latitude_deg, longitude_deg] = moved(
+        latitude_deg,
+        longitude_deg,
+        step_m * Math.cos(heading_rad),
+        step_m * Math.sin(heading_rad),
+      );
     }
-    truth.lat_deg[i] = lat_deg;
-    truth.lon_deg[i] = lon_deg;
+    truth.latitude_deg[i] = latitude_deg;
+    truth.longitude_deg[i] = longitude_deg;
     truth.distance_m[i] = truth.distance_m[i - 1] + 0.5 * (truth.speed_mps[i - 1] + truth.speed_mps[i]);
-    truth.height_m[i] = height(truth.distance_m[i]);
+    truth.elevation_m[i] = height(truth.distance_m[i]);
   }
   return truth;
 }
@@ -137,12 +142,12 @@ export function makeLog(truth: Truth, spoiling: Spoiling, start_s = 1714723200):
   const keepHeight = Math.exp(-spoiling.sampling_s / HEIGHT_CORRELATION_s);
   let north_m = spoiling.position_m * normal();
   let east_m = spoiling.position_m * normal();
-  let up_m = (spoiling.height_m ?? 0) * normal();
+  let up_m = (spoiling.elevation_m ?? 0) * normal();
   const rows: LogRow[] = [];
   for (let time_s = 0; time_s <= duration_s; time_s += spoiling.sampling_s) {
     north_m = keep * north_m + spoiling.position_m * Math.sqrt(1 - keep * keep) * normal();
     east_m = keep * east_m + spoiling.position_m * Math.sqrt(1 - keep * keep) * normal();
-    up_m = keepHeight * up_m + (spoiling.height_m ?? 0) * Math.sqrt(1 - keepHeight * keepHeight) * normal();
+    up_m = keepHeight * up_m + (spoiling.elevation_m ?? 0) * Math.sqrt(1 - keepHeight * keepHeight) * normal();
     let dNorth_m = north_m + spoiling.white_m * normal();
     let dEast_m = east_m + spoiling.white_m * normal();
     const step = steps.findIndex(([from_s, to_s]) => time_s >= from_s && time_s < to_s);
@@ -154,19 +159,19 @@ export function makeLog(truth: Truth, spoiling: Spoiling, start_s = 1714723200):
     if (dropouts.some(([from_s, to_s]) => time_s >= from_s && time_s < to_s)) {
       continue;
     }
-    const [lat_deg, lon_deg] = moved(
-      at(truth, truth.lat_deg, time_s),
-      at(truth, truth.lon_deg, time_s),
+    const [latitude_deg, longitude_deg] = moved(
+      at(truth, truth.latitude_deg, time_s),
+      at(truth, truth.longitude_deg, time_s),
       dNorth_m,
       dEast_m,
     );
     const hasSpeed = spoiling.speed_mps !== undefined;
     rows.push({
       time_s: start_s + time_s,
-      lat_deg,
-      lon_deg,
+      latitude_deg,
+      longitude_deg,
       speed_mps: hasSpeed ? Math.max(0, at(truth, truth.speed_mps, time_s) + speedNoise_mps) : Number.NaN,
-      height_m: spoiling.height_m === undefined ? Number.NaN : at(truth, truth.height_m, time_s) + up_m,
+      elevation_m: spoiling.elevation_m === undefined ? Number.NaN : at(truth, truth.elevation_m, time_s) + up_m,
     });
   }
   return rows;
@@ -197,15 +202,15 @@ function at(truth: Truth, column: Float64Array, time_s: number): number {
 }
 
 /** A short step north and east, by the radii of the ellipsoid at this latitude: exact to a part in a million for metres. */
-function moved(lat_deg: number, lon_deg: number, north_m: number, east_m: number): [number, number] {
+function moved(latitude_deg: number, longitude_deg: number, north_m: number, east_m: number): [number, number] {
   const { a, f } = geodesic.Geodesic.WGS84;
   const e2 = f * (2 - f);
-  const lat_rad = (lat_deg * Math.PI) / 180;
+  const lat_rad = (latitude_deg * Math.PI) / 180;
   const w2 = 1 - e2 * Math.sin(lat_rad) ** 2;
   const meridian_m = (a * (1 - e2)) / w2 ** 1.5;
   const normal_m = a / Math.sqrt(w2);
   return [
-    lat_deg + ((north_m / meridian_m) * 180) / Math.PI,
-    lon_deg + ((east_m / (normal_m * Math.cos(lat_rad))) * 180) / Math.PI,
+    latitude_deg + ((north_m / meridian_m) * 180) / Math.PI,
+    longitude_deg + ((east_m / (normal_m * Math.cos(lat_rad))) * 180) / Math.PI,
   ];
 }

@@ -5,11 +5,11 @@ const encoder = new TextEncoder();
 /** The rows as GPX 1.1, speed in an extension where there is one. */
 export function writeGpx(rows: readonly LogRow[]): Uint8Array {
   const points = rows.map((row) => {
-    const ele = Number.isNaN(row.height_m) ? "" : `<ele>${row.height_m.toFixed(1)}</ele>`;
+    const ele = Number.isNaN(row.elevation_m) ? "" : `<ele>${row.elevation_m.toFixed(1)}</ele>`;
     const speed = Number.isNaN(row.speed_mps)
       ? ""
       : `<extensions><x:speed>${row.speed_mps.toFixed(2)}</x:speed></extensions>`;
-    return `<trkpt lat="${row.lat_deg.toFixed(7)}" lon="${row.lon_deg.toFixed(7)}">${ele}<time>${isoOf(row.time_s)}</time>${speed}</trkpt>`;
+    return `<trkpt lat="${row.latitude_deg.toFixed(7)}" lon="${row.longitude_deg.toFixed(7)}">${ele}<time>${isoOf(row.time_s)}</time>${speed}</trkpt>`;
   });
   return encoder.encode(
     `<?xml version="1.0" encoding="UTF-8"?>\n<gpx version="1.1" creator="invented" xmlns="http://www.topografix.com/GPX/1/1" xmlns:x="urn:invented">\n<trk><trkseg>\n${points.join("\n")}\n</trkseg></trk></gpx>\n`,
@@ -23,10 +23,10 @@ export function writeCsv(rows: readonly LogRow[], unit: "km/h" | "m/s" = "km/h")
   const lines = rows.map((row) =>
     [
       isoOf(row.time_s),
-      cell(row.lat_deg, 7),
-      cell(row.lon_deg, 7),
+      cell(row.latitude_deg, 7),
+      cell(row.longitude_deg, 7),
       cell(row.speed_mps * factor, 2),
-      cell(row.height_m, 1),
+      cell(row.elevation_m, 1),
     ].join(","),
   );
   return encoder.encode(`time,latitude,longitude,speed (${unit}),altitude (m)\n${lines.join("\n")}\n`);
@@ -38,10 +38,10 @@ export function writeNmea(rows: readonly LogRow[]): Uint8Array {
     const iso = isoOf(row.time_s);
     const clock = `${iso.slice(11, 13)}${iso.slice(14, 16)}${iso.slice(17, 22)}`;
     const date = `${iso.slice(8, 10)}${iso.slice(5, 7)}${iso.slice(2, 4)}`;
-    const lat = `${angle(row.lat_deg, 2)},${row.lat_deg < 0 ? "S" : "N"}`;
-    const lon = `${angle(row.lon_deg, 3)},${row.lon_deg < 0 ? "W" : "E"}`;
+    const lat = `${angle(row.latitude_deg, 2)},${row.latitude_deg < 0 ? "S" : "N"}`;
+    const lon = `${angle(row.longitude_deg, 3)},${row.longitude_deg < 0 ? "W" : "E"}`;
     const knots = Number.isNaN(row.speed_mps) ? "" : ((row.speed_mps * 3600) / 1852).toFixed(2);
-    const height = Number.isNaN(row.height_m) ? ",M" : `${row.height_m.toFixed(1)},M`;
+    const height = Number.isNaN(row.elevation_m) ? ",M" : `${row.elevation_m.toFixed(1)},M`;
     return [
       `GNRMC,${clock},A,${lat},${lon},${knots},,${date},,`,
       `GNGGA,${clock},${lat},${lon},1,09,0.9,${height},46.9,M,,`,

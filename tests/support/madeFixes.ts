@@ -16,8 +16,8 @@ export function madeLog(
       north_m === undefined
         ? {}
         : {
-            lat_deg: 50 + north_m / M_PER_DEG,
-            lon_deg: 8 + (east_m ?? 0) / (111320 * Math.cos((50 * Math.PI) / 180)),
+            latitude_deg: 50 + north_m / M_PER_DEG,
+            longitude_deg: 8 + (east_m ?? 0) / (111320 * Math.cos((50 * Math.PI) / 180)),
           };
     builder.add({ ...emptyFix(i + 1, 0), ...placed, ...row });
   });

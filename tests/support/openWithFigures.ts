@@ -21,7 +21,7 @@ const week = Buffer.from(
   writeGpx(
     ["nycc", "wltc-class-1", "wltc-class-2"].flatMap((cycle, day) => {
       const truth = makeTruth(cycleSpeeds_mps(cycle), day, (d) => 100 + 30 * Math.sin(d / 900));
-      const spoiling = { seed: day, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 };
+      const spoiling = { seed: day, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 };
       return makeLog(truth, { ...spoiling, hasMultipath: true, hasDropouts: true }, 1714723200 + day * 86_400);
     }),
   ),

@@ -1,5 +1,5 @@
-import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
+import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { readLog } from "../../sim/route/readLog.ts";
 import { writeGpx } from "./logWriter.ts";
 import { stopsOf } from "./routeAccuracy.ts";
@@ -25,8 +25,8 @@ export function recoverWinding(country: Country, spoiling: WindingSpoiling): Rec
     distance_frac: series.distance_m[series.count - 1] / truth.distance_m[last] - 1,
     level_frac: wheelEnergy_Jpm(series.speed_mps) / wheelEnergy_Jpm(truth.speed_mps) - 1,
     hilly_frac:
-      wheelEnergy_Jpm(series.speed_mps, series.height_m) / wheelEnergy_Jpm(truth.speed_mps, truth.height_m) - 1,
-    climb: { true_m: climbOf(truth.height_m), found_m: climbOf(series.height_m) },
+      wheelEnergy_Jpm(series.speed_mps, series.elevation_m) / wheelEnergy_Jpm(truth.speed_mps, truth.elevation_m) - 1,
+    climb: { true_m: climbOf(truth.elevation_m), found_m: climbOf(series.elevation_m) },
     stops: { true: stopsOf(truth.speed_mps), found: stopsOf(series.speed_mps) },
     duration_s: last,
   };

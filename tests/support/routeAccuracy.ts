@@ -1,6 +1,6 @@
-import type { CleanedLog } from "../../sim/route/clean/report/cleanedLog.ts";
-import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
+import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
+import type { CleanedLog } from "../../sim/route/clean/report/cleanedLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
 import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { makeLog, makeTruth, type Spoiling, type Truth, withParking } from "./logMaker.ts";
@@ -33,7 +33,7 @@ export function recover(
   const last = truth.time_s.length - 1;
   return {
     distance_frac: log.series.distance_m[log.series.count - 1] / truth.distance_m[last] - 1,
-    climb: { true_m: climbOf(truth.height_m), found_m: climbOf(log.series.height_m) },
+    climb: { true_m: climbOf(truth.elevation_m), found_m: climbOf(log.series.elevation_m) },
     stops: { true: stopsOf(truth.speed_mps), found: stopsOf(log.series.speed_mps) },
     energy_frac: wheelEnergy_Jpm(log.series.speed_mps) / wheelEnergy_Jpm(truth.speed_mps) - 1,
     log,

@@ -14,7 +14,7 @@ export interface WindingSpoiling {
   /** Standard deviation of the recorded speed; undefined leaves the column out. */
   readonly speed_mps: number | undefined;
   /** Standard deviation, first-order correlated over 60 s. */
-  readonly height_m: number;
+  readonly elevation_m: number;
 }
 
 /** One piece of road: curvature goes up to that of `radius_m` over the first third and back over the last. */
@@ -34,8 +34,8 @@ const SIDEWAYS_mps2 = 2;
 /** A drive of about `duration_s` with five minutes parked in its middle, known exactly at a row a second. */
 export function windingDrive(country: Country, seed: number, duration_s = 2400): Truth {
   const draw = drawsOf(seed);
-  const columns: Record<"speed_mps" | "distance_m" | "lat_deg" | "lon_deg" | "height_m", number[]> = {
-    ...{ speed_mps: [], distance_m: [], lat_deg: [], lon_deg: [], height_m: [] },
+  const columns: Record<"speed_mps" | "distance_m" | "latitude_deg" | "longitude_deg" | "elevation_m", number[]> = {
+    ...{ speed_mps: [], distance_m: [], latitude_deg: [], longitude_deg: [], elevation_m: [] },
   };
   const pieces = Array.from({ length: 1500 }, (_, i) => pieceOf(country, draw, i));
   const starts_m: number[] = [];
@@ -44,12 +44,12 @@ export function windingDrive(country: Country, seed: number, duration_s = 2400):
     return sum + long_m;
   }, 0);
   const waves = [0, 1, 2].map((k) => ({ long_m: 900 * 2.7 ** k * draw.between(0.8, 1.2), phase: draw.between(0, 6) }));
-  const height_m = (at_m: number) =>
+  const elevation_m = (at_m: number) =>
     waves.reduce(
       (sum, { long_m, phase }) => sum + 0.004 * long_m * Math.sin((2 * Math.PI * at_m) / long_m + phase),
       120,
     );
-  const start = { lat_deg: draw.between(-45, 62), lon_deg: draw.between(-100, 140) };
+  const start = { latitude_deg: draw.between(-45, 62), longitude_deg: draw.between(-100, 140) };
 
   let [at_m, speed_mps, heading_rad, north_m, east_m] = [0, 0, draw.between(0, 6.28), 0, 0];
   let [piece, waiting_s, foot_mps2] = [0, 8, 0];
@@ -59,12 +59,17 @@ export function windingDrive(country: Country, seed: number, duration_s = 2400):
     if (k % 10 === 0) {
       const far_m = Math.hypot(north_m, east_m);
       const bearing_deg = (Math.atan2(east_m, north_m) * 180) / Math.PI;
-      const { lat2, lon2 } = geodesic.Geodesic.WGS84.Direct(start.lat_deg, start.lon_deg, bearing_deg, far_m);
-      columns.lat_deg.push(lat2 ?? Number.NaN);
-      columns.lon_deg.push(lon2 ?? Number.NaN);
+      const { lat2, lon2 } = geodesic.Geodesic.WGS84.Direct(
+        start.latitude_deg,
+        start.longitude_deg,
+        bearing_deg,
+        far_m,
+      );
+      columns.latitude_deg.push(lat2 ?? Number.NaN);
+      columns.longitude_deg.push(lon2 ?? Number.NaN);
       columns.speed_mps.push(speed_mps);
       columns.distance_m.push(at_m);
-      columns.height_m.push(height_m(at_m));
+      columns.elevation_m.push(elevation_m(at_m));
     }
     if (waiting_s > 0) {
       waiting_s -= STEP_s;
@@ -105,9 +110,9 @@ export function windingDrive(country: Country, seed: number, duration_s = 2400):
     time_s: Float64Array.from(columns.speed_mps, (_, i) => i),
     speed_mps: column("speed_mps"),
     distance_m: column("distance_m"),
-    lat_deg: column("lat_deg"),
-    lon_deg: column("lon_deg"),
-    height_m: column("height_m"),
+    latitude_deg: column("latitude_deg"),
+    longitude_deg: column("longitude_deg"),
+    elevation_m: column("elevation_m"),
   };
 }
 
@@ -124,12 +129,12 @@ export function windingLog(truth: Truth, spoiling: WindingSpoiling, start_s = 1_
   const keep = Math.exp(-1 / 20);
   const keepUp = Math.exp(-1 / 60);
   const wander = [spoiling.position_m * draw.normal(), spoiling.position_m * draw.normal()];
-  let up_m = spoiling.height_m * draw.normal();
+  let up_m = spoiling.elevation_m * draw.normal();
   const rows: LogRow[] = [];
   for (let i = 0; i <= last_s; i++) {
     for (const axis of [0, 1])
       wander[axis] = keep * (wander[axis] ?? 0) + spoiling.position_m * Math.sqrt(1 - keep * keep) * draw.normal();
-    up_m = keepUp * up_m + spoiling.height_m * Math.sqrt(1 - keepUp * keepUp) * draw.normal();
+    up_m = keepUp * up_m + spoiling.elevation_m * Math.sqrt(1 - keepUp * keepUp) * draw.normal();
     let [north_m, east_m] = wander.map((each) => each + 0.5 * draw.normal()) as [number, number];
     for (const { from_s, to_s, far_m, bearing_rad } of jumps) {
       if (i < from_s || i >= to_s) continue;
@@ -140,14 +145,14 @@ export function windingLog(truth: Truth, spoiling: WindingSpoiling, start_s = 1_
       spoiling.speed_mps === undefined ? Number.NaN : truth.speed_mps[i] + spoiling.speed_mps * draw.normal();
     if (silences.some(({ from_s, to_s }) => i >= from_s && i < to_s)) continue;
     const bearing_deg = (Math.atan2(east_m, north_m) * 180) / Math.PI;
-    const [lat, lon] = [truth.lat_deg[i], truth.lon_deg[i]];
+    const [lat, lon] = [truth.latitude_deg[i], truth.longitude_deg[i]];
     const { lat2, lon2 } = geodesic.Geodesic.WGS84.Direct(lat, lon, bearing_deg, Math.hypot(north_m, east_m));
     rows.push({
       time_s: start_s + i,
-      lat_deg: lat2 ?? Number.NaN,
-      lon_deg: lon2 ?? Number.NaN,
+      latitude_deg: lat2 ?? Number.NaN,
+      longitude_deg: lon2 ?? Number.NaN,
       speed_mps: Math.max(0, speed_mps),
-      height_m: truth.height_m[i] + up_m,
+      elevation_m: truth.elevation_m[i] + up_m,
     });
   }
   return rows;

@@ -8,7 +8,8 @@ export function cutTrackEnds(track: Track, cut_m: number): Track {
   const n = track.time_s.length;
   const begins = [...new Set([0, ...(track.partRows ?? [])])].filter((row) => row < n).sort((a, b) => a - b);
   // A week has some hundred thousand samples and is cut on the page's thread: columns and one pass, no lists of rows.
-  const isPlaced = (i: number) => Number.isFinite((track.lat_deg[i] as number) + (track.lon_deg[i] as number));
+  const isPlaced = (i: number) =>
+    Number.isFinite((track.latitude_deg[i] as number) + (track.longitude_deg[i] as number));
   const along_m = new Float64Array(n);
   const rows = new Uint32Array(n);
   const partRows: number[] = [];
@@ -45,8 +46,8 @@ function picked(track: Track, rows: Uint32Array): Track {
   if (isRepaired) for (let k = 0; k < rows.length; k++) flags[k] = isRepaired[rows[k] as number] as number;
   return {
     time_s: pick(track.time_s),
-    lon_deg: pick(track.lon_deg),
-    lat_deg: pick(track.lat_deg),
+    longitude_deg: pick(track.longitude_deg),
+    latitude_deg: pick(track.latitude_deg),
     speed_mps: pick(track.speed_mps),
     ...(isRepaired && { isRepaired: flags }),
   };

@@ -19,7 +19,7 @@ import { onPlane, type Track } from "./trackOnPlane.ts";
 
 /** Where a log was driven: its track, north up, darker where faster, repaired stretches in a wide rim; no map beneath. */
 export function routeMap(track: Track, drawing: Drawing): Chart {
-  const n = track.lon_deg.length;
+  const n = track.longitude_deg.length;
   if (n === 0) return emptyFigure(drawing, "The log holds no position, so there is no track to show.");
   const units = drawing.units ?? METRIC;
   const speeds = track.speed_mps.map((speed_mps) => inUnit(units.speed, speed_mps));
@@ -88,8 +88,8 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
     table: {
       columns: [
         { name: "time_s", label: "Time (s)" },
-        { name: "lon_deg", label: "Longitude (deg)" },
-        { name: "lat_deg", label: "Latitude (deg)" },
+        { name: "longitude_deg", label: "Longitude (deg)" },
+        { name: "latitude_deg", label: "Latitude (deg)" },
         { name: `speed_${units.speed.suffix}`, label: `Speed (${units.speed.sign})` },
         { name: "repaired", label: "Repaired" },
       ],
@@ -97,8 +97,8 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
       get rows() {
         return Array.from(time_s, (at_s, i) => [
           at_s,
-          track.lon_deg[i] as number,
-          track.lat_deg[i] as number,
+          track.longitude_deg[i] as number,
+          track.latitude_deg[i] as number,
           speeds[i] as number,
           track.isRepaired?.[i] ? "yes" : "no",
         ]);

@@ -106,7 +106,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   endLabels(upper, ends, frame.right + 22, frame.top, frame.bottom + 8);
   const svg = stackFigures(drawing, isHilly ? [upper, heightPanel(drawing, frame, channels, axis)] : [upper]);
 
-  const sayHeight = (height_m: number) => `${threeFigures(inUnit(units.height, height_m))} ${units.height.sign}`;
+  const sayHeight = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
   const saySpeed = (speed_mps: number) => `${threeFigures(inUnit(units.speed, speed_mps))} ${units.speed.sign}`;
   const behind_s = behind.reduce((sum, each) => sum + each.time_s, 0);
   const alt =

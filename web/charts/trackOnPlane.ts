@@ -1,8 +1,8 @@
 /** A recorded track, one entry a sample, in the order driven. */
 export interface Track {
   readonly time_s: Float64Array;
-  readonly lon_deg: Float64Array;
-  readonly lat_deg: Float64Array;
+  readonly longitude_deg: Float64Array;
+  readonly latitude_deg: Float64Array;
   readonly speed_mps: Float64Array;
   /** 1 where the cleaning changed or filled the sample. */
   readonly isRepaired?: Uint8Array;
@@ -24,12 +24,12 @@ const EARTH_m = 6_371_009;
  * Metres east and north of the track's middle latitude and first longitude, on a plane: x = R cos(lat0) dlon, y = R dlat. For
  * pictures of a day's drive; distances for reckoning come from the geodesic, not from here. A track across the date line stays whole.
  */
-export function onPlane({ lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">): PlacedTrack {
-  const n = lon_deg.length;
+export function onPlane({ longitude_deg, latitude_deg }: Pick<Track, "longitude_deg" | "latitude_deg">): PlacedTrack {
+  const n = longitude_deg.length;
   const radian = Math.PI / 180;
   let south = 90;
   let north = -90;
-  for (const lat of lat_deg) {
+  for (const lat of latitude_deg) {
     if (lat < south) south = lat;
     if (lat > north) north = lat;
   }
@@ -40,9 +40,9 @@ export function onPlane({ lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">
   const north_m = new Float64Array(n);
   let length_m = 0;
   for (let i = 0; i < n; i++) {
-    const turn = (lon_deg[i] as number) - (lon_deg[0] as number);
+    const turn = (longitude_deg[i] as number) - (longitude_deg[0] as number);
     east_m[i] = (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn) * perDegree_m * shrink;
-    north_m[i] = ((lat_deg[i] as number) - middle_deg) * perDegree_m;
+    north_m[i] = ((latitude_deg[i] as number) - middle_deg) * perDegree_m;
     if (i > 0) {
       const dEast_m = (east_m[i] as number) - (east_m[i - 1] as number);
       const dNorth_m = (north_m[i] as number) - (north_m[i - 1] as number);
@@ -54,15 +54,15 @@ export function onPlane({ lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">
 
 /** Metres from one sample of a track to another near it, on the plane at their latitude. */
 export function legOnPlane_m(
-  { lon_deg, lat_deg }: Pick<Track, "lon_deg" | "lat_deg">,
+  { longitude_deg, latitude_deg }: Pick<Track, "longitude_deg" | "latitude_deg">,
   from: number,
   to: number,
 ): number {
   const perDegree_m = (EARTH_m * Math.PI) / 180;
-  const lat = lat_deg[from] as number;
-  const turn = (lon_deg[to] as number) - (lon_deg[from] as number);
+  const lat = latitude_deg[from] as number;
+  const turn = (longitude_deg[to] as number) - (longitude_deg[from] as number);
   const dEast_m =
     (turn > 180 ? turn - 360 : turn < -180 ? turn + 360 : turn) * perDegree_m * Math.cos((lat * Math.PI) / 180);
-  const dNorth_m = ((lat_deg[to] as number) - lat) * perDegree_m;
+  const dNorth_m = ((latitude_deg[to] as number) - lat) * perDegree_m;
   return Math.sqrt(dEast_m * dEast_m + dNorth_m * dNorth_m);
 }

@@ -10,8 +10,8 @@ export interface KeptTrack {
   readonly roadId: string;
   /** Absent where the road came from a log and its positions are not in this browser. */
   readonly track?: {
-    readonly lat_deg: Float64Array;
-    readonly lon_deg: Float64Array;
+    readonly latitude_deg: Float64Array;
+    readonly longitude_deg: Float64Array;
     readonly tripRows: readonly number[];
   };
 }

@@ -27,16 +27,16 @@ export function keepTracks(
     if (roadId.value !== id || jobs.current.value?.id !== jobId) return;
     const track = stored &&
       stored.latitude_deg.length > 0 && {
-        lat_deg: stored.latitude_deg,
-        lon_deg: stored.longitude_deg,
+        latitude_deg: stored.latitude_deg,
+        longitude_deg: stored.longitude_deg,
         tripRows: stored.tripRows ?? [0],
       };
     log.kept.value = { roadId: id, ...(track && { track }) };
   };
   log.keep.track = async (id, track) => {
     await jobs.putTrack(id, {
-      latitude_deg: track?.lat_deg ?? new Float64Array(0),
-      longitude_deg: track?.lon_deg ?? new Float64Array(0),
+      latitude_deg: track?.latitude_deg ?? new Float64Array(0),
+      longitude_deg: track?.longitude_deg ?? new Float64Array(0),
       tripRows: track?.tripRows ?? [],
     });
     log.kept.value = { roadId: id, ...(track && { track }) };

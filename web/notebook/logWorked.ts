@@ -73,7 +73,7 @@ const speedFigure = keepDrawn(
 const placeFigure = keepDrawn(
   ({ cleaned, track, tripRows }: PieceView, words: string, cutsEnds: boolean, ...on: DrawnOn): Figure => {
     const { time_s, speed_mps, isRepaired } = cleaned;
-    const places = track ?? { lat_deg: new Float64Array(0), lon_deg: new Float64Array(0) };
+    const places = track ?? { latitude_deg: new Float64Array(0), longitude_deg: new Float64Array(0) };
     const whole = { ...places, time_s, speed_mps, isRepaired, partRows: tripRows.slice(1) };
     return mapFigure(whole, cutsEnds, `Where it was driven: ${words}`, drawingOn(on));
   },
@@ -111,7 +111,7 @@ export function keptMap({ keptTrack, road }: { keptTrack: KeptTrack; road: Trace
 
 const trackFigure = keepDrawn(({ track }: KeptTrack, road: Trace, ...on: DrawnOn): Figure => {
   const drawing = drawingOn(on);
-  if (!track || track.lat_deg.length !== road.time_s.length) {
+  if (!track || track.latitude_deg.length !== road.time_s.length) {
     const gone =
       "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
     return { caption: `Map of ${road.title}`, chart: emptyFigure(drawing, gone) };

@@ -28,7 +28,7 @@ export function pieceView(sorted: Sorted, piece: Piece): PieceView {
   const rows = trips.reduce((sum, trip) => sum + trip.toRow - trip.fromRow + 1, 0);
   const column = () => new Float64Array(rows);
   const out = { time_s: column(), speed_mps: column(), elevation_m: column(), isRepaired: new Uint8Array(rows) };
-  const track = cleaned.track && { lat_deg: column(), lon_deg: column() };
+  const track = cleaned.track && { latitude_deg: column(), longitude_deg: column() };
   const raw: { time_s: number[]; speed_mps: number[]; elevation_m: number[] } = {
     time_s: [],
     speed_mps: [],
@@ -40,25 +40,25 @@ export function pieceView(sorted: Sorted, piece: Piece): PieceView {
     tripRows.push(at);
     const end = trip.toRow + 1;
     out.speed_mps.set(trip.speed_mps, at);
-    out.elevation_m.set(trip.height_m, at);
+    out.elevation_m.set(trip.elevation_m, at);
     for (let row = trip.fromRow; row < end; row++) {
       const i = at + row - trip.fromRow;
       out.time_s[i] = i;
       out.isRepaired[i] = (cleaned.series.flags[row] & SHOWN) === 0 ? 0 : 1;
     }
     if (track && cleaned.track) {
-      track.lat_deg.set(cleaned.track.lat_deg.subarray(trip.fromRow, end), at);
-      track.lon_deg.set(cleaned.track.lon_deg.subarray(trip.fromRow, end), at);
+      track.latitude_deg.set(cleaned.track.latitude_deg.subarray(trip.fromRow, end), at);
+      track.longitude_deg.set(cleaned.track.longitude_deg.subarray(trip.fromRow, end), at);
     }
-    const { time_s, speed_mps, height_m } = cleaned.raw;
+    const { time_s, speed_mps, elevation_m } = cleaned.raw;
     for (let k = firstFrom(time_s, trip.start_s); k < time_s.length && time_s[k] <= trip.end_s; k++) {
       raw.time_s.push(at + time_s[k] - trip.start_s);
       raw.speed_mps.push(speed_mps[k]);
-      raw.elevation_m.push(height_m[k]);
+      raw.elevation_m.push(elevation_m[k]);
     }
     at += end - trip.fromRow;
   }
-  const hasHeights = out.elevation_m.some((height_m) => !Number.isNaN(height_m));
+  const hasHeights = out.elevation_m.some((elevation_m) => !Number.isNaN(elevation_m));
   const { elevation_m: cleanedHeight_m, ...others } = out;
   return {
     piece,

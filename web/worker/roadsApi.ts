@@ -95,7 +95,7 @@ export interface PieceView {
   };
   /** Rows at which a trip begins. */
   readonly tripRows: readonly number[];
-  readonly track?: { readonly lat_deg: Float64Array; readonly lon_deg: Float64Array };
+  readonly track?: { readonly latitude_deg: Float64Array; readonly longitude_deg: Float64Array };
 }
 
 /** A road as the job takes it, without an id yet. */

@@ -1,18 +1,18 @@
 import { crossGap, crossingSpeed_mps } from "./gaps/bridgeGap.ts";
-import type { Stretch } from "./gaps/findGaps.ts";
+import type { Segment } from "./gaps/findGaps.ts";
+import { circuity_ratio, cornerAcross_m } from "./motion/circuity.ts";
 import type { SmoothedPositions } from "./motion/smoothPositions.ts";
 import type { Timeline } from "./rows/timeline.ts";
-import { cornerAcross_m, winding_ratio } from "./motion/circuity.ts";
 
 /** Replaces the smoother's guess across each driven gap by the plainest drive over its distance. */
-export function bridgeStretch(
-  stretch: Stretch,
+export function bridgeSegment(
+  segment: Segment,
   line: Timeline,
   speed_mps: Float64Array,
   smoothed: SmoothedPositions | undefined,
 ): void {
   let k = 0;
-  for (const gap of stretch.bridges) {
+  for (const gap of segment.bridges) {
     if (gap.kind === "parked") {
       continue;
     }
@@ -50,7 +50,7 @@ function roadAcross_m(
   const into = headingNear(line, smoothed, start, -1);
   const outOf = headingNear(line, smoothed, end, 1);
   const corner_m = into && outOf && cornerAcross_m(dEast_m, dNorth_m, into, outOf);
-  const winding = winding_ratio(
+  const circuity = circuity_ratio(
     line,
     smoothed,
     speed_mps,
@@ -59,7 +59,7 @@ function roadAcross_m(
     Math.max(1, chord_m),
   );
   // A sharp corner is its two legs, a sweeping bend is nearer to the line: half-way between, neither is far off.
-  return corner_m === undefined ? chord_m * winding : 0.5 * (corner_m + chord_m * winding);
+  return corner_m === undefined ? chord_m * circuity : 0.5 * (corner_m + chord_m * circuity);
 }
 
 /** Unit vector of the motion at a moment or, where the car is slow there, up to 15 s away on the side given. */

@@ -1,26 +1,26 @@
 // The order of the steps; the steps have their own files.
 import { distanceAlong_m } from "../../trace/distanceAlong.ts";
-import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
-import type { CleanedLog, CleanInput, CleanOptions, LongGap, RawSeries } from "./report/cleanedLog.ts";
-import { cleanHeights } from "./heights/cleanHeights.ts";
-import { cleanStretch } from "./cleanSegment.ts";
-import { dropUnreachable, dropZeroFixes } from "./rows/dropWild.ts";
-import { dropZeroHeights } from "./heights/dropZeroHeights.ts";
-import { findGaps, type GapFindings } from "./gaps/findGaps.ts";
-import { findJumps } from "./rows/findJumps.ts";
 import { hasValues } from "../log/fixes.ts";
-import { joinStretches, markSpans, type WholeStretch } from "./joinSegments.ts";
+import { runSteps, type Steps } from "../log/steps.ts";
+import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
+import { cleanSegment } from "./cleanSegment.ts";
+import { findGaps, type GapFindings } from "./gaps/findGaps.ts";
+import { cleanHeights } from "./heights/cleanHeights.ts";
+import { dropZeroHeights } from "./heights/dropZeroHeights.ts";
+import { joinSegments, markSpans, type WholeSegment } from "./joinSegments.ts";
 import { notDriven } from "./notDriven.ts";
-import { orderInTime } from "./rows/orderInTime.ts";
 import { qualityOf } from "./quality.ts";
-import { rawSeries } from "./rows/rawSeries.ts";
+import type { CleanedLog, CleanInput, CleanOptions, LongGap, RawSeries } from "./report/cleanedLog.ts";
 import { RepairList } from "./report/repairList.ts";
+import { dropUnreachable, dropZeroFixes } from "./rows/dropWild.ts";
+import { findJumps } from "./rows/findJumps.ts";
+import { orderInTime } from "./rows/orderInTime.ts";
+import { rawSeries } from "./rows/rawSeries.ts";
 import { type RowColumns, rowColumns } from "./rows/rowColumns.ts";
 import { speedsAgree } from "./rows/speedsAgree.ts";
-import { runSteps, type Steps } from "../log/steps.ts";
-import { type StretchSetting, stretchSetting } from "./segmentSetting.ts";
+import { type SegmentSetting, segmentSetting } from "./segmentSetting.ts";
 
-/** A log that moves less than this in all is standing, whatever its wander. */
+/** A log that moves less than this in all is standing, whatever its noise. */
 const STILL_m = 50;
 
 /**
@@ -30,7 +30,7 @@ const STILL_m = 50;
  *  2. positions at 0,0 and positions out of reach dropped;
  *  3. sideways steps of the positions put back;
  *  4. gaps classed as parked, tunnel or lost signal; the log cut where no drive can be made up;
- *  5. every stretch resampled to 1 s by a smoother that weighs positions and recorded speeds by their noise;
+ *  5. every segment resampled to 1 s by a smoother that weighs positions and recorded speeds by their noise;
  *     stands held still, gaps bridged, speeds held to what a car can do;
  *  6. heights freed of steps, smoothed along distance, slopes held to what roads have.
  *
@@ -63,9 +63,9 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   yield 0.2;
   dropForeignSpeeds(rows, repairs);
   const found = findGaps(rows, repairs, utcOffset_s);
-  checkLength(log, rows, found.stretches);
-  const setting = stretchSetting(rows, found, jumps, repairs, utcOffset_s);
-  const parts = yield* cleanStretches(rows, found, setting, repairs);
+  checkLength(log, rows, found.segments);
+  const setting = segmentSetting(rows, found, jumps, repairs, utcOffset_s);
+  const parts = yield* cleanSegments(rows, found, setting, repairs);
   return assembled(rows, raw, parts, found, setting, jumps.spans, repairs);
 }
 
@@ -79,18 +79,18 @@ function dropForeignSpeeds(rows: RowColumns, repairs: RepairList): void {
   repairs.add("speedScale", 1, from_s, to_s, "recorded speeds have nothing to do with the positions; left out");
 }
 
-/** Every stretch cleaned, with its distance and its heights; tells of progress from a quarter on. */
-function* cleanStretches(
+/** Every segment cleaned, with its distance and its heights; tells of progress from a quarter on. */
+function* cleanSegments(
   rows: RowColumns,
   found: GapFindings,
-  setting: StretchSetting,
+  setting: SegmentSetting,
   repairs: RepairList,
-): Steps<readonly WholeStretch[]> {
-  const parts: WholeStretch[] = [];
+): Steps<readonly WholeSegment[]> {
+  const parts: WholeSegment[] = [];
   let done = 0;
-  for (const stretch of found.stretches) {
-    const share = (stretch.to - stretch.from) / rows.count;
-    const steps = cleanStretch(rows, stretch, setting, repairs);
+  for (const segment of found.segments) {
+    const share = (segment.to - segment.from) / rows.count;
+    const steps = cleanSegment(rows, segment, setting, repairs);
     let next = steps.next();
     while (!next.done) {
       yield 0.25 + 0.7 * (done + share * 0.8 * next.value);
@@ -99,8 +99,8 @@ function* cleanStretches(
     const { speed_mps } = next.value;
     const seconds = Float64Array.from(speed_mps, (_, i) => i);
     const distance_m = distanceAlong_m(seconds, speed_mps);
-    const height_m = cleanHeights(rows, stretch, distance_m, repairs, setting.utcOffset_s);
-    parts.push({ ...next.value, distance_m, height_m });
+    const elevation_m = cleanHeights(rows, segment, distance_m, repairs, setting.utcOffset_s);
+    parts.push({ ...next.value, distance_m, elevation_m });
     done += share;
     yield 0.25 + 0.7 * done;
   }
@@ -110,16 +110,16 @@ function* cleanStretches(
 function assembled(
   rows: RowColumns,
   raw: RawSeries,
-  parts: readonly WholeStretch[],
+  parts: readonly WholeSegment[],
   found: GapFindings,
-  setting: StretchSetting,
+  setting: SegmentSetting,
   putBack: readonly (readonly [number, number])[],
   repairs: RepairList,
 ): CleanedLog {
-  const { series, track } = joinStretches(parts);
+  const { series, track } = joinSegments(parts);
   markSpans(series, putBack);
   const gaps: LongGap[] = found.gaps.map((gap, i) => ({ ...gap, row: series.breaks[i] ?? series.count }));
-  const hasPositions = hasValues(rows.lat_deg);
+  const hasPositions = hasValues(rows.latitude_deg);
   const finished = repairs.finish();
   const isStill = (series.distance_m[series.count - 1] ?? 0) < STILL_m;
   const quality = qualityOf({

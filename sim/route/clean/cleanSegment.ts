@@ -1,39 +1,40 @@
-// The order of the steps for one stretch; the steps have their own files.
-import { alongRoad } from "./motion/alongRoad.ts";
+// The order of the steps for one segment; the steps have their own files.
+
+import type { Steps } from "../log/steps.ts";
+import { writeClock } from "../log/writeTime.ts";
+import { bridgeSegment } from "./bridgeSegment.ts";
 import { bridgedMoments } from "./gaps/bridgedMoments.ts";
-import { bridgeStretch } from "./bridgeSegment.ts";
-import { Mended } from "./report/cleanedLog.ts";
+import type { Segment } from "./gaps/findGaps.ts";
+import { alongRoad } from "./motion/alongRoad.ts";
 import { filledIn, forStanding, interpolated, rawFromPositions } from "./motion/fillSpeeds.ts";
-import type { Stretch } from "./gaps/findGaps.ts";
-import { findStanding, markLoitering, recordedLimits, wanderingLimits } from "./motion/findStandstills.ts";
+import { findStandstills, markLoitering, positionLimits, recordedLimits } from "./motion/findStandstills.ts";
 import { holdToCar } from "./motion/holdToCar.ts";
-import { noteStands } from "./noteStandstills.ts";
-import { layOut } from "./rows/plane.ts";
-import type { RepairList } from "./report/repairList.ts";
-import type { RowColumns } from "./rows/rowColumns.ts";
 import { type SmoothedPositions, smoothPositions } from "./motion/smoothPositions.ts";
 import { smoothSpeed } from "./motion/smoothSpeed.ts";
-import type { Steps } from "../log/steps.ts";
-import { type CleanedStretch, standingStretch, stretchGrid } from "./segmentGrid.ts";
-import { type Moments, stretchMoments } from "./segmentMoments.ts";
-import type { StretchSetting } from "./segmentSetting.ts";
+import { noteStands } from "./noteStandstills.ts";
+import { Mended } from "./report/cleanedLog.ts";
+import type { RepairList } from "./report/repairList.ts";
+import { layOut } from "./rows/plane.ts";
+import type { RowColumns } from "./rows/rowColumns.ts";
 import { type Timeline, timeline } from "./rows/timeline.ts";
-import { writeClock } from "../log/writeTime.ts";
+import { type CleanedSegment, segmentGrid, standingSegment } from "./segmentGrid.ts";
+import { type Moments, segmentMoments } from "./segmentMoments.ts";
+import type { SegmentSetting } from "./segmentSetting.ts";
 
-/** Cleans one stretch: positions smoothed, stands held still, speeds smoothed, gaps bridged, all held to what a car can do. */
-export function* cleanStretch(
+/** Cleans one segment: positions smoothed, stands held still, speeds smoothed, gaps bridged, all held to what a car can do. */
+export function* cleanSegment(
   rows: RowColumns,
-  stretch: Stretch,
-  setting: StretchSetting,
+  segment: Segment,
+  setting: SegmentSetting,
   repairs: RepairList,
-): Steps<CleanedStretch> {
-  const line = timeline(rows, stretch.from, stretch.to);
+): Steps<CleanedSegment> {
+  const line = timeline(rows, segment.from, segment.to);
   const plane = layOut(
-    rows.lat_deg.subarray(stretch.from, stretch.to),
-    rows.lon_deg.subarray(stretch.from, stretch.to),
+    rows.latitude_deg.subarray(segment.from, segment.to),
+    rows.longitude_deg.subarray(segment.from, segment.to),
   );
-  const moments = stretchMoments(rows, stretch, line, plane, setting);
-  const { parked, driven } = bridgedMoments(rows, stretch, line);
+  const moments = segmentMoments(rows, segment, line, plane, setting);
+  const { parked, driven } = bridgedMoments(rows, segment, line);
   const hasPositions = moments.positions > 1;
 
   let smoothed: SmoothedPositions | undefined;
@@ -43,7 +44,7 @@ export function* cleanStretch(
   const fromPositions = speedAlong(line, smoothed);
   const source = setting.hasSpeeds ? filledIn(line, moments.speed_mps, fromPositions) : fromPositions;
   if (!source) {
-    return standingStretch(rows, stretch, line);
+    return standingSegment(rows, segment, line);
   }
   let isStanding = parked;
   if (repairs.does("standingDrift")) {
@@ -58,8 +59,8 @@ export function* cleanStretch(
   for (let i = 0; i < line.count; i++) {
     speed_mps[i] = isStanding[i] ? 0 : Math.max(0, speed_mps[i]);
   }
-  bridgeStretch(stretch, line, speed_mps, smoothed);
-  const result = stretchGrid(rows, stretch, line, plane, { speed_mps, isStanding, isDriven: driven, smoothed });
+  bridgeSegment(segment, line, speed_mps, smoothed);
+  const result = segmentGrid(rows, segment, line, plane, { speed_mps, isStanding, isDriven: driven, smoothed });
   limitToCar(result, line.seconds, setting, repairs);
   if (!setting.hasSpeeds && repairs.does("standingDrift")) {
     // with recorded speeds a stand is no repair: the log itself says so
@@ -77,10 +78,10 @@ function standingMoments(
   line: Timeline,
   source: Float64Array,
   smoothed: SmoothedPositions | undefined,
-  { hasSpeeds, noise }: StretchSetting,
+  { hasSpeeds, noise }: SegmentSetting,
 ): Uint8Array {
-  const limits = hasSpeeds ? recordedLimits : wanderingLimits(noise.wandering_m);
-  const isStanding = findStanding(line.time_s, forStanding(source, hasSpeeds), limits);
+  const limits = hasSpeeds ? recordedLimits : positionLimits(noise.wandering_m);
+  const isStanding = findStandstills(line.time_s, forStanding(source, hasSpeeds), limits);
   if (!hasSpeeds && smoothed) {
     const box_m = 2 * limits.creep_m;
     const { east_m, north_m } = smoothed;
@@ -96,7 +97,7 @@ function speedOf(
   source: Float64Array,
   smoothed: SmoothedPositions | undefined,
   isStanding: Uint8Array,
-  { hasSpeeds, speedNoise }: StretchSetting,
+  { hasSpeeds, speedNoise }: SegmentSetting,
   repairs: RepairList,
 ): Float64Array {
   const fromPositions = speedAlong(line, smoothed);
@@ -109,9 +110,9 @@ function speedOf(
 }
 
 function limitToCar(
-  result: CleanedStretch,
+  result: CleanedSegment,
   seconds: number,
-  { utcOffset_s }: StretchSetting,
+  { utcOffset_s }: SegmentSetting,
   repairs: RepairList,
 ): void {
   const held = repairs.does("acceleration") ? holdToCar(result.speed_mps, result.flags, Mended.limited) : 0;

@@ -1,14 +1,14 @@
 import { type CleanedSeries, Mended, type Track } from "./report/cleanedLog.ts";
-import type { CleanedStretch } from "./segmentGrid.ts";
+import type { CleanedSegment } from "./segmentGrid.ts";
 
-/** A cleaned stretch with the distance driven in it and the height of the road at every second. */
-export interface WholeStretch extends CleanedStretch {
+/** A cleaned segment with the distance driven in it and the height of the road at every second. */
+export interface WholeSegment extends CleanedSegment {
   readonly distance_m: Float64Array;
-  readonly height_m: Float64Array;
+  readonly elevation_m: Float64Array;
 }
 
-/** All stretches as one series and one track, one after another; distance stands still between them. */
-export function joinStretches(parts: readonly WholeStretch[]): {
+/** All segments as one series and one track, one after another; distance stands still between them. */
+export function joinSegments(parts: readonly WholeSegment[]): {
   readonly series: CleanedSeries;
   readonly track: Track;
 } {
@@ -19,11 +19,11 @@ export function joinStretches(parts: readonly WholeStretch[]): {
     time_s: column(),
     speed_mps: column(),
     distance_m: column(),
-    height_m: column(),
+    elevation_m: column(),
     flags: new Uint8Array(count),
     breaks: [] as number[],
   };
-  const track = { lat_deg: column(), lon_deg: column() };
+  const track = { latitude_deg: column(), longitude_deg: column() };
   let at = 0;
   let from_m = 0;
   parts.forEach((part, p) => {
@@ -35,10 +35,10 @@ export function joinStretches(parts: readonly WholeStretch[]): {
       series.distance_m[at + i] = from_m + part.distance_m[i];
     }
     series.speed_mps.set(part.speed_mps, at);
-    series.height_m.set(part.height_m, at);
+    series.elevation_m.set(part.elevation_m, at);
     series.flags.set(part.flags, at);
-    track.lat_deg.set(part.lat_deg, at);
-    track.lon_deg.set(part.lon_deg, at);
+    track.latitude_deg.set(part.latitude_deg, at);
+    track.longitude_deg.set(part.longitude_deg, at);
     at += part.speed_mps.length;
     from_m += part.distance_m[part.distance_m.length - 1] ?? 0;
   });

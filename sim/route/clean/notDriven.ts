@@ -1,6 +1,6 @@
 import { MPS_PER_KMH } from "../../../shared/units.ts";
-import type { CleanedSeries } from "./report/cleanedLog.ts";
 import { writeClock } from "../log/writeTime.ts";
+import type { CleanedSeries } from "./report/cleanedLog.ts";
 
 /** Motion is judged by the minute. */
 const BLOCK_s = 60;
@@ -16,7 +16,7 @@ const SAME_frac = 0.1;
 type Kind = "walk" | "steady" | undefined;
 
 /**
- * Stretches of a cleaned log that a car hardly drove, a sentence each: at a walking pace for three minutes or more, or at one
+ * Segments of a cleaned log that a car hardly drove, a sentence each: at a walking pace for three minutes or more, or at one
  * and the same low speed for ten. They are said and left in, since only the driver knows.
  */
 export function notDriven(series: CleanedSeries, utcOffset_s: number): readonly string[] {

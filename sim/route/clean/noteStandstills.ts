@@ -1,8 +1,8 @@
+import { writeClock, writeDuration } from "../log/writeTime.ts";
 import { Mended } from "./report/cleanedLog.ts";
 import type { RepairList } from "./report/repairList.ts";
-import { writeClock, writeDuration } from "../log/writeTime.ts";
 
-/** Says every time that a stretch, one row a second from `start_s`, was held still. */
+/** Says every time that a segment, one row a second from `start_s`, was held still. */
 export function noteStands(flags: Uint8Array, start_s: number, utcOffset_s: number, repairs: RepairList): void {
   let start = -1;
   for (let i = 0; i <= flags.length; i++) {

@@ -9,7 +9,7 @@ interface QualityInput {
   readonly positionNoise_m: number;
   readonly hasSpeeds: boolean;
   readonly isStill: boolean;
-  /** Stretches that a car hardly drove, a sentence each. */
+  /** Segments that a car hardly drove, a sentence each. */
   readonly notDriven: readonly string[];
 }
 
@@ -27,7 +27,7 @@ export function qualityOf(input: QualityInput): Quality {
     const isMoving = series.speed_mps[i] > 0.5;
     moving += isMoving ? 1 : 0;
     bridged += isMoving && (series.flags[i] & Mended.bridged) !== 0 ? 1 : 0;
-    const hasHeight = !Number.isNaN(series.height_m[i]);
+    const hasHeight = !Number.isNaN(series.elevation_m[i]);
     heights += hasHeight ? 1 : 0;
     level_m += hasHeight || i === 0 ? 0 : series.distance_m[i] - series.distance_m[i - 1];
   }

@@ -1,14 +1,14 @@
+import type { Segment } from "./gaps/findGaps.ts";
 import { countValues } from "./rows/countValues.ts";
-import type { Stretch } from "./gaps/findGaps.ts";
 import type { Plane } from "./rows/plane.ts";
 import type { RowColumns } from "./rows/rowColumns.ts";
-import type { StretchSetting } from "./segmentSetting.ts";
 import type { Timeline } from "./rows/timeline.ts";
+import type { SegmentSetting } from "./segmentSetting.ts";
 
 /** A receiver that starts again after a parking may be off by some 40 m, and its car has not moved. */
 const PARKED_OFFSET_m2 = 1600;
 
-/** What the log says at each moment of a stretch's timeline; NaN where it says nothing. */
+/** What the log says at each moment of a segment's timeline; NaN where it says nothing. */
 export interface Moments {
   readonly time_s: Float64Array;
   readonly east_m: Float64Array;
@@ -20,27 +20,27 @@ export interface Moments {
   readonly positions: number;
 }
 
-/** The rows of a stretch laid out along its timeline, recorded speeds scaled. */
-export function stretchMoments(
+/** The rows of a segment laid out along its timeline, recorded speeds scaled. */
+export function segmentMoments(
   rows: RowColumns,
-  stretch: Stretch,
+  segment: Segment,
   line: Timeline,
   plane: Plane,
-  setting: StretchSetting,
+  setting: SegmentSetting,
 ): Moments {
   const n = line.count;
   const east_m = new Float64Array(n).fill(Number.NaN);
   const north_m = new Float64Array(n).fill(Number.NaN);
   const speed_mps = new Float64Array(n).fill(Number.NaN);
   const offset_m2 = new Float64Array(n);
-  const parkedBefore = new Set(stretch.bridges.filter((gap) => gap.kind === "parked").map((gap) => gap.from + 1));
+  const parkedBefore = new Set(segment.bridges.filter((gap) => gap.kind === "parked").map((gap) => gap.from + 1));
   for (let k = 0; k < n; k++) {
     const row = line.row[k];
     if (row < 0) {
       continue;
     }
-    east_m[k] = plane.east_m[row - stretch.from];
-    north_m[k] = plane.north_m[row - stretch.from];
+    east_m[k] = plane.east_m[row - segment.from];
+    north_m[k] = plane.north_m[row - segment.from];
     speed_mps[k] = rows.speed_mps[row] * setting.speedScale;
     offset_m2[k] = setting.offsets.get(row) ?? (parkedBefore.has(row) ? PARKED_OFFSET_m2 : 0);
   }

@@ -1,16 +1,16 @@
-import { countValues } from "./rows/countValues.ts";
 import type { GapFindings } from "./gaps/findGaps.ts";
-import type { JumpFindings } from "./rows/findJumps.ts";
 import { fitSpeedNoise, usualSpeedNoise } from "./motion/fitSpeedNoise.ts";
 import { fitPositionNoise } from "./motion/positionNoise.ts";
-import type { RepairList } from "./report/repairList.ts";
-import type { RowColumns } from "./rows/rowColumns.ts";
 import type { PositionNoise } from "./motion/smoothPositions.ts";
 import type { SpeedNoise } from "./motion/speedModel.ts";
+import type { RepairList } from "./report/repairList.ts";
+import { countValues } from "./rows/countValues.ts";
+import type { JumpFindings } from "./rows/findJumps.ts";
+import type { RowColumns } from "./rows/rowColumns.ts";
 import { speedScale } from "./rows/speedScale.ts";
 
-/** What is known of the whole log when a stretch of it is cleaned. */
-export interface StretchSetting {
+/** What is known of the whole log when a segment of it is cleaned. */
+export interface SegmentSetting {
   readonly noise: PositionNoise;
   readonly speedNoise: SpeedNoise;
   /** Factor on recorded speeds. */
@@ -21,17 +21,17 @@ export interface StretchSetting {
   readonly utcOffset_s: number;
 }
 
-/** Noise of positions and speeds and the scale of recorded speeds, found from all stretches; what is mended by them is said. */
-export function stretchSetting(
+/** Noise of positions and speeds and the scale of recorded speeds, found from all segments; what is mended by them is said. */
+export function segmentSetting(
   rows: RowColumns,
   found: GapFindings,
   jumps: JumpFindings,
   repairs: RepairList,
   utcOffset_s: number,
-): StretchSetting {
+): SegmentSetting {
   const hasSpeeds = speedCoverage_frac(rows) > 0.5;
-  const setting: StretchSetting = {
-    noise: fitPositionNoise(rows, found.stretches, found.interval_s),
+  const setting: SegmentSetting = {
+    noise: fitPositionNoise(rows, found.segments, found.interval_s),
     speedNoise: hasSpeeds ? fitSpeedNoise(...recordedSpeeds(rows)) : usualSpeedNoise,
     speedScale: hasSpeeds ? speedScale(rows, repairs) : 1,
     hasSpeeds,
@@ -49,7 +49,7 @@ export function stretchSetting(
 /** Share of the fixes that have a recorded speed: rows of other quantities between the fixes do not count against it. */
 function speedCoverage_frac(rows: RowColumns): number {
   const count = countValues(rows.speed_mps);
-  const placed = countValues(rows.lat_deg);
+  const placed = countValues(rows.latitude_deg);
   return placed > 0 ? count / Math.min(rows.count, Math.max(placed, count)) : count > 0 ? 1 : 0;
 }
 

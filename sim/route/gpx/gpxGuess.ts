@@ -6,7 +6,7 @@ import type { ColumnGuess, LogGuess } from "../log/logFile.ts";
 export function gpxGuess(encoding: string, isTrack: boolean, fixes: Fixes): LogGuess {
   const parts = [
     ...(hasValues(fixes.time_s) ? ["times in UTC"] : ["no times"]),
-    ...(hasValues(fixes.height_m) ? ["heights in metres"] : ["no heights"]),
+    ...(hasValues(fixes.elevation_m) ? ["heights in metres"] : ["no heights"]),
     ...(hasValues(fixes.speed_mps) ? ["speed in m/s"] : ["no recorded speed"]),
   ];
   const points = countOf(fixes.count, isTrack ? "track point" : "route point");
@@ -26,7 +26,7 @@ function columnsOf(fixes: Fixes): readonly ColumnGuess[] {
   if (hasValues(fixes.time_s)) {
     columns.push(column(2, "time", "time", "ISO"));
   }
-  if (hasValues(fixes.height_m)) {
+  if (hasValues(fixes.elevation_m)) {
     columns.push(column(3, "ele", "height", "m"));
   }
   if (hasValues(fixes.speed_mps)) {

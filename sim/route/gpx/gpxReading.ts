@@ -4,10 +4,10 @@ import type { Encoding } from "../log/decodeText.ts";
 import { type Bounds, bounded, fixBounds } from "../log/fixBounds.ts";
 import { FixBuilder } from "../log/fixBuilder.ts";
 import { emptyFix, type Fix, hasValues } from "../log/fixes.ts";
-import { gpxGuess } from "./gpxGuess.ts";
 import type { FormatReading } from "../log/logFile.ts";
 import { ProblemList } from "../log/problemList.ts";
 import { type Moment, readIsoMoment } from "../log/readTime.ts";
+import { gpxGuess } from "./gpxGuess.ts";
 
 /** What the elements of a GPX file say, gathered point by point [GPX11, element trkType]; the tokeniser is the caller's. */
 export class GpxReading {
@@ -31,9 +31,9 @@ export class GpxReading {
       this.keepPoint(); // a point that was never closed
       this.pointName = element;
       this.point = emptyFix(line, this.segment);
-      this.point.lat_deg = numberIn(attributes["lat"], fixBounds.lat_deg);
-      this.point.lon_deg = numberIn(attributes["lon"], fixBounds.lon_deg);
-      if (Number.isNaN(this.point.lat_deg) || Number.isNaN(this.point.lon_deg)) {
+      this.point.latitude_deg = numberIn(attributes["lat"], fixBounds.latitude_deg);
+      this.point.longitude_deg = numberIn(attributes["lon"], fixBounds.longitude_deg);
+      if (Number.isNaN(this.point.latitude_deg) || Number.isNaN(this.point.longitude_deg)) {
         const found = `lat="${shown(attributes["lat"])}" lon="${shown(attributes["lon"])}"`;
         this.problems.bad("badPosition", line, `found ${found}, wanted degrees within 90 and 180`);
         this.point = undefined;
@@ -77,9 +77,9 @@ export class GpxReading {
     const builder = this.track.count > 0 ? this.track : this.route;
     const columns = builder.columns;
     const zeroHeights =
-      builder.count > 1 && columns.height_m.subarray(0, builder.count).every((height_m) => height_m === 0);
+      builder.count > 1 && columns.elevation_m.subarray(0, builder.count).every((elevation_m) => elevation_m === 0);
     if (zeroHeights) {
-      columns.height_m.fill(Number.NaN, 0, builder.count);
+      columns.elevation_m.fill(Number.NaN, 0, builder.count);
       this.problems.note("zeroHeights", 0, "found every height to be 0 m, taken as not recorded");
     }
     if (this.zoneless > 0) {
@@ -108,7 +108,7 @@ export class GpxReading {
         this.problems.bad("badTime", point.line, `found time "${shown(text)}", wanted one like 2024-05-03T08:12:05Z`);
       }
     } else if (element === "ele") {
-      point.height_m = numberIn(text, fixBounds.height_m);
+      point.elevation_m = numberIn(text, fixBounds.elevation_m);
     } else if (element === "speed") {
       point.speed_mps = numberIn(text, fixBounds.speed_mps);
     } else if (element === "hdop") {

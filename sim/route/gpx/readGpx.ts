@@ -1,9 +1,9 @@
 import sax from "sax";
 import { inputError } from "../../../shared/problems.ts";
 import { type Encoding, textPieces } from "../log/decodeText.ts";
-import { GpxReading } from "./gpxReading.ts";
 import type { FormatReading } from "../log/logFile.ts";
 import type { Steps } from "../log/steps.ts";
+import { GpxReading } from "./gpxReading.ts";
 
 /** Elements nest a handful deep in a log; beyond this the file is not one. */
 const DEEPEST = 64;

@@ -1,4 +1,11 @@
-import { M_PER_IN, MPS_PER_KMH, MPS_PER_KNOT, MPS_PER_MPH, RADPS_PER_RPM, ZERO_CELSIUS_K } from "../../../shared/units.ts";
+import {
+  M_PER_IN,
+  MPS_PER_KMH,
+  MPS_PER_KNOT,
+  MPS_PER_MPH,
+  RADPS_PER_RPM,
+  ZERO_CELSIUS_K,
+} from "../../../shared/units.ts";
 import type { ColumnRole, SpeedUnit } from "./logFile.ts";
 
 const M_PER_FT = 12 * M_PER_IN;

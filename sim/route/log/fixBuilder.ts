@@ -1,6 +1,6 @@
 import { type ExtraName, extraNames, type Fix, type Fixes } from "./fixes.ts";
 
-const columnNames = ["time_s", "lat_deg", "lon_deg", "speed_mps", "height_m", "accuracy_m"] as const;
+const columnNames = ["time_s", "latitude_deg", "longitude_deg", "speed_mps", "elevation_m", "accuracy_m"] as const;
 
 /** Columns that grow by doubling while a file is read, so that a long log costs no array of row objects. */
 export class FixBuilder {
@@ -14,10 +14,10 @@ export class FixBuilder {
     const column = () => new Float64Array(1024);
     this.columns = {
       time_s: column(),
-      lat_deg: column(),
-      lon_deg: column(),
+      latitude_deg: column(),
+      longitude_deg: column(),
       speed_mps: column(),
-      height_m: column(),
+      elevation_m: column(),
       accuracy_m: column(),
     };
   }
@@ -50,10 +50,10 @@ export class FixBuilder {
     return {
       count: n,
       time_s: this.columns.time_s.slice(0, n),
-      lat_deg: this.columns.lat_deg.slice(0, n),
-      lon_deg: this.columns.lon_deg.slice(0, n),
+      latitude_deg: this.columns.latitude_deg.slice(0, n),
+      longitude_deg: this.columns.longitude_deg.slice(0, n),
       speed_mps: this.columns.speed_mps.slice(0, n),
-      height_m: this.columns.height_m.slice(0, n),
+      elevation_m: this.columns.elevation_m.slice(0, n),
       accuracy_m: this.columns.accuracy_m.slice(0, n),
       line: this.line.slice(0, n),
       segment: this.segment.slice(0, n),

@@ -9,10 +9,10 @@ export type ExtraName = (typeof extraNames)[number];
 export interface Fixes {
   readonly count: number;
   readonly time_s: Float64Array;
-  readonly lat_deg: Float64Array;
-  readonly lon_deg: Float64Array;
+  readonly latitude_deg: Float64Array;
+  readonly longitude_deg: Float64Array;
   readonly speed_mps: Float64Array;
-  readonly height_m: Float64Array;
+  readonly elevation_m: Float64Array;
   /** Standard deviation of the position per axis as the receiver states it. */
   readonly accuracy_m: Float64Array;
   /** Line of the file the fix came from, counted from 1. */
@@ -25,10 +25,10 @@ export interface Fixes {
 /** One fix on its way into the columns. */
 export interface Fix {
   time_s: number;
-  lat_deg: number;
-  lon_deg: number;
+  latitude_deg: number;
+  longitude_deg: number;
   speed_mps: number;
-  height_m: number;
+  elevation_m: number;
   accuracy_m: number;
   line: number;
   segment: number;
@@ -39,10 +39,10 @@ export interface Fix {
 export function emptyFix(line: number, segment: number): Fix {
   return {
     time_s: Number.NaN,
-    lat_deg: Number.NaN,
-    lon_deg: Number.NaN,
+    latitude_deg: Number.NaN,
+    longitude_deg: Number.NaN,
     speed_mps: Number.NaN,
-    height_m: Number.NaN,
+    elevation_m: Number.NaN,
     accuracy_m: Number.NaN,
     line,
     segment,

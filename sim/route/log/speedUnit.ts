@@ -13,7 +13,7 @@ const LEAST_COMPARISONS = 5;
 const NEAR_ENOUGH = Math.log(1.065);
 
 /**
- * Recorded speed (in whatever unit) over speed from positions in m/s: median over stretches of at least 100 m, or
+ * Recorded speed (in whatever unit) over speed from positions in m/s: median over segments of at least 100 m, or
  * undefined where the log has too few of them. In m/s it is about 1, in km/h 3.6.
  */
 export function speedRatio(fixes: Fixes): { readonly ratio: number; readonly comparisons: number } | undefined {
@@ -21,7 +21,9 @@ export function speedRatio(fixes: Fixes): { readonly ratio: number; readonly com
   let start = -1;
   let area = 0;
   for (let i = 0; i < fixes.count && ratios.length < 2000; i++) {
-    const isWhole = !Number.isNaN(fixes.lat_deg[i] + fixes.lon_deg[i] + fixes.speed_mps[i] + fixes.time_s[i]);
+    const isWhole = !Number.isNaN(
+      fixes.latitude_deg[i] + fixes.longitude_deg[i] + fixes.speed_mps[i] + fixes.time_s[i],
+    );
     if (!isWhole) {
       continue;
     }
@@ -34,10 +36,10 @@ export function speedRatio(fixes: Fixes): { readonly ratio: number; readonly com
         start = -1;
       } else {
         const { length_m } = geodesicLeg(
-          fixes.lat_deg[start],
-          fixes.lon_deg[start],
-          fixes.lat_deg[i],
-          fixes.lon_deg[i],
+          fixes.latitude_deg[start],
+          fixes.longitude_deg[start],
+          fixes.latitude_deg[i],
+          fixes.longitude_deg[i],
         );
         if (length_m >= LEAST_LEG_m && length_m < FASTEST_CAR_mps * long_s) {
           if (area > 0) {
@@ -75,7 +77,7 @@ export function speedUnitQuestion(fixes: Fixes, given: SpeedUnit | undefined, st
   if (stated) {
     const against =
       nearest && nearest !== stated
-        ? `; but ${compared.comparisons} stretches against positions look like ${nearest}`
+        ? `; but ${compared.comparisons} segments against positions look like ${nearest}`
         : "";
     return question(stated, `the file names the unit${against}`, true);
   }
@@ -83,7 +85,7 @@ export function speedUnitQuestion(fixes: Fixes, given: SpeedUnit | undefined, st
     const times = compared.ratio.toPrecision(3);
     return question(
       nearest,
-      `recorded speed is ${times} times that from positions in m/s, over ${compared.comparisons} stretches`,
+      `recorded speed is ${times} times that from positions in m/s, over ${compared.comparisons} segments`,
       true,
     );
   }
@@ -131,7 +133,7 @@ function plausibleUnits(fixes: Fixes): readonly SpeedUnit[] {
 
 function lastWhole(fixes: Fixes, i: number): number {
   for (let k = i - 1; k >= 0; k--) {
-    if (!Number.isNaN(fixes.lat_deg[k] + fixes.lon_deg[k] + fixes.speed_mps[k] + fixes.time_s[k])) {
+    if (!Number.isNaN(fixes.latitude_deg[k] + fixes.longitude_deg[k] + fixes.speed_mps[k] + fixes.time_s[k])) {
       return k;
     }
   }

@@ -2,9 +2,9 @@ import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { accuracyOfHdop_m } from "../log/accuracyOfHdop.ts";
 import { bounded, fixBounds } from "../log/fixBounds.ts";
 import { emptyFix, type Fix } from "../log/fixes.ts";
+import { dayStart_s } from "../log/readTime.ts";
 import type { Sentence } from "./nmeaSentence.ts";
 import { nmeaDay_s } from "./nmeaTime.ts";
-import { dayStart_s } from "../log/readTime.ts";
 
 /** What the sentences of one moment said. */
 export interface NmeaEpoch extends Omit<Fix, "time_s" | "segment" | "extras"> {
@@ -30,7 +30,7 @@ export function addSentence(epoch: NmeaEpoch, { parsed, fields }: Sentence): voi
     setPlace(epoch, parsed.lat, parsed.lon);
   } else if (parsed.type === "GGA" || parsed.type === "GNS") {
     epoch.isVoid ||= parsed.type === "GGA" ? parsed.quality === null : /^N*$/.test(parsed.mode ?? "");
-    epoch.height_m = bounded(parsed.alt, fixBounds.height_m);
+    epoch.elevation_m = bounded(parsed.alt, fixBounds.elevation_m);
     epoch.accuracy_m = accuracyOfHdop_m(parsed.hdop);
     setPlace(epoch, parsed.lat, parsed.lon);
   } else if (parsed.type === "ZDA") {
@@ -44,11 +44,11 @@ function setSpeed(epoch: NmeaEpoch, speed_kmh: number | null): void {
   }
 }
 
-function setPlace(epoch: NmeaEpoch, lat_deg: number | null, lon_deg: number | null): void {
-  const lat = bounded(lat_deg, fixBounds.lat_deg);
-  const lon = bounded(lon_deg, fixBounds.lon_deg);
+function setPlace(epoch: NmeaEpoch, latitude_deg: number | null, longitude_deg: number | null): void {
+  const lat = bounded(latitude_deg, fixBounds.latitude_deg);
+  const lon = bounded(longitude_deg, fixBounds.longitude_deg);
   if (!Number.isNaN(lat) && !Number.isNaN(lon)) {
-    epoch.lat_deg = lat;
-    epoch.lon_deg = lon;
+    epoch.latitude_deg = lat;
+    epoch.longitude_deg = lon;
   }
 }

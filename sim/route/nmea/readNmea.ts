@@ -4,12 +4,12 @@ import { type Encoding, eachLine } from "../log/decodeText.ts";
 import { FixBuilder } from "../log/fixBuilder.ts";
 import { hasValues } from "../log/fixes.ts";
 import type { FormatReading, Question, ReadLogOptions } from "../log/logFile.ts";
-import { addSentence, emptyEpoch, type NmeaEpoch } from "./nmeaEpoch.ts";
-import { type Sentence, sentencesOf } from "./nmeaSentence.ts";
-import { nmeaClock_s } from "./nmeaTime.ts";
 import { ProblemList } from "../log/problemList.ts";
 import { readIsoMoment } from "../log/readTime.ts";
 import type { Steps } from "../log/steps.ts";
+import { addSentence, emptyEpoch, type NmeaEpoch } from "./nmeaEpoch.ts";
+import { type Sentence, sentencesOf } from "./nmeaSentence.ts";
+import { nmeaClock_s } from "./nmeaTime.ts";
 
 /**
  * Fixes of an NMEA 0183 log from its RMC, GGA, GNS, VTG and ZDA sentences, any talker, wherever in a line they stand
@@ -119,7 +119,7 @@ class NmeaReading {
       }
       this.day_s = epoch.day_s;
     }
-    const hasPlace = !Number.isNaN(epoch.lat_deg) && !Number.isNaN(epoch.lon_deg);
+    const hasPlace = !Number.isNaN(epoch.latitude_deg) && !Number.isNaN(epoch.longitude_deg);
     if (epoch.isVoid || (!hasPlace && Number.isNaN(epoch.speed_mps))) {
       this.counts.void++;
       return;

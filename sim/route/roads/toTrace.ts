@@ -6,7 +6,7 @@ import type { Profile, Trace } from "../../trace/trace.ts";
 /** Speed and height at one row a second, as trips have them. */
 export interface SpeedAndHeight {
   readonly speed_mps: Float64Array;
-  readonly height_m: Float64Array;
+  readonly elevation_m: Float64Array;
 }
 
 /** Points of a profile need not lie nearer than this: the smoothed height is straight over more. */
@@ -18,7 +18,7 @@ const SPACING_m = 10;
  */
 export function toTrace(trip: SpeedAndHeight, id: string, title: string): Trace {
   const time_s = Float64Array.from(trip.speed_mps, (_, i) => i);
-  const profile = profileOf(distanceAlong_m(time_s, trip.speed_mps), trip.height_m);
+  const profile = profileOf(distanceAlong_m(time_s, trip.speed_mps), trip.elevation_m);
   const trace = { id, title, time_s, speed_mps: Float64Array.from(trip.speed_mps) };
   return profile ? { ...trace, profile } : trace;
 }
@@ -35,38 +35,38 @@ export function wholeTrace(trips: readonly SpeedAndHeight[], id: string, title: 
   }
   const length = trips.reduce((sum, trip) => sum + trip.speed_mps.length, 0);
   const speed_mps = new Float64Array(length);
-  const height_m = new Float64Array(length);
+  const elevation_m = new Float64Array(length);
   let at = 0;
-  let last_m = trips.find(hasHeights)?.height_m[0] ?? Number.NaN;
+  let last_m = trips.find(hasHeights)?.elevation_m[0] ?? Number.NaN;
   for (const trip of trips) {
     speed_mps.set(trip.speed_mps, at);
     const isKnown = hasHeights(trip);
     for (let i = 0; i < trip.speed_mps.length; i++) {
-      height_m[at + i] = isKnown ? trip.height_m[i] + (last_m - trip.height_m[0]) : last_m;
+      elevation_m[at + i] = isKnown ? trip.elevation_m[i] + (last_m - trip.elevation_m[0]) : last_m;
     }
     at += trip.speed_mps.length;
-    last_m = height_m[at - 1];
+    last_m = elevation_m[at - 1];
   }
-  return toTrace({ speed_mps, height_m }, id, title);
+  return toTrace({ speed_mps, elevation_m }, id, title);
 }
 
-/** A trip has heights throughout or not at all: they are cleaned a stretch at a time, and no trip runs over a break. */
-function hasHeights({ height_m }: SpeedAndHeight): boolean {
-  return height_m.every((each_m) => !Number.isNaN(each_m));
+/** A trip has heights throughout or not at all: they are cleaned a segment at a time, and no trip runs over a break. */
+function hasHeights({ elevation_m }: SpeedAndHeight): boolean {
+  return elevation_m.every((each_m) => !Number.isNaN(each_m));
 }
 
-function profileOf(distance_m: Float64Array, height_m: Float64Array): Profile | undefined {
+function profileOf(distance_m: Float64Array, elevation_m: Float64Array): Profile | undefined {
   const places: number[] = [];
   const heights: number[] = [];
   const last = distance_m.length - 1;
   for (let i = 0; i <= last; i++) {
-    if (Number.isNaN(height_m[i])) {
+    if (Number.isNaN(elevation_m[i])) {
       return undefined;
     }
     const isFar = places.length === 0 || distance_m[i] - places[places.length - 1] >= SPACING_m;
     if (isFar || i === last) {
       places.push(distance_m[i]);
-      heights.push(height_m[i]);
+      heights.push(elevation_m[i]);
     }
   }
   return profileAlong(Float64Array.from(places), Float64Array.from(heights));

@@ -1,6 +1,6 @@
+import type { ColumnGuess, ColumnRole } from "../log/logFile.ts";
 import { guessByName } from "./guessByName.ts";
 import { guessByValue } from "./guessByValue.ts";
-import type { ColumnGuess, ColumnRole } from "../log/logFile.ts";
 import { type SampleColumn, sampleColumns } from "./sampleColumns.ts";
 import type { TableLayout } from "./tableLayout.ts";
 import { TakenRoles } from "./takenRoles.ts";

@@ -1,9 +1,9 @@
-import { columnByName } from "./columnByName.ts";
 import { scaleOf, unitNamed } from "../log/columnUnits.ts";
-import { extraOfRole } from "./extraOfRole.ts";
 import { emptyFix, type Fix } from "../log/fixes.ts";
-import { guessColumns } from "./guessColumns.ts";
 import type { ColumnGuess, ColumnRole } from "../log/logFile.ts";
+import { columnByName } from "./columnByName.ts";
+import { extraOfRole } from "./extraOfRole.ts";
+import { guessColumns } from "./guessColumns.ts";
 import { readNumber } from "./readNumber.ts";
 import { looksLikeValue, sampleRows, type TableLayout } from "./tableLayout.ts";
 
@@ -114,10 +114,10 @@ export class LongTable {
     if (!fix) {
       return;
     }
-    const hasPlace = !Number.isNaN(fix.lat_deg) && !Number.isNaN(fix.lon_deg);
+    const hasPlace = !Number.isNaN(fix.latitude_deg) && !Number.isNaN(fix.longitude_deg);
     if (!hasPlace) {
-      fix.lat_deg = Number.NaN;
-      fix.lon_deg = Number.NaN;
+      fix.latitude_deg = Number.NaN;
+      fix.longitude_deg = Number.NaN;
     }
     if (hasPlace || !Number.isNaN(fix.speed_mps) || Object.keys(fix.extras).length > 0) {
       done(fix);
@@ -128,14 +128,14 @@ export class LongTable {
     const scale = scaleOf(role, unit);
     const extra = extraOfRole[role];
     if (role === "lat" && Math.abs(value) <= 90) {
-      fix.lat_deg = value;
+      fix.latitude_deg = value;
     } else if (role === "lon" && Math.abs(value) <= 180) {
-      fix.lon_deg = value;
+      fix.longitude_deg = value;
     } else if (role === "speed" && value >= 0 && value <= 1000) {
       fix.speed_mps = value;
       this.speedUnit ||= unit;
     } else if (role === "height" && value > -500 && value < 30000) {
-      fix.height_m = value * scale.factor;
+      fix.elevation_m = value * scale.factor;
     } else if (extra) {
       fix.extras[extra] = value * scale.factor + scale.offset;
     }

@@ -1,6 +1,6 @@
-import { columnByName } from "./columnByName.ts";
 import { unitNamed } from "../log/columnUnits.ts";
 import type { ColumnRole } from "../log/logFile.ts";
+import { columnByName } from "./columnByName.ts";
 import { readNumber } from "./readNumber.ts";
 import { sampleRows, type TableLayout } from "./tableLayout.ts";
 

@@ -5,7 +5,7 @@ import { type DecimalSign, readNumber } from "./readNumber.ts";
 
 /** Bounds of what a column may hold, in SI; what lies outside is no value. */
 const boundsOfRole: Readonly<Partial<Record<ColumnRole, Bounds>>> = {
-  height: fixBounds.height_m,
+  height: fixBounds.elevation_m,
   accuracy: fixBounds.accuracy_m,
   hdop: fixBounds.hdop,
   speed: fixBounds.speed_mps,

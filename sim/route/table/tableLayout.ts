@@ -1,6 +1,6 @@
 import { unitNamed } from "../log/columnUnits.ts";
-import type { DecimalSign } from "./readNumber.ts";
 import { readIsoMoment } from "../log/readTime.ts";
+import type { DecimalSign } from "./readNumber.ts";
 import { splitRows } from "./splitRows.ts";
 
 /** How a table is laid out. Lines are counted from 0 within the sample. */

@@ -35,8 +35,8 @@ export class TablePositions {
       return { found: `${latText.slice(0, 20)}, ${lonText.slice(0, 20)}` };
     }
     this.sawSign ||= lat.isSigned || lon.isSigned;
-    fix.lat_deg = lat.isSigned || !hemisphere?.includes("S") ? lat.value_deg : -lat.value_deg;
-    fix.lon_deg = lon.isSigned || !hemisphere?.includes("W") ? lon.value_deg : -lon.value_deg;
+    fix.latitude_deg = lat.isSigned || !hemisphere?.includes("S") ? lat.value_deg : -lat.value_deg;
+    fix.longitude_deg = lon.isSigned || !hemisphere?.includes("W") ? lon.value_deg : -lon.value_deg;
     return undefined;
   }
 

@@ -2,16 +2,16 @@ import { inputError } from "../../../shared/problems.ts";
 import { accuracyOfHdop_m } from "../log/accuracyOfHdop.ts";
 import { mpsPer } from "../log/columnUnits.ts";
 import { countOf } from "../log/countOf.ts";
-import { currentSignQuestion } from "./currentSign.ts";
 import type { Encoding } from "../log/decodeText.ts";
-import { extraOfRole } from "./extraOfRole.ts";
 import { FixBuilder } from "../log/fixBuilder.ts";
 import { type ExtraName, emptyFix, hasValues } from "../log/fixes.ts";
-import { guessColumns } from "./guessColumns.ts";
 import type { ColumnGuess, ColumnRole, FormatReading, Question, ReadLogOptions, SpeedUnit } from "../log/logFile.ts";
-import { LongTable } from "./longTable.ts";
 import { ProblemList } from "../log/problemList.ts";
 import { speedUnitQuestion } from "../log/speedUnit.ts";
+import { currentSignQuestion } from "./currentSign.ts";
+import { extraOfRole } from "./extraOfRole.ts";
+import { guessColumns } from "./guessColumns.ts";
+import { LongTable } from "./longTable.ts";
 import { splitRows } from "./splitRows.ts";
 import { TableColumns } from "./tableColumns.ts";
 import type { TableLayout } from "./tableLayout.ts";
@@ -75,7 +75,7 @@ export class TableReading {
     }
     const asked = [...questions, ...this.speedQuestions()];
     const fixes = this.builder.finish();
-    if (hasValues(fixes.lat_deg)) {
+    if (hasValues(fixes.latitude_deg)) {
       asked.push(this.positions.question());
     }
     const sign = currentSignQuestion(fixes, this.options.currentSign);
@@ -136,7 +136,7 @@ export class TableReading {
     }
     const { columns } = this;
     fix.speed_mps = columns.number(row, "speed");
-    fix.height_m = columns.number(row, "height");
+    fix.elevation_m = columns.number(row, "height");
     fix.accuracy_m = columns.has("accuracy")
       ? columns.number(row, "accuracy")
       : accuracyOfHdop_m(columns.number(row, "hdop"));
@@ -145,7 +145,8 @@ export class TableReading {
         fix.extras[extra] = columns.number(row, role);
       }
     }
-    const isEmpty = Number.isNaN(fix.lat_deg) && Number.isNaN(fix.speed_mps) && Object.keys(fix.extras).length === 0;
+    const isEmpty =
+      Number.isNaN(fix.latitude_deg) && Number.isNaN(fix.speed_mps) && Object.keys(fix.extras).length === 0;
     if (isEmpty) {
       this.problems.bad("badLine", line, `found "${row.join(" ").slice(0, 60)}", wanted a speed or a position`);
       return;

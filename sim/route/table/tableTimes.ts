@@ -1,6 +1,6 @@
-import { dateInName, givenDay_s, orderOfFirstDate } from "./givenDate.ts";
 import type { ColumnGuess, Question, ReadLogOptions } from "../log/logFile.ts";
 import { splitDateTime } from "../log/readTime.ts";
+import { dateInName, givenDay_s, orderOfFirstDate } from "./givenDate.ts";
 import type { TableColumns } from "./tableColumns.ts";
 import { sampleRows, type TableLayout } from "./tableLayout.ts";
 import { dateOrder, type TimeForm, timeForm } from "./timeForm.ts";

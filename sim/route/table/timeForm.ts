@@ -1,6 +1,6 @@
 import { quantileSorted } from "simple-statistics";
-import { type DecimalSign, readNumber } from "./readNumber.ts";
 import { type DateOrder, dateParts, readClock_s, readIsoMoment, splitDateTime } from "../log/readTime.ts";
+import { type DecimalSign, readNumber } from "./readNumber.ts";
 
 /** How a table writes time. */
 export type TimeForm =

@@ -1,6 +1,6 @@
 import { S_PER_DAY } from "../../../shared/units.ts";
-import { type DecimalSign, readNumber } from "./readNumber.ts";
 import { type DateOrder, readClock_s, readDate_s, readIsoMoment, splitDateTime } from "../log/readTime.ts";
+import { type DecimalSign, readNumber } from "./readNumber.ts";
 import type { TimeForm } from "./timeForm.ts";
 
 /** Reads the cells of one table's time, row after row: clocks without a date turn over at midnight. */

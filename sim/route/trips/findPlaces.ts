@@ -5,8 +5,8 @@ import type { Parking } from "./splitTrips.ts";
 /** Somewhere the car parks. Positions stay with the log and never enter a trace or a job. */
 export interface Place {
   readonly label: string;
-  readonly lat_deg: number;
-  readonly lon_deg: number;
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
   readonly parked_s: number;
   /** Indexes of the parkings at this place. */
   readonly parkings: readonly number[];
@@ -23,26 +23,34 @@ const LEAST_WORK_s = 2 * S_PER_H;
  * are numbered. Labels are a guess that the user may change. Parkings without a position belong to no place.
  */
 export function findPlaces(parkings: readonly Parking[], utcOffset_s: number): readonly Place[] {
-  const clusters: { lat_deg: number; lon_deg: number; members: number[]; parked_s: number; night_s: number }[] = [];
+  const clusters: {
+    latitude_deg: number;
+    longitude_deg: number;
+    members: number[];
+    parked_s: number;
+    night_s: number;
+  }[] = [];
   parkings.forEach((parking, index) => {
-    if (Number.isNaN(parking.lat_deg)) {
+    if (Number.isNaN(parking.latitude_deg)) {
       return;
     }
     const long_s = parking.to_s - parking.from_s;
     const night_s = nightSeconds(parking.from_s + utcOffset_s, parking.to_s + utcOffset_s);
     const near = clusters.find(
-      (one) => geodesicLeg(one.lat_deg, one.lon_deg, parking.lat_deg, parking.lon_deg).length_m < SAME_PLACE_m,
+      (one) =>
+        geodesicLeg(one.latitude_deg, one.longitude_deg, parking.latitude_deg, parking.longitude_deg).length_m <
+        SAME_PLACE_m,
     );
     if (!near) {
-      const { lat_deg, lon_deg } = parking;
-      clusters.push({ lat_deg, lon_deg, members: [index], parked_s: long_s, night_s });
+      const { latitude_deg, longitude_deg } = parking;
+      clusters.push({ latitude_deg, longitude_deg, members: [index], parked_s: long_s, night_s });
       return;
     }
     near.members.push(index);
     near.parked_s += long_s;
     near.night_s += night_s;
-    near.lat_deg += (parking.lat_deg - near.lat_deg) / near.members.length;
-    near.lon_deg += (parking.lon_deg - near.lon_deg) / near.members.length;
+    near.latitude_deg += (parking.latitude_deg - near.latitude_deg) / near.members.length;
+    near.longitude_deg += (parking.longitude_deg - near.longitude_deg) / near.members.length;
   });
   clusters.sort((a, b) => b.parked_s - a.parked_s);
   // Without a night in the log there is no telling where the car lives.
@@ -57,8 +65,8 @@ export function findPlaces(parkings: readonly Parking[], utcOffset_s: number): r
   let number = 0;
   return clusters.map((one) => ({
     label: one === home ? "home" : one === work ? "work" : `place ${++number}`,
-    lat_deg: one.lat_deg,
-    lon_deg: one.lon_deg,
+    latitude_deg: one.latitude_deg,
+    longitude_deg: one.longitude_deg,
     parked_s: one.parked_s,
     parkings: one.members,
   }));

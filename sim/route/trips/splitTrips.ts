@@ -22,7 +22,7 @@ export interface Trip {
   readonly toRow: number;
   readonly speed_mps: Float64Array;
   /** NaN throughout where the log has no heights. */
-  readonly height_m: Float64Array;
+  readonly elevation_m: Float64Array;
   readonly characteristics: Characteristics;
   readonly stopsPerKm: number;
   /** Share of its seconds that were bridged, not measured. */
@@ -36,8 +36,8 @@ export interface Parking {
   /** True where the logger was off or lost, false where it logged a standing car. */
   readonly isGap: boolean;
   /** NaN where the log has no positions. */
-  readonly lat_deg: number;
-  readonly lon_deg: number;
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
 }
 
 export interface Trips {
@@ -110,19 +110,19 @@ function movingPieces(speed_mps: Float64Array, from: number, end: number, parked
 function tripOf(cleaned: CleanedLog, fromRow: number, toRow: number): Trip {
   const { series } = cleaned;
   const speed_mps = series.speed_mps.slice(fromRow, toRow + 1);
-  const height_m = series.height_m.slice(fromRow, toRow + 1);
+  const elevation_m = series.elevation_m.slice(fromRow, toRow + 1);
   let bridged = 0;
   for (let i = fromRow; i <= toRow; i++) {
     bridged += (series.flags[i] & Mended.bridged) !== 0 ? 1 : 0;
   }
-  const found = characteristics(toTrace({ speed_mps, height_m }, "trip", "trip"));
+  const found = characteristics(toTrace({ speed_mps, elevation_m }, "trip", "trip"));
   return {
     start_s: series.time_s[fromRow],
     end_s: series.time_s[toRow],
     fromRow,
     toRow,
     speed_mps,
-    height_m,
+    elevation_m,
     characteristics: found,
     stopsPerKm: found.stops / (found.distance_m / M_PER_KM),
     bridged_frac: bridged / (toRow - fromRow + 1),
@@ -137,9 +137,9 @@ function addParkings(cleaned: CleanedLog, trips: readonly Trip[], parkedLonger_s
     const lost = gaps.filter((gap) => gap.row > fromRow && gap.row <= toRow);
     const isElsewhere = lost.some((gap) => gap.kind === "signalLoss");
     if (to_s - from_s >= parkedLonger_s && !isElsewhere) {
-      const lat_deg = track?.lat_deg[fromRow] ?? Number.NaN;
-      const lon_deg = track?.lon_deg[fromRow] ?? Number.NaN;
-      parkings.push({ from_s, to_s, isGap: lost.length > 0, lat_deg, lon_deg });
+      const latitude_deg = track?.latitude_deg[fromRow] ?? Number.NaN;
+      const longitude_deg = track?.longitude_deg[fromRow] ?? Number.NaN;
+      parkings.push({ from_s, to_s, isGap: lost.length > 0, latitude_deg, longitude_deg });
     }
   };
   if (trips.length === 0) {

@@ -1,7 +1,7 @@
 import { S_PER_DAY } from "../../../shared/units.ts";
+import { writeDate } from "../log/writeTime.ts";
 import type { Place } from "./findPlaces.ts";
 import type { Parking, Trips } from "./splitTrips.ts";
-import { writeDate } from "../log/writeTime.ts";
 
 /** One local day of the log; days without a trip between the first and the last are there with nothing driven. */
 export interface Day {
@@ -51,10 +51,10 @@ export function summariseDays(found: Trips, utcOffset_s: number, places: readonl
  * Local time less UTC as the longitude suggests it, in whole hours: a guess to be shown and changed, since borders and
  * summer time are not in it. 0 where there are no positions.
  */
-export function guessUtcOffset_s(lon_deg: ArrayLike<number>): number {
-  for (let i = 0; i < lon_deg.length; i++) {
-    if (!Number.isNaN(lon_deg[i])) {
-      return Math.round(lon_deg[i] / 15) * 3600;
+export function guessUtcOffset_s(longitude_deg: ArrayLike<number>): number {
+  for (let i = 0; i < longitude_deg.length; i++) {
+    if (!Number.isNaN(longitude_deg[i])) {
+      return Math.round(longitude_deg[i] / 15) * 3600;
     }
   }
   return 0;

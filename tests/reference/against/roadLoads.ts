@@ -166,10 +166,10 @@ export const roadLoads: readonly Comparison[] = [
     why: "half of the last digit worked out",
     samples: 7,
     pairs: () =>
-      altitudes.map(([height_m, expected]) => ({
-        at: `${height_m} m`,
+      altitudes.map(([elevation_m, expected]) => ({
+        at: `${elevation_m} m`,
         expected,
-        found: standardPressure_Pa(height_m),
+        found: standardPressure_Pa(elevation_m),
       })),
   },
   {
@@ -181,10 +181,10 @@ export const roadLoads: readonly Comparison[] = [
     why: "the rounded 1.189 kg/m³ of the reference state is 0.05 % off the gas law",
     samples: 16,
     pairs: () => [
-      ...altitudes.map(([height_m, , expected]) => ({
-        at: `${height_m} m`,
+      ...altitudes.map(([elevation_m, , expected]) => ({
+        at: `${elevation_m} m`,
         expected,
-        found: airDensity_kgpm3(288.15 - (6.5 * height_m) / M_PER_KM, standardPressure_Pa(height_m)),
+        found: airDensity_kgpm3(288.15 - (6.5 * elevation_m) / M_PER_KM, standardPressure_Pa(elevation_m)),
       })),
       ...warmths.map(([temperature_degC, expected]) => ({
         at: `${temperature_degC} degC`,

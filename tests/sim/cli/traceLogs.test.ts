@@ -226,8 +226,8 @@ describe("--out", () => {
     const first = readFileSync(join(folder, "road.positions.csv"), "utf8").split("\n")[1].split(",").map(Number);
     expect(first[0]).toBe(0);
     // Within three standard deviations of where the drive begins: 9 m are 1e-4 degrees, and half as much again of longitude.
-    expect(Math.abs(first[1] - truth.lat_deg[0])).toBeLessThan(1e-4);
-    expect(Math.abs(first[2] - truth.lon_deg[0])).toBeLessThan(1.5e-4);
+    expect(Math.abs(first[1] - truth.latitude_deg[0])).toBeLessThan(1e-4);
+    expect(Math.abs(first[2] - truth.longitude_deg[0])).toBeLessThan(1.5e-4);
     expect(await refused(path, "--keep-positions")).toContain("found no --out FILE.csv");
     expect(await refused("udds", "--out", join(folder, "x.csv"), "--keep-positions")).toContain("found no positions");
   });

@@ -6,7 +6,7 @@ import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx } from "../../support/logWriter.ts";
 
 const truth = makeTruth(new Array(400).fill(15), 1);
-const rows = makeLog(truth, { ...openSky, seed: 2, height_m: undefined });
+const rows = makeLog(truth, { ...openSky, seed: 2, elevation_m: undefined });
 const gpx = (name: string, from: number, to: number) => readLog(name, writeGpx(rows.slice(from, to)));
 
 describe("several logs", () => {

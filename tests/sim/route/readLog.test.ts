@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../shared/problems.ts";
 import { cleanLog } from "../../../sim/route/clean/cleanLog.ts";
-import { LARGEST_LOG_MB, readLog } from "../../../sim/route/readLog.ts";
 import { CancelledError } from "../../../sim/route/log/steps.ts";
+import { LARGEST_LOG_MB, readLog } from "../../../sim/route/readLog.ts";
 import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
 import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
 
@@ -31,10 +31,10 @@ describe("reading a log", () => {
     expect(log.fixes.count).toBe(rows.length);
     for (const [i, row] of rows.entries()) {
       // Printed digits: 1e-7 degrees, 5 decimals of a minute at worst; 0.01 of the speed's unit; 0.1 m.
-      expect(Math.abs(log.fixes.lat_deg[i] - row.lat_deg)).toBeLessThan(1e-7);
-      expect(Math.abs(log.fixes.lon_deg[i] - row.lon_deg)).toBeLessThan(1e-7);
+      expect(Math.abs(log.fixes.latitude_deg[i] - row.latitude_deg)).toBeLessThan(1e-7);
+      expect(Math.abs(log.fixes.longitude_deg[i] - row.longitude_deg)).toBeLessThan(1e-7);
       expect(Math.abs(log.fixes.speed_mps[i] - row.speed_mps)).toBeLessThan(0.0051);
-      expect(Math.abs(log.fixes.height_m[i] - row.height_m)).toBeLessThan(0.0501);
+      expect(Math.abs(log.fixes.elevation_m[i] - row.elevation_m)).toBeLessThan(0.0501);
       expect(Math.abs(log.fixes.time_s[i] - row.time_s)).toBeLessThan(1e-3);
     }
   });
@@ -88,7 +88,7 @@ describe("a log that cannot become a drive", () => {
   it("of fixes at 0,0 alone is refused when it is to be cleaned", () => {
     const log = readLog(
       "a.gpx",
-      writeGpx(rows.map((row) => ({ ...row, lat_deg: 0, lon_deg: 0, speed_mps: Number.NaN }))),
+      writeGpx(rows.map((row) => ({ ...row, latitude_deg: 0, longitude_deg: 0, speed_mps: Number.NaN }))),
     );
     expect(codeOf(() => cleanLog(log))).toBe("noUsablePosition");
   });

@@ -7,15 +7,15 @@ import { drawing } from "../../support/drawing.ts";
 /** Straight north at 10 m a second from the equator; `parts` of the given lengths in seconds, each 2 km east of the last. */
 function north(...parts: readonly number[]): Track {
   const n = parts.reduce((sum, part) => sum + part, 0);
-  const track = { time_s: new Float64Array(n), lon_deg: new Float64Array(n), lat_deg: new Float64Array(n) };
+  const track = { time_s: new Float64Array(n), longitude_deg: new Float64Array(n), latitude_deg: new Float64Array(n) };
   let at = 0;
   const partRows: number[] = [];
   parts.forEach((seconds, part) => {
     if (part > 0) partRows.push(at);
     for (let i = 0; i < seconds; i++, at++) {
       track.time_s[at] = at;
-      track.lat_deg[at] = (10 * i) / 111_195;
-      track.lon_deg[at] = 0.018 * part;
+      track.latitude_deg[at] = (10 * i) / 111_195;
+      track.longitude_deg[at] = 0.018 * part;
     }
   });
   return { ...track, speed_mps: new Float64Array(n).fill(10), isRepaired: new Uint8Array(n), partRows };
@@ -46,11 +46,11 @@ describe("a track for a map", () => {
 
   it("leaves out samples without a position", () => {
     const track = north(101);
-    track.lat_deg.fill(Number.NaN, 40, 60);
+    track.latitude_deg.fill(Number.NaN, 40, 60);
     const cut = cutTrackEnds(track, 0);
     expect(cut.time_s).toHaveLength(81);
-    expect(cut.lat_deg.every(Number.isFinite)).toBe(true);
-    track.lat_deg.fill(Number.NaN);
+    expect(cut.latitude_deg.every(Number.isFinite)).toBe(true);
+    track.latitude_deg.fill(Number.NaN);
     expect(cutTrackEnds(track, 300).time_s).toHaveLength(0);
   });
 

@@ -73,8 +73,8 @@ const track = (rows: number, spread_deg: number) => {
   const column = (value: (row: number) => number) => Float64Array.from({ length: rows }, (_, i) => value(i));
   return {
     time_s: column((i) => i),
-    lon_deg: column((i) => (179.99 + spread_deg * Math.sin(i / 900) > 180 ? -180 : 179.99)),
-    lat_deg: column((i) => spread_deg * Math.cos(i / 700)),
+    longitude_deg: column((i) => (179.99 + spread_deg * Math.sin(i / 900) > 180 ? -180 : 179.99)),
+    latitude_deg: column((i) => spread_deg * Math.cos(i / 700)),
     speed_mps: column(() => 0),
   };
 };

@@ -5,8 +5,8 @@ import { drawing } from "../../support/drawing.ts";
 import { inventedTrack } from "../../support/inventedLog.ts";
 
 const columns = (lon: number[], lat: number[]) => ({
-  lon_deg: Float64Array.from(lon),
-  lat_deg: Float64Array.from(lat),
+  longitude_deg: Float64Array.from(lon),
+  latitude_deg: Float64Array.from(lat),
 });
 
 describe("onPlane", () => {

@@ -13,7 +13,7 @@ import { writeCsv, writeGpx } from "../../support/logWriter.ts";
 import { sectionValues } from "../../support/sectionValues.ts";
 
 const spoiling: Spoiling = {
-  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, height_m: 3 },
+  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 },
   ...{ hasMultipath: true, hasDropouts: true },
 };
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));
@@ -62,7 +62,7 @@ describe("the section of the road with a log on the bench", () => {
       return "chart" in map ? map.chart.table.rows : [];
     };
     const near = (row: readonly (string | number)[]) =>
-      Math.hypot(Number(row[2]) - truth.lat_deg[0], (Number(row[1]) - truth.lon_deg[0]) * 0.61) * 111_195;
+      Math.hypot(Number(row[2]) - truth.latitude_deg[0], (Number(row[1]) - truth.longitude_deg[0]) * 0.61) * 111_195;
     expect(Math.min(...rows(false).map(near))).toBeLessThan(20);
     expect(rows(true).length).toBeLessThan(rows(false).length);
     expect(near(rows(true)[0])).toBeGreaterThan(100);

@@ -70,7 +70,7 @@ describe("a log brought to the desk", () => {
     expect(Road.safeParse({ ...road, id: "log-1" }).success).toBe(true);
     if (road.kind !== "trace") throw new Error("expected a trace");
     expect(view.cleaned.speed_mps).toHaveLength(road.time_s.length);
-    expect(view.track?.lat_deg).toHaveLength(road.time_s.length);
+    expect(view.track?.latitude_deg).toHaveLength(road.time_s.length);
     expect(view.tripRows).toHaveLength(2);
     expect(view.raw.time_s.every((time_s, i) => i === 0 || time_s >= view.raw.time_s[i - 1])).toBe(true);
     expect(Math.abs(distance_m / truth_m - 1)).toBeLessThan(0.01);
@@ -125,7 +125,10 @@ describe("a log brought to the desk", () => {
 
   it.each([
     ["a single point", rows.slice(0, 1)],
-    ["fixes at 0,0 only", rows.slice(0, 100).map((row) => ({ ...row, lat_deg: 0, lon_deg: 0, speed_mps: Number.NaN }))],
+    [
+      "fixes at 0,0 only",
+      rows.slice(0, 100).map((row) => ({ ...row, latitude_deg: 0, longitude_deg: 0, speed_mps: Number.NaN })),
+    ],
   ])("says of %s why no drive comes of it, its reading still seen", async (_, few) => {
     const brought = value(await desk.bring([file("few.gpx", writeGpx(few))], setting, quiet));
     expect(brought.files).toHaveLength(1);

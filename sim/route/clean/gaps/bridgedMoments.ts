@@ -1,17 +1,17 @@
-import type { Stretch } from "./findGaps.ts";
 import type { RowColumns } from "../rows/rowColumns.ts";
 import type { Timeline } from "../rows/timeline.ts";
+import type { Segment } from "./findGaps.ts";
 
 /** Moments strictly inside bridged gaps, 1 each: those driven over and those parked through. */
 export function bridgedMoments(
   rows: RowColumns,
-  stretch: Stretch,
+  segment: Segment,
   line: Timeline,
 ): { parked: Uint8Array; driven: Uint8Array } {
   const parked = new Uint8Array(line.count);
   const driven = new Uint8Array(line.count);
   let k = 0;
-  for (const gap of stretch.bridges) {
+  for (const gap of segment.bridges) {
     const [from_s, to_s] = [rows.time_s[gap.from], rows.time_s[gap.from + 1]];
     while (k < line.count && line.time_s[k] <= from_s) {
       k++;

@@ -38,10 +38,10 @@ export function classOfGap(rows: RowColumns, i: number, interval_s: number): Gap
     return { kind: isParked ? "parked" : "signalLoss", isCut, distance_m: Number.NaN };
   }
   const { length_m } = geodesicLeg(
-    rows.lat_deg[before],
-    rows.lon_deg[before],
-    rows.lat_deg[after],
-    rows.lon_deg[after],
+    rows.latitude_deg[before],
+    rows.longitude_deg[before],
+    rows.latitude_deg[after],
+    rows.longitude_deg[after],
   );
   const mean_mps = length_m / dt_s;
   const isNear = length_m < PARKED_RADIUS_m && mean_mps < 1 && dt_s >= 30;

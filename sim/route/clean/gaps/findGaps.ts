@@ -1,27 +1,27 @@
 import { median } from "simple-statistics";
-import { classOfGap, type GapClass } from "./classOfGap.ts";
 import type { LongGap } from "../report/cleanedLog.ts";
-import { noteGap } from "./noteGap.ts";
-import { positionsJump } from "./positionsJump.ts";
 import type { RepairList } from "../report/repairList.ts";
 import type { RowColumns } from "../rows/rowColumns.ts";
+import { classOfGap, type GapClass } from "./classOfGap.ts";
+import { noteGap } from "./noteGap.ts";
+import { positionsJump } from "./positionsJump.ts";
 
-/** A gap inside a stretch, bridged: rows `from` and `from + 1` lie on its sides. */
+/** A gap inside a segment, bridged: rows `from` and `from + 1` lie on its sides. */
 interface Bridge {
   readonly from: number;
   readonly kind: GapClass["kind"];
 }
 
 /** Rows from `from` to `to` (not included) that are cleaned as one, with the gaps in them to be bridged. */
-export interface Stretch {
+export interface Segment {
   readonly from: number;
   readonly to: number;
   readonly bridges: readonly Bridge[];
 }
 
 export interface GapFindings {
-  readonly stretches: readonly Stretch[];
-  /** Gaps between stretches; `row` here is the first row of the log after the gap. */
+  readonly segments: readonly Segment[];
+  /** Gaps between segments; `row` here is the first row of the log after the gap. */
   readonly gaps: readonly LongGap[];
   readonly interval_s: number;
 }
@@ -37,12 +37,12 @@ const LONGEST_STEP_s = 180;
 export function findGaps(rows: RowColumns, repairs: RepairList, utcOffset_s: number): GapFindings {
   const interval_s = usualInterval_s(rows);
   const longest_s = Math.min(LONGEST_STEP_s, Math.max(5, 3 * interval_s));
-  const stretches: Stretch[] = [];
+  const segments: Segment[] = [];
   const gaps: LongGap[] = [];
   let from = 0;
   let bridges: Bridge[] = [];
   const cut = (at: number) => {
-    stretches.push({ from, to: at, bridges });
+    segments.push({ from, to: at, bridges });
     from = at;
     bridges = [];
   };
@@ -63,7 +63,7 @@ export function findGaps(rows: RowColumns, repairs: RepairList, utcOffset_s: num
     }
   }
   cut(rows.count);
-  return { stretches, gaps, interval_s };
+  return { segments, gaps, interval_s };
 }
 
 /** The middle time from one row to the next, from up to some 20,000 of them. */

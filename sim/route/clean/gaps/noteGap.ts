@@ -1,8 +1,8 @@
-import type { GapClass } from "./classOfGap.ts";
-import type { RepairList } from "../report/repairList.ts";
-import type { RowColumns } from "../rows/rowColumns.ts";
 import { writeFar } from "../../log/writeFar.ts";
 import { writeClock, writeDuration } from "../../log/writeTime.ts";
+import type { RepairList } from "../report/repairList.ts";
+import type { RowColumns } from "../rows/rowColumns.ts";
+import type { GapClass } from "./classOfGap.ts";
 
 /** Between fixes no further apart than this nothing is lost; where they do not fit, the positions jump. */
 const JUMP_s = 3;

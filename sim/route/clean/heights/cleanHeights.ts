@@ -1,29 +1,29 @@
-import type { Stretch } from "../gaps/findGaps.ts";
-import { fitHeightNoise } from "./fitHeightNoise.ts";
-import { mendHeights } from "./mendHeights.ts";
+import { writeClock } from "../../log/writeTime.ts";
+import type { Segment } from "../gaps/findGaps.ts";
 import type { RepairList } from "../report/repairList.ts";
 import type { RowColumns } from "../rows/rowColumns.ts";
-import { smoothHeight } from "./smoothHeight.ts";
 import { timeline } from "../rows/timeline.ts";
-import { writeClock } from "../../log/writeTime.ts";
+import { fitHeightNoise } from "./fitHeightNoise.ts";
+import { mendHeights } from "./mendHeights.ts";
+import { smoothHeight } from "./smoothHeight.ts";
 
 /** The steepest public roads rise about one in three; what a log shows beyond is not the road. Common knowledge, no source. */
 const STEEPEST_ratio = 0.33;
 
 /**
- * Height at every second of a stretch, from the heights of its rows and the distance driven by then: steps and spikes
+ * Height at every second of a segment, from the heights of its rows and the distance driven by then: steps and spikes
  * taken out, smoothed along distance, slopes held to what roads have. NaN throughout where fewer than ten rows have one.
  */
 export function cleanHeights(
   rows: RowColumns,
-  stretch: Stretch,
+  segment: Segment,
   distance_m: Float64Array,
   repairs: RepairList,
   utcOffset_s: number,
 ): Float64Array {
-  const line = timeline(rows, stretch.from, stretch.to);
-  const start_s = rows.time_s[stretch.from];
-  const height_m = new Float64Array(line.count).fill(Number.NaN);
+  const line = timeline(rows, segment.from, segment.to);
+  const start_s = rows.time_s[segment.from];
+  const elevation_m = new Float64Array(line.count).fill(Number.NaN);
   const at_m = new Float64Array(line.count);
   let heights = 0;
   for (let k = 0; k < line.count; k++) {
@@ -32,20 +32,20 @@ export function cleanHeights(
     const next = Math.min(line.seconds - 1, second + 1);
     at_m[k] = distance_m[second] + (distance_m[next] - distance_m[second]) * (into_s - second);
     if (line.row[k] >= 0) {
-      height_m[k] = rows.height_m[line.row[k]];
-      heights += Number.isNaN(height_m[k]) ? 0 : 1;
+      elevation_m[k] = rows.elevation_m[line.row[k]];
+      heights += Number.isNaN(elevation_m[k]) ? 0 : 1;
     }
   }
   const result = new Float64Array(line.seconds).fill(Number.NaN);
   if (heights < 10) {
     return result;
   }
-  const rawClimb_m = climbOf(height_m);
-  mendHeights(line.time_s, at_m, height_m, repairs, utcOffset_s);
+  const rawClimb_m = climbOf(elevation_m);
+  mendHeights(line.time_s, at_m, elevation_m, repairs, utcOffset_s);
   const isSmoothing = repairs.does("heightNoise");
   const smoothed = isSmoothing
-    ? smoothHeight(line.time_s, at_m, height_m, fitHeightNoise(line.time_s, at_m, height_m))
-    : carriedOn(height_m);
+    ? smoothHeight(line.time_s, at_m, elevation_m, fitHeightNoise(line.time_s, at_m, elevation_m))
+    : carriedOn(elevation_m);
   for (let k = 0; k < line.count; k++) {
     if (line.second[k] >= 0) {
       result[line.second[k]] = smoothed[k];
@@ -63,52 +63,52 @@ export function cleanHeights(
 }
 
 /** Sum of all rises, in metres; rows without a height are passed over. */
-export function climbOf(height_m: Float64Array): number {
+export function climbOf(elevation_m: Float64Array): number {
   let climb_m = 0;
   let last_m = Number.NaN;
-  for (let i = 0; i < height_m.length; i++) {
-    if (Number.isNaN(height_m[i])) {
+  for (let i = 0; i < elevation_m.length; i++) {
+    if (Number.isNaN(elevation_m[i])) {
       continue;
     }
-    climb_m += height_m[i] > last_m ? height_m[i] - last_m : 0;
-    last_m = height_m[i];
+    climb_m += elevation_m[i] > last_m ? elevation_m[i] - last_m : 0;
+    last_m = elevation_m[i];
   }
   return climb_m;
 }
 
 /** Cuts slopes beyond the steepest; what was cut shifts the rest, so that no new step arises. */
 function holdGradient(
-  height_m: Float64Array,
+  elevation_m: Float64Array,
   distance_m: Float64Array,
   start_s: number,
   repairs: RepairList,
   utcOffset_s: number,
 ): void {
   let shift_m = 0;
-  let last_m = height_m[0];
+  let last_m = elevation_m[0];
   let count = 0;
   let first = -1;
-  for (let i = 1; i < height_m.length; i++) {
+  for (let i = 1; i < elevation_m.length; i++) {
     const limit_m = STEEPEST_ratio * (distance_m[i] - distance_m[i - 1]);
-    const rise_m = height_m[i] - last_m;
-    last_m = height_m[i];
+    const rise_m = elevation_m[i] - last_m;
+    last_m = elevation_m[i];
     const held_m = Math.max(-limit_m, Math.min(limit_m, rise_m));
     if (Math.abs(rise_m - held_m) > 0.01) {
       count++;
       first = first < 0 ? i : first;
     }
     shift_m += held_m - rise_m;
-    height_m[i] += shift_m;
+    elevation_m[i] += shift_m;
   }
   if (count > 0) {
     const detail = `${count} s steeper than one in three held to that, first at ${writeClock(start_s + first, utcOffset_s)}`;
-    repairs.add("gradient", count, start_s + first, start_s + height_m.length, detail);
+    repairs.add("gradient", count, start_s + first, start_s + elevation_m.length, detail);
   }
 }
 
-function carriedOn(height_m: Float64Array): Float64Array {
-  const full = Float64Array.from(height_m);
-  let last = height_m.find((value) => !Number.isNaN(value)) ?? 0;
+function carriedOn(elevation_m: Float64Array): Float64Array {
+  const full = Float64Array.from(elevation_m);
+  let last = elevation_m.find((value) => !Number.isNaN(value)) ?? 0;
   for (let i = 0; i < full.length; i++) {
     last = Number.isNaN(full[i]) ? last : full[i];
     full[i] = last;

@@ -15,16 +15,16 @@ export function dropZeroHeights(rows: RowColumns, repairs: RepairList): void {
   if (!repairs.does("heightStep")) {
     return;
   }
-  const { height_m, time_s } = rows;
+  const { elevation_m, time_s } = rows;
   let zeros = 0;
   let near = 0;
   let others = 0;
   for (let i = 0; i < rows.count; i++) {
-    if (height_m[i] === 0) {
+    if (elevation_m[i] === 0) {
       zeros++;
-    } else if (!Number.isNaN(height_m[i])) {
+    } else if (!Number.isNaN(elevation_m[i])) {
       others++;
-      near += Math.abs(height_m[i]) < NEAR_SEA_m ? 1 : 0;
+      near += Math.abs(elevation_m[i]) < NEAR_SEA_m ? 1 : 0;
     }
   }
   if (zeros === 0 || others === 0 || near > WILD_frac * others) {
@@ -33,8 +33,8 @@ export function dropZeroHeights(rows: RowColumns, repairs: RepairList): void {
   let first_s = Number.NaN;
   let last_s = Number.NaN;
   for (let i = 0; i < rows.count; i++) {
-    if (height_m[i] === 0) {
-      height_m[i] = Number.NaN;
+    if (elevation_m[i] === 0) {
+      elevation_m[i] = Number.NaN;
       first_s = Number.isNaN(first_s) ? time_s[i] : first_s;
       last_s = time_s[i];
     }

@@ -13,17 +13,17 @@ export interface HeightNoise {
   readonly wandering_m: number;
 }
 
-/** States of the model: height, slope, wander. */
+/** States of the model: height, slope, correlated noise. */
 export const HEIGHT_STATES = 3;
 
 /**
- * Height and slope of the road by distance, and the receiver's wander by time, over moments `first` to `last` of a log.
- * What tells hills from noise is that noise goes with time and hills with distance. NaN in `height_m` is "not recorded".
+ * Height and slope of the road by distance, and the receiver's correlated noise by time, over moments `first` to `last` of a log.
+ * What tells hills from noise is that noise goes with time and hills with distance. NaN in `elevation_m` is "not recorded".
  */
 export function heightModel(
   time_s: Float64Array,
   distance_m: Float64Array,
-  height_m: Float64Array,
+  elevation_m: Float64Array,
   noise: HeightNoise,
   first: number,
   last: number,
@@ -31,24 +31,24 @@ export function heightModel(
   const row = Float64Array.of(1, 0, 1);
   const value = new Float64Array(1);
   const white = noise.white_m ** 2;
-  const wander = noise.wandering_m ** 2;
+  const correlated = noise.wandering_m ** 2;
   const fillSlope = rateModel(HEIGHT_STATES);
   return {
     states: HEIGHT_STATES,
     axes: 1,
     events: last - first,
-    startCovariance: Float64Array.of(400, 0, 0, 0, noise.slope_ratio ** 2, 0, 0, 0, wander),
-    startMean: Float64Array.of(firstValue(height_m, first, last), 0, 0),
+    startCovariance: Float64Array.of(400, 0, 0, 0, noise.slope_ratio ** 2, 0, 0, 0, correlated),
+    startMean: Float64Array.of(firstValue(elevation_m, first, last), 0, 0),
     transition(k, transition, spread) {
       const by_m = Math.max(0, distance_m[first + k] - distance_m[first + k - 1]);
       const dt_s = time_s[first + k] - time_s[first + k - 1];
       fillSlope(by_m, noise.slope_ratio, SLOPE_LASTS_m, transition, spread);
       const keep = Math.exp(-dt_s / WANDER_s);
       transition[8] = keep;
-      spread[8] = wander * (1 - keep * keep);
+      spread[8] = correlated * (1 - keep * keep);
     },
     measure(k, observe) {
-      const height = height_m[first + k];
+      const height = elevation_m[first + k];
       if (!Number.isNaN(height)) {
         value[0] = height;
         observe(row, white, value);
@@ -57,10 +57,10 @@ export function heightModel(
   };
 }
 
-function firstValue(height_m: Float64Array, first: number, last: number): number {
+function firstValue(elevation_m: Float64Array, first: number, last: number): number {
   for (let i = first; i < last; i++) {
-    if (!Number.isNaN(height_m[i])) {
-      return height_m[i];
+    if (!Number.isNaN(elevation_m[i])) {
+      return elevation_m[i];
     }
   }
   return 0;

@@ -5,7 +5,7 @@ const GIVEN_BACK_ratio = 1.2;
 
 /**
  * Standard deviation of acceleration at every moment, in m/s2, from accelerations already smoothed once. Driving is long calm
- * stretches and short pushes, and one spread for both leaves noise in the first, which counts as energy, and takes the
+ * segments and short pushes, and one spread for both leaves noise in the first, which counts as energy, and takes the
  * tops off the second:
  *
  *   s_i = sqrt((0.4 s)^2 + 1.2^2 mean(a_k^2)), the mean over moments within `reach_s` of moment i
@@ -13,7 +13,7 @@ const GIVEN_BACK_ratio = 1.2;
  * `spread_mps2` (s) is that of the whole log; `acceleration_mps2(k)` gives a_k. Common practice in smoothing of
  * manoeuvres, no source for these numbers.
  */
-export function liveliness_mps2(
+export function accelerationNoise_mps2(
   time_s: Float64Array,
   acceleration_mps2: (k: number) => number,
   spread_mps2: number,

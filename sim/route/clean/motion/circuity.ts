@@ -1,6 +1,6 @@
 import { median } from "simple-statistics";
-import type { SmoothedPositions } from "./smoothPositions.ts";
 import type { Timeline } from "../rows/timeline.ts";
+import type { SmoothedPositions } from "./smoothPositions.ts";
 
 const WINDOWS = 200;
 const LEAST_WINDOWS = 8;
@@ -16,7 +16,7 @@ const REACH = 5000;
  * moment `around`: the median over up to 200 pieces driven about as fast (a motorway winds less than a street). 1 where
  * the log is too short to tell; at most 1.35, beyond which a gap is better called unknown.
  */
-export function winding_ratio(
+export function circuity_ratio(
   line: Timeline,
   smoothed: SmoothedPositions,
   speed_mps: Float64Array,

@@ -1,5 +1,5 @@
-import type { SmoothedPositions } from "./smoothPositions.ts";
 import type { Timeline } from "../rows/timeline.ts";
+import type { SmoothedPositions } from "./smoothPositions.ts";
 
 /** Speed from positions stands in where a log with speeds has none for this long. */
 const SILENT_s = 5;

@@ -16,19 +16,19 @@ interface StandingLimits {
 export const recordedLimits: StandingLimits = { speed_mps: STANDING_mps, least_s: 1, creep_m: 0 };
 
 /**
- * Limits for speeds from positions with the wander given: a standing receiver wanders and seems to drive 50 to 300 m an
- * hour, the more the noisier it is. Fitted to made logs with a wander of 3 and 8 m.
+ * Limits for speeds from positions with the correlated noise given: a standing receiver wanders and seems to drive 50 to 300 m an
+ * hour, the more the noisier it is. Fitted to made logs with correlated noise of 3 and 8 m.
  */
-export function wanderingLimits(wandering_m: number): StandingLimits {
+export function positionLimits(wandering_m: number): StandingLimits {
   const wander_m = Math.min(wandering_m, 12);
   return { speed_mps: 0.4 + 0.11 * wander_m, least_s: 3, creep_m: 3 + 2 * wander_m };
 }
 
 /**
  * 1 at every moment the car stands, from its speed there: where it stays below the limit for long enough. Two stands
- * are one where what lies between is a moment, or a creep no longer than the wander makes. NaN counts as slow.
+ * are one where what lies between is a moment, or a creep no longer than the noise makes. NaN counts as slow.
  */
-export function findStanding(time_s: Float64Array, speed_mps: Float64Array, limits: StandingLimits): Uint8Array {
+export function findStandstills(time_s: Float64Array, speed_mps: Float64Array, limits: StandingLimits): Uint8Array {
   const n = time_s.length;
   const isStanding = new Uint8Array(n);
   let start = -1;
@@ -70,7 +70,7 @@ const LEAST_LOITER_s = 60;
 
 /**
  * Marks, in `isStanding`, every time the positions stay for a minute or more within a box whose diagonal is no longer
- * than `box_m`: a standing receiver's wander has no direction that lasts. The ends of such a time, where the car still
+ * than `box_m`: a standing receiver's correlated noise has no direction that lasts. The ends of such a time, where the car still
  * rolls in or already out faster than `rolling_mps`, stay unmarked.
  */
 export function markLoitering(

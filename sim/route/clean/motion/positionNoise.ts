@@ -1,4 +1,4 @@
-import type { Stretch } from "../gaps/findGaps.ts";
+import type { Segment } from "../gaps/findGaps.ts";
 import { layOut } from "../rows/plane.ts";
 import type { RowColumns } from "../rows/rowColumns.ts";
 import { type PositionInput, type PositionNoise, runPositions } from "./smoothPositions.ts";
@@ -15,16 +15,16 @@ const LONGEST_FIT = 3000;
 const THINNEST_s = 7;
 const USUAL: PositionNoise = { wandering_m: 5, white_m: 0.5 };
 
-/** The noise under which the positions of the longest stretch are likeliest; that of a telephone where it cannot tell. */
-export function fitPositionNoise(rows: RowColumns, stretches: readonly Stretch[], interval_s: number): PositionNoise {
+/** The noise under which the positions of the longest segment are likeliest; that of a telephone where it cannot tell. */
+export function fitPositionNoise(rows: RowColumns, segments: readonly Segment[], interval_s: number): PositionNoise {
   if (interval_s > THINNEST_s) {
     return USUAL;
   }
-  const longest = stretches.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
+  const longest = segments.reduce((a, b) => (b.to - b.from > a.to - a.from ? b : a));
   const middle = Math.floor((longest.from + longest.to) / 2);
   const from = Math.max(longest.from, middle - LONGEST_FIT / 2);
   const to = Math.min(longest.to, middle + LONGEST_FIT / 2);
-  const plane = layOut(rows.lat_deg.subarray(from, to), rows.lon_deg.subarray(from, to));
+  const plane = layOut(rows.latitude_deg.subarray(from, to), rows.longitude_deg.subarray(from, to));
   if (plane.east_m.filter((value) => !Number.isNaN(value)).length < 60) {
     return USUAL;
   }

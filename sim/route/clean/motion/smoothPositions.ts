@@ -3,7 +3,7 @@ import { type Chunk, overlappingChunks } from "../../../math/kalman/overlappingC
 import { type Smoothed, smooth } from "../../../math/kalman/smooth.ts";
 import type { Steps } from "../../log/steps.ts";
 
-/** What the smoother is told about one stretch, moment by moment. NaN is "no position at this moment". */
+/** What the smoother is told about one segment, moment by moment. NaN is "no position at this moment". */
 export interface PositionInput {
   readonly time_s: Float64Array;
   readonly east_m: Float64Array;
@@ -28,7 +28,7 @@ export interface SmoothedPositions {
   readonly northSpeed_mps: Float64Array;
 }
 
-/** Time constant of a receiver's wander: satellites and reflections change over tens of seconds. Assumed. */
+/** Time constant of a receiver's correlated noise: satellites and reflections change over tens of seconds. Assumed. */
 const WANDER_s = 20;
 /**
  * Accelerations of everyday driving have a standard deviation of 0.6 to 0.9 m/s2 along the road in the standard cycles
@@ -40,8 +40,8 @@ const ACCELERATION_LASTS_s = 5;
 const OVERLAP = 512;
 
 /**
- * Positions and velocities along a stretch, by a Kalman filter with backward smoothing over distance, speed and
- * acceleration of both axes and the wander of the receiver.
+ * Positions and velocities along a segment, by a Kalman filter with backward smoothing over distance, speed and
+ * acceleration of both axes and the correlated noise of the receiver.
  */
 export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions> {
   const n = input.time_s.length;
@@ -58,7 +58,7 @@ export function* smoothPositions(input: PositionInput): Steps<SmoothedPositions>
   return result;
 }
 
-const STATES = 4; // distance, speed, acceleration, wander
+const STATES = 4; // distance, speed, acceleration, correlated noise
 
 function smoothChunk(input: PositionInput, { from, to, first, last }: Chunk, result: SmoothedPositions): void {
   const { mean } = runPositions(input, first, last, true);
@@ -74,7 +74,7 @@ function smoothChunk(input: PositionInput, { from, to, first, last }: Chunk, res
 /** The filter over moments `first` to `last`; without the backward pass only its likelihood is of use. */
 export function runPositions(input: PositionInput, first: number, last: number, backward: boolean): Smoothed {
   const { time_s, east_m, north_m, isStanding, offset_m2, noise } = input;
-  const wander = noise.wandering_m ** 2;
+  const correlated = noise.wandering_m ** 2;
   const white = noise.white_m ** 2;
   const positionRow = Float64Array.of(1, 0, 0, 1);
   const speedRow = Float64Array.of(0, 1, 0, 0);
@@ -89,7 +89,7 @@ export function runPositions(input: PositionInput, first: number, last: number, 
   startCovariance[0] = 400;
   startCovariance[5] = 400;
   startCovariance[10] = 1;
-  startCovariance[15] = wander;
+  startCovariance[15] = correlated;
   return smooth(
     {
       states: STATES,
@@ -102,7 +102,7 @@ export function runPositions(input: PositionInput, first: number, last: number, 
         accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
         const keep = Math.exp(-dt_s / WANDER_s);
         transition[15] = keep;
-        spread[15] = wander * (1 - keep * keep) + offset_m2[first + k];
+        spread[15] = correlated * (1 - keep * keep) + offset_m2[first + k];
       },
       measure(k, observe) {
         const i = first + k;

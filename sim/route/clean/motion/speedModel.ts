@@ -6,7 +6,7 @@ export const ACCELERATION_LASTS_s = 3;
 /** Standing is no speed to within this. */
 const STANDING_mps = 0.02;
 
-/** Noise of a log's recorded speed and liveliness of its driving, as fit the log best. */
+/** Noise of a log's recorded speed and acceleration noise of its driving, as fit the log best. */
 export interface SpeedNoise {
   readonly noise_mps: number;
   readonly acceleration_mps2: number;
@@ -18,7 +18,7 @@ export const SPEED_STATES = 2;
 /** What is known beside the speeds: where the car stands, by moment of the log, and how lively it is, by moment of the model. */
 interface KnownOfDriving {
   readonly isStanding?: Uint8Array;
-  readonly liveliness_mps2?: Float64Array;
+  readonly accelerationNoise_mps2?: Float64Array;
 }
 
 /**
@@ -31,7 +31,7 @@ export function speedModel(
   noise: SpeedNoise,
   first: number,
   last: number,
-  { isStanding, liveliness_mps2 }: KnownOfDriving = {},
+  { isStanding, accelerationNoise_mps2 }: KnownOfDriving = {},
 ): MotionModel {
   const row = Float64Array.of(1, 0);
   const value = new Float64Array(1);
@@ -46,7 +46,7 @@ export function speedModel(
     startMean: new Float64Array(SPEED_STATES),
     transition(k, transition, spread) {
       const dt_s = time_s[first + k] - time_s[first + k - 1];
-      const acceleration_mps2 = liveliness_mps2?.[k] ?? noise.acceleration_mps2;
+      const acceleration_mps2 = accelerationNoise_mps2?.[k] ?? noise.acceleration_mps2;
       fillAcceleration(dt_s, acceleration_mps2, ACCELERATION_LASTS_s, transition, spread);
     },
     measure(k, observe) {

@@ -58,26 +58,26 @@ export interface Quality {
 /** What one second of the cleaned series went through: bits of `flags`. */
 export const Mended = { bridged: 1, standing: 2, multipath: 4, limited: 8 } as const;
 
-/** The cleaned drive, one row a second. Rows at `breaks` begin a new stretch: time before them was not logged. */
+/** The cleaned drive, one row a second. Rows at `breaks` begin a new segment: time before them was not logged. */
 export interface CleanedSeries {
   readonly count: number;
   readonly time_s: Float64Array;
   readonly speed_mps: Float64Array;
   /** Distance driven since the first row; stands still across a break. */
   readonly distance_m: Float64Array;
-  /** Smoothed height, NaN in a stretch without heights. */
-  readonly height_m: Float64Array;
+  /** Smoothed height, NaN in a segment without heights. */
+  readonly elevation_m: Float64Array;
   readonly flags: Uint8Array;
   readonly breaks: readonly number[];
 }
 
 /** Where the car was, for the map and for finding home and work. Kept apart: it never enters a trace. */
 export interface Track {
-  readonly lat_deg: Float64Array;
-  readonly lon_deg: Float64Array;
+  readonly latitude_deg: Float64Array;
+  readonly longitude_deg: Float64Array;
 }
 
-/** A time without logging between two stretches. */
+/** A time without logging between two segments. */
 export interface LongGap {
   /** Row of the series that begins after the gap. */
   readonly row: number;
@@ -93,7 +93,7 @@ export interface RawSeries {
   readonly time_s: Float64Array;
   /** Recorded, or from one position to the next where the log has no speeds. */
   readonly speed_mps: Float64Array;
-  readonly height_m: Float64Array;
+  readonly elevation_m: Float64Array;
 }
 
 export interface CleanedLog {

@@ -1,5 +1,5 @@
-import { type Repair, type RepairEvent, type RepairKind, repairKinds } from "./cleanedLog.ts";
 import { countOf } from "../../log/countOf.ts";
+import { type Repair, type RepairEvent, type RepairKind, repairKinds } from "./cleanedLog.ts";
 
 const KEPT_EVENTS = 50;
 

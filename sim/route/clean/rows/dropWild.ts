@@ -1,10 +1,10 @@
 import { countOf } from "../../log/countOf.ts";
 import { FASTEST_CAR_mps } from "../../log/fastestCar.ts";
 import { geodesicLeg } from "../../log/geodesicLeg.ts";
-import type { RepairList } from "../report/repairList.ts";
-import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 import { writeFar } from "../../log/writeFar.ts";
 import { writeClock } from "../../log/writeTime.ts";
+import type { RepairList } from "../report/repairList.ts";
+import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 
 /** Position error that two honest fixes may have between them on top of the distance driven. */
 const SLACK_m = 50;
@@ -20,7 +20,7 @@ export function dropZeroFixes(rows: RowColumns, repairs: RepairList): void {
   let from_s = Number.NaN;
   let to_s = Number.NaN;
   for (let i = 0; i < rows.count; i++) {
-    if (Math.abs(rows.lat_deg[i]) < 1e-6 && Math.abs(rows.lon_deg[i]) < 1e-6) {
+    if (Math.abs(rows.latitude_deg[i]) < 1e-6 && Math.abs(rows.longitude_deg[i]) < 1e-6) {
       dropPosition(rows, i);
       from_s = count === 0 ? rows.time_s[i] : from_s;
       to_s = rows.time_s[i];
@@ -91,7 +91,7 @@ function isReachable(rows: RowColumns, a: number, b: number): boolean {
 }
 
 function legBetween(rows: RowColumns, a: number, b: number): number {
-  return geodesicLeg(rows.lat_deg[a], rows.lon_deg[a], rows.lat_deg[b], rows.lon_deg[b]).length_m;
+  return geodesicLeg(rows.latitude_deg[a], rows.longitude_deg[a], rows.latitude_deg[b], rows.longitude_deg[b]).length_m;
 }
 
 function drop(

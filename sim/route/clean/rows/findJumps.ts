@@ -1,9 +1,9 @@
 import { median } from "simple-statistics";
 import { countOf } from "../../log/countOf.ts";
-import { layOut } from "./plane.ts";
-import type { RepairList } from "../report/repairList.ts";
-import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 import { writeClock } from "../../log/writeTime.ts";
+import type { RepairList } from "../report/repairList.ts";
+import { layOut } from "./plane.ts";
+import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 
 /** Steps are looked for only between fixes this near in time: over longer, driving itself moves the car as far. */
 const NEAR_s = 3.5;
@@ -37,9 +37,9 @@ export interface JumpFindings {
  */
 export function findJumps(rows: RowColumns, repairs: RepairList, utcOffset_s: number): JumpFindings {
   const where = positioned(rows);
-  const lat_deg = Float64Array.from(where, (i) => rows.lat_deg[i]);
-  const lon_deg = Float64Array.from(where, (i) => rows.lon_deg[i]);
-  const { east_m, north_m } = layOut(lat_deg, lon_deg);
+  const latitude_deg = Float64Array.from(where, (i) => rows.latitude_deg[i]);
+  const longitude_deg = Float64Array.from(where, (i) => rows.longitude_deg[i]);
+  const { east_m, north_m } = layOut(latitude_deg, longitude_deg);
   const n = where.length;
   const time_s = Float64Array.from(where, (i) => rows.time_s[i]);
   const east = residuals(east_m, time_s);
@@ -116,9 +116,9 @@ function putBack(
 ): void {
   for (let k = from; k < to; k++) {
     const i = where[k];
-    const lat_rad = (rows.lat_deg[i] * Math.PI) / 180;
-    rows.lat_deg[i] -= step.north_m / M_PER_DEG;
-    rows.lon_deg[i] -= step.east_m / (M_PER_DEG * Math.max(0.01, Math.cos(lat_rad)));
+    const lat_rad = (rows.latitude_deg[i] * Math.PI) / 180;
+    rows.latitude_deg[i] -= step.north_m / M_PER_DEG;
+    rows.longitude_deg[i] -= step.east_m / (M_PER_DEG * Math.max(0.01, Math.cos(lat_rad)));
   }
   const from_s = rows.time_s[where[from]];
   const length_s = rows.time_s[where[to]] - from_s;

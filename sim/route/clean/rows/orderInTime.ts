@@ -1,9 +1,9 @@
 import { inputError } from "../../../../shared/problems.ts";
 import { S_PER_DAY, S_PER_H } from "../../../../shared/units.ts";
-import type { CleanInput } from "../report/cleanedLog.ts";
 import { countOf } from "../../log/countOf.ts";
-import type { RepairList } from "../report/repairList.ts";
 import { writeClock, writeDuration } from "../../log/writeTime.ts";
+import type { CleanInput } from "../report/cleanedLog.ts";
+import type { RepairList } from "../report/repairList.ts";
 
 /** Rows of a log in rising time: `rows[i]` is the row of the fixes, `time_s[i]` its time after clock changes are undone. */
 export interface Ordered {
@@ -137,7 +137,7 @@ function withoutRepeats(
       kept++;
       continue;
     }
-    if (Number.isNaN(fixes.lat_deg[rows[kept - 1]]) && !Number.isNaN(fixes.lat_deg[i])) {
+    if (Number.isNaN(fixes.latitude_deg[rows[kept - 1]]) && !Number.isNaN(fixes.latitude_deg[i])) {
       rows[kept - 1] = i;
     }
     dropped++;

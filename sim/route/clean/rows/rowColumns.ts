@@ -2,7 +2,10 @@ import type { Fixes } from "../../log/fixes.ts";
 import type { Ordered } from "./orderInTime.ts";
 
 /** The rows that are cleaned, in rising time; positions dropped on the way become NaN, the rest of the row stays. */
-export type RowColumns = Pick<Fixes, "count" | "time_s" | "lat_deg" | "lon_deg" | "speed_mps" | "height_m" | "segment">;
+export type RowColumns = Pick<
+  Fixes,
+  "count" | "time_s" | "latitude_deg" | "longitude_deg" | "speed_mps" | "elevation_m" | "segment"
+>;
 
 /** The columns of a log in the order found. */
 export function rowColumns(fixes: Fixes, ordered: Ordered): RowColumns {
@@ -10,18 +13,18 @@ export function rowColumns(fixes: Fixes, ordered: Ordered): RowColumns {
   return {
     count: ordered.rows.length,
     time_s: ordered.time_s,
-    lat_deg: pick(fixes.lat_deg),
-    lon_deg: pick(fixes.lon_deg),
+    latitude_deg: pick(fixes.latitude_deg),
+    longitude_deg: pick(fixes.longitude_deg),
     speed_mps: pick(fixes.speed_mps),
-    height_m: pick(fixes.height_m),
+    elevation_m: pick(fixes.elevation_m),
     segment: Uint32Array.from(ordered.rows, (row) => fixes.segment[row]),
   };
 }
 
 /** Takes the position out of a row. */
 export function dropPosition(rows: RowColumns, i: number): void {
-  rows.lat_deg[i] = Number.NaN;
-  rows.lon_deg[i] = Number.NaN;
+  rows.latitude_deg[i] = Number.NaN;
+  rows.longitude_deg[i] = Number.NaN;
 }
 
 /** Rows that have a position, in order. */
@@ -29,7 +32,7 @@ export function positioned(rows: RowColumns): Uint32Array {
   const found = new Uint32Array(rows.count);
   let n = 0;
   for (let i = 0; i < rows.count; i++) {
-    if (!Number.isNaN(rows.lat_deg[i])) {
+    if (!Number.isNaN(rows.latitude_deg[i])) {
       found[n++] = i;
     }
   }

@@ -11,7 +11,7 @@ export function speedNear_mps(rows: RowColumns, i: number, side: -1 | 1): number
       sum += rows.speed_mps[k];
       count++;
     }
-    if (!Number.isNaN(rows.lat_deg[k])) {
+    if (!Number.isNaN(rows.latitude_deg[k])) {
       far = k;
     }
   }
@@ -22,7 +22,12 @@ export function speedNear_mps(rows: RowColumns, i: number, side: -1 | 1): number
   if (far < 0 || near < 0 || far === near) {
     return Number.NaN;
   }
-  const { length_m } = geodesicLeg(rows.lat_deg[near], rows.lon_deg[near], rows.lat_deg[far], rows.lon_deg[far]);
+  const { length_m } = geodesicLeg(
+    rows.latitude_deg[near],
+    rows.longitude_deg[near],
+    rows.latitude_deg[far],
+    rows.longitude_deg[far],
+  );
   return length_m / Math.abs(rows.time_s[far] - rows.time_s[near]);
 }
 
@@ -30,7 +35,7 @@ export function speedNear_mps(rows: RowColumns, i: number, side: -1 | 1): number
 export function nearestPosition(rows: RowColumns, i: number, side: -1 | 1, interval_s: number): number {
   const within_s = Math.max(15, 2 * interval_s);
   for (let k = i; k >= 0 && k < rows.count && Math.abs(rows.time_s[k] - rows.time_s[i]) <= within_s; k += side) {
-    if (!Number.isNaN(rows.lat_deg[k])) {
+    if (!Number.isNaN(rows.latitude_deg[k])) {
       return k;
     }
   }

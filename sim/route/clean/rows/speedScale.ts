@@ -21,14 +21,19 @@ export function speedScale(rows: RowColumns, repairs: RepairList): number {
   let last = -1;
   let driven_m = 0;
   for (let i = 0; i < rows.count; i++) {
-    if (Number.isNaN(rows.speed_mps[i]) || Number.isNaN(rows.lat_deg[i])) {
+    if (Number.isNaN(rows.speed_mps[i]) || Number.isNaN(rows.latitude_deg[i])) {
       continue;
     }
     const dt_s = last >= 0 ? rows.time_s[i] - rows.time_s[last] : Number.NaN;
     if (start >= 0 && dt_s <= 2.5 && rows.speed_mps[i] > LEAST_mps) {
       driven_m += 0.5 * (rows.speed_mps[i] + rows.speed_mps[last]) * dt_s;
       if (driven_m > PIECE_m) {
-        const chord = geodesicLeg(rows.lat_deg[start], rows.lon_deg[start], rows.lat_deg[i], rows.lon_deg[i]);
+        const chord = geodesicLeg(
+          rows.latitude_deg[start],
+          rows.longitude_deg[start],
+          rows.latitude_deg[i],
+          rows.longitude_deg[i],
+        );
         ratios.push(chord.length_m / driven_m);
         start = -1;
       }

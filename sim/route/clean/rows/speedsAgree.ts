@@ -2,7 +2,7 @@ import { geodesicLeg } from "../../log/geodesicLeg.ts";
 import type { RowColumns } from "./rowColumns.ts";
 
 const PIECE_s = 60;
-/** A piece tells something only where the positions move this far in its minute: three times a bad receiver's wander. */
+/** A piece tells something only where the positions move this far in its minute: three times a bad receiver's correlated noise. */
 const LEAST_m = 150;
 const LEAST_PIECES = 3;
 
@@ -19,7 +19,7 @@ export function speedsAgree(rows: RowColumns): boolean {
   let last = -1;
   let piece_m = 0;
   for (let i = 0; i < rows.count; i++) {
-    if (Number.isNaN(rows.speed_mps[i]) || Number.isNaN(rows.lat_deg[i])) {
+    if (Number.isNaN(rows.speed_mps[i]) || Number.isNaN(rows.latitude_deg[i])) {
       continue;
     }
     const dt_s = last >= 0 ? rows.time_s[i] - rows.time_s[last] : Number.NaN;
@@ -29,7 +29,12 @@ export function speedsAgree(rows: RowColumns): boolean {
     } else {
       piece_m += 0.5 * (rows.speed_mps[i] + rows.speed_mps[last]) * dt_s;
       if (rows.time_s[i] - rows.time_s[start] >= PIECE_s) {
-        const { length_m } = geodesicLeg(rows.lat_deg[start], rows.lon_deg[start], rows.lat_deg[i], rows.lon_deg[i]);
+        const { length_m } = geodesicLeg(
+          rows.latitude_deg[start],
+          rows.longitude_deg[start],
+          rows.latitude_deg[i],
+          rows.longitude_deg[i],
+        );
         if (length_m >= LEAST_m) {
           pieces++;
           straight_m += length_m;

@@ -1,6 +1,6 @@
 import type { RowColumns } from "./rowColumns.ts";
 
-/** Moments of a stretch: every row of the log and every whole second of the grid, merged where they coincide. */
+/** Moments of a segment: every row of the log and every whole second of the grid, merged where they coincide. */
 export interface Timeline {
   readonly count: number;
   readonly time_s: Float64Array;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../../shared/problems.ts";
-import { type CleanedLog, Mended, type RepairKind } from "../../../../sim/route/clean/report/cleanedLog.ts";
 import { cleanLog } from "../../../../sim/route/clean/cleanLog.ts";
+import { type CleanedLog, Mended, type RepairKind } from "../../../../sim/route/clean/report/cleanedLog.ts";
 import { CancelledError } from "../../../../sim/route/log/steps.ts";
 import { makeLog, makeTruth } from "../../../support/logMaker.ts";
 import { madeLog, steadyRows } from "../../../support/madeFixes.ts";
@@ -31,7 +31,7 @@ describe("cleaning", () => {
 
   it("drops positions at 0,0", () => {
     const rows = steadyRows(START_s, 300, 15).map((row, i) =>
-      i < 3 ? { time_s: row.time_s, lat_deg: 0, lon_deg: 0 } : row,
+      i < 3 ? { time_s: row.time_s, latitude_deg: 0, longitude_deg: 0 } : row,
     );
     const log = cleanLog(madeLog(rows));
     expect(repair(log, "zeroFix")).toMatchObject({ count: 3 });
@@ -101,8 +101,12 @@ describe("cleaning", () => {
 
   it("goes over the date line without driving round the world", () => {
     const rows = Array.from({ length: 200 }, (_, i) => {
-      const lon_deg = 179.99 + i * 0.0002;
-      return { time_s: START_s + i, lat_deg: 0, lon_deg: lon_deg > 180 ? lon_deg - 360 : lon_deg };
+      const longitude_deg = 179.99 + i * 0.0002;
+      return {
+        time_s: START_s + i,
+        latitude_deg: 0,
+        longitude_deg: longitude_deg > 180 ? longitude_deg - 360 : longitude_deg,
+      };
     });
     const log = cleanLog(madeLog(rows));
     // 0.0002 degrees of the equator are 22.2639 m: 111 319.491 m a degree.
@@ -194,13 +198,13 @@ describe("cleaning", () => {
   });
 
   it("takes a step of the height out, and lets no slope be steeper than one in three", () => {
-    const rows = steadyRows(START_s, 400, 15).map((row, i) => ({ ...row, height_m: i < 200 ? 100 : 148 }));
+    const rows = steadyRows(START_s, 400, 15).map((row, i) => ({ ...row, elevation_m: i < 200 ? 100 : 148 }));
     const log = cleanLog(madeLog(rows));
     expect(repair(log, "heightStep")?.detail).toMatch(/^height stepped up 48 m at 08:03:20; taken out$/);
-    const { height_m, distance_m } = log.series;
-    expect(height_m[399] - height_m[0]).toBeCloseTo(0, 0);
+    const { elevation_m, distance_m } = log.series;
+    expect(elevation_m[399] - elevation_m[0]).toBeCloseTo(0, 0);
     for (let i = 1; i < log.series.count; i++) {
-      expect(Math.abs(height_m[i] - height_m[i - 1])).toBeLessThanOrEqual(
+      expect(Math.abs(elevation_m[i] - elevation_m[i - 1])).toBeLessThanOrEqual(
         0.33 * (distance_m[i] - distance_m[i - 1]) + 1e-9,
       );
     }

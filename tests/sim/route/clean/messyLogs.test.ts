@@ -1,42 +1,45 @@
 import { describe, expect, it } from "vitest";
-import { climbOf } from "../../../../sim/route/clean/heights/cleanHeights.ts";
 import { cleanLog } from "../../../../sim/route/clean/cleanLog.ts";
+import { climbOf } from "../../../../sim/route/clean/heights/cleanHeights.ts";
 import { joinLogs } from "../../../../sim/route/joinLogs.ts";
-import { readLog } from "../../../../sim/route/readLog.ts";
 import { writeFar } from "../../../../sim/route/log/writeFar.ts";
+import { readLog } from "../../../../sim/route/readLog.ts";
 import { writeGpx } from "../../../support/logWriter.ts";
 import { madeLog, steadyRows } from "../../../support/madeFixes.ts";
 import { windingDrive, windingLog } from "../../../support/windingDrive.ts";
 
 const START_s = 1_741_680_000;
 const town = windingDrive("town", 11, 1500);
-const rows = windingLog(town, { seed: 11, position_m: 4, speed_mps: 0.15, height_m: 3 }, START_s);
+const rows = windingLog(town, { seed: 11, position_m: 4, speed_mps: 0.15, elevation_m: 3 }, START_s);
 const details = (log: ReturnType<typeof cleanLog>) => log.repairs.map(({ detail }) => detail).join("; ");
 const reasons = (log: ReturnType<typeof cleanLog>) => log.quality.reasons.join("; ");
 
 describe("a telephone that writes 0 for a height it does not have", () => {
-  const spotty = rows.map((row, i) => (i % 900 > 400 ? { ...row, height_m: i % 5 === 0 ? 0 : Number.NaN } : row));
+  const spotty = rows.map((row, i) => (i % 900 > 400 ? { ...row, elevation_m: i % 5 === 0 ? 0 : Number.NaN } : row));
 
   it("has those heights taken as not recorded, and no step of the height", () => {
     const log = cleanLog(readLog("a.gpx", writeGpx(spotty)));
     expect(details(log)).toMatch(/\d+ heights of exactly 0 m, far from all others, taken as not recorded/);
     expect(details(log)).not.toMatch(/stepped/);
-    const lowest_m = log.series.height_m.reduce((least, height_m) => Math.min(least, height_m));
+    const lowest_m = log.series.elevation_m.reduce((least, elevation_m) => Math.min(least, elevation_m));
     expect(lowest_m).toBeGreaterThan(50);
   });
 
   it("keeps them where they may be true, by the sea", () => {
-    const low = steadyRows(START_s, 600, 15).map((row, i) => ({ ...row, height_m: Math.round(4 * Math.sin(i / 60)) }));
+    const low = steadyRows(START_s, 600, 15).map((row, i) => ({
+      ...row,
+      elevation_m: Math.round(4 * Math.sin(i / 60)),
+    }));
     const log = cleanLog(madeLog(low));
     expect(details(log)).not.toMatch(/exactly 0 m/);
-    expect(climbOf(log.series.height_m)).toBeGreaterThan(5);
+    expect(climbOf(log.series.elevation_m)).toBeGreaterThan(5);
   });
 });
 
 it("a log says of speeds and heights only what it has", () => {
   const layout = (some: typeof rows) => readLog("a.gpx", writeGpx(some)).guess.layout.join("; ");
   expect(layout(rows)).toContain("times in UTC, heights in metres, speed in m/s");
-  const bare = rows.map((row) => ({ ...row, speed_mps: Number.NaN, height_m: Number.NaN }));
+  const bare = rows.map((row) => ({ ...row, speed_mps: Number.NaN, elevation_m: Number.NaN }));
   expect(layout(bare)).toContain("times in UTC, no heights, no recorded speed");
 });
 
@@ -44,7 +47,7 @@ it("a receiver that wakes up where it was last jumps, and has no gap of a second
   const stale = Array.from({ length: 120 }, (_, i) => ({
     ...rows[0],
     time_s: START_s - 120 + i,
-    lat_deg: rows[0].lat_deg + 0.021,
+    latitude_deg: rows[0].latitude_deg + 0.021,
     speed_mps: 0,
   }));
   const log = cleanLog(readLog("a.gpx", writeGpx([...stale, ...rows])));
@@ -57,7 +60,7 @@ describe("what a car hardly drives", () => {
     const walk = Array.from({ length: 600 }, (_, i) => ({
       ...rows[0],
       time_s: START_s - 600 + i,
-      lat_deg: rows[0].lat_deg - ((600 - i) * 1.35) / 111_200,
+      latitude_deg: rows[0].latitude_deg - ((600 - i) * 1.35) / 111_200,
       speed_mps: 1.35 + 0.3 * Math.sin(i * 1.9),
     }));
     const log = cleanLog(readLog("a.gpx", writeGpx([...walk, ...rows])));
@@ -70,7 +73,7 @@ describe("what a car hardly drives", () => {
   });
 
   it.each(["town", "hills"] as const)("is not said of a drive through %s, nor of a motorway", (country) => {
-    const drive = windingLog(windingDrive(country, 3), { seed: 3, position_m: 4, speed_mps: 0.15, height_m: 3 });
+    const drive = windingLog(windingDrive(country, 3), { seed: 3, position_m: 4, speed_mps: 0.15, elevation_m: 3 });
     expect(reasons(cleanLog(readLog("a.gpx", writeGpx(drive))))).not.toMatch(/no drive/);
     const motorway = madeLog(steadyRows(START_s, 1200, 31).map((row) => ({ ...row, speed_mps: 31 })));
     expect(reasons(cleanLog(motorway))).not.toMatch(/no drive/);

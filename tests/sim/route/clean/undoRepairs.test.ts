@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type RepairKind, repairKinds } from "../../../../sim/route/clean/report/cleanedLog.ts";
 import { cleanLog } from "../../../../sim/route/clean/cleanLog.ts";
+import { type RepairKind, repairKinds } from "../../../../sim/route/clean/report/cleanedLog.ts";
 import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
 import { amongHouses, makeLog, makeTruth, withParking } from "../../../support/logMaker.ts";
 import { madeLog } from "../../../support/madeFixes.ts";
@@ -36,8 +36,8 @@ describe.each([
 
   it("shows what smoothing the heights took away", () => {
     const climb = (log: typeof whole) => {
-      const { height_m } = log.series;
-      return height_m.reduce((sum, height, i) => sum + (i > 0 ? Math.max(0, height - height_m[i - 1]) : 0), 0);
+      const { elevation_m } = log.series;
+      return elevation_m.reduce((sum, height, i) => sum + (i > 0 ? Math.max(0, height - elevation_m[i - 1]) : 0), 0);
     };
     expect(climb(cleanLog(input, { off: ["heightNoise", "gradient"] }))).toBeGreaterThan(1.5 * climb(whole));
   });

@@ -20,10 +20,10 @@ describe("a GPX log", () => {
     expect(badLines).toBe(0);
     expect(fixes.count).toBe(2);
     expect(fixes.time_s[0]).toBe(Date.UTC(2024, 4, 3, 8, 12, 5) / 1000);
-    expect([...fixes.lat_deg]).toEqual([52.1, 52.2]);
-    expect(fixes.lon_deg[0]).toBe(-8.5);
-    expect(fixes.height_m[0]).toBe(101.5);
-    expect(fixes.height_m[1]).toBeNaN();
+    expect([...fixes.latitude_deg]).toEqual([52.1, 52.2]);
+    expect(fixes.longitude_deg[0]).toBe(-8.5);
+    expect(fixes.elevation_m[0]).toBe(101.5);
+    expect(fixes.elevation_m[1]).toBeNaN();
     expect([...fixes.speed_mps]).toEqual([12.5, 13]);
   });
 
@@ -53,7 +53,7 @@ describe("a GPX log", () => {
   it("takes heights that are all zero as not recorded", () => {
     const zero = (lat: number, s: number) => point(lat, `2024-05-03T08:12:0${s}Z`, "<ele>0</ele>");
     const log = read(wrap(`<trk><trkseg>${zero(1, 1)}${zero(1.0001, 2)}</trkseg></trk>`));
-    expect([...log.fixes.height_m].every(Number.isNaN)).toBe(true);
+    expect([...log.fixes.elevation_m].every(Number.isNaN)).toBe(true);
     expect(log.problems.map(({ code }) => code)).toContain("zeroHeights");
   });
 

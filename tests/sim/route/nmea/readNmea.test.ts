@@ -21,10 +21,10 @@ describe("an NMEA 0183 log", () => {
     expect(badLines).toBe(0);
     expect(fixes.count).toBe(1);
     expect(fixes.time_s[0]).toBe(Date.UTC(1994, 2, 23, 12, 35, 19) / 1000);
-    expect(fixes.lat_deg[0]).toBeCloseTo(48.1173, 9);
-    expect(fixes.lon_deg[0]).toBeCloseTo(11.516666666, 8);
+    expect(fixes.latitude_deg[0]).toBeCloseTo(48.1173, 9);
+    expect(fixes.longitude_deg[0]).toBeCloseTo(11.516666666, 8);
     expect(fixes.speed_mps[0]).toBeCloseTo((22.4 * 1852) / 3600, 9);
-    expect(fixes.height_m[0]).toBe(545.4);
+    expect(fixes.elevation_m[0]).toBe(545.4);
   });
 
   it("counts and leaves out sentences whose checksum fails", () => {
@@ -94,8 +94,8 @@ describe("an NMEA 0183 log", () => {
     const { fixes } = read(text);
     expect(fixes.count).toBe(1);
     expect(fixes.time_s[0]).toBe(Date.UTC(2024, 4, 3, 8, 12, 5) / 1000);
-    expect(fixes.lon_deg[0]).toBeCloseTo(-8.5, 9);
-    expect(fixes.height_m[0]).toBe(120.5);
+    expect(fixes.longitude_deg[0]).toBeCloseTo(-8.5, 9);
+    expect(fixes.elevation_m[0]).toBe(120.5);
     expect(fixes.speed_mps[0]).toBeCloseTo(18.52 / 3.6, 9);
   });
 });

@@ -8,7 +8,7 @@ const rolesOf = (log: LogFile) => log.guess.columns.map(({ role }) => role);
 const question = (log: LogFile, name: string) => log.questions.find((one) => one.name === name);
 
 /** Sixty seconds at 20 m/s to the north, one row a second, each made by the function. */
-const drive = (row: (i: number, lat_deg: number) => string) =>
+const drive = (row: (i: number, latitude_deg: number) => string) =>
   Array.from({ length: 60 }, (_, i) => row(i, 50 + (i * 20) / 111229)).join("\n");
 const clock = (i: number) => `08:12:${String(i).padStart(2, "0")}`;
 
@@ -20,7 +20,7 @@ describe("a table", () => {
     expect(log.format).toBe("table");
     expect(log.fixes.count).toBe(60);
     expect(log.fixes.speed_mps[5]).toBeCloseTo(44.7 * 0.44704, 9);
-    expect(log.fixes.height_m[5]).toBeCloseTo(328 * 0.3048, 9);
+    expect(log.fixes.elevation_m[5]).toBeCloseTo(328 * 0.3048, 9);
     expect(log.questions.filter(({ decided }) => !decided)).toEqual([]);
   });
 
@@ -29,7 +29,7 @@ describe("a table", () => {
     const log = read(`Fahrtenschreiber;Muster\nVersion;3\nZeit;Breite;Länge;Geschwindigkeit\n;°;°;km/h\n${body}`);
     expect(rolesOf(log)).toEqual(["time", "lat", "lon", "speed"]);
     expect(log.fixes.time_s[0]).toBe(Date.UTC(2024, 4, 3, 8, 12, 0) / 1000);
-    expect(log.fixes.lat_deg[1]).toBeCloseTo(50 + 20 / 111229, 9);
+    expect(log.fixes.latitude_deg[1]).toBeCloseTo(50 + 20 / 111229, 9);
     expect(log.fixes.speed_mps[3]).toBeCloseTo(20, 9);
   });
 
@@ -87,14 +87,14 @@ describe("a table", () => {
     const text = `time,latitude,longitude,speed_kmh\n${drive((i) => `${i},5206.${String(i).padStart(3, "0")},00830.500,36`)}`;
     expect(question(read(text), "hemisphere")).toMatchObject({ option: "--hemisphere", decided: false });
     const log = read(text, { hemisphere: "SW" });
-    expect(log.fixes.lat_deg[0]).toBeCloseTo(-52.1, 9);
-    expect(log.fixes.lon_deg[0]).toBeCloseTo(-(8 + 30.5 / 60), 9);
+    expect(log.fixes.latitude_deg[0]).toBeCloseTo(-52.1, 9);
+    expect(log.fixes.longitude_deg[0]).toBeCloseTo(-(8 + 30.5 / 60), 9);
   });
 
   it("takes hemispheres from columns of letters", () => {
     const log = read(`time,latitude,ns,longitude,ew,speed_kmh\n${drive((i, lat) => `${i},${lat},S,8.5,W,36`)}`);
-    expect(log.fixes.lat_deg[0]).toBeCloseTo(-50, 9);
-    expect(log.fixes.lon_deg[0]).toBeCloseTo(-8.5, 9);
+    expect(log.fixes.latitude_deg[0]).toBeCloseTo(-50, 9);
+    expect(log.fixes.longitude_deg[0]).toBeCloseTo(-8.5, 9);
     expect(question(log, "hemisphere")).toMatchObject({ decided: true });
   });
 
@@ -150,7 +150,7 @@ describe("a table", () => {
     );
     const log = read(`seconds;PID;value;units\n${rows}`);
     expect(log.fixes.count).toBe(60);
-    expect(log.fixes.lat_deg[1]).toBeCloseTo(50 + 20 / 111229, 9);
+    expect(log.fixes.latitude_deg[1]).toBeCloseTo(50 + 20 / 111229, 9);
     expect(log.fixes.speed_mps[1]).toBeCloseTo(20, 9);
     expect(log.fixes.extras.motorSpeed_radps?.[1]).toBeCloseTo((2000 * 2 * Math.PI) / 60, 9);
   });

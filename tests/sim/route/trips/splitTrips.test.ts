@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../../sim/route/clean/cleanLog.ts";
+import { toTrace, wholeTrace } from "../../../../sim/route/roads/toTrace.ts";
 import { findPlaces } from "../../../../sim/route/trips/findPlaces.ts";
 import { type Parking, splitTrips } from "../../../../sim/route/trips/splitTrips.ts";
 import { guessUtcOffset_s, summariseDays } from "../../../../sim/route/trips/summariseDays.ts";
-import { toTrace, wholeTrace } from "../../../../sim/route/roads/toTrace.ts";
 import { madeLog } from "../../../support/madeFixes.ts";
 
 const H_s = 3600;
@@ -15,7 +15,7 @@ function leg(start_s: number, from_m: number, sense: 1 | -1) {
   return Array.from({ length: 601 }, (_, i) => {
     const speed_mps = Math.max(0, Math.min(15, i, 600 - i));
     north_m += sense * speed_mps;
-    return { time_s: start_s + i, north_m, speed_mps, height_m: 100 + north_m / 100 };
+    return { time_s: start_s + i, north_m, speed_mps, elevation_m: 100 + north_m / 100 };
   });
 }
 const far_m = leg(0, 0, 1)[600].north_m;
@@ -76,22 +76,22 @@ describe("a week", () => {
 
   it("keeps the heights of the trips that have them, level through the others, and says for how much of the way", () => {
     const [out, back] = found.trips;
-    const bare = { speed_mps: back.speed_mps, height_m: back.height_m.map(() => Number.NaN) };
+    const bare = { speed_mps: back.speed_mps, elevation_m: back.elevation_m.map(() => Number.NaN) };
     const { profile } = wholeTrace([bare, out, bare, back], "week", "a week");
     const elevation_m = profile?.elevation_m ?? new Float64Array(1);
     const distance_m = profile?.distance_m ?? new Float64Array(1);
     const at_m = (legs: number) => elevation_m[distance_m.findIndex((each_m) => each_m >= legs * far_m)];
-    const rise_m = out.height_m[out.height_m.length - 1] - out.height_m[0];
+    const rise_m = out.elevation_m[out.elevation_m.length - 1] - out.elevation_m[0];
     expect(rise_m).toBeGreaterThan(50);
     // Level: but for the rounding of sums of heights of some hundred metres. Risen: but for points 10 m of road apart.
     expect(at_m(0.9)).toBeCloseTo(at_m(0), 9);
     expect(at_m(2.1) - at_m(0.9)).toBeCloseTo(rise_m, 0);
     expect(at_m(2.9)).toBeCloseTo(at_m(2.1), 9);
-    expect(elevation_m[elevation_m.length - 1]).toBeCloseTo(out.height_m[0], 0);
+    expect(elevation_m[elevation_m.length - 1]).toBeCloseTo(out.elevation_m[0], 0);
 
     expect(wholeTrace([bare, bare], "week", "a week").profile).toBeUndefined();
 
-    const half = week.map((row, i) => (i < 601 || i >= 1202 ? row : { ...row, height_m: Number.NaN }));
+    const half = week.map((row, i) => (i < 601 || i >= 1202 ? row : { ...row, elevation_m: Number.NaN }));
     // one of four equal legs is without
     expect(cleanLog(madeLog(half)).quality.reasons.join("; ")).toMatch(
       /no heights on 25 % of the way: it counts as flat/,
@@ -113,7 +113,7 @@ describe("stops", () => {
       time_s: MONDAY_s + 601 + i,
       north_m: far_m,
       speed_mps: 0,
-      height_m: 100,
+      elevation_m: 100,
     }));
     return cleanLog(madeLog([...first, ...stand, ...leg(MONDAY_s + 601 + stand_s, far_m, 1)]));
   };
@@ -132,12 +132,12 @@ describe("stops", () => {
 });
 
 describe("places", () => {
-  const parked = (from_h: number, to_h: number, lat_deg: number): Parking => ({
+  const parked = (from_h: number, to_h: number, latitude_deg: number): Parking => ({
     from_s: from_h * H_s,
     to_s: to_h * H_s,
     isGap: true,
-    lat_deg,
-    lon_deg: 8,
+    latitude_deg,
+    longitude_deg: 8,
   });
 
   it("take in parkings within 200 m and number those that are neither home nor work", () => {

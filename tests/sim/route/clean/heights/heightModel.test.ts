@@ -5,14 +5,14 @@ const noise = { slope_ratio: 0.03, white_m: 1, wandering_m: 3 };
 const step = (dt_s: number, by_m: number) => {
   const transition = new Float64Array(9);
   const spread = new Float64Array(9);
-  const height_m = Float64Array.of(100, 101);
-  const model = heightModel(Float64Array.of(0, dt_s), Float64Array.of(0, by_m), height_m, noise, 0, 2);
+  const elevation_m = Float64Array.of(100, 101);
+  const model = heightModel(Float64Array.of(0, dt_s), Float64Array.of(0, by_m), elevation_m, noise, 0, 2);
   model.transition(1, transition, spread);
   return { transition, spread };
 };
 
 describe("the model of heights along a road", () => {
-  it.each([1, 30, 600])("keeps the receiver's wander at its variance over %d s", (dt_s) => {
+  it.each([1, 30, 600])("keeps the receiver's correlated noise at its variance over %d s", (dt_s) => {
     // A first-order process that is stationary: f² w² + q = w², with f = exp(-dt / 60 s).
     const { transition, spread } = step(dt_s, 10);
     expect(transition[8]).toBeCloseTo(Math.exp(-dt_s / 60), 12);

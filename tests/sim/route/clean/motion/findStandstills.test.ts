@@ -1,9 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { findStanding, markLoitering, recordedLimits, wanderingLimits } from "../../../../../sim/route/clean/motion/findStandstills.ts";
+import {
+  findStandstills,
+  markLoitering,
+  positionLimits,
+  recordedLimits,
+} from "../../../../../sim/route/clean/motion/findStandstills.ts";
 
 const time_s = (n: number) => Float64Array.from({ length: n }, (_, i) => i);
 const standing = (speeds: readonly number[], limits = recordedLimits) =>
-  [...findStanding(time_s(speeds.length), Float64Array.from(speeds), limits)].join("");
+  [...findStandstills(time_s(speeds.length), Float64Array.from(speeds), limits)].join("");
 
 describe("standing", () => {
   it("is where a recorded speed stays below a walk", () => {
@@ -18,11 +23,11 @@ describe("standing", () => {
     expect(standing([5, 0, 0, 0, 0.9, 0, 0, 0, 5])).toBe("011111110");
   });
 
-  it("goes on over a creep no longer than the receiver's wander", () => {
+  it("goes on over a creep no longer than the receiver's correlated noise", () => {
     const speeds = [9, 0, 0, 0, 0, 0, ...new Array(8).fill(1), 0, 0, 0, 0, 0, 9];
-    expect(standing(speeds, wanderingLimits(3))).not.toContain("101");
-    expect(standing(speeds, wanderingLimits(3))).toBe(`0${"1".repeat(18)}0`);
-    expect(standing([9, 0, 0, 0, 0, 0, ...new Array(8).fill(4), 0, 0, 0, 0, 0, 9], wanderingLimits(3))).toContain(
+    expect(standing(speeds, positionLimits(3))).not.toContain("101");
+    expect(standing(speeds, positionLimits(3))).toBe(`0${"1".repeat(18)}0`);
+    expect(standing([9, 0, 0, 0, 0, 0, ...new Array(8).fill(4), 0, 0, 0, 0, 0, 9], positionLimits(3))).toContain(
       "00000000",
     );
   });

@@ -17,7 +17,7 @@ const fastest_mps = (offset_m2: Float64Array) => {
 it("a step of the positions is no drive where their offset is known to have changed there", () => {
   const none = new Float64Array(n);
   const known = none.map((_, i) => (i === 120 ? 1600 : 0));
-  // An offset fades with the wander's 20 s, so of one of 30 m the car is believed to drive off no more than 30 m / 20 s. Without
+  // An offset fades with the noise's 20 s, so of one of 30 m the car is believed to drive off no more than 30 m / 20 s. Without
   // word of it the 30 m can only have been driven, in the few seconds that an acceleration lasts.
   expect(fastest_mps(known)).toBeLessThan(30 / 20);
   expect(fastest_mps(none)).toBeGreaterThan(30 / 10);

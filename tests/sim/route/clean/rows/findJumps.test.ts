@@ -1,7 +1,7 @@
 import { randomNormal } from "d3-random";
 import { expect, it } from "vitest";
-import { findJumps } from "../../../../../sim/route/clean/rows/findJumps.ts";
 import { RepairList } from "../../../../../sim/route/clean/report/repairList.ts";
+import { findJumps } from "../../../../../sim/route/clean/rows/findJumps.ts";
 import { seeded } from "../../../../support/logMaker.ts";
 import { madeLog } from "../../../../support/madeFixes.ts";
 
