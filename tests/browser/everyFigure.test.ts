@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Job } from "../../shared/job/job.ts";
 import { unitSuffixes, W_PER_KW } from "../../shared/units.ts";
 import { type Channels, driveJob, roadTrace } from "../../sim/index.ts";
-import { threeFigures } from "../../web/charts/threeFigures.ts";
+import { threeFigures } from "../../web/charts/parts/figure/threeFigures.ts";
 import { cycleTexts } from "../support/cycleTexts.ts";
 import { expectNoSidewaysScroll } from "../support/notebookPage.ts";
 import { startChromium } from "../support/openNotebook.ts";

@@ -16,6 +16,10 @@ const logParts = ["shared", "sim/constants.ts", "sim/math", "sim/route/log"];
 /** Rooms of the cleaning of logs, each using those before it. */
 const cleanParts = (count: number) =>
   ["report", "rows", "gaps", "heights", "motion"].slice(0, count).map((part) => `sim/route/clean/${part}`);
+/** What the rooms of web/ may take from below. */
+const core = ["shared", "sim/index.ts"];
+const chartParts = (...parts: readonly string[]) => parts.map((part) => `web/charts/parts/${part}`);
+const notebookParts = [...core, "web/look", "web/editing", "web/fields", "web/sections/parts"];
 const physics = ["sim/math", "sim/trace", "sim/vehicle", "sim/motor", "sim/battery"];
 const arrows: Readonly<Record<string, Arrow>> = {
   shared: { rooms: [], packages: ["zod"] },
@@ -53,7 +57,57 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: ["shared", "sim", "web/sheet", "web/charts", "package.json"],
     packages: [...runTime, "node:*", "vite"],
   },
-  web: { rooms: ["shared", "sim/index.ts", "cycles"], packages: runTime },
+  "web/look": { rooms: ["shared"], packages: runTime },
+  "web/editing/fieldTable": { rooms: ["shared"], packages: runTime },
+  "web/editing": { rooms: ["shared", "web/editing/fieldTable"], packages: runTime },
+  "web/store": { rooms: ["shared"], packages: runTime },
+  "web/worker": { rooms: [...core, "cycles", "web/store"], packages: runTime },
+  "web/log": { rooms: [...core, "web/editing", "web/store", "web/worker"], packages: runTime },
+  "web/charts/parts/figure": { rooms: [...core, "web/look"], packages: runTime },
+  "web/charts/parts/axes": { rooms: [...core, "web/look", ...chartParts("figure")], packages: runTime },
+  "web/charts/parts/lines": { rooms: [...core, "web/look", ...chartParts("figure", "axes")], packages: runTime },
+  "web/charts/parts/keys": { rooms: chartParts("figure"), packages: runTime },
+  "web/charts/parts/track": { rooms: chartParts("figure", "axes", "keys"), packages: runTime },
+  "web/charts/parts/motorGround": {
+    rooms: [...core, "web/look", ...chartParts("figure", "axes", "lines", "keys")],
+    packages: runTime,
+  },
+  "web/charts/parts/reading": { rooms: ["web/look", ...chartParts("figure")], packages: runTime },
+  "web/charts": { rooms: [...core, "web/look", "web/charts/parts"], packages: runTime },
+  "web/fields": { rooms: [...core, "web/editing", "web/log", ...chartParts("axes")], packages: runTime },
+  "web/forms/parts": { rooms: ["shared", "web/editing", "web/fields"], packages: runTime },
+  "web/forms/car": { rooms: ["shared", "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
+  "web/forms/motor": { rooms: [...core, "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
+  "web/forms/pack": { rooms: ["shared", "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
+  "web/forms/road": { rooms: [...core, "web/editing", "web/fields", "web/log", "web/worker"], packages: runTime },
+  "web/forms/charts": { rooms: ["shared", "web/fields", ...chartParts("axes")], packages: runTime },
+  "web/sections/parts": {
+    rooms: [...core, ...["look", "editing", "fields", "log", "worker", "charts"].map((room) => `web/${room}`)],
+    packages: runTime,
+  },
+  "web/sections": {
+    rooms: [
+      ...core,
+      "web/look",
+      "web/sections/parts",
+      ...["editing", "fields", "forms", "log", "worker", "charts"].map((room) => `web/${room}`),
+    ],
+    packages: runTime,
+  },
+  "web/notebook/graph": {
+    rooms: [...core, ...["editing", "fields", "log", "worker", "charts", "sections"].map((room) => `web/${room}`)],
+    packages: runTime,
+  },
+  "web/notebook/notes": { rooms: notebookParts, packages: runTime },
+  "web/notebook/figures": {
+    rooms: [...notebookParts, "web/charts", "web/notebook/graph", "web/notebook/notes"],
+    packages: runTime,
+  },
+  "web/notebook/reasons": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
+  "web/notebook/jobs": { rooms: [...notebookParts, "web/store", "web/notebook/figures"], packages: runTime },
+  "web/notebook/start": { rooms: ["shared", "web/editing", "web/fields"], packages: runTime },
+  // The frame of the notebook, and main.ts, mount all of it.
+  web: { rooms: [...core, "web"], packages: runTime },
 };
 
 interface Import {
@@ -121,7 +175,9 @@ describe("imports", () => {
         target !== undefined &&
         isIn(target, "web/sections") &&
         file !== "web/sections/index.ts" &&
-        isIn(file, "web/sections"),
+        isIn(file, "web/sections") &&
+        roomOf(target) !== "web/sections/parts" &&
+        roomOf(file) !== "web/sections/parts",
     );
     expect(strays.map(tell)).toEqual([]);
   });

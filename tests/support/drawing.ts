@@ -1,5 +1,5 @@
 import { parseHTML } from "linkedom";
-import type { Drawing } from "../../web/charts/chart.ts";
+import type { Drawing } from "../../web/charts/parts/figure/chart.ts";
 
 /** A page in memory to draw on. */
 export function drawing(width_px = 720): Drawing {

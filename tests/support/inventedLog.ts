@@ -1,5 +1,5 @@
+import type { Track } from "../../web/charts/parts/track/trackOnPlane.ts";
 import type { RawAgainstCleanedInput } from "../../web/charts/rawAgainstCleaned.ts";
-import type { Track } from "../../web/charts/trackOnPlane.ts";
 
 /** An invented log on open sea (no road is there): a loop with a jump, a gap, and what a cleaning would make of them. */
 const ROWS = 900;

@@ -1,7 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { driveJob, motorSurface, roadTrace, steadyTable, unknownsByEffect } from "../../sim/index.ts";
-import { steadySpeeds_kmh } from "../../web/notebook/steadySpeeds.ts";
-import type { Values } from "../../web/notebook/values.ts";
+import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
+import type { Values } from "../../web/sections/parts/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
 
 /** Every value a section may ask for, worked by the simulation itself, as the page would have them. */

@@ -1,5 +1,5 @@
-import { FONT_PX } from "../../web/charts/drawPlot.ts";
-import { textWidth_px } from "../../web/charts/textWidth.ts";
+import { FONT_PX } from "../../web/charts/parts/figure/drawPlot.ts";
+import { textWidth_px } from "../../web/charts/parts/figure/textWidth.ts";
 
 /** A piece of text in a drawing and the pixels that it takes. */
 export interface Word {

@@ -1,20 +1,20 @@
 import { rect, ruleX, ruleY } from "@observablehq/plot";
 import { bin, max } from "d3-array";
 import { heed, ink, paper } from "../look/tokens.ts";
-import { drawPath, writeWords } from "./annotate.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { domain } from "./domain.ts";
-import { FONT_PX, LINE_PX } from "./drawPlot.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./frame.ts";
-import { ledgerFills } from "./inks.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { packStyle } from "./packStyle.ts";
-import { stairs } from "./stairs.ts";
-import { textWidth_px, wrapped } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
+import { domain } from "./parts/axes/domain.ts";
+import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./parts/figure/frame.ts";
+import { ledgerFills } from "./parts/figure/inks.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { packStyle } from "./parts/figure/packStyle.ts";
+import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { stairs } from "./parts/lines/stairs.ts";
 
 export interface DaysDistributionInput {
   readonly days_m: readonly number[];

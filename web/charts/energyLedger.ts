@@ -1,19 +1,27 @@
 import { link, rect, ruleX } from "@observablehq/plot";
 import type { Candidate } from "../../sim/index.ts";
 import { ink, inkSoft, paper, rule } from "../look/tokens.ts";
-import { drawPath, writeWords } from "./annotate.ts";
-import { bottomAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { FONT_PX, LINE_PX } from "./drawPlot.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { drawFrame } from "./frame.ts";
-import { inkOn, ledgerFills } from "./inks.ts";
-import { alike, type LedgerEntry, ledgerEntries, ledgerNames, middle, type Segment, stacked } from "./ledgerStack.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { stairs } from "./stairs.ts";
-import { textWidth_px, wrapped } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
+import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { drawFrame } from "./parts/figure/frame.ts";
+import { inkOn, ledgerFills } from "./parts/figure/inks.ts";
+import {
+  alike,
+  type LedgerEntry,
+  ledgerEntries,
+  ledgerNames,
+  middle,
+  type Segment,
+  stacked,
+} from "./parts/figure/ledgerStack.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { stairs } from "./parts/lines/stairs.ts";
 
 export { type LedgerEntry, ledgerNames };
 

@@ -1,16 +1,16 @@
 import { line, ruleY } from "@observablehq/plot";
 import { figureColours, heed, ink, inkSoft } from "../look/tokens.ts";
-import { drawPath, writeWords } from "./annotate.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { FONT_PX, LINE_PX } from "./drawPlot.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { fromUnit, inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./frame.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { stairs } from "./stairs.ts";
-import { textWidth_px } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
+import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { fromUnit, inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { textWidth_px } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { stairs } from "./parts/lines/stairs.ts";
 
 export interface GearSpeedsInput {
   readonly gears: readonly { readonly name: string; readonly speedPerRpm_mps: number }[];

@@ -1,19 +1,19 @@
 import { line, ruleY } from "@observablehq/plot";
 import { RADPS_PER_RPM } from "../../shared/units.ts";
 import { ink } from "../look/tokens.ts";
-import { writeWords } from "./annotate.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { FONT_PX } from "./drawPlot.ts";
-import { METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within } from "./frame.ts";
-import { motorContours } from "./motorContours.ts";
-import { nameFigure } from "./nameFigure.ts";
-import type { RegularGrid } from "./regularGrid.ts";
-import { textWidth_px } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
-import { type TorqueLine, torqueOn } from "./torqueLine.ts";
-import { torqueShown } from "./torqueShown.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
+import { writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { FONT_PX } from "./parts/figure/drawPlot.ts";
+import { METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { textWidth_px } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { motorContours } from "./parts/motorGround/motorContours.ts";
+import type { RegularGrid } from "./parts/motorGround/regularGrid.ts";
+import { type TorqueLine, torqueOn } from "./parts/motorGround/torqueLine.ts";
+import { torqueShown } from "./parts/motorGround/torqueShown.ts";
 
 export interface LossMapInput {
   readonly name: string;

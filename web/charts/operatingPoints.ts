@@ -1,19 +1,19 @@
 import { extent, max } from "d3-array";
 import type { Channels } from "../../sim/index.ts";
 import { ink, inkSoft } from "../look/tokens.ts";
-import { drawDots, writeWords } from "./annotate.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { domain } from "./domain.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
-import { type MotorGroundInput, motorGround } from "./motorGround.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { operatingPointsInWords } from "./operatingPointsInWords.ts";
-import { packStyle } from "./packStyle.ts";
-import { threeFigures } from "./threeFigures.ts";
-import { timeByPoint } from "./timeByPoint.ts";
-import { peakOf, torqueOn } from "./torqueLine.ts";
-import { torqueShown } from "./torqueShown.ts";
+import { domain } from "./parts/axes/domain.ts";
+import { drawDots, writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, type Frame, positionAlong, within, xPixel, yPixel } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { packStyle } from "./parts/figure/packStyle.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { type MotorGroundInput, motorGround } from "./parts/motorGround/motorGround.ts";
+import { operatingPointsInWords } from "./parts/motorGround/operatingPointsInWords.ts";
+import { timeByPoint } from "./parts/motorGround/timeByPoint.ts";
+import { peakOf, torqueOn } from "./parts/motorGround/torqueLine.ts";
+import { torqueShown } from "./parts/motorGround/torqueShown.ts";
 
 export interface OperatingPointsInput extends MotorGroundInput {
   readonly name: string;

@@ -1,17 +1,17 @@
 import { rect, ruleX } from "@observablehq/plot";
 import type { Enough } from "../../sim/index.ts";
 import { ink, inkSoft, paper } from "../look/tokens.ts";
-import { drawPath, writeWords } from "./annotate.ts";
-import { bottomAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { FONT_PX, LINE_PX } from "./drawPlot.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, xPixel } from "./frame.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { packStyle } from "./packStyle.ts";
-import { stairs } from "./stairs.ts";
-import { textWidth_px, wrapped } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
+import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, xPixel } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { packStyle } from "./parts/figure/packStyle.ts";
+import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { stairs } from "./parts/lines/stairs.ts";
 
 export interface RangeAgainstNeedInput {
   readonly packs: readonly {

@@ -1,17 +1,17 @@
-import type { Chart, Drawing } from "./chart.ts";
-import { lineAt } from "./columnAt.ts";
-import { reach } from "./domain.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { type Frame, positionAlong, within } from "./frame.ts";
-import { type LogColumns, logPanel } from "./logPanel.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { repairsOf } from "./repairsOf.ts";
-import { roadAxis } from "./roadAxis.ts";
-import { sayStretches } from "./sayStretches.ts";
-import { stackFigures } from "./stackFigures.ts";
-import { thin } from "./thin.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { reach } from "./parts/axes/domain.ts";
+import { roadAxis } from "./parts/axes/roadAxis.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { lineAt } from "./parts/figure/columnAt.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { type Frame, positionAlong, within } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { stackFigures } from "./parts/figure/stackFigures.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { sayStretches } from "./parts/lines/annotateStretches.ts";
+import { type LogColumns, logPanel } from "./parts/lines/logPanel.ts";
+import { repairsOf } from "./parts/lines/repairsOf.ts";
+import { thin } from "./parts/lines/thin.ts";
 
 export interface RawAgainstCleanedInput {
   readonly raw: LogColumns;

@@ -1,19 +1,19 @@
 import { line } from "@observablehq/plot";
 import { ink, paper } from "../look/tokens.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { lineAt } from "./columnAt.ts";
-import { domain } from "./domain.ts";
-import { FONT_PX } from "./drawPlot.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { type EndLabel, endLabels } from "./endLabels.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { filledBetween } from "./filledBetween.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
-import { ledgerFills } from "./inks.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { textWidth_px } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
+import { domain } from "./parts/axes/domain.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { lineAt } from "./parts/figure/columnAt.ts";
+import { FONT_PX } from "./parts/figure/drawPlot.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./parts/figure/frame.ts";
+import { ledgerFills } from "./parts/figure/inks.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { textWidth_px } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { type EndLabel, endLabels } from "./parts/lines/endLabels.ts";
+import { filledBetween } from "./parts/lines/filledBetween.ts";
 
 /** What the road asks of the car at one steady speed. Climbing is negative downhill. */
 export interface RoadLoadRow {

@@ -1,21 +1,21 @@
 import { dot, line } from "@observablehq/plot";
 import { bisectLeft, ticks } from "d3-array";
 import { heed, ink, paper } from "../look/tokens.ts";
-import { drawPath, writeWords } from "./annotate.ts";
-import type { Chart, Drawing, Position } from "./chart.ts";
-import { reach } from "./domain.ts";
-import { FONT_PX } from "./drawPlot.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { type FigureUnit, fromUnit, inUnit, METRIC } from "./figureUnits.ts";
-import { drawFrame, type Frame, within, xPixel, yPixel } from "./frame.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { drawRampKey, rampKeyHeight_px } from "./rampKey.ts";
-import { roadAxis } from "./roadAxis.ts";
-import { steppedRamp } from "./steppedRamp.ts";
-import { textWidth_px } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
-import { apart, drawnTrack, fitted, INSET_PX } from "./trackLegs.ts";
-import { onPlane, type Track } from "./trackOnPlane.ts";
+import { reach } from "./parts/axes/domain.ts";
+import { roadAxis } from "./parts/axes/roadAxis.ts";
+import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing, Position } from "./parts/figure/chart.ts";
+import { FONT_PX } from "./parts/figure/drawPlot.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { type FigureUnit, fromUnit, inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { drawFrame, type Frame, within, xPixel, yPixel } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { textWidth_px } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { drawRampKey, rampKeyHeight_px } from "./parts/keys/rampKey.ts";
+import { steppedRamp } from "./parts/keys/steppedRamp.ts";
+import { apart, drawnTrack, fitted, INSET_PX } from "./parts/track/trackLegs.ts";
+import { onPlane, type Track } from "./parts/track/trackOnPlane.ts";
 
 /** Where a log was driven: its track, north up, darker where faster, repaired stretches in a wide rim; no map beneath. */
 export function routeMap(track: Track, drawing: Drawing): Chart {

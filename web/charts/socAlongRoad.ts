@@ -1,15 +1,15 @@
 import { ruleY } from "@observablehq/plot";
 import { heed, inkSoft } from "../look/tokens.ts";
-import { writeWords } from "./annotate.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { reach } from "./domain.ts";
-import type { DrawnPack } from "./drawnPack.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { yPixel } from "./frame.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { packLines } from "./packLines.ts";
-import { type Along, roadAxis } from "./roadAxis.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { reach } from "./parts/axes/domain.ts";
+import { type Along, roadAxis } from "./parts/axes/roadAxis.ts";
+import { writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import type { DrawnPack } from "./parts/figure/drawnPack.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { yPixel } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { packLines } from "./parts/lines/packLines.ts";
 
 export interface SocAlongRoadInput {
   readonly packs: readonly (DrawnPack & { readonly floor_frac: number; readonly ceiling_frac: number })[];

@@ -1,16 +1,16 @@
 import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
 import type { SteadyRow } from "../../sim/index.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { lineAt } from "./columnAt.ts";
-import { domain } from "./domain.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { positionAlong, within } from "./frame.ts";
-import { namedLines } from "./namedLines.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { packStyle } from "./packStyle.ts";
-import { stackFigures } from "./stackFigures.ts";
-import { threeFigures } from "./threeFigures.ts";
+import { domain } from "./parts/axes/domain.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { lineAt } from "./parts/figure/columnAt.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { positionAlong, within } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { packStyle } from "./parts/figure/packStyle.ts";
+import { stackFigures } from "./parts/figure/stackFigures.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { namedLines } from "./parts/lines/namedLines.ts";
 
 export interface SteadyPack {
   readonly name: string;

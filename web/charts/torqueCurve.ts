@@ -1,19 +1,19 @@
 import { line } from "@observablehq/plot";
 import { RADPS_PER_RPM } from "../../shared/units.ts";
 import { figureColours, ink } from "../look/tokens.ts";
-import { writeWords } from "./annotate.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./axes.ts";
-import type { Chart, Drawing } from "./chart.ts";
-import { domain } from "./domain.ts";
-import { FONT_PX } from "./drawPlot.ts";
-import { emptyFigure } from "./emptyFigure.ts";
-import { inUnit, METRIC } from "./figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./frame.ts";
-import { nameFigure } from "./nameFigure.ts";
-import { textWidth_px } from "./textWidth.ts";
-import { threeFigures } from "./threeFigures.ts";
-import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
-import { torqueShown } from "./torqueShown.ts";
+import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
+import { domain } from "./parts/axes/domain.ts";
+import { writeWords } from "./parts/figure/annotate.ts";
+import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import { FONT_PX } from "./parts/figure/drawPlot.ts";
+import { emptyFigure } from "./parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
+import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./parts/figure/frame.ts";
+import { nameFigure } from "./parts/figure/nameFigure.ts";
+import { textWidth_px } from "./parts/figure/textWidth.ts";
+import { threeFigures } from "./parts/figure/threeFigures.ts";
+import { peakOf, type TorqueLine, torqueOn } from "./parts/motorGround/torqueLine.ts";
+import { torqueShown } from "./parts/motorGround/torqueShown.ts";
 
 export interface TorqueCurveInput {
   readonly motor: { readonly name: string; readonly points: TorqueLine };

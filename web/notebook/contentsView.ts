@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { AnySection } from "./section.ts";
+import type { AnySection } from "../sections/parts/section.ts";
 import type { Standing } from "./standing.ts";
 
 /**

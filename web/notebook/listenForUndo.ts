@@ -1,19 +1,19 @@
-import type { Paper } from "../inputs/form.ts";
-import type { Desk } from "./desk.ts";
+import type { JobEditor } from "../editing/jobEditor.ts";
+import type { FieldContext } from "../fields/fieldContext.ts";
 
 /** Ctrl+Z and its kin, left to the browser while a field holds letters that are not in the job yet. */
-export function listenForUndo(desk: Desk, paper: Paper, say: (words: string) => void): void {
+export function listenForUndo(jobEditor: JobEditor, context: FieldContext, say: (words: string) => void): void {
   addEventListener("keydown", (event) => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || paper.typing.value !== undefined) return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || context.typing.value !== undefined) return;
     const key = event.key.toLowerCase();
     const isRedo = key === "y" || (key === "z" && event.shiftKey);
     if (key !== "z" && !isRedo) return;
     event.preventDefault();
-    if (desk.isLooking.value) {
+    if (jobEditor.isLooking.value) {
       say("An earlier state is only looked at: there is nothing to take back in it.");
       return;
     }
-    const what = isRedo ? desk.redo() : desk.undo();
+    const what = isRedo ? jobEditor.redo() : jobEditor.undo();
     say(what === undefined ? "Nothing to take back." : `${isRedo ? "Done again" : "Taken back"}: ${what}.`);
   });
 }

@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { drivenRoad } from "../../shared/job/job.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import type { Paper } from "../inputs/form.ts";
-import type { Desk } from "./desk.ts";
+import type { JobEditor } from "../editing/jobEditor.ts";
+import type { FieldContext } from "../fields/fieldContext.ts";
 
 export interface Masthead {
-  readonly desk: Desk;
-  readonly paper: Paper;
+  readonly jobEditor: JobEditor;
+  readonly context: FieldContext;
   /** The finding of the last question, said at the top too; empty while it is not known. */
   readonly answer: string;
   /** What speaks against promising it yet, if anything. */
@@ -21,10 +21,10 @@ const habits: Readonly<Record<UnitHabit, string>> = {
 };
 
 /** The head of the page: whose job it is, the answer in short, undo and redo, and the units to read in. */
-export function mastheadView({ desk, paper, answer, doubt, say }: Masthead): TemplateResult {
-  const job = desk.job.value;
+export function mastheadView({ jobEditor, context, answer, doubt, say }: Masthead): TemplateResult {
+  const job = jobEditor.job.value;
   const step = (how: () => string | undefined, done: string) => () => {
-    paper.typing.value = undefined;
+    context.typing.value = undefined;
     const what = how();
     if (what !== undefined) say(`${done}: ${what}.`);
   };
@@ -43,37 +43,37 @@ export function mastheadView({ desk, paper, answer, doubt, say }: Masthead): Tem
       </span>
     </p>
     ${
-      Object.keys(desk.drafts.value).length > 0
+      Object.keys(jobEditor.drafts.value).length > 0
         ? html`<p class="aside">Fields that are still to mend count with the last value that could be read.</p>`
         : nothing
     }
     <div class="tools">
-      ${button("Take back", desk.undoes.value, step(desk.undo, "Taken back"))}
-      ${button("Do again", desk.redoes.value, step(desk.redo, "Done again"))}
+      ${button("Take back", jobEditor.undoes.value, step(jobEditor.undo, "Taken back"))}
+      ${button("Do again", jobEditor.redoes.value, step(jobEditor.redo, "Done again"))}
       ${
         job.hiddenSections.length === 0
           ? nothing
           : html`<button
               type="button"
-              aria-pressed=${paper.view.isForClient.value ? "true" : "false"}
+              aria-pressed=${context.view.isForClient.value ? "true" : "false"}
               @click=${() => {
-                paper.view.isForClient.value = !paper.view.isForClient.value;
+                context.view.isForClient.value = !context.view.isForClient.value;
               }}
             >
-              ${paper.view.isForClient.value ? "Show all sections" : "Show what is for the client"}
+              ${context.view.isForClient.value ? "Show all sections" : "Show what is for the client"}
             </button>`
       }
       <label>
         Read in
         <select
-          ?disabled=${desk.isLooking.value}
+          ?disabled=${jobEditor.isLooking.value}
           @change=${(event: Event) => {
-            desk.editPlain("units", (event.target as HTMLSelectElement).value, "the units to read in");
+            jobEditor.editPlain("units", (event.target as HTMLSelectElement).value, "the units to read in");
           }}
         >
           ${Object.entries(habits).map(
             ([habit, words]) =>
-              html`<option value=${habit} .selected=${paper.view.units.value === habit}>${words}</option>`,
+              html`<option value=${habit} .selected=${context.view.units.value === habit}>${words}</option>`,
           )}
         </select>
       </label>

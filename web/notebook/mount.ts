@@ -1,46 +1,46 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import { commonPosition } from "../charts/commonPosition.ts";
-import { createForm, type Paper } from "../inputs/form.ts";
+import { commonPosition } from "../charts/parts/reading/commonPosition.ts";
+import type { JobEditor } from "../editing/jobEditor.ts";
+import { keepShared } from "../editing/keepShared.ts";
+import { createForm, type FieldContext } from "../fields/fieldContext.ts";
+import type { AnySection } from "../sections/parts/section.ts";
 import type { Jobs } from "../store/jobsDoor.ts";
-import { type Complaint, complaintView } from "./complaintView.ts";
 import { contentsView } from "./contentsView.ts";
-import type { Desk } from "./desk.ts";
-import { earlierLook } from "./earlierLook.ts";
-import { type NamedFigure, type NumberedFigure, numberedFigures } from "./figureNames.ts";
-import { fillReasons } from "./fillReasons.ts";
-import { fillWorked } from "./fillWorked.ts";
-import { questionsView, welcomeView } from "./firstQuestions.ts";
+import { fillWorked } from "./figures/fillWorked.ts";
+import { type Places, placesOf, sectionFrame } from "./figures/sectionView.ts";
+import { createTurns } from "./figures/turns.ts";
+import { watchWidth } from "./figures/watchWidth.ts";
 import { followReading } from "./followReading.ts";
-import type { Graph } from "./graph.ts";
+import type { Graph } from "./graph/graph.ts";
+import { type Complaint, complaintView } from "./jobs/complaintView.ts";
+import { earlierLook } from "./jobs/earlierLook.ts";
+import { showEarlier } from "./jobs/showEarlier.ts";
+import { showJobs } from "./jobs/showJobs.ts";
+import { takeDroppedFiles } from "./jobs/takeDroppedFiles.ts";
 import { keepFocus } from "./keepFocus.ts";
-import { keepShared } from "./keepShared.ts";
 import { listenForUndo } from "./listenForUndo.ts";
 import { mastheadView } from "./mastheadView.ts";
-import { noteView } from "./noteView.ts";
-import { ownCar } from "./ownCar.ts";
+import { type NamedFigure, type NumberedFigure, numberedFigures } from "./notes/figureNames.ts";
+import { noteView } from "./notes/noteView.ts";
+import { fillReasons } from "./reasons/fillReasons.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
-import type { AnySection } from "./section.ts";
-import { type Places, placesOf, sectionFrame } from "./sectionView.ts";
 import { bandOf, doubtOf, shortAnswer } from "./shortAnswer.ts";
-import { showEarlier } from "./showEarlier.ts";
-import { showJobs } from "./showJobs.ts";
 import { standingOf } from "./standing.ts";
-import { takeDroppedFiles } from "./takeDroppedFiles.ts";
-import { createTurns } from "./turns.ts";
-import { watchWidth } from "./watchWidth.ts";
+import { questionsView, welcomeView } from "./start/firstQuestions.ts";
+import { ownCar } from "./start/ownCar.ts";
 
 export interface Notebook {
   readonly sections: readonly AnySection[];
   readonly graph: Graph;
-  readonly desk: Desk;
-  readonly paper: Paper;
+  readonly jobEditor: JobEditor;
+  readonly context: FieldContext;
   readonly jobs: Jobs;
 }
 
 /** Puts the notebook on the page and keeps it there, true to the job. The only file that touches the page. */
 export function mount(page: HTMLElement, notebook: Notebook): void {
-  const { sections, desk, paper } = notebook;
+  const { sections, jobEditor, context } = notebook;
   const turns = createTurns((isWaiting) => page.toggleAttribute("data-drawing", isWaiting));
   const spoken = signal("");
   const isWide = matchMedia("(min-width: 70rem)").matches;
@@ -48,7 +48,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const figuresOf = sections.map(() => signal<readonly NamedFigure[]>([]));
   let numbered: readonly NumberedFigure[] = [];
   const figures = computed(() => {
-    const { hiddenSections } = desk.job.value;
+    const { hiddenSections } = jobEditor.job.value;
     const isHidden = (i: number) => hiddenSections.includes(sections[i].name);
     const now = numberedFigures(figuresOf.map((each, i) => ({ figures: each.value, isHidden: isHidden(i) })));
     numbered = keepShared(numbered, now);
@@ -75,20 +75,20 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   const answer = computed(() => shortAnswer(sections, readings));
   effect(() => {
-    const state = desk.isLooking.value ? " (an earlier state)" : "";
-    document.title = `${desk.job.value.title}${state} · Bellhousing`;
+    const state = jobEditor.isLooking.value ? " (an earlier state)" : "";
+    document.title = `${jobEditor.job.value.title}${state} · Bellhousing`;
     render(
-      mastheadView({ desk, paper, answer: answer.value, doubt: doubtOf(sections, readings), say }),
+      mastheadView({ jobEditor, context, answer: answer.value, doubt: doubtOf(sections, readings), say }),
       place("masthead"),
     );
   });
   sayWhenSettled(answer, say);
   effect(() => {
-    const isForClient = paper.view.isForClient.value;
+    const isForClient = context.view.isForClient.value;
     page.toggleAttribute("data-for-client", isForClient);
-    const shown = sections.filter(({ name }) => !isForClient || !desk.job.value.hiddenSections.includes(name));
+    const shown = sections.filter(({ name }) => !isForClient || !jobEditor.job.value.hiddenSections.includes(name));
     const standings = shown.map((section) =>
-      standingOf(section, readings[sections.indexOf(section)].value, desk.drafts.value),
+      standingOf(section, readings[sections.indexOf(section)].value, jobEditor.drafts.value),
     );
     render(contentsView(shown, standings, reading.value, isWide), place("contents"));
   });
@@ -100,10 +100,10 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   effect(() => {
     render(complaintView(complaint.value), place("complaint"));
   });
-  const look = earlierLook(desk, paper.view.packIndex, notebook.jobs);
+  const look = earlierLook(jobEditor, context.view.packIndex, notebook.jobs);
   const attempt = showJobs(
     notebook.jobs,
-    paper.view.units,
+    context.view.units,
     { keeping: place("keeping"), jobs: place("jobs") },
     look,
     (found) => {
@@ -117,20 +117,20 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     // A file that can only be a log goes to the road, wherever on the page it is let go.
     if (files.every(({ name }) => /\.(gpx|nmea)$/i.test(name))) {
       page.querySelector("#theRoad")?.scrollIntoView();
-      attempt(() => paper.view.bench.log.bring(files));
+      attempt(() => context.view.staging.log.bring(files));
     } else if (file) attempt(() => notebook.jobs.importFile(file));
   });
 
   const isAsking = signal(false);
   effect(() => {
-    const isDemo = desk.job.value.isInvented;
+    const isDemo = jobEditor.job.value.isInvented;
     const start = () =>
       attempt(async () => {
         await notebook.jobs.create(ownCar(), "the usual values");
         isAsking.value = true;
       });
     const found = { answer: answer.value, doubt: bandOf(sections, readings) };
-    render(isDemo ? welcomeView(paper, start) : questionsView(paper, isAsking.value, found), place("first"));
+    render(isDemo ? welcomeView(context, start) : questionsView(context, isAsking.value, found), place("first"));
   });
 
   const common = commonPosition();
@@ -138,11 +138,11 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   sections.forEach((section, i) => {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
     const firstNumber = computed(() => 1 + figuresOf.slice(0, i).reduce((sum, each) => sum + each.value.length, 0));
-    if (section.given) fillGiven(section, places, paper);
+    if (section.given) fillGiven(section, places, context);
     fillReasons(section, places.reasons, notebook.graph);
-    fillBelow(section, places, paper, figures);
+    fillBelow(section, places, context, figures);
     const urgency = () => Math.abs(i - sections.findIndex(({ name }) => name === reading.peek()));
-    const drawn = { turns, width_px, paper, firstNumber, named: figuresOf[i], common, attempt, urgency };
+    const drawn = { turns, width_px, context, firstNumber, named: figuresOf[i], common, attempt, urgency };
     fillWorked(section, readings[i], places, drawn);
   });
 
@@ -152,24 +152,24 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   followReading(page, (name) => {
     reading.value = name;
   });
-  listenForUndo(desk, paper, say);
+  listenForUndo(jobEditor, context, say);
 }
 
-function fillGiven(section: AnySection, places: Places, paper: Paper): void {
+function fillGiven(section: AnySection, places: Places, context: FieldContext): void {
   effect(() => {
-    render(section.given?.(createForm(paper)) ?? nothing, places.given);
+    render(section.given?.(createForm(context)) ?? nothing, places.given);
   });
 }
 
 function fillBelow(
   section: AnySection,
   places: Places,
-  paper: Paper,
+  context: FieldContext,
   figures: ReadonlySignal<readonly NumberedFigure[]>,
 ): void {
-  const { desk } = paper;
+  const { jobEditor } = context;
   effect(() => {
-    render(noteView(section, paper, figures), places.note);
-    places.whole.toggleAttribute("data-not-for-client", desk.job.value.hiddenSections.includes(section.name));
+    render(noteView(section, context, figures), places.note);
+    places.whole.toggleAttribute("data-not-for-client", jobEditor.job.value.hiddenSections.includes(section.name));
   });
 }

@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals-core";
-import type { Reading } from "./graph.ts";
-import type { AnySection } from "./section.ts";
-import { unbroken } from "./unbroken.ts";
+import { unbroken } from "../look/unbroken.ts";
+import type { AnySection } from "../sections/parts/section.ts";
+import type { Reading } from "./graph/graph.ts";
 
 /** The finding of the last question, which is the one the client came with. */
 export function shortAnswer(

@@ -1,6 +1,6 @@
-import type { Drafts } from "./desk.ts";
-import type { Reading } from "./graph.ts";
-import type { AnySection } from "./section.ts";
+import type { Drafts } from "../editing/jobEditor.ts";
+import type { AnySection } from "../sections/parts/section.ts";
+import type { Reading } from "./graph/graph.ts";
 
 /** How a section stands, in the words of the contents list; none where there is nothing to say, as for most of them. */
 export interface Standing {

@@ -1,8 +1,8 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { WH_PER_KWH } from "../../shared/units.ts";
 import { energyLedger, type LedgerEntry, ledgerNames } from "../charts/energyLedger.ts";
-import { findingsOf } from "../notebook/findingsOf.ts";
-import { defineSection } from "../notebook/section.ts";
+import { findingsOf } from "./parts/findingsOf.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** How much energy does the car take with each pack, and where does it go? */
 export default defineSection({

@@ -1,10 +1,10 @@
-import type { AnySection } from "../notebook/section.ts";
 import energyPerKm from "./energyPerKm.ts";
 import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
 import operatingPoints from "./operatingPoints.ts";
 import ownCharts from "./ownCharts.ts";
 import packs from "./packs.ts";
+import type { AnySection } from "./parts/section.ts";
 import roadLoad from "./roadLoad.ts";
 import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";

@@ -3,11 +3,11 @@ import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { engineCurve } from "../../sim/index.ts";
 import { lossMap } from "../charts/lossMap.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
-import { datasheetForm } from "../inputs/datasheetForm.ts";
-import { draftsBelow } from "../inputs/draftsBelow.ts";
-import { motorForm, motorPicker } from "../inputs/motorForm.ts";
-import { motorMapForm } from "../inputs/motorMapForm.ts";
-import { defineSection } from "../notebook/section.ts";
+import { draftsBelow } from "../fields/draftsBelow.ts";
+import { datasheetForm } from "../forms/motor/datasheetForm.ts";
+import { motorForm, motorPicker } from "../forms/motor/motorForm.ts";
+import { motorMapForm } from "../forms/motor/motorMapForm.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** What does the motor give, beside the engine that came out? */
 export default defineSection({

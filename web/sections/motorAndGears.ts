@@ -3,14 +3,14 @@ import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
-import type { Drawing } from "../charts/chart.ts";
 import { type GearSpeedsInput, gearSpeeds } from "../charts/gearSpeeds.ts";
-import { gearboxForm, gearboxPaths } from "../inputs/gearboxForm.ts";
-import { shiftingChoice } from "../inputs/shiftingChoice.ts";
-import { findingsOf } from "../notebook/findingsOf.ts";
-import { keepDrawn } from "../notebook/keepDrawn.ts";
-import { defineSection } from "../notebook/section.ts";
-import { steadySpeeds_kmh } from "../notebook/steadySpeeds.ts";
+import type { Drawing } from "../charts/parts/figure/chart.ts";
+import { gearboxForm, gearboxPaths } from "../forms/motor/gearboxForm.ts";
+import { shiftingChoice } from "../forms/motor/shiftingChoice.ts";
+import { findingsOf } from "./parts/findingsOf.ts";
+import { keepDrawn } from "./parts/keepDrawn.ts";
+import { defineSection } from "./parts/section.ts";
+import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
 
 /** How fast does the motor turn in each gear? */
 export default defineSection({

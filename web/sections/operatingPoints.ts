@@ -1,7 +1,7 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { operatingPoints } from "../charts/operatingPoints.ts";
-import { packChoice } from "../inputs/packChoice.ts";
-import { defineSection } from "../notebook/section.ts";
+import { packChoice } from "../forms/pack/packChoice.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** Where does the motor work on this road? */
 export default defineSection({

@@ -1,7 +1,7 @@
 import { anyChannel } from "../charts/anyChannel.ts";
-import { channelNamed } from "../charts/channelQuantities.ts";
-import { ownChartsForm } from "../inputs/ownChartsForm.ts";
-import { defineSection } from "../notebook/section.ts";
+import { channelNamed } from "../charts/parts/axes/channelQuantities.ts";
+import { ownChartsForm } from "../forms/charts/ownChartsForm.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** What else does the workshop want to see of the drive? */
 export default defineSection({

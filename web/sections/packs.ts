@@ -1,12 +1,12 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { chargerForm } from "../inputs/chargerForm.ts";
-import { draftsBelow } from "../inputs/draftsBelow.ts";
-import { moduleForm, modulePicker } from "../inputs/moduleForm.ts";
-import { packsForm } from "../inputs/packsForm.ts";
-import { findingsOf } from "../notebook/findingsOf.ts";
-import { layoutInWords, packLayout } from "../notebook/packLayout.ts";
-import { defineSection } from "../notebook/section.ts";
+import { draftsBelow } from "../fields/draftsBelow.ts";
+import { chargerForm } from "../forms/pack/chargerForm.ts";
+import { moduleForm, modulePicker } from "../forms/pack/moduleForm.ts";
+import { packsForm } from "../forms/pack/packsForm.ts";
+import { findingsOf } from "./parts/findingsOf.ts";
+import { layoutInWords, packLayout } from "./parts/packLayout.ts";
+import { defineSection } from "./parts/section.ts";
 
 const firstFields = ["module.name", "module.condition", "module.capacity_Ah", "module.mass_kg"];
 

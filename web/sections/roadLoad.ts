@@ -3,12 +3,12 @@ import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import { roadLoad } from "../charts/roadLoad.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
-import { airForm } from "../inputs/airForm.ts";
-import { bodyPicker, tyrePicker } from "../inputs/bodyPicker.ts";
-import { packChoice } from "../inputs/packChoice.ts";
-import { roadLoadChoice } from "../inputs/roadLoadChoice.ts";
-import { defineSection } from "../notebook/section.ts";
-import { familiarRow, familiarSpeed_kmh } from "../notebook/steadySpeeds.ts";
+import { airForm } from "../forms/car/airForm.ts";
+import { bodyPicker, tyrePicker } from "../forms/car/bodyPicker.ts";
+import { roadLoadChoice } from "../forms/car/roadLoadChoice.ts";
+import { packChoice } from "../forms/pack/packChoice.ts";
+import { defineSection } from "./parts/section.ts";
+import { familiarRow, familiarSpeed_kmh } from "./parts/steadySpeeds.ts";
 
 /** What does it cost to hold a steady speed on the level? */
 export default defineSection({

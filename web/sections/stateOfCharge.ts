@@ -1,7 +1,7 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { smallMultiples } from "../charts/smallMultiples.ts";
 import { socAlongRoad } from "../charts/socAlongRoad.ts";
-import { defineSection } from "../notebook/section.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** How full is each pack along the road? */
 export default defineSection({

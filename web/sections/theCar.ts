@@ -1,10 +1,10 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { accessoriesForm } from "../inputs/accessoriesForm.ts";
-import { carForm } from "../inputs/carForm.ts";
-import { findingsOf } from "../notebook/findingsOf.ts";
-import { layoutInWords, packLayout } from "../notebook/packLayout.ts";
-import { defineSection } from "../notebook/section.ts";
+import { accessoriesForm } from "../forms/car/accessoriesForm.ts";
+import { carForm } from "../forms/car/carForm.ts";
+import { findingsOf } from "./parts/findingsOf.ts";
+import { layoutInWords, packLayout } from "./parts/packLayout.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** What does the car weigh with each pack in it? */
 export default defineSection({

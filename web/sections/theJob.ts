@@ -1,6 +1,6 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { defineSection } from "../notebook/section.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** What is the car for, and how far does it go in a day? */
 export default defineSection({

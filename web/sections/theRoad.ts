@@ -1,12 +1,12 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { speedTrace } from "../charts/speedTrace.ts";
-import { packChoice } from "../inputs/packChoice.ts";
-import { roadsForm } from "../inputs/roadsForm.ts";
-import { viewChoice } from "../inputs/viewChoice.ts";
-import { findingsOf } from "../notebook/findingsOf.ts";
-import { keptMap, logWorked } from "../notebook/logWorked.ts";
-import { defineSection } from "../notebook/section.ts";
+import { viewChoice } from "../fields/viewChoice.ts";
+import { packChoice } from "../forms/pack/packChoice.ts";
+import { roadsForm } from "../forms/road/roadsForm.ts";
+import { findingsOf } from "./parts/findingsOf.ts";
+import { keptMap, logWorked } from "./parts/logWorked.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** Which road is driven, and does the car keep up with it? */
 export default defineSection({
@@ -21,8 +21,8 @@ export default defineSection({
         form.job.roads.map(({ id, title }) => ({ key: id, words: title })),
         form.view.roadId.value,
         (id) => {
-          form.desk.editPlain("drivenRoad", id, "The road to drive");
-          form.desk.settle();
+          form.jobEditor.editPlain("drivenRoad", id, "The road to drive");
+          form.jobEditor.settle();
         },
       ),
       viewChoice(
@@ -42,8 +42,8 @@ export default defineSection({
     ${roadsForm(form)}`,
   fields: ["roads"],
   explains: ["missed_km"],
-  inputs: ["runs", "packIndex", "along", "units", "use", "road", "logOnBench", "keptTrack"],
-  compute: ({ runs, packIndex, along, units, use, road, logOnBench, keptTrack }) => {
+  inputs: ["runs", "packIndex", "along", "units", "use", "road", "logInView", "keptTrack"],
+  compute: ({ runs, packIndex, along, units, use, road, logInView, keptTrack }) => {
     const say = (kind: "distance" | "speed" | "elevation", value: number) => writeQuantity(kind, value, units);
     const { trace, candidates } = runs;
     return {
@@ -55,7 +55,7 @@ export default defineSection({
       mean: say("speed", trace.mean_kmh),
       top: say("speed", trace.max_kmh),
       climb: trace.climb_m >= 1 ? say("elevation", trace.climb_m) : undefined,
-      log: logOnBench && { shown: logOnBench, units, job: use, candidates },
+      log: logInView && { shown: logInView, units, job: use, candidates },
       kept: keptTrack && { keptTrack, road },
       missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"], units),
     };

@@ -1,8 +1,8 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { labelOf } from "../inputs/fieldAt.ts";
-import { originWords } from "../inputs/originChoice.ts";
-import { writeAtPath } from "../inputs/writeAtPath.ts";
-import { defineSection } from "../notebook/section.ts";
+import { labelOf } from "../editing/fieldTable/fieldAt.ts";
+import { writeAtPath } from "../editing/fieldTable/writeAtPath.ts";
+import { originWords } from "../fields/originChoice.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** What is not known yet, and what does it do to the answer? */
 export default defineSection({

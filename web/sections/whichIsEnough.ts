@@ -3,8 +3,8 @@ import { saidIn } from "../../shared/quantity/said.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { rangeAgainstNeed } from "../charts/rangeAgainstNeed.ts";
-import { daySlider } from "../inputs/daySlider.ts";
-import { defineSection } from "../notebook/section.ts";
+import { daySlider } from "../forms/pack/daySlider.ts";
+import { defineSection } from "./parts/section.ts";
 
 /** Which pack is enough for the usual day, and why? */
 export default defineSection({

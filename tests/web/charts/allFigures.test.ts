@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { Chart } from "../../../web/charts/chart.ts";
-import { MILES } from "../../../web/charts/figureUnits.ts";
+import type { Chart } from "../../../web/charts/parts/figure/chart.ts";
+import { MILES } from "../../../web/charts/parts/figure/figureUnits.ts";
 import { drawing } from "../../support/drawing.ts";
 import { figures } from "../../support/inventedFigures.ts";
 import { overlapsOf, wordsOf } from "../../support/wordsOf.ts";

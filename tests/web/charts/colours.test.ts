@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { inkOn, ledgerFills, luminance, ramp } from "../../../web/charts/inks.ts";
-import { packStyle } from "../../../web/charts/packStyle.ts";
-import { steppedRamp } from "../../../web/charts/steppedRamp.ts";
+import { inkOn, ledgerFills, luminance, ramp } from "../../../web/charts/parts/figure/inks.ts";
+import { packStyle } from "../../../web/charts/parts/figure/packStyle.ts";
+import { steppedRamp } from "../../../web/charts/parts/keys/steppedRamp.ts";
 import { ink, paper } from "../../../web/look/tokens.ts";
 
 const contrast = (a: string, b: string) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { contourLabels } from "../../../web/charts/contourLabels.ts";
-import { regularGrid } from "../../../web/charts/regularGrid.ts";
+import { contourLabels } from "../../../web/charts/parts/motorGround/contourLabels.ts";
+import { regularGrid } from "../../../web/charts/parts/motorGround/regularGrid.ts";
 
 const x = [0, 1, 5, 20];
 const y = [-10, -2, 0, 30];

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { type Channels, createChannels, type MotorSurface } from "../../../sim/index.ts";
 import { anyChannel } from "../../../web/charts/anyChannel.ts";
-import type { Chart, Drawing } from "../../../web/charts/chart.ts";
 import { daysDistribution } from "../../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../../web/charts/energyLedger.ts";
 import { gearSpeeds } from "../../../web/charts/gearSpeeds.ts";
 import { operatingPoints } from "../../../web/charts/operatingPoints.ts";
+import type { Chart, Drawing } from "../../../web/charts/parts/figure/chart.ts";
 import { rawAgainstCleaned } from "../../../web/charts/rawAgainstCleaned.ts";
 import { roadLoad } from "../../../web/charts/roadLoad.ts";
 import { routeMap } from "../../../web/charts/routeMap.ts";

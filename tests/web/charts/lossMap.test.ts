@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { MILES } from "../../../web/charts/figureUnits.ts";
 import { lossMap } from "../../../web/charts/lossMap.ts";
+import { MILES } from "../../../web/charts/parts/figure/figureUnits.ts";
 import { drawing } from "../../support/drawing.ts";
 import { overlapsOf, wordsOf } from "../../support/wordsOf.ts";
 

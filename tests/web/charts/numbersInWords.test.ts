@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { textWidth_px, wrapped } from "../../../web/charts/textWidth.ts";
-import { plainNumber, threeFigures } from "../../../web/charts/threeFigures.ts";
+import { textWidth_px, wrapped } from "../../../web/charts/parts/figure/textWidth.ts";
+import { plainNumber, threeFigures } from "../../../web/charts/parts/figure/threeFigures.ts";
 
 describe("threeFigures", () => {
   it.each([

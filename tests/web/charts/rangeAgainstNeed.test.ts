@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { MILES } from "../../../web/charts/figureUnits.ts";
+import { MILES } from "../../../web/charts/parts/figure/figureUnits.ts";
 import { type RangeAgainstNeedInput, rangeAgainstNeed } from "../../../web/charts/rangeAgainstNeed.ts";
 import { drawing } from "../../support/drawing.ts";
 

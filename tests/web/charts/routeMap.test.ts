@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { onPlane } from "../../../web/charts/parts/track/trackOnPlane.ts";
 import { routeMap } from "../../../web/charts/routeMap.ts";
-import { onPlane } from "../../../web/charts/trackOnPlane.ts";
 import { drawing } from "../../support/drawing.ts";
 import { inventedTrack } from "../../support/inventedLog.ts";
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import type { AnySection } from "../../../web/notebook/section.ts";
 import { standingOf } from "../../../web/notebook/standing.ts";
+import type { AnySection } from "../../../web/sections/parts/section.ts";
 
 const section: AnySection = {
   name: "theCar",

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
-import type { AnySection } from "../../../web/notebook/section.ts";
-import type { Values } from "../../../web/notebook/values.ts";
 import { sections } from "../../../web/sections/index.ts";
+import type { AnySection } from "../../../web/sections/parts/section.ts";
+import type { Values } from "../../../web/sections/parts/values.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { drawing } from "../../support/drawing.ts";
 import { sectionValues } from "../../support/sectionValues.ts";

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { openRoutes } from "../../../sim/index.ts";
-import type { LogOnBench } from "../../../web/notebook/logOnBench.ts";
-import type { Worked } from "../../../web/notebook/section.ts";
+import type { LogInView } from "../../../web/log/logInView.ts";
+import type { Worked } from "../../../web/sections/parts/section.ts";
 import theRoad from "../../../web/sections/theRoad.ts";
 import { createLogDesk } from "../../../web/worker/logDesk.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
@@ -19,11 +19,11 @@ const spoiling: Spoiling = {
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));
 const week = [0, 1].flatMap((day) => makeLog(truth, { ...spoiling, seed: day }, 1714723200 + day * 86_400));
 
-async function onBench(name: string, bytes: Uint8Array, piece: string): Promise<LogOnBench> {
-  const desk = createLogDesk(openRoutes, async (cycle) => ({ [cycle]: cycleTexts[cycle] }));
+async function onBench(name: string, bytes: Uint8Array, piece: string): Promise<LogInView> {
+  const jobEditor = createLogDesk(openRoutes, async (cycle) => ({ [cycle]: cycleTexts[cycle] }));
   const setting = { answers: [], off: [], parkedLonger_s: 180, utcOffset_s: 0 };
-  const brought = await desk.bring([new File([bytes as BlobPart], name)], setting, () => {});
-  const view = await desk.view(piece);
+  const brought = await jobEditor.bring([new File([bytes as BlobPart], name)], setting, () => {});
+  const view = await jobEditor.view(piece);
   if (brought.kind !== "done" || brought.value.outcome.kind !== "drive" || view.kind !== "done") {
     throw new Error(`expected a drive, got ${JSON.stringify(brought)}`);
   }
@@ -39,14 +39,14 @@ const textOf = (worked: readonly Worked[]) =>
     .flatMap((each) => ("chart" in each ? [each.caption, each.chart.alt] : [each.caption, ...each.rows.flat()]))
     .join("\n");
 
-describe("the section of the road with a log on the bench", () => {
-  let log: LogOnBench;
+describe("the section of the road with a log not yet used", () => {
+  let log: LogInView;
   beforeAll(async () => {
     log = await onBench("week.gpx", writeGpx(week), "day:2024-05-03");
   });
 
   it.each(["metric", "british", "american"] as const)("shows figures, trips and days in %s units", (units) => {
-    const worked = workedWith({ logOnBench: log, units });
+    const worked = workedWith({ logInView: log, units });
     expect(worked.map((each) => "chart" in each)).toEqual([true, true, true, false, false, true]);
     expect(textOf(worked)).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
     expect(textOf(worked)).toContain("the yard");
@@ -58,7 +58,7 @@ describe("the section of the road with a log on the bench", () => {
 
   it("leaves the ends of trips out of the map, or not, as is asked", () => {
     const rows = (cutsEnds: boolean) => {
-      const map = workedWith({ logOnBench: { ...log, cutsEnds } })[2];
+      const map = workedWith({ logInView: { ...log, cutsEnds } })[2];
       return "chart" in map ? map.chart.table.rows : [];
     };
     const near = (row: readonly (string | number)[]) =>
@@ -71,7 +71,7 @@ describe("the section of the road with a log on the bench", () => {
   it("has no map of a log without positions", async () => {
     const text = new TextDecoder().decode(writeCsv(week)).replaceAll(/^([^,]*),[^,]*,[^,]*,/gm, "$1,");
     const bare = await onBench("week.csv", new TextEncoder().encode(text), "whole");
-    const worked = workedWith({ logOnBench: bare });
+    const worked = workedWith({ logInView: bare });
     expect(worked.filter((each) => "chart" in each)).toHaveLength(3);
     expect(textOf(worked)).not.toMatch(/NaN|Where it was driven/);
   });

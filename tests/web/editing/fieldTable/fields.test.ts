@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { readQuantity } from "../../../../shared/quantity.ts";
+import { allowedRange } from "../../../../web/editing/fieldTable/allowedRange.ts";
+import { fieldAt, labelOf } from "../../../../web/editing/fieldTable/fieldAt.ts";
+import { fieldList } from "../../../../web/editing/fieldTable/fieldList.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+
+const job = demoJob();
+const quantities = Object.entries(fieldList).filter(([, field]) => field.type === "quantity");
+/** The path with a place put in for every list, and a job that has what the path speaks of. */
+const placed = (path: string) => path.replaceAll("*", "0");
+const coastDown = {
+  ...job,
+  vehicle: {
+    ...job.vehicle,
+    roadLoad: { kind: "coastDown" as const, f0_N: 120, f1_Npkmh: 1, f2_Npkmh2: 0.04, mass_kg: 1000 },
+  },
+};
+const massFactor = { ...job, vehicle: { ...job.vehicle, inertia: { kind: "massFactor" as const, mass_ratio: 1.03 } } };
+const points = {
+  ...job,
+  motor: { ...job.motor, envelope: { kind: "points" as const, speed_rpm: [0, 8000], torque_Nm: [120, 40] } },
+};
+const flat = { ...job, motor: { ...job.motor, loss: { kind: "flat" as const, efficiency_frac: 0.85 } } };
+const alternatives = [job, coastDown, massFactor, points, flat];
+
+describe("fields of the page", () => {
+  it.each(quantities)("%s has bounds in the schema of the job", (path) => {
+    const ranges = alternatives.map((each) => allowedRange(each, placed(path)));
+    expect(ranges.some((range) => range !== undefined && range.min < range.max)).toBe(true);
+  });
+
+  it.each(quantities)("%s has a usual value, if any, within its bounds and readable as typed", (path, field) => {
+    if (field.type !== "quantity" || !field.usual) return expect(field.type).toBe("quantity");
+    const { value } = field.usual;
+    const range = alternatives.map((each) => allowedRange(each, placed(path))).find((each) => each !== undefined);
+    expect(value).toBeGreaterThanOrEqual(range?.min ?? Number.POSITIVE_INFINITY);
+    expect(value).toBeLessThanOrEqual(range?.max ?? Number.NEGATIVE_INFINITY);
+    const reading = readQuantity(field.kind, String(value), { min: range?.min, max: range?.max });
+    expect(reading).toMatchObject({ ok: true, value });
+  });
+
+  it("calls a path by its field's label and place in a list", () => {
+    expect(labelOf("packs.2.floor_frac")).toBe("Driven down to, no. 3");
+    expect(labelOf("vehicle.load_kg")).toBe("People and luggage");
+    expect(labelOf("somewhere.else")).toBe("somewhere.else");
+  });
+
+  it("throws for a path without a field, since that is our mistake", () => {
+    expect(() => fieldAt("vehicle.horn")).toThrow("no field for vehicle.horn");
+  });
+});

@@ -1,0 +1,129 @@
+import { describe, expect, it } from "vitest";
+import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { demoJob } from "../../support/demoJob.ts";
+
+const load = "vehicle.load_kg";
+const about = { what: "People and luggage" };
+const deskWithDemo = () => createJobEditor({ job: demoJob(), drafts: {} });
+
+describe("job editor", () => {
+  it("takes a value in, with how it was typed and where it comes from", () => {
+    const jobEditor = deskWithDemo();
+    jobEditor.edit(load, "3 cwt", 152.4, { ...about, from: "measured", plusMinus_frac: 0.02 });
+    expect(jobEditor.job.value.vehicle.load_kg).toBe(152.4);
+    expect(jobEditor.job.value.origins[load]).toMatchObject({ from: "measured", typed: "3 cwt", plusMinus_frac: 0.02 });
+  });
+
+  it("calls a value typed over a usual one guessed, and leaves other origins as they are", () => {
+    const jobEditor = deskWithDemo();
+    jobEditor.edit("vehicle.roadLoad.drag_coeff", "", 0.45, { what: "Drag coefficient", from: "usual" });
+    jobEditor.edit("vehicle.roadLoad.drag_coeff", "0.48", 0.48, { what: "Drag coefficient" });
+    expect(jobEditor.job.value.origins["vehicle.roadLoad.drag_coeff"]).toMatchObject({
+      from: "guessed",
+      typed: "0.48",
+    });
+    jobEditor.edit(load, "120", 120, about);
+    expect(jobEditor.job.value.origins[load].from).toBe("measured");
+  });
+
+  it("keeps every untouched part of the job the very same object", () => {
+    const jobEditor = deskWithDemo();
+    const before = jobEditor.job.value;
+    jobEditor.edit(load, "120", 120, about);
+    const after = jobEditor.job.value;
+    expect(after).not.toBe(before);
+    expect(after.motor).toBe(before.motor);
+    expect(after.module).toBe(before.module);
+    expect(after.roads).toBe(before.roads);
+    expect(after.vehicle.tyres).toBe(before.vehicle.tyres);
+  });
+
+  it("keeps a value that does not fit in its field and the last valid job going", () => {
+    const jobEditor = deskWithDemo();
+    const before = jobEditor.job.value;
+    jobEditor.edit(load, "-5", -5, about);
+    expect(jobEditor.job.value).toBe(before);
+    expect(jobEditor.drafts.value[load]).toEqual({
+      typed: "-5",
+      problem: "found -5 kg, 0 to 10000 kg allowed",
+      value: -5,
+    });
+    jobEditor.edit(load, "5", 5, about);
+    expect(jobEditor.drafts.value).toEqual({});
+    expect(jobEditor.job.value.vehicle.load_kg).toBe(5);
+  });
+
+  it("names the place where a value breaks another field", () => {
+    const jobEditor = deskWithDemo();
+    jobEditor.edit("vehicle.arriving_kg", "100", 100, { what: "Kerb weight" });
+    expect(jobEditor.drafts.value["vehicle.arriving_kg"].problem).toContain(
+      "Taken out: found 165 kg taken out of 100 kg",
+    );
+  });
+
+  it("takes two fields in together that contradict the job one at a time", () => {
+    const jobEditor = deskWithDemo();
+    jobEditor.edit("controller.min_V", "300", 300, { what: "Lowest" });
+    expect(jobEditor.drafts.value["controller.min_V"].problem).toMatch(
+      /^Highest pack voltage it stands: found 140 V, above “Lowest pack voltage it works at” \(300 V\) wanted/,
+    );
+    jobEditor.edit("controller.rollBackBelow_V", "310", 310, { what: "Roll-back" });
+    jobEditor.edit("controller.rollBackAbove_V", "390", 390, { what: "Roll-back" });
+    jobEditor.edit("controller.max_V", "400", 400, { what: "Highest" });
+    expect(jobEditor.drafts.value).toEqual({});
+    expect(jobEditor.job.value.controller).toMatchObject({ min_V: 300, max_V: 400 });
+  });
+
+  it("takes back and does again every edit, drafts included", () => {
+    const jobEditor = deskWithDemo();
+    const first = jobEditor.job.value;
+    jobEditor.edit(load, "120", 120, about);
+    jobEditor.settle();
+    jobEditor.keepDraft(load, "heavy", "found no number", about.what);
+    expect(jobEditor.undoes.value).toBe("People and luggage");
+    jobEditor.undo();
+    expect(jobEditor.drafts.value).toEqual({});
+    expect(jobEditor.job.value.vehicle.load_kg).toBe(120);
+    jobEditor.undo();
+    expect(jobEditor.job.value).toBe(first);
+    expect(jobEditor.undo()).toBeUndefined();
+    jobEditor.redo();
+    jobEditor.redo();
+    expect(jobEditor.drafts.value[load].typed).toBe("heavy");
+    expect(jobEditor.redoes.value).toBeUndefined();
+  });
+
+  it("makes one step of the letters typed in one field, and a new one once it is left", () => {
+    const jobEditor = deskWithDemo();
+    for (const text of ["1", "12", "120"]) jobEditor.edit(load, text, Number(text), about);
+    jobEditor.settle();
+    jobEditor.edit(load, "130", 130, about);
+    jobEditor.undo();
+    expect(jobEditor.job.value.vehicle.load_kg).toBe(120);
+    jobEditor.undo();
+    expect(jobEditor.job.value.vehicle.load_kg).toBe(110);
+  });
+
+  it("forgets what could be done again once something else is done", () => {
+    const jobEditor = deskWithDemo();
+    jobEditor.edit(load, "120", 120, about);
+    jobEditor.undo();
+    jobEditor.edit("usualDay_km", "50", 50, { what: "Usual day" });
+    expect(jobEditor.redoes.value).toBeUndefined();
+  });
+
+  it("refuses a change that makes no job of it, and says why", () => {
+    const jobEditor = deskWithDemo();
+    const problems = jobEditor.change("No packs", ({ job, drafts }) => ({ job: { ...job, packs: [] }, drafts }));
+    expect(problems.map(({ where }) => where)).toEqual(["packs"]);
+    expect(jobEditor.job.value.packs).toHaveLength(5);
+    expect(jobEditor.undoes.value).toBeUndefined();
+  });
+
+  it("removes an optional value and its origin", () => {
+    const jobEditor = deskWithDemo();
+    jobEditor.edit("vehicle.gross_kg", "", undefined, { what: "Gross weight" });
+    expect(jobEditor.job.value.vehicle).not.toHaveProperty("gross_kg");
+    expect(jobEditor.job.value.origins).not.toHaveProperty(["vehicle.gross_kg"]);
+  });
+});

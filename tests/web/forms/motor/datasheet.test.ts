@@ -1,0 +1,124 @@
+import { describe, expect, it } from "vitest";
+import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { readMap } from "../../../../web/forms/motor/bringMap.ts";
+import { readDatasheet } from "../../../../web/forms/motor/datasheet.ts";
+import { takeDatasheet, takeMap } from "../../../../web/forms/motor/takeMotor.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+
+const figures = {
+  peakTorque_Nm: "120",
+  peakPower_kW: "38",
+  continuousPower_kW: "16",
+  topSpeed_rpm: "8000",
+  rated_V: "108",
+};
+const point = (row: number, speed: string, torque: string, efficiency: string) => ({
+  [`points.${row}.speed_rpm`]: speed,
+  [`points.${row}.torque_Nm`]: torque,
+  [`points.${row}.efficiency_frac`]: efficiency,
+});
+
+describe("a datasheet as typed", () => {
+  it("is fitted once all five figures are there, in whatever units", () => {
+    const { fitted, missing } = readDatasheet(
+      { ...figures, peakTorque_Nm: "88.5 lb ft", peakPower_kW: "51 bhp" },
+      "metric",
+    );
+    expect(missing).toEqual([]);
+    // 88.5 · 1.3558179 Nm and 51 · 0.74569987 kW
+    expect(fitted?.envelope.torque_Nm).toBeCloseTo(119.99, 2);
+    expect(fitted?.envelope.power_kW).toBeCloseTo(38.03, 2);
+  });
+
+  it("names what is still missing, of a point begun as well", () => {
+    const { missing, fitted } = readDatasheet({ peakTorque_Nm: "120", "points.0.speed_rpm": "3000" }, "metric");
+    expect(fitted).toBeUndefined();
+    expect(missing).toEqual([
+      "peak power",
+      "continuous power",
+      "top speed",
+      "rated voltage",
+      "the rest of efficiency point 1",
+    ]);
+  });
+
+  it("reads an efficiency in percent and as a share alike", () => {
+    const percent = readDatasheet({ ...figures, ...point(0, "3000", "60", "89") }, "metric").fitted;
+    const share = readDatasheet({ ...figures, ...point(0, "3000", "60", "0.89") }, "metric").fitted;
+    expect(percent?.residuals).toHaveLength(1);
+    expect(share).toEqual(percent);
+  });
+
+  it.each([
+    ["an efficiency above 1", point(0, "3000", "60", "1.1"), "points.0.efficiency_frac", /1\.1/],
+    ["an efficiency above 100 %", point(0, "3000", "60", "104 %"), "points.0.efficiency_frac", /104 %/],
+    [
+      "rpm and torque changed over",
+      point(0, "60", "3000", "89"),
+      "points.0.torque_Nm",
+      /likely changed over: 3000 rpm and 60 Nm/,
+    ],
+    ["the same in the row it stands in", point(2, "60", "3000", "89"), "points.2.torque_Nm", /likely changed over/],
+    ["a torque above the peak", point(0, "3000", "130", "89"), "points.0.torque_Nm", /130 Nm/],
+    ["continuous above peak power", { continuousPower_kW: "39" }, "continuousPower_kW", /at most the peak power/],
+    ["more power than torque and speed make", { peakPower_kW: "380" }, "peakPower_kW", /only 101 kW/],
+    ["a word", { rated_V: "many" }, "rated_V", /many/],
+  ])("refuses %s at its field", (_, texts, key, sentence) => {
+    const { problems, fitted } = readDatasheet({ ...figures, ...texts }, "metric");
+    expect(fitted).toBeUndefined();
+    expect(Object.keys(problems)).toEqual([key]);
+    expect(problems[key]).toMatch(sentence);
+  });
+
+  it("becomes the job's motor in one step, with what was typed", () => {
+    const texts = { ...figures, ...point(0, "3000", "60", "89") };
+    const { fitted } = readDatasheet(texts, "metric");
+    if (!fitted) throw new Error("not fitted");
+    const jobEditor = createJobEditor({ job: demoJob(), drafts: {} });
+    expect(jobEditor.change("datasheet", (state) => takeDatasheet(state, fitted, texts))).toEqual([]);
+    const { motor, origins } = jobEditor.job.value;
+    expect(motor.envelope).toEqual({ kind: "peak", torque_Nm: 120, power_kW: 38 });
+    expect(motor.loss).toEqual({ kind: "fourTerm", ...fitted.law });
+    expect(motor.origin).toBe("its datasheet; losses by a law fitted to one efficiency point");
+    expect(origins["motor.envelope.torque_Nm"]).toMatchObject({ from: "handbook", typed: "120" });
+    expect(origins["motor.loss"].from).toBe("handbook");
+    jobEditor.undo();
+    expect(jobEditor.job.value).toEqual(demoJob());
+  });
+});
+
+const csv = "rpm,20,60,100\n1000,78,76,70\n3000,86,89,87\n6000,84,90,\n";
+
+describe("a motor map brought from a file", () => {
+  it("is read, with how it was understood", async () => {
+    const brought = await readMap("map.csv", csv);
+    if (!("map" in brought)) throw new Error(brought.problems.join());
+    expect(brought.map.notes.join()).toContain("percent");
+    expect(brought.map.givenCount).toBe(8);
+  });
+
+  it("becomes the motor's loss table in one step", async () => {
+    const brought = await readMap("map.csv", csv);
+    if (!("map" in brought)) throw new Error(brought.problems.join());
+    const jobEditor = createJobEditor({ job: demoJob(), drafts: {} });
+    expect(jobEditor.change("map", (state) => takeMap(state, brought))).toEqual([]);
+    const { loss } = jobEditor.job.value.motor;
+    if (loss.kind !== "lossTable") throw new Error(loss.kind);
+    // 3000 rpm, 60 Nm at 89 %: 60 · 314.159 · (1/0.89 − 1) = 2329.7 W
+    const [i, j] = [loss.speed_rpm.indexOf(3000), loss.torque_Nm.indexOf(60)];
+    expect(loss.loss_W[i][j]).toBeCloseTo(60 * 100 * Math.PI * (1 / 0.89 - 1), 6);
+    expect(jobEditor.job.value.origins["motor.loss"].note).toContain("map.csv, 8 values given");
+    expect(jobEditor.undo()).toBe("map");
+    expect(jobEditor.job.value.motor.loss.kind).toBe("fourTerm");
+  });
+
+  it.each([
+    ["with one row", "rpm,20,60,100\n1000,78,76,70\n", /a single speed above 0 rpm, at least 2 wanted/],
+    ["with an efficiency above 100 %", csv.replace("89", "109"), /map\.csv line 3: found 109 at 3000 rpm, 60 Nm/],
+    ["with nothing in it", "", /found no line/],
+    ["of words", "good,better\nbest,fair\n", /map\.csv/],
+  ])("is refused %s, in words", async (_, text, sentence) => {
+    const brought = await readMap("map.csv", text);
+    expect("problems" in brought && brought.problems.join()).toMatch(sentence);
+  });
+});

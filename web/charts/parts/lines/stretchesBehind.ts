@@ -1,0 +1,35 @@
+import { MPS_PER_KMH } from "../../../../shared/units.ts";
+import type { Channels } from "../../../../sim/index.ts";
+
+/** More than this below the target counts as behind: the report's own bound. */
+export const BEHIND_mps = 2 * MPS_PER_KMH;
+
+export interface Stretch {
+  /** Ends in the column's unit. */
+  readonly from: number;
+  readonly to: number;
+  /** Seconds behind within it. */
+  readonly time_s: number;
+}
+
+/**
+ * Stretches of `column` (time or distance, rising) in which the car is more than 2 km/h below its target, in order.
+ * Those nearer to each other than `gap` are told as one.
+ */
+export function stretchesBehind(channels: Channels, gap: number, column: Float64Array): Stretch[] {
+  const found: { from: number; to: number; time_s: number }[] = [];
+  for (let i = 1; i < channels.length; i++) {
+    if ((channels.target_mps[i] as number) - (channels.speed_mps[i] as number) <= BEHIND_mps) continue;
+    const from = column[i - 1] as number;
+    const to = column[i] as number;
+    const time_s = (channels.time_s[i] as number) - (channels.time_s[i - 1] as number);
+    const last = found.at(-1);
+    if (last && from - last.to <= gap) {
+      last.to = to;
+      last.time_s += time_s;
+    } else {
+      found.push({ from, to, time_s });
+    }
+  }
+  return found;
+}

@@ -1,0 +1,52 @@
+import type { Job, Origin } from "../../shared/job/job.ts";
+import { atPath, withPath } from "../../shared/job/path.ts";
+import { checkJob } from "./checkJob.ts";
+import type { Draft, Drafts, EditorState } from "./jobEditor.ts";
+import { problemAt } from "./problemAt.ts";
+
+/** What is known of an edit besides its value. */
+export interface About {
+  /** The field's own words, for the undo. */
+  readonly what: string;
+  readonly from?: Origin["from"];
+  readonly plusMinus_frac?: number;
+}
+
+/** The state after an edit; without `about` the origin is left alone. */
+export function edited(before: EditorState, path: string, typed: string, value: unknown, about?: About): EditorState {
+  const { [path]: _own, ...others } = before.drafts;
+  // A text that is typed again means what it meant: the file may hold its value rounded.
+  const isAgain = typed.trim() !== "" && before.job.origins[path]?.typed === typed;
+  const meant = isAgain ? atPath(before.job, path) : value;
+  const alone = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
+  // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
+  const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
+  if (waiting.length > 0) {
+    const together = waiting.reduce((job, [at, draft]) => withField(job, at, draft.typed, draft.value), alone);
+    const checked = checkJob(together, before.job);
+    if (checked.ok) return { job: checked.job, drafts: without(others, waiting) };
+  }
+  const checked = checkJob(alone, before.job);
+  if (checked.ok) return { job: checked.job, drafts: others };
+  const problem = problemAt(path, checked.problems);
+  return { job: before.job, drafts: { ...others, [path]: { typed, problem, value } } };
+}
+
+/** The job with a value in a field and its origin noted beside it. */
+function withField(job: Job, path: string, typed: string, value: unknown, about?: About): Job {
+  const { [path]: known, ...others } = job.origins;
+  if (value === undefined) return { ...withPath(job, path, undefined), origins: others };
+  const origin: Origin = {
+    // A number typed over a usual one is no longer the usual one; where it comes from only the person can say.
+    from: about?.from ?? (known && known.from !== "usual" ? known.from : "guessed"),
+    ...(typed.trim() !== "" && { typed: typed.slice(0, 200) }),
+    ...(about?.plusMinus_frac !== undefined && { plusMinus_frac: about.plusMinus_frac }),
+    ...(known?.note !== undefined && { note: known.note }),
+  };
+  return { ...withPath(job, path, value), origins: { ...job.origins, [path]: origin } };
+}
+
+function without(drafts: Drafts, taken: readonly (readonly [string, Draft])[]): Drafts {
+  const gone = new Set(taken.map(([path]) => path));
+  return Object.fromEntries(Object.entries(drafts).filter(([path]) => !gone.has(path)));
+}

@@ -1,0 +1,51 @@
+import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
+import { carFields } from "./carFields.ts";
+import { driveFields } from "./driveFields.ts";
+import { gearFields } from "./gearFields.ts";
+import { jobFields } from "./jobFields.ts";
+import { moduleFields } from "./moduleFields.ts";
+import { motorFields } from "./motorFields.ts";
+import { packFields } from "./packFields.ts";
+import { vehicleFields } from "./vehicleFields.ts";
+
+/** What stands in for a value that nobody knows yet. */
+export interface Usual {
+  readonly value: number;
+  /** Why this one, shown beside it. */
+  readonly why: string;
+}
+
+export type Field =
+  | {
+      readonly type: "quantity";
+      readonly kind: QuantityKind;
+      readonly label: string;
+      readonly help?: string;
+      readonly usual?: Usual;
+      /** May be left empty: the job does without it. */
+      readonly isOptional?: boolean;
+      /** A thing that is decided, not a fact of the car: nobody asks where it comes from. */
+      readonly isChosen?: boolean;
+      /** What to say where nothing is written and neither a usual value nor none at all will do. */
+      readonly needed?: string;
+    }
+  | { readonly type: "line" | "text"; readonly label: string; readonly help?: string; readonly isOptional?: boolean }
+  | {
+      readonly type: "choice";
+      readonly label: string;
+      readonly help?: string;
+      readonly choices: Readonly<Record<string, string>>;
+    }
+  | { readonly type: "yesNo"; readonly label: string; readonly help?: string };
+
+/** Every field of the page by its path in the job; `*` stands for a place in a list. */
+export const fieldList: Readonly<Record<string, Field>> = {
+  ...jobFields,
+  ...carFields,
+  ...vehicleFields,
+  ...gearFields,
+  ...motorFields,
+  ...driveFields,
+  ...packFields,
+  ...moduleFields,
+};

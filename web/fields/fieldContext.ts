@@ -1,0 +1,93 @@
+import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
+import { html, nothing, type TemplateResult } from "lit-html";
+import type { OwnChart } from "../../shared/job/chart.ts";
+import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import type { QuantityOptions } from "../../shared/quantity/reading.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import type { Along } from "../charts/parts/axes/roadAxis.ts";
+import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
+import { isAtOrBelow } from "../editing/groupEdits.ts";
+import type { JobEditor } from "../editing/jobEditor.ts";
+import { choiceField } from "./choiceField.ts";
+import { quantityField } from "./quantityField.ts";
+import { createStaging, type Staging } from "./staging.ts";
+import { textField } from "./textField.ts";
+import { yesNoField } from "./yesNoField.ts";
+
+/** What the fields of one page share. */
+export interface FieldContext {
+  readonly jobEditor: JobEditor;
+  /** The text in the field that is being typed in: shown as it is, and not yet told off. */
+  readonly typing: Signal<{ readonly path: string; readonly text: string } | undefined>;
+  /** What was asked once and need not be asked again, such as which hundredweight is meant. */
+  readonly remembered: Signal<Pick<QuantityOptions, "cwt" | "gallon">>;
+  readonly view: PageView;
+  /** Paths typed in since the job was opened: only there is asked what only the person can say. */
+  readonly typedHere: Set<string>;
+  /** Before the ids of fields that stand on the page a second time. */
+  readonly idPrefix: string;
+}
+
+/** What the page shows and how: units, charts and the road driven are the job's, the rest is only looked at. */
+interface PageView {
+  readonly units: ReadonlySignal<UnitHabit>;
+  readonly roadId: ReadonlySignal<string>;
+  readonly along: Signal<Along>;
+  /** Nothing chosen: the pack that is enough. */
+  readonly packIndex: Signal<number | undefined>;
+  readonly charts: ReadonlySignal<readonly OwnChart[]>;
+  /** Whether sections that are not for the client are left out on the screen too. */
+  readonly isForClient: Signal<boolean>;
+  readonly staging: Staging;
+}
+
+/** The fields of a section, drawn from the job as it is now. */
+export interface Form {
+  readonly job: Job;
+  readonly jobEditor: JobEditor;
+  readonly view: PageView;
+  /** The field of a path of the job; `label` where its own words would not tell it from its neighbours. */
+  field(path: string, label?: string): TemplateResult;
+  /** Several fields side by side. */
+  fields(...fields: readonly (string | TemplateResult)[]): TemplateResult;
+  /** Fields that a first answer does without, folded away under a few words. */
+  fold(words: string, content: TemplateResult, ...paths: readonly string[]): TemplateResult;
+}
+
+export function createFieldContext(jobEditor: JobEditor): FieldContext {
+  const view: PageView = {
+    units: computed(() => jobEditor.job.value.units),
+    roadId: computed(() => drivenRoad(jobEditor.job.value).id),
+    along: signal<Along>("time"),
+    packIndex: signal<number | undefined>(undefined),
+    charts: computed(() => jobEditor.job.value.charts),
+    isForClient: signal(false),
+    staging: createStaging(),
+  };
+  return { jobEditor, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };
+}
+
+export function createForm(context: FieldContext): Form {
+  const { jobEditor } = context;
+  const form: Form = {
+    job: jobEditor.job.value,
+    jobEditor,
+    view: context.view,
+    field(path, label) {
+      const field = { ...fieldAt(path), ...(label !== undefined && { label }) };
+      if (field.type === "quantity") return quantityField(context, path, field);
+      if (field.type === "choice") return choiceField(context, path, field);
+      if (field.type === "yesNo") return yesNoField(context, path, field);
+      return textField(context, path, field);
+    },
+    fields: (...fields) =>
+      html`<div class="fields">${fields.map((each) => (typeof each === "string" ? form.field(each) : each))}</div>`,
+    fold(words, content, ...paths) {
+      const waiting = Object.keys(jobEditor.drafts.value);
+      const wrong = waiting.filter((key) => paths.some((path) => isAtOrBelow(key, path))).length;
+      const note = wrong === 0 ? nothing : html` <span class="to-mend">(${wrong} to mend)</span>`;
+      return html`<details class="fold"><summary>${words}${note}</summary><div class="folded">${content}</div></details>`;
+    },
+  };
+  return form;
+}

@@ -1,0 +1,73 @@
+import { html, type TemplateResult } from "lit-html";
+import type { Origin } from "../../../shared/job/job.ts";
+import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
+import { M_PER_KM } from "../../../shared/units.ts";
+import { refusal } from "../../fields/attempt.ts";
+import type { Form } from "../../fields/fieldContext.ts";
+import { firstOf, wordsField } from "../../fields/wordsField.ts";
+import { durationWords, problemWords } from "../../log/logText.ts";
+import { drivingFields, drivingNote, roadTitleField } from "./drivingFields.ts";
+import { makeRoad } from "./makeRoad.ts";
+
+const ID = "typed-road";
+/** Where it is kept how the text was read when its field was left. */
+const READING = "typed-road-reading";
+const EXAMPLE = "3 km at 50 km/h, 2 stops a km, then 12 km at 80 km/h, then 2 km at 30 km/h, 3 stops a km";
+
+/** Only for a look at what was typed, while a field of the driving is not mended yet. */
+const calm = { acceleration_mps2: 0.9, braking_mps2: 1, stand_s: 15 };
+
+/** A road told from memory: a list of distances, speeds and stops. */
+export function typedRoadForm(form: Form): TemplateResult {
+  const { log, refused } = form.view.staging;
+  const { texts } = log;
+  const text = texts.value[ID] ?? "";
+  const { fields, driving } = drivingFields(form, "typed");
+  const { field, title, problem } = roadTitleField(form, "typed-title", "Client's road, typed from memory");
+  /** Reads what was typed as the road it would be, and says so; the road itself is made when that is asked for. */
+  const write = async (typed: string) => {
+    const { [READING]: _reading, ...others } = texts.value;
+    const { [READING]: _refusal, ...kept } = refused.value;
+    texts.value = { ...others, [ID]: typed };
+    refused.value = kept;
+    if (typed.trim() === "") return;
+    // Where the reader itself cannot be had, the button says so.
+    const answer = await log.room.typedRoad(typed, driving ?? calm, "typed").catch(() => undefined);
+    if (!answer || texts.value[ID] !== typed) return;
+    if (answer.kind === "refused") {
+      refused.value = { ...refused.value, [READING]: firstOf(answer.problems.map(problemWords)) };
+    } else if (answer.kind === "done") {
+      const { distance_m, duration_s } = answer.value;
+      const length = writeQuantity("distance", distance_m / M_PER_KM, form.view.units.value);
+      texts.value = { ...texts.value, [READING]: `${length} in ${durationWords(duration_s)}` };
+    }
+  };
+  const make = async () => {
+    if (!driving) return;
+    const typed = text
+      .trim()
+      .replace(/\s*\n\s*/g, "; ")
+      .slice(0, 200);
+    const origin: Origin = {
+      from: "guessed",
+      note: `typed from memory; ${drivingNote(driving)}`,
+      ...(typed !== "" && { typed }),
+    };
+    await makeRoad(form, ID, "typed", origin, (room) => room.typedRoad(text, driving, title));
+  };
+  return html`<p>
+      No log? Type what the client tells, piece by piece. The trace is made up from it, with the acceleration you state, and
+      counts as typed from memory, not as measured.
+    </p>
+    ${wordsField({
+      ...{ id: ID, label: `The road, like “${EXAMPLE}”`, text, rows: 3 },
+      problem: text === "" ? undefined : refused.value[READING],
+      understood: texts.value[READING],
+      write,
+    })}
+    <div class="fields">${fields} ${field}</div>
+    <p class="buttons">
+      <button type="button" class="main" ?disabled=${!driving || problem !== undefined} @click=${make}>Make a road of it</button>
+    </p>
+    ${refusal(form, ID)}`;
+}

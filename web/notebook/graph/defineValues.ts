@@ -1,0 +1,140 @@
+import type { ReadonlySignal } from "@preact/signals-core";
+import { maxIndex } from "d3-array";
+import type { Job } from "../../../shared/job/job.ts";
+import { type DriveReport, type Enough, enoughFor } from "../../../sim/index.ts";
+import { keepShared } from "../../editing/keepShared.ts";
+import { logInView } from "../../log/logInView.ts";
+import { steadySpeeds_kmh } from "../../sections/parts/steadySpeeds.ts";
+import type { Values, View } from "../../sections/parts/values.ts";
+import type { SimulationApi } from "../../worker/api.ts";
+import type { Definition } from "./graph.ts";
+
+/** The values below the sections. Only these start a simulation. */
+export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: SimulationApi): Definition[] {
+  const sameMachine = remembering((whole: Job) => machineOf(whole));
+  const sameUse = remembering((whole: Job) => ({
+    ...machineOf(whole),
+    usualDay_km: whole.usualDay_km,
+    allowance: whole.allowance,
+    ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
+  }));
+  const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
+  const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), origins: doubtsOf(whole) }));
+  const sameRoads = remembering((whole: Job) => whole.roads);
+  return [
+    { name: "job", from: job },
+    { name: "units", from: view.units },
+    { name: "roadId", from: view.roadId },
+    { name: "along", from: view.along },
+    { name: "charts", from: view.charts },
+    { name: "chosenPack", from: view.packIndex },
+    { name: "broughtMap", from: view.staging.map },
+    { name: "logInView", from: logInView(view.staging.log) },
+    { name: "keptTrack", from: view.staging.log.kept },
+    {
+      name: "packIndex",
+      inputs: ["runs", "answerIndex", "chosenPack"],
+      compute: ({ runs, answerIndex, chosenPack }: Values & { chosenPack: number | undefined }) =>
+        Math.min(chosenPack ?? answerIndex, runs.candidates.length - 1),
+    },
+    {
+      name: "answerIndex",
+      inputs: ["runs", "enough"],
+      compute: ({ runs, enough }: Values) => answerOf(runs.candidates, enough),
+    },
+    { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
+    { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
+    { name: "drivetrain", inputs: ["machine"], compute: (values: Values) => sameDrivetrain(values.machine) },
+    { name: "doubts", inputs: ["job"], compute: (values: Values) => sameDoubts(values.job) },
+    {
+      name: "unknowns",
+      inputs: ["doubts", "answerIndex", "road"],
+      ask: (values: Values & { doubts: Job }) =>
+        simulation.unknowns(values.doubts, packIn(values.doubts, values.answerIndex), values.road),
+    },
+    { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
+    {
+      name: "road",
+      inputs: ["roads", "roadId"],
+      ask: (values: Values & { roads: Job["roads"] }) =>
+        simulation.road({ ...job.peek(), roads: values.roads }, values.roadId),
+    },
+    {
+      name: "runs",
+      inputs: ["machine", "road"],
+      ask: (values: Values) => simulation.drive(values.machine, values.road),
+    },
+    {
+      name: "enough",
+      inputs: ["use", "runs"],
+      compute: ({ use, runs }: Values) => enoughFor(use, runs.candidates),
+    },
+    {
+      name: "steady",
+      inputs: ["machine", "units"],
+      ask: (values: Values) => simulation.steady(values.machine, steadySpeeds_kmh(values.units)),
+    },
+    {
+      name: "motorSurface",
+      inputs: ["drivetrain", "packIndex"],
+      ask: (values: Values & { drivetrain: Job }) =>
+        simulation.motorSurface(values.drivetrain, packIn(values.drivetrain, values.packIndex)),
+    },
+  ];
+}
+
+function answerOf(candidates: DriveReport["candidates"], { pack }: Enough): number {
+  const smallest = candidates.findIndex(({ name }) => name === pack);
+  if (smallest >= 0) return smallest;
+  const furthest = maxIndex(candidates, ({ range_km }) => range_km);
+  return Math.max(0, furthest);
+}
+
+/** The pack at an index of the last runs, in a job that may have fewer by now. */
+function packIn(job: Job, packIndex: number): number {
+  return Math.min(packIndex, job.packs.length - 1);
+}
+
+/** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
+function machineOf(job: Job): Job {
+  const { longestDay_km: _day, engine: _engine, drivenRoad: _road, ...others } = job;
+  const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
+  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], origins: {} };
+  return {
+    ...others,
+    ...nothing,
+    units: "metric",
+    usualDay_km: 1,
+    allowance: { winter_ratio: 1, aged_frac: 1 },
+    roads,
+  };
+}
+
+/** Origins of what moves the car and was not measured, without the words around them. */
+function doubtsOf({ origins }: Job): Job["origins"] {
+  const doubts: Record<string, Job["origins"][string]> = {};
+  for (const [path, { from, plusMinus_frac }] of Object.entries(origins)) {
+    if (/^(usualDay|longestDay|engine|roads)/.test(path) || from === "measured" || from === "handbook") continue;
+    doubts[path] = { from, ...(plusMinus_frac !== undefined && { plusMinus_frac }) };
+  }
+  return doubts;
+}
+
+/** `work` with every part of its answer that came out the same being the same object as the last time. */
+function remembering<In, Out>(work: (input: In) => Out): (input: In) => Out {
+  let last: Out | undefined;
+  return (input) => {
+    last = keepShared(last, work(input));
+    return last;
+  };
+}
+
+/** The object of the last time for as long as all the parts named are the very ones of that. */
+function sameWhile<T extends object>(parts: readonly (keyof T)[]): (next: T) => T {
+  let last: T | undefined;
+  return (next) => {
+    const before = last;
+    if (before === undefined || parts.some((part) => before[part] !== next[part])) last = next;
+    return last ?? next;
+  };
+}

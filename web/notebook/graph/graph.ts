@@ -1,0 +1,178 @@
+import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { inputError } from "../../../shared/problems.ts";
+import { keepShared } from "../../editing/keepShared.ts";
+import { refuseLoops } from "./refuseLoops.ts";
+
+/** What is known of a named value right now. */
+export type Reading<T> =
+  | { readonly state: "waiting" }
+  /** `isLate`: a newer answer is on its way, and this one still stands for what was before. */
+  | { readonly state: "ready"; readonly value: T; readonly isLate: boolean }
+  | { readonly state: "failed"; readonly message: string; readonly where: string; readonly error: unknown };
+
+interface Named {
+  readonly name: string;
+}
+
+/** A value that somebody else sets. */
+interface Source extends Named {
+  readonly from: ReadonlySignal<unknown>;
+}
+
+/** A value worked out at once from others. */
+interface Worked extends Named {
+  readonly inputs: readonly string[];
+  readonly compute: (values: never) => unknown;
+}
+
+/** A value asked for elsewhere, which answers later. */
+interface Asked extends Named {
+  readonly inputs: readonly string[];
+  readonly ask: (values: never) => Promise<unknown>;
+}
+
+export type Definition = Source | Worked | Asked;
+
+export interface Graph {
+  /** The reading of a name; throws for a name nobody defines. */
+  read(name: string): ReadonlySignal<Reading<unknown>>;
+  /** Ends all asking. */
+  stop(): void;
+}
+
+/**
+ * Named values that follow one another. A change reaches only what depends on it, and what comes out the same reaches
+ * nothing further; a value that fails says so by name and leaves the rest alone. Throws InputError for a name defined
+ * twice, a name nobody defines, and a loop, naming the values in it.
+ */
+export function createGraph(definitions: readonly Definition[]): Graph {
+  const byName = new Map<string, Definition>();
+  for (const definition of definitions) {
+    if (byName.has(definition.name)) throw inputError("twice", definition.name, "found this name defined twice");
+    byName.set(definition.name, definition);
+  }
+  refuseLoops(new Map(definitions.map((each) => [each.name, "inputs" in each ? each.inputs : []])));
+
+  const readings = new Map<string, ReadonlySignal<Reading<unknown>>>();
+  const stops: (() => void)[] = [];
+  const read = (name: string): ReadonlySignal<Reading<unknown>> => {
+    const made = readings.get(name);
+    if (made) return made;
+    const definition = byName.get(name);
+    if (!definition) throw inputError("unknownValue", name, "found no value of this name");
+    const reading = make(definition, read, stops);
+    readings.set(name, reading);
+    return reading;
+  };
+  for (const name of byName.keys()) read(name);
+  return { read, stop: () => void stops.map((stop) => stop()) };
+}
+
+type Read = (name: string) => ReadonlySignal<Reading<unknown>>;
+
+function make(definition: Definition, read: Read, stops: (() => void)[]): ReadonlySignal<Reading<unknown>> {
+  if ("from" in definition) {
+    return computed(() => ({ state: "ready", value: definition.from.value, isLate: false }));
+  }
+  const inputs = definition.inputs.map((name) => ({ name, reading: read(name) }));
+  return "compute" in definition ? worked(definition, inputs) : asked(definition, inputs, stops);
+}
+
+type Inputs = readonly { readonly name: string; readonly reading: ReadonlySignal<Reading<unknown>> }[];
+
+function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unknown>> {
+  let before: { values: readonly unknown[]; reading: Reading<unknown> } | undefined;
+  return computed(() => {
+    const gathered = gather(inputs);
+    if (gathered.state !== "ready") return gathered;
+    const { values, isLate } = gathered;
+    if (before && isSame(before.values, values)) {
+      if (before.reading.state === "ready" && before.reading.isLate !== isLate) {
+        before = { values, reading: { ...before.reading, isLate } };
+      }
+      return before.reading;
+    }
+    let reading: Reading<unknown>;
+    try {
+      // What came out the same is the same object, so that it reaches nothing further and no figure is drawn anew for it.
+      const value = keepShared(
+        before?.reading.state === "ready" ? before.reading.value : undefined,
+        definition.compute(named(inputs, values)),
+      );
+      const isUnchanged =
+        before?.reading.state === "ready" && before.reading.isLate === isLate && Object.is(before.reading.value, value);
+      reading = isUnchanged && before ? before.reading : { state: "ready", value, isLate };
+    } catch (error) {
+      reading = failure(definition.name, error);
+    }
+    before = { values, reading };
+    return reading;
+  });
+}
+
+function asked(definition: Asked, inputs: Inputs, stops: (() => void)[]): ReadonlySignal<Reading<unknown>> {
+  const reading = signal<Reading<unknown>>({ state: "waiting" });
+  let asking = 0; // number of the latest question; an answer to any other is dropped
+  let before: readonly unknown[] | undefined;
+  stops.push(
+    effect(() => {
+      const gathered = gather(inputs);
+      if (gathered.state === "waiting") return;
+      if (gathered.state === "failed") {
+        asking += 1;
+        before = undefined;
+        reading.value = gathered;
+        return;
+      }
+      if (before && isSame(before, gathered.values)) return;
+      before = gathered.values;
+      asking += 1;
+      const mine = asking;
+      const shown = reading.peek();
+      reading.value = shown.state === "ready" ? { ...shown, isLate: true } : { state: "waiting" };
+      definition.ask(named(inputs, gathered.values)).then(
+        (value) => {
+          if (mine === asking) reading.value = { state: "ready", value, isLate: false };
+        },
+        (error: unknown) => {
+          if (mine === asking) reading.value = failure(definition.name, error);
+        },
+      );
+    }),
+    () => {
+      asking += 1;
+    },
+  );
+  return reading;
+}
+
+type Gathered = Exclude<Reading<never>, { state: "ready" }> | { state: "ready"; values: unknown[]; isLate: boolean };
+
+function gather(inputs: Inputs): Gathered {
+  const values: unknown[] = [];
+  let isLate = false;
+  let waiting: Gathered | undefined;
+  for (const { reading } of inputs) {
+    const { value } = reading;
+    if (value.state === "failed") return value;
+    if (value.state === "waiting") waiting = value;
+    else {
+      values.push(value.value);
+      isLate ||= value.isLate;
+    }
+  }
+  return waiting ?? { state: "ready", values, isLate };
+}
+
+function isSame(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.every((value, i) => Object.is(value, b[i]));
+}
+
+/** The values under their names. The definition's own type says which they are, so nothing is lost by `never` here. */
+function named(inputs: Inputs, values: readonly unknown[]): never {
+  return Object.fromEntries(inputs.map(({ name }, i) => [name, values[i]])) as never;
+}
+
+function failure(where: string, error: unknown): Reading<never> {
+  return { state: "failed", where, message: error instanceof Error ? error.message : String(error), error };
+}

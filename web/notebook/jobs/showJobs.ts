@@ -1,0 +1,90 @@
+import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { render } from "lit-html";
+import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
+import type { Comparable, Jobs, JobVersion } from "../../store/jobsDoor.ts";
+import type { Complaint } from "./complaintView.ts";
+import { complaintOf } from "./complaintView.ts";
+import type { EarlierLook } from "./earlierLook.ts";
+import type { Compared, JobsPlace } from "./jobsPlace.ts";
+import { jobsView } from "./jobsView.ts";
+import { keepingView } from "./keepingView.ts";
+
+export interface JobsCorner {
+  readonly keeping: HTMLElement;
+  readonly jobs: HTMLElement;
+}
+
+/**
+ * Keeps the corner of the page that tells of saving and lists the jobs true to the store. `complain` hears what
+ * is wrong, such as with a file that was opened, and an empty list where that is past.
+ */
+export function showJobs(
+  jobs: Jobs,
+  units: ReadonlySignal<UnitHabit>,
+  corner: JobsCorner,
+  look: EarlierLook,
+  complain: (complaint: Complaint) => void,
+): JobsPlace["attempt"] {
+  const versions = signal<readonly JobVersion[] | undefined>(undefined);
+  const removedLast = signal<string | undefined>(undefined);
+  const compared = signal<Compared | undefined>(undefined);
+  let started = 0;
+  let failed = 0;
+  const attempt = (work: () => Promise<unknown>) => {
+    started += 1;
+    const number = started;
+    work().then(
+      () => {
+        // What ends well clears the complaint about something before it, never about something after.
+        if (number > failed) complain([]);
+      },
+      (error: unknown) => {
+        failed = number;
+        complain(complaintOf(error));
+      },
+    );
+  };
+  const askVersions = () =>
+    attempt(async () => {
+      const id = jobs.current.peek()?.id;
+      versions.value = id === undefined ? [] : await jobs.versions(id);
+    });
+  const lookAt = (version: JobVersion) => attempt(() => look.open(version));
+  // States once asked for follow the job: another one opened, or this one saved.
+  effect(() => {
+    const id = jobs.current.value?.id;
+    if (jobs.status.value.kind === "saving" || versions.peek() === undefined || id === undefined) return;
+    jobs.versions(id).then(
+      (found) => {
+        if (jobs.current.peek()?.id === id) versions.value = found;
+      },
+      () => {}, // asking for them by hand says why
+    );
+  });
+  const remove = (id: string) =>
+    attempt(async () => {
+      await jobs.remove(id);
+      removedLast.value = id;
+      const next = jobs.list.peek().find(({ shelf }) => shelf === "open");
+      if (jobs.current.peek() === undefined && next) await jobs.open(next.id);
+    });
+  const compare = (title: string, before: Comparable) =>
+    attempt(async () => {
+      const id = jobs.current.peek()?.id;
+      if (id !== undefined) compared.value = { title, differences: await jobs.compare(before, { id }) };
+    });
+  effect(() => {
+    const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
+    const here: JobsPlace = {
+      ...{ jobs, askVersions, lookAt, attempt, remove, compare },
+      isLooking: look.looked.value !== undefined,
+      compared: compared.value,
+      units: units.value,
+      versions: versions.value,
+      removedLast: isBack ? undefined : removedLast.value,
+    };
+    render(keepingView(here), corner.keeping);
+    render(jobsView(here), corner.jobs);
+  });
+  return attempt;
+}

@@ -1,0 +1,97 @@
+import { demos } from "../../../shared/demos/index.ts";
+import type { Job, Origin } from "../../../shared/job/job.ts";
+import { atPath } from "../../../shared/job/path.ts";
+import { readJob } from "../../../shared/job/readJob.ts";
+import { type BodyPart, bodies } from "../../../shared/parts/bodies.ts";
+import { fieldList } from "../../editing/fieldTable/fieldList.ts";
+import { usualWeights } from "./usualWeights.ts";
+
+/** What counts until somebody asks the client. Assumed. */
+export const USUAL_DAY_km = 40;
+
+const WEIGHT = "vehicle.arriving_kg";
+const TITLE = "A car of your own";
+
+/** Roads to begin with, until the client's own log is there. */
+const roads: Job["roads"] = [
+  { kind: "cycle", id: "town", title: "In town: the published urban cycle", cycle: "udds" },
+  {
+    kind: "cycle",
+    id: "mixed",
+    title: "Town, country and motorway: the published mixed cycle",
+    cycle: "wltc-class-3b",
+  },
+  { kind: "cycle", id: "country", title: "Country roads: the published highway cycle", cycle: "hwfet" },
+];
+
+/**
+ * A job in which everything is still the usual value, to be typed over from the first phone call on. Drive and packs are
+ * those of the first demo, as a workshop might begin with; body and tyres are of the kind asked for.
+ */
+export function ownCar(body: BodyPart = bodies[0]): Job {
+  const { engine: _engine, longestDay_km: _longest, ...demo } = readJob(demos[0].document);
+  const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
+  const job: Job = {
+    ...demo,
+    title: TITLE,
+    isInvented: false,
+    use: "",
+    usualDay_km: USUAL_DAY_km,
+    vehicle: { ...vehicle, name: body.title, arriving_kg: 850, removed_kg: 150, added_kg: 90, load_kg: 150 },
+    environment: { ...demo.environment, temperature_degC: 15, grip_coeff: 0.8 },
+    roads,
+    notes: [],
+    hiddenSections: [],
+    origins: {},
+  };
+  return readJob(withBody({ ...job, origins: allUsual(job) }, body));
+}
+
+/** The job with the drag of another kind of body and, unless it was said, its weight: usual values with that kind's bands. */
+export function withBody(job: Job, body: BodyPart): Job {
+  const origins = { ...job.origins };
+  for (const key of Object.keys(origins)) if (key.startsWith("vehicle.roadLoad.")) delete origins[key];
+  for (const [key, origin] of Object.entries(body.origins)) {
+    origins[`vehicle.roadLoad.${key}`] = usualWithin(atPath(body.data, key), origin.low, origin.high, origin.note);
+  }
+  const weight = usualWeights[body.id];
+  const isOpen = weight !== undefined && origins[WEIGHT]?.from === "usual";
+  if (isOpen) origins[WEIGHT] = usualWithin(weight.usual_kg, weight.low_kg, weight.high_kg);
+  const arriving_kg = isOpen ? weight.usual_kg : job.vehicle.arriving_kg;
+  return { ...job, vehicle: { ...job.vehicle, arriving_kg, roadLoad: body.data }, origins };
+}
+
+function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {
+  if (typeof value !== "number" || value === 0 || low === undefined || high === undefined) return { from: "usual" };
+  return {
+    from: "usual",
+    plusMinus_frac: Math.min(2, Math.max(high - value, value - low) / value),
+    ...(note !== undefined && { note }),
+  };
+}
+
+/** What a first phone call leaves open: the car and its weather. Drive and cells are parts picked by the workshop. */
+const OPEN = /^(vehicle|driveline|accessories)\.|^module\.capacity_Ah$|^charger\.efficiency_frac$/;
+
+/** An efficiency is never a tenth off, which is what is taken where nothing is said. Assumed. */
+const EFFICIENCY_BAND_frac = 0.03;
+
+/** Origins that call every fact of the car usual, as far as the page has a field for it. */
+function allUsual(job: Job): Job["origins"] {
+  const origins: Record<string, Origin> = { usualDay_km: { from: "guessed" } };
+  for (const [pattern, field] of Object.entries(fieldList)) {
+    if (field.type !== "quantity" || field.isChosen || !OPEN.test(pattern)) continue;
+    const usual: Origin =
+      field.kind === "fraction" ? { from: "usual", plusMinus_frac: EFFICIENCY_BAND_frac } : { from: "usual" };
+    for (const path of placesOf(job, pattern)) if (typeof atPath(job, path) === "number") origins[path] ??= usual;
+  }
+  return origins;
+}
+
+/** The paths of a job that a pattern with `*` stands for. */
+function placesOf(job: Job, pattern: string): string[] {
+  const star = pattern.indexOf("*");
+  if (star < 0) return [pattern];
+  const list = atPath(job, pattern.slice(0, star - 1));
+  return Array.isArray(list) ? list.map((_, i) => `${pattern.slice(0, star)}${i}${pattern.slice(star + 1)}`) : [];
+}

@@ -1,0 +1,184 @@
+// What a log staged shows: its figures and tables. Past 150 lines, all of it wording.
+import type { Job } from "../../../shared/job/job.ts";
+import { inReadersUnits } from "../../../shared/quantity/inReadersUnits.ts";
+import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
+import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
+import type { Candidate, Trace } from "../../../sim/index.ts";
+import { daysDistribution } from "../../charts/daysDistribution.ts";
+import type { Drawing } from "../../charts/parts/figure/chart.ts";
+import { emptyFigure } from "../../charts/parts/figure/emptyFigure.ts";
+import { inUnit, METRIC } from "../../charts/parts/figure/figureUnits.ts";
+import { threeFigures } from "../../charts/parts/figure/threeFigures.ts";
+import { cutTrackEnds } from "../../charts/parts/track/cutTrackEnds.ts";
+import { rawAgainstCleaned } from "../../charts/rawAgainstCleaned.ts";
+import { routeMap } from "../../charts/routeMap.ts";
+import type { LogInView } from "../../log/logInView.ts";
+import { medianDay, pieceChoices } from "../../log/logPieces.ts";
+import type { KeptTrack } from "../../log/logStaging.ts";
+import { dayWords, durationWords } from "../../log/logText.ts";
+import type { Drive, PieceView } from "../../worker/roadsApi.ts";
+import { keepDrawn } from "./keepDrawn.ts";
+import type { Figure, Table, Worked } from "./section.ts";
+
+/** What maps leave out at both ends of a trip. */
+const CUT_m = 300;
+
+export interface LogInput {
+  readonly shown: LogInView;
+  readonly units: UnitHabit;
+  readonly job: Pick<Job, "usualDay_km" | "longestDay_km">;
+  readonly candidates: readonly Pick<Candidate, "name" | "range_km">[];
+}
+
+/** Raw against cleaned, the map, the trips, and the days with how far the packs go; a figure each time it is asked. */
+export function* logWorked({ shown, units, job, candidates }: LogInput, drawing: Drawing): Generator<Worked, void> {
+  const { drive, view, cutsEnds, labels } = shown;
+  if (drive.trips.length === 0) return;
+  const words = view && pieceChoices(drive, units).find(({ key }) => key === view.piece)?.words;
+  if (view && words !== undefined) {
+    const { document, width_px, units: figureUnits } = drawing;
+    yield speedFigure(view, words, document, width_px, figureUnits);
+    if (view.track) {
+      yield { ...placeFigure(view, words, cutsEnds, document, width_px, figureUnits), name: "logMap" };
+    }
+  }
+  yield tripTable(drive, units);
+  yield dayTable(drive, labels, units);
+  const driven = drive.days.filter((day) => day.trips > 0);
+  if (driven.length < 2) return;
+  const usual_m = medianDay(drive)?.distance_m ?? 0;
+  yield {
+    name: "logDays",
+    caption: `Days of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
+    chart: daysDistribution(
+      {
+        days_m: driven.map(({ distance_m }) => distance_m),
+        usual_m: job.usualDay_km * M_PER_KM,
+        longest_m: (job.longestDay_km ?? job.usualDay_km) * M_PER_KM,
+        packs: candidates.map(({ name, range_km }, index) => ({ name, index, range_m: range_km * M_PER_KM })),
+      },
+      drawing,
+    ),
+  };
+}
+
+// What a log staged looks like does not follow the job, and a week of it takes a tenth of a second to draw.
+const speedFigure = keepDrawn(
+  ({ raw, cleaned, tripRows }: PieceView, words: string, ...on: DrawnOn): Figure => ({
+    name: "log",
+    caption: `The log as recorded and as cleaned: ${words}${tripRows.length > 1 ? ", its trips laid end to end" : ""}; what was mended is shaded`,
+    chart: rawAgainstCleaned({ raw, cleaned }, drawingOn(on)),
+  }),
+);
+const placeFigure = keepDrawn(
+  ({ cleaned, track, tripRows }: PieceView, words: string, cutsEnds: boolean, ...on: DrawnOn): Figure => {
+    const { time_s, speed_mps, isRepaired } = cleaned;
+    const places = track ?? { latitude_deg: new Float64Array(0), longitude_deg: new Float64Array(0) };
+    const whole = { ...places, time_s, speed_mps, isRepaired, partRows: tripRows.slice(1) };
+    return mapFigure(whole, cutsEnds, `Where it was driven: ${words}`, drawingOn(on));
+  },
+);
+
+/** A drawing's parts, each of which can be told to be the same as before. */
+type DrawnOn = [document: Document, width_px: number, units: Drawing["units"]];
+
+function drawingOn([document, width_px, units]: DrawnOn): Drawing {
+  return { document, width_px, ...(units && { units }) };
+}
+
+function mapFigure(
+  whole: Parameters<typeof routeMap>[0],
+  cutsEnds: boolean,
+  caption: string,
+  drawing: Drawing,
+): Figure {
+  const cut = cutTrackEnds(whole, cutsEnds ? CUT_m : 0);
+  const isGone = cut.time_s.length === 0;
+  const { height } = drawing.units ?? METRIC;
+  const say = (length_m: number) => `${threeFigures(inUnit(height, length_m))} ${height.sign}`;
+  const tooShort = `Every trip is shorter than the ${say(2 * CUT_m)} that maps leave out, so there is no track to show.`;
+  return {
+    caption: `${caption}${cutsEnds ? `, without the first and last ${say(CUT_m)} of every trip` : ""}`,
+    chart: isGone ? emptyFigure(drawing, tooShort) : routeMap(cut, drawing),
+  };
+}
+
+/** The map of a recorded road in the job, or the sentence that its positions are not here. */
+export function keptMap({ keptTrack, road }: { keptTrack: KeptTrack; road: Trace }, drawing: Drawing): Figure {
+  const { document, width_px, units } = drawing;
+  return trackFigure(keptTrack, road, document, width_px, units);
+}
+
+const trackFigure = keepDrawn(({ track }: KeptTrack, road: Trace, ...on: DrawnOn): Figure => {
+  const drawing = drawingOn(on);
+  if (!track || track.latitude_deg.length !== road.time_s.length) {
+    const gone =
+      "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
+    return { caption: `Map of ${road.title}`, chart: emptyFigure(drawing, gone) };
+  }
+  const { time_s, speed_mps } = road;
+  return mapFigure({ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) }, true, road.title, drawing);
+});
+
+function tripTable({ trips }: Drive, units: UnitHabit): Table {
+  return {
+    caption: "Trips in the log",
+    columns: [
+      { title: "Trip" },
+      { title: "Start", isText: true },
+      { title: "Distance" },
+      { title: "Time" },
+      { title: "Mean speed" },
+      { title: "Top speed" },
+      { title: "Climb" },
+      { title: "Stops" },
+      { title: "Most like", isText: true },
+    ],
+    rows: trips.map((trip, i) => [
+      String(i + 1),
+      `${shortDay(trip.date)}\u00a0${trip.clock}`,
+      writeQuantity("distance", trip.distance_m / M_PER_KM, units),
+      durationWords(trip.duration_s),
+      writeQuantity("speed", trip.mean_mps / MPS_PER_KMH, units),
+      writeQuantity("speed", trip.max_mps / MPS_PER_KMH, units),
+      trip.climb_m === undefined ? "not known" : writeQuantity("elevation", trip.climb_m, units),
+      String(trip.stops),
+      trip.like === "" ? "nothing on board" : `${trip.like}: ${inReadersUnits(trip.difference, units)}`,
+    ]),
+  };
+}
+
+function dayTable({ days, places }: Drive, labels: LogInView["labels"], units: UnitHabit): Table {
+  return {
+    caption: "Days of the log, and how long the car stands for a charge",
+    columns: [
+      { title: "Day" },
+      { title: "Trips" },
+      { title: "Distance" },
+      { title: "Driving" },
+      { title: "Climb" },
+      { title: "Longest time parked", isText: true },
+    ],
+    rows: days.map(({ date, trips, distance_m, driving_s, climb_m, parked }) => [
+      shortDay(date),
+      String(trips),
+      writeQuantity("distance", distance_m / M_PER_KM, units),
+      durationWords(driving_s),
+      writeQuantity("elevation", climb_m, units),
+      parked
+        ? `${durationWords(parked.long_s)} from ${parked.from}${placeWords(parked.place, places, labels)}`
+        : "not in the log",
+    ]),
+  };
+}
+
+function placeWords(place: number | undefined, places: Drive["places"], labels: LogInView["labels"]): string {
+  return place === undefined ? "" : `, ${labels[place] ?? places[place]?.label ?? "unknown"}`;
+}
+
+/** A day that stays on one line of a narrow table; the log's year is known. */
+function shortDay(date: string): string {
+  return dayWords(date)
+    .replace(/ \d{4}$/, "")
+    .replaceAll(" ", "\u00a0");
+}

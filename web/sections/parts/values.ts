@@ -1,0 +1,57 @@
+import type { ReadonlySignal } from "@preact/signals-core";
+import type { OwnChart } from "../../../shared/job/chart.ts";
+import type { Job } from "../../../shared/job/job.ts";
+import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
+import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../../sim/index.ts";
+import type { Along } from "../../charts/parts/axes/roadAxis.ts";
+import type { BroughtMap } from "../../fields/staging.ts";
+import type { LogInView } from "../../log/logInView.ts";
+import type { KeptTrack, LogStaging } from "../../log/logStaging.ts";
+
+/** Every value that a section may ask for, by its name. */
+export interface Values {
+  readonly job: Job;
+  /** The job's car, drive and packs; a change of words or roads leaves it the same. */
+  readonly machine: Job;
+  /** `machine`, with the days that the packs are judged by. */
+  readonly use: Job;
+  readonly units: UnitHabit;
+  /** Which road is driven. */
+  readonly roadId: string;
+  readonly road: Trace;
+  /** Every pack over the road. What is enough is not in it: see `enough`, which follows the day without driving figures anew. */
+  readonly runs: Omit<DriveReport, "enough">;
+  readonly enough: Enough;
+  /** Whether figures along the road go by time or by distance. */
+  readonly along: Along;
+  /** The pack that single-pack figures show. */
+  readonly packIndex: number;
+  /** Steady speeds, pack by pack. */
+  readonly steady: readonly (readonly SteadyRow[])[];
+  readonly motorSurface: MotorSurface;
+  readonly charts: readonly OwnChart[];
+  /** A motor map from a file that is staged and is not in the job. */
+  readonly broughtMap?: BroughtMap | undefined;
+  /** The client's log staged, and the part of it that is looked at. */
+  readonly logInView?: LogInView | undefined;
+  /** Positions of the road in view, where it came from a log. */
+  readonly keptTrack?: KeptTrack | undefined;
+  /** The pack that the answer speaks of: the one that is enough, or else the one that goes furthest. */
+  readonly answerIndex: number;
+  /** Values that nobody measured, by what they do to the range of that pack. */
+  readonly unknowns: readonly Unknown[];
+}
+
+/** What the person looks at; not part of the job. */
+export interface View {
+  readonly units: ReadonlySignal<UnitHabit>;
+  readonly roadId: ReadonlySignal<string>;
+  readonly along: ReadonlySignal<Along>;
+  /** Nothing chosen: the pack that is enough. */
+  readonly packIndex: ReadonlySignal<number | undefined>;
+  readonly charts: ReadonlySignal<readonly OwnChart[]>;
+  readonly staging: {
+    readonly map: ReadonlySignal<BroughtMap | undefined>;
+    readonly log: Pick<LogStaging, "brought" | "view" | "labels" | "cutsEnds" | "kept">;
+  };
+}
