@@ -1,8 +1,14 @@
 import type { Motor } from "../job/motor.ts";
+import { genericLossOfPeak, genericLossOrigins } from "./genericLoss.ts";
 import { invented, published } from "./origin.ts";
 import type { Part } from "./part.ts";
 
 const law = "[LarminieLowry2012, eq. 8.25 and ch. 8]";
+
+const loss = {
+  induction18: genericLossOfPeak("induction", { torque_Nm: 75, power_kW: 18 }),
+  induction38: genericLossOfPeak("induction", { torque_Nm: 120, power_kW: 38 }),
+};
 
 /** Low-voltage induction motors for light cars, both invented, and the textbook's machine of 100 kW. */
 export const inductionMotors: readonly Part<Motor>[] = [
@@ -12,7 +18,7 @@ export const inductionMotors: readonly Part<Motor>[] = [
     data: {
       name: "Low-voltage induction, 18 kW",
       kind: "induction",
-      origin: "invented, plausible for an air-cooled motor on about 76 V",
+      origin: "invented, plausible for an air-cooled motor on about 76 V; losses from efficiency classes",
       mass_kg: 32,
       envelope: { kind: "peak", torque_Nm: 75, power_kW: 18 },
       reference_V: 76,
@@ -20,7 +26,7 @@ export const inductionMotors: readonly Part<Motor>[] = [
       rollBack_rpm: 300,
       rotorInertia_kgm2: 0.012,
       canRegenerate: true,
-      loss: { kind: "fourTerm", copper_coeff: 0.55, iron_coeff: 0.5, windage_coeff: 9e-6, constant_W: 140 },
+      loss: loss.induction18,
       heat: { capacity_kJpK: 14, cooling_WpK: 10, derateFrom_degC: 125, derateTo_degC: 150 },
     },
     origins: {
@@ -31,10 +37,7 @@ export const inductionMotors: readonly Part<Motor>[] = [
       maxSpeed_rpm: invented(5500, 7500),
       rollBack_rpm: invented(100, 500),
       rotorInertia_kgm2: invented(0.008, 0.02),
-      "loss.copper_coeff": invented(0.4, 0.75),
-      "loss.iron_coeff": invented(0.3, 0.8),
-      "loss.windage_coeff": invented(5e-6, 1.5e-5),
-      "loss.constant_W": invented(90, 220),
+      ...genericLossOrigins("induction", loss.induction18),
       "heat.capacity_kJpK": invented(11, 18, "about 0.45 kJ/K for each kilogram"),
       "heat.cooling_WpK": invented(6, 16),
       "heat.derateFrom_degC": invented(110, 140),
@@ -47,7 +50,7 @@ export const inductionMotors: readonly Part<Motor>[] = [
     data: {
       name: "Low-voltage induction, 38 kW",
       kind: "induction",
-      origin: "invented, plausible for an air-cooled motor on about 108 V",
+      origin: "invented, plausible for an air-cooled motor on about 108 V; losses from efficiency classes",
       mass_kg: 52,
       envelope: { kind: "peak", torque_Nm: 120, power_kW: 38 },
       reference_V: 108,
@@ -55,7 +58,7 @@ export const inductionMotors: readonly Part<Motor>[] = [
       rollBack_rpm: 300,
       rotorInertia_kgm2: 0.025,
       canRegenerate: true,
-      loss: { kind: "fourTerm", copper_coeff: 0.45, iron_coeff: 0.8, windage_coeff: 6e-6, constant_W: 250 },
+      loss: loss.induction38,
       heat: { capacity_kJpK: 23, cooling_WpK: 19, derateFrom_degC: 130, derateTo_degC: 155 },
     },
     origins: {
@@ -66,10 +69,7 @@ export const inductionMotors: readonly Part<Motor>[] = [
       maxSpeed_rpm: invented(7000, 9000),
       rollBack_rpm: invented(100, 500),
       rotorInertia_kgm2: invented(0.015, 0.04),
-      "loss.copper_coeff": invented(0.35, 0.6),
-      "loss.iron_coeff": invented(0.5, 1.2),
-      "loss.windage_coeff": invented(4e-6, 1e-5),
-      "loss.constant_W": invented(150, 350),
+      ...genericLossOrigins("induction", loss.induction38),
       "heat.capacity_kJpK": invented(19, 28, "about 0.45 kJ/K for each kilogram"),
       "heat.cooling_WpK": invented(12, 28),
       "heat.derateFrom_degC": invented(110, 140),

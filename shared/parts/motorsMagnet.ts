@@ -1,54 +1,63 @@
 import type { Motor } from "../job/motor.ts";
+import { genericLossOfPeak, genericLossOrigins } from "./genericLoss.ts";
 import { invented, published } from "./origin.ts";
 import type { Part } from "./part.ts";
+import { scaleMotorPart } from "./scaleMotor.ts";
 
 const law = "[LarminieLowry2012, ch. 8]";
 const remembered = "from memory, unconfirmed";
 
+const loss = {
+  interiorMagnet90: genericLossOfPeak("interiorMagnet", { torque_Nm: 240, power_kW: 90 }),
+  surfaceMagnet22: genericLossOfPeak("surfaceMagnet", { torque_Nm: 60, power_kW: 22 }),
+  surfaceMagnet50: genericLossOfPeak("surfaceMagnet", { torque_Nm: 130, power_kW: 50 }),
+};
+
+const interiorMagnet90: Part<Motor> = {
+  id: "interior-magnet-90-kw",
+  title: "Interior magnet, 90 kW",
+  data: {
+    name: "Interior magnet, 90 kW",
+    kind: "interiorMagnet",
+    origin: "invented, plausible for a liquid-cooled motor on about 340 V; losses from efficiency classes",
+    mass_kg: 58,
+    envelope: { kind: "peak", torque_Nm: 240, power_kW: 90 },
+    reference_V: 340,
+    maxSpeed_rpm: 10_000,
+    rollBack_rpm: 400,
+    rotorInertia_kgm2: 0.045,
+    canRegenerate: true,
+    loss: loss.interiorMagnet90,
+    heat: { capacity_kJpK: 26, cooling_WpK: 29, derateFrom_degC: 125, derateTo_degC: 150 },
+  },
+  origins: {
+    mass_kg: invented(48, 70),
+    "envelope.torque_Nm": invented(200, 280),
+    "envelope.power_kW": invented(80, 110),
+    reference_V: invented(310, 370),
+    maxSpeed_rpm: invented(9000, 12_000),
+    rollBack_rpm: invented(100, 600),
+    rotorInertia_kgm2: invented(0.03, 0.07),
+    ...genericLossOrigins("magnet", loss.interiorMagnet90),
+    "heat.capacity_kJpK": invented(20, 33, "about 0.45 kJ/K for each kilogram"),
+    "heat.cooling_WpK": invented(20, 45, "liquid cooling"),
+    "heat.derateFrom_degC": invented(110, 140),
+    "heat.derateTo_degC": invented(140, 165),
+  },
+};
+
 /** Motors with magnets in or on the rotor. */
 export const magnetMotors: readonly Part<Motor>[] = [
-  {
-    id: "interior-magnet-90-kw",
-    title: "Interior magnet, 90 kW",
-    data: {
-      name: "Interior magnet, 90 kW",
-      kind: "interiorMagnet",
-      origin: "invented, plausible for a liquid-cooled motor on about 340 V",
-      mass_kg: 58,
-      envelope: { kind: "peak", torque_Nm: 240, power_kW: 90 },
-      reference_V: 340,
-      maxSpeed_rpm: 10_000,
-      rollBack_rpm: 400,
-      rotorInertia_kgm2: 0.045,
-      canRegenerate: true,
-      loss: { kind: "fourTerm", copper_coeff: 0.22, iron_coeff: 1.8, windage_coeff: 5e-6, constant_W: 300 },
-      heat: { capacity_kJpK: 26, cooling_WpK: 38, derateFrom_degC: 125, derateTo_degC: 150 },
-    },
-    origins: {
-      mass_kg: invented(48, 70),
-      "envelope.torque_Nm": invented(200, 280),
-      "envelope.power_kW": invented(80, 110),
-      reference_V: invented(310, 370),
-      maxSpeed_rpm: invented(9000, 12_000),
-      rollBack_rpm: invented(100, 600),
-      rotorInertia_kgm2: invented(0.03, 0.07),
-      "loss.copper_coeff": invented(0.15, 0.3),
-      "loss.iron_coeff": invented(1.2, 2.6),
-      "loss.windage_coeff": invented(3e-6, 8e-6),
-      "loss.constant_W": invented(200, 450),
-      "heat.capacity_kJpK": invented(20, 33, "about 0.45 kJ/K for each kilogram"),
-      "heat.cooling_WpK": invented(25, 60, "liquid cooling"),
-      "heat.derateFrom_degC": invented(110, 140),
-      "heat.derateTo_degC": invented(140, 165),
-    },
-  },
+  scaleMotorPart(interiorMagnet90, "interior-magnet-50-kw", "Interior magnet, 50 kW", 50 / 90),
+  interiorMagnet90,
+  scaleMotorPart(interiorMagnet90, "interior-magnet-130-kw", "Interior magnet, 130 kW", 130 / 90),
   {
     id: "surface-magnet-22-kw",
     title: "Surface magnet, 22 kW",
     data: {
       name: "Surface magnet, 22 kW",
       kind: "surfaceMagnet",
-      origin: "invented, plausible for a small air-cooled motor on about 96 V",
+      origin: "invented, plausible for a small air-cooled motor on about 96 V; losses from efficiency classes",
       mass_kg: 22,
       envelope: { kind: "peak", torque_Nm: 60, power_kW: 22 },
       reference_V: 96,
@@ -56,7 +65,7 @@ export const magnetMotors: readonly Part<Motor>[] = [
       rollBack_rpm: 250,
       rotorInertia_kgm2: 0.009,
       canRegenerate: true,
-      loss: { kind: "fourTerm", copper_coeff: 0.5, iron_coeff: 0.45, windage_coeff: 4e-6, constant_W: 120 },
+      loss: loss.surfaceMagnet22,
       heat: { capacity_kJpK: 10, cooling_WpK: 9.5, derateFrom_degC: 110, derateTo_degC: 130 },
     },
     origins: {
@@ -67,10 +76,7 @@ export const magnetMotors: readonly Part<Motor>[] = [
       maxSpeed_rpm: invented(5000, 7000),
       rollBack_rpm: invented(100, 500),
       rotorInertia_kgm2: invented(0.005, 0.015),
-      "loss.copper_coeff": invented(0.35, 0.7),
-      "loss.iron_coeff": invented(0.3, 0.7),
-      "loss.windage_coeff": invented(2e-6, 7e-6),
-      "loss.constant_W": invented(80, 180),
+      ...genericLossOrigins("magnet", loss.surfaceMagnet22),
       "heat.capacity_kJpK": invented(7, 13, "about 0.45 kJ/K for each kilogram"),
       "heat.cooling_WpK": invented(6, 15),
       "heat.derateFrom_degC": invented(95, 120, "magnets stand less heat than copper"),
@@ -83,7 +89,7 @@ export const magnetMotors: readonly Part<Motor>[] = [
     data: {
       name: "Surface magnet, 50 kW",
       kind: "surfaceMagnet",
-      origin: "invented, plausible for a liquid-cooled motor on about 130 V",
+      origin: "invented, plausible for a liquid-cooled motor on about 130 V; losses from efficiency classes",
       mass_kg: 42,
       envelope: { kind: "peak", torque_Nm: 130, power_kW: 50 },
       reference_V: 130,
@@ -91,7 +97,7 @@ export const magnetMotors: readonly Part<Motor>[] = [
       rollBack_rpm: 300,
       rotorInertia_kgm2: 0.022,
       canRegenerate: true,
-      loss: { kind: "fourTerm", copper_coeff: 0.25, iron_coeff: 0.9, windage_coeff: 6e-6, constant_W: 200 },
+      loss: loss.surfaceMagnet50,
       heat: { capacity_kJpK: 19, cooling_WpK: 20, derateFrom_degC: 110, derateTo_degC: 130 },
     },
     origins: {
@@ -102,10 +108,7 @@ export const magnetMotors: readonly Part<Motor>[] = [
       maxSpeed_rpm: invented(5500, 7500),
       rollBack_rpm: invented(100, 500),
       rotorInertia_kgm2: invented(0.012, 0.035),
-      "loss.copper_coeff": invented(0.18, 0.35),
-      "loss.iron_coeff": invented(0.6, 1.3),
-      "loss.windage_coeff": invented(4e-6, 9e-6),
-      "loss.constant_W": invented(130, 300),
+      ...genericLossOrigins("magnet", loss.surfaceMagnet50),
       "heat.capacity_kJpK": invented(15, 24, "about 0.45 kJ/K for each kilogram"),
       "heat.cooling_WpK": invented(13, 32, "liquid cooling"),
       "heat.derateFrom_degC": invented(95, 120, "magnets stand less heat than copper"),

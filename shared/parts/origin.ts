@@ -4,7 +4,7 @@ import { line } from "../job/number.ts";
 /** Where one value of a generic part comes from, and how far it may be off. */
 export const PartOrigin = z
   .strictObject({
-    origin: z.enum(["published law", "common practice, no source", "invented"]),
+    origin: z.enum(["published law", "derived from published figures", "common practice, no source", "invented"]),
     /** Key and place of a published law, as in the list of references. */
     citation: line.optional(),
     /** The band of a single value, in the value's own unit; the value itself is the usual one. */
@@ -19,7 +19,8 @@ export const PartOrigin = z
     const fault = (path: string, message: string) => {
       ctx.issues.push({ code: "custom", input: ctx.value, path: [path], message });
     };
-    if (origin === "published law" && citation === undefined) fault("citation", "a published law needs its source");
+    const isPublished = origin === "published law" || origin === "derived from published figures";
+    if (isPublished && citation === undefined) fault("citation", "a published figure needs its source");
     if ((low === undefined) !== (high === undefined)) fault("low", "found one end of a band, both wanted");
     if (low !== undefined && high !== undefined && low > high) fault("low", `found ${low}, at most ${high} allowed`);
   });
@@ -38,6 +39,11 @@ export function practice(low: number, high: number, note?: string): PartOrigin {
 /** A value printed in a named source. `citation` is a key of the list of references and the place in it. */
 export function published(citation: string, low: number, high: number, note?: string): PartOrigin {
   return { origin: "published law", citation, low, high, ...noteOf(note) };
+}
+
+/** A value worked out here from figures printed in a named source, by a rule that stands beside it. */
+export function derived(citation: string, low: number, high: number, note?: string): PartOrigin {
+  return { origin: "derived from published figures", citation, low, high, ...noteOf(note) };
 }
 
 /** A made-up curve or table, each entry good to a share of itself. */

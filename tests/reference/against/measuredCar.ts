@@ -92,7 +92,7 @@ export const measuredCar: readonly Comparison[] = [
     source,
     as: "ratio",
     unit: "Wh/km",
-    tolerance: 0.2,
+    tolerance: 0.15,
     why: "its motor's map is not known; the combined figure is taken as not adjusted, which is not stated",
     samples: 3,
     pairs: () =>
