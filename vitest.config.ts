@@ -13,6 +13,7 @@ const roomProjects = rooms.map((room) => ({
     env: { TZ: "UTC" },
     // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.
     testTimeout: room === "conventions" ? 240_000 : 60_000,
+    hookTimeout: 60_000,
     benchmark: { include: room === "sim" ? ["tests/bench/**/*.bench.ts"] : [] },
   },
 }));

@@ -30,6 +30,7 @@ export type { Place } from "./route/trips/findPlaces.ts";
 export type { Trip, Trips } from "./route/trips/splitTrips.ts";
 export { type Channels, createChannels } from "./step/channels.ts";
 export { standardCycles } from "./trace/standardCycles.ts";
+export { type Pitch, steepestPitch } from "./trace/steepestPitch.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
 
 /** Everything of sim/route that a page needs, and what sim/trace says about a trace. */

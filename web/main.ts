@@ -7,9 +7,12 @@ import "./look/parts.css";
 import "./look/roads.css";
 import "./look/versions.css";
 import "./charts/charts.css";
+import "./look/chapters.css";
+import "./look/workings.css";
 import "./look/print.css";
 import { demos } from "../shared/demos/index.ts";
 import { readJob } from "../shared/job/readJob.ts";
+import { chapters } from "./chapters/index.ts";
 import { createJobEditor } from "./editing/jobEditor.ts";
 import { createFieldContext } from "./fields/fieldContext.ts";
 import { clearStaging } from "./fields/staging.ts";
@@ -54,6 +57,6 @@ async function start(page: HTMLElement): Promise<void> {
     view.packIndex.value = undefined;
   });
   keepTracks(context.view.staging.log, jobEditor, context.view.roadId, jobs);
-  const graph = createGraph([...defineValues(jobEditor.job, view, startSimulation()), ...sections]);
+  const graph = createGraph([...defineValues(jobEditor.job, view, startSimulation()), ...sections, ...chapters]);
   mount(page, { sections, graph, jobEditor, context, jobs });
 }

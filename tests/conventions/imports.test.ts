@@ -94,6 +94,15 @@ const arrows: Readonly<Record<string, Arrow>> = {
     ],
     packages: runTime,
   },
+  "web/chapters": {
+    rooms: [...core, "web/fields", "web/forms", "web/charts", "web/sections/parts"],
+    packages: runTime,
+  },
+  "web/notebook/workings": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
+  "web/notebook/chapters": {
+    rooms: [...notebookParts, "web/charts", "web/chapters", "web/notebook/graph", "web/notebook/figures"],
+    packages: runTime,
+  },
   "web/notebook/graph": {
     rooms: [...core, ...["editing", "fields", "log", "worker", "charts", "sections"].map((room) => `web/${room}`)],
     packages: runTime,

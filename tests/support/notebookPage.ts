@@ -1,13 +1,17 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 
-/** Waits until every section has been worked from what stands in the fields now. */
+/** Waits until every working has its summary, and every open one its finding, from what stands in the fields now. */
 export async function worked(page: Page): Promise<void> {
   await page.waitForFunction(
     () => {
-      const sections = [...document.querySelectorAll("main section")];
+      const sections = [...document.querySelectorAll("main section.working")];
+      const isFilled = (section: Element, part: string) => section.querySelector(part)?.textContent?.trim() !== "";
       const isDone = (section: Element) =>
-        !section.hasAttribute("data-late") && section.querySelector(".finding .body")?.textContent?.trim() !== "";
+        isFilled(section, ".summary .result") &&
+        section.querySelector(".summary .result") !== null &&
+        (!section.hasAttribute("data-open") ||
+          (!section.hasAttribute("data-late") && isFilled(section, ".finding .body")));
       const isDrawing = document.querySelector("[data-drawing]") !== null;
       return sections.length > 0 && !isDrawing && sections.every(isDone);
     },

@@ -16,12 +16,16 @@ export interface OpenNotebook {
   readonly faults: readonly string[];
 }
 
-/** Opens the built notebook as somebody does who never saw it before, and listens for faults from the first byte on. */
+/**
+ * Opens the built notebook as somebody does who never saw it before, and listens for faults from the first byte on. The workings are
+ * opened too, unless `isFolded`: most tests are about what is in them.
+ */
 export async function openNotebook(
   browser: Browser,
   width = 1440,
   height = 900,
   hasTouch = false,
+  isFolded = false,
 ): Promise<OpenNotebook> {
   const context = await browser.newContext({ viewport: { width, height }, hasTouch, acceptDownloads: true });
   const page = await context.newPage();
@@ -33,5 +37,11 @@ export async function openNotebook(
     if (!isOurs) faults.push(`asked ${request.url()}`);
   });
   await page.goto(inject("notebookUrl"), { waitUntil: "load" });
+  if (!isFolded) await openWorkings(page);
   return { page, faults };
+}
+
+/** Opens all workings, as the button above them does; again after every load of the page. */
+export async function openWorkings(page: Page): Promise<void> {
+  await page.getByRole("button", { name: "Open all" }).click();
 }

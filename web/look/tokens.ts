@@ -6,6 +6,8 @@ export const ink = "#22201c";
 export const inkSoft = "#55504a";
 export const rule = "#cfc7b6";
 export const heed = "#8a3b12";
+/** The one highlight: the chosen pack, the piece that is spoken of. */
+export const accent = "#0f5a6b";
 
 /**
  * One colour a pack, in order of use, told apart by colour-blind readers and in grey: lightness L* is

@@ -1,17 +1,17 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
+import { chapters } from "../chapters/index.ts";
 import { commonPosition } from "../charts/parts/reading/commonPosition.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
 import { keepShared } from "../editing/keepShared.ts";
 import { createForm, type FieldContext } from "../fields/fieldContext.ts";
 import type { AnySection } from "../sections/parts/section.ts";
 import type { Jobs } from "../store/jobsDoor.ts";
-import { contentsView } from "./contentsView.ts";
+import { chapterFrame, fillChapter } from "./chapters/chapterView.ts";
 import { fillWorked } from "./figures/fillWorked.ts";
 import { type Places, placesOf, sectionFrame } from "./figures/sectionView.ts";
 import { createTurns } from "./figures/turns.ts";
 import { watchWidth } from "./figures/watchWidth.ts";
-import { followReading } from "./followReading.ts";
 import type { Graph } from "./graph/graph.ts";
 import { type Complaint, complaintView } from "./jobs/complaintView.ts";
 import { earlierLook } from "./jobs/earlierLook.ts";
@@ -26,9 +26,12 @@ import { noteView } from "./notes/noteView.ts";
 import { fillReasons } from "./reasons/fillReasons.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
 import { bandOf, doubtOf, shortAnswer } from "./shortAnswer.ts";
-import { standingOf } from "./standing.ts";
 import { questionsView, welcomeView } from "./start/firstQuestions.ts";
 import { ownCar } from "./start/ownCar.ts";
+import { openWorkings } from "./workings/openWorkings.ts";
+import { standingOf } from "./workings/standing.ts";
+import { summaryView } from "./workings/summaryView.ts";
+import { workingsHead } from "./workings/workingsHead.ts";
 
 export interface Notebook {
   readonly sections: readonly AnySection[];
@@ -43,8 +46,6 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const { sections, jobEditor, context } = notebook;
   const turns = createTurns((isWaiting) => page.toggleAttribute("data-drawing", isWaiting));
   const spoken = signal("");
-  const isWide = matchMedia("(min-width: 70rem)").matches;
-  const reading = signal(sections[0]?.name ?? "");
   const figuresOf = sections.map(() => signal<readonly NamedFigure[]>([]));
   let numbered: readonly NumberedFigure[] = [];
   const figures = computed(() => {
@@ -57,7 +58,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   page.replaceChildren();
   render(
-    html`<a class="skip" href="#${sections[0]?.name}">To the first question</a>
+    html`<a class="skip" href="#chapters">To the chapters</a> <a class="skip" href="#workings">To the workings</a>
       <header class="masthead">
         <div class="head" data-place="masthead"></div>
         <div data-place="keeping"></div>
@@ -65,8 +66,12 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
         <div data-place="jobs"></div>
         <div class="complaint" role="alert" data-place="complaint"></div>
       </header>
-      <nav class="contents" aria-label="Contents" data-place="contents"></nav>
-      <div class="sections">${sections.map(sectionFrame)}</div>
+      <div id="chapters" class="chapters" tabindex="-1">${chapters.map(chapterFrame)}</div>
+      <div id="workings" class="workings" tabindex="-1">
+        <div data-place="workings-head"></div>
+        <div class="workings-width" data-place="workings-width"></div>
+        ${sections.map(sectionFrame)}
+      </div>
       <p class="unseen" role="status" data-place="status"></p>`,
     page,
   );
@@ -84,13 +89,11 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
   sayWhenSettled(answer, say);
   effect(() => {
-    const isForClient = context.view.isForClient.value;
-    page.toggleAttribute("data-for-client", isForClient);
-    const shown = sections.filter(({ name }) => !isForClient || !jobEditor.job.value.hiddenSections.includes(name));
-    const standings = shown.map((section) =>
-      standingOf(section, readings[sections.indexOf(section)].value, jobEditor.drafts.value),
-    );
-    render(contentsView(shown, standings, reading.value, isWide), place("contents"));
+    page.toggleAttribute("data-for-client", context.view.isForClient.value);
+  });
+  const workings = openWorkings(page, sections);
+  effect(() => {
+    render(workingsHead(workings), place("workings-head"));
   });
   effect(() => {
     render(spoken.value, place("status"));
@@ -116,6 +119,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     const [file] = files;
     // A file that can only be a log goes to the road, wherever on the page it is let go.
     if (files.every(({ name }) => /\.(gpx|nmea)$/i.test(name))) {
+      workings.openFor("theRoad");
       page.querySelector("#theRoad")?.scrollIntoView();
       attempt(() => context.view.staging.log.bring(files));
     } else if (file) attempt(() => notebook.jobs.importFile(file));
@@ -134,29 +138,36 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
 
   const common = commonPosition();
-  const width_px = watchWidth(page, turns);
+  const width_px = watchWidth(place("workings-width"), turns);
+  chapters.forEach((chapter, i) => {
+    const whole = page.querySelector<HTMLElement>(`#${chapter.name}`) ?? page;
+    fillChapter(chapter, notebook.graph.read(chapter.name), whole, { turns, context, common, attempt, order: i });
+  });
   sections.forEach((section, i) => {
     const places = placesOf(page.querySelector<HTMLElement>(`#${section.name}`) ?? page);
     const firstNumber = computed(() => 1 + figuresOf.slice(0, i).reduce((sum, each) => sum + each.value.length, 0));
-    if (section.given) fillGiven(section, places, context);
+    const isOpen = () => workings.isOpen(section.name);
+    effect(() => {
+      const standing = standingOf(section, readings[i].value, jobEditor.drafts.value);
+      render(summaryView(section, readings[i].value, standing), places.summary);
+    });
+    if (section.given) fillGiven(section, places, context, isOpen);
     fillReasons(section, places.reasons, notebook.graph);
     fillBelow(section, places, context, figures);
-    const urgency = () => Math.abs(i - sections.findIndex(({ name }) => name === reading.peek()));
-    const drawn = { turns, width_px, context, firstNumber, named: figuresOf[i], common, attempt, urgency };
+    const urgency = () => chapters.length + i;
+    const drawn = { turns, width_px, context, firstNumber, named: figuresOf[i], common, attempt, urgency, isOpen };
     fillWorked(section, readings[i], places, drawn);
   });
 
   function say(words: string) {
     spoken.value = words;
   }
-  followReading(page, (name) => {
-    reading.value = name;
-  });
   listenForUndo(jobEditor, context, say);
 }
 
-function fillGiven(section: AnySection, places: Places, context: FieldContext): void {
+function fillGiven(section: AnySection, places: Places, context: FieldContext, isOpen: () => boolean): void {
   effect(() => {
+    if (!isOpen()) return;
     render(section.given?.(createForm(context)) ?? nothing, places.given);
   });
 }

@@ -69,6 +69,10 @@ export default defineSection({
     const spread = most ? `; ${most.name} takes the most, ${most.use}` : "";
     return `${least.name} takes the least, ${least.use}${spread}. Most of it goes into ${largest.join(", ")}.`;
   },
+  summary: ({ least, most }) =>
+    least
+      ? `${least.use} with ${least.name}${most ? ` to ${most.use} with ${most.name}` : ""}`
+      : "no pack covers any distance",
   attention: ({ isComparable, flat }) =>
     isComparable
       ? flat

@@ -1,18 +1,18 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { engineCurve } from "../../sim/index.ts";
 import { lossMap } from "../charts/lossMap.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
 import { draftsBelow } from "../fields/draftsBelow.ts";
 import { datasheetForm } from "../forms/motor/datasheetForm.ts";
 import { motorForm, motorPicker } from "../forms/motor/motorForm.ts";
 import { motorMapForm } from "../forms/motor/motorMapForm.ts";
+import { ratedEngine } from "./parts/ratedEngine.ts";
 import { defineSection } from "./parts/section.ts";
 
 /** What does the motor give, beside the engine that came out? */
 export default defineSection({
   name: "motor",
-  title: "The motor",
+  title: "Motor",
   question: "What does the motor give, and how does that compare with the engine that came out?",
   given: (form) => {
     const peak = form.job.motor.envelope.kind === "peak" ? ["torque_Nm", "power_kW"] : [];
@@ -33,15 +33,7 @@ export default defineSection({
   inputs: ["job", "motorSurface", "broughtMap", "units"],
   compute: ({ job, motorSurface, broughtMap, units }) => {
     const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);
-    const { ratedTorque_Nm, torque_rpm, ratedPower_kW, power_rpm, idle_rpm, limit_rpm } = job.engine ?? {};
-    const isRated =
-      ratedTorque_Nm !== undefined &&
-      torque_rpm !== undefined &&
-      ratedPower_kW !== undefined &&
-      power_rpm !== undefined;
-    const engine = isRated
-      ? engineCurve({ ratedTorque_Nm, torque_rpm, ratedPower_kW, power_rpm, idle_rpm, limit_rpm })
-      : undefined;
+    const engine = ratedEngine(job.engine);
     const say = (kind: "torque" | "rotation" | "power", value: number) => writeQuantity(kind, value, units);
     const peak_Nm = Math.max(...driving.map(({ torque_Nm }) => torque_Nm));
     const last = driving.findLast(({ torque_Nm }) => torque_Nm >= 0.995 * peak_Nm);
@@ -56,18 +48,15 @@ export default defineSection({
       upTo: say("rotation", last?.speed_rpm ?? 0),
       top: say("rotation", job.motor.maxSpeed_rpm),
       old:
-        isRated &&
-        `${say("torque", ratedTorque_Nm)} at ${say("rotation", torque_rpm)} and ${say("power", ratedPower_kW)} at ${say("rotation", power_rpm)}`,
+        engine &&
+        `${say("torque", engine.ratedTorque_Nm)} at ${say("rotation", engine.torque_rpm)} and ${say("power", engine.ratedPower_kW)} at ${say("rotation", engine.power_rpm)}`,
       map: job.motor.loss.kind === "lossTable" ? job.motor.loss : undefined,
       isSwapped: peak_Nm > job.motor.maxSpeed_rpm,
       tooMuch: box_Nm !== undefined && most_Nm > box_Nm ? [say("torque", most_Nm), say("torque", box_Nm)] : undefined,
     };
   },
   plot: ({ name, driving, engine, brought, map }, drawing) => {
-    const old = engine && {
-      name: "old engine",
-      points: engine.speed_rpm.map((speed_rpm, i) => ({ speed_rpm, torque_Nm: engine.torque_Nm[i] })),
-    };
+    const old = engine && { name: "old engine", points: engine.curve };
     const curve = torqueCurve({ motor: { name: "motor", points: driving }, ...(old && { engine: old }) }, drawing);
     const beside = old ? ", beside the engine that came out" : "";
     const figures = [{ name: "torque", caption: `Peak torque of ${name} over its speed${beside}`, chart: curve }];
@@ -90,6 +79,7 @@ export default defineSection({
     const motor = `At the nominal voltage of the pack the motor gives ${torque} from rest up to ${upTo}, and turns up to ${top}.`;
     return old ? `${motor} The old engine gave ${old}.` : `${motor} What the old engine gave is not known.`;
   },
+  summary: ({ torque, upTo, top }) => `${torque} up to ${upTo}, turns up to ${top}`,
   attention: ({ tooMuch, isSwapped, torque, top }) => {
     const swapped = `${torque} and ${top}: torque and speed are likely changed over.`;
     const cap = `The motor may put ${tooMuch?.[0]} into a gearbox that stands ${tooMuch?.[1]}: set the controller's torque cap to that or less.`;

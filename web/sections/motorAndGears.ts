@@ -15,7 +15,7 @@ import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
 /** How fast does the motor turn in each gear? */
 export default defineSection({
   name: "motorAndGears",
-  title: "Gears and controller",
+  title: "Gears",
   question: "How fast does the motor turn in each gear, and which gears are used?",
   given: (form) => {
     const { driveline } = form.job;
@@ -115,6 +115,8 @@ export default defineSection({
       used.length === 1 ? `${used[0]} gear alone` : `${used.slice(0, -1).join(", ")} and ${used.at(-1)} gear`;
     return `In ${gears} the motor turns at ${highest} at most on this road, ${share} of its top speed. In ${fastest.gear} it would be at its top speed at ${fastest.top}.`;
   },
+  summary: ({ used, highest_rpm, fastest, units }) =>
+    `${used.join(", ")} used; ${writeQuantity("rotation", highest_rpm, units)} at most on this road; up to ${fastest.top}`,
   attention: ({ highest_rpm, maxSpeed_rpm, tooFast }) => {
     if (tooFast.length > 0) return tooFast;
     return highest_rpm > 0.9 * maxSpeed_rpm

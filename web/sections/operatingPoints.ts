@@ -34,6 +34,10 @@ export default defineSection({
     const heldBack = limits.length === 0 ? "Nothing holds it back." : `It is held at a limit by ${limits.join(", ")}.`;
     return `With ${run.name} the motor gives at most ${torque} and ${power}; motor and controller lose ${loss}. ${heldBack}`;
   },
+  summary: ({ torque, power, held }) => {
+    const limit_s = held.reduce((sum, { time_s }) => sum + time_s, 0);
+    return `${power} and ${torque} at most; ${limit_s === 0 ? "never at a limit" : `at a limit for ${limit_s} s`}`;
+  },
 });
 
 const limitWords: Readonly<Record<string, string>> = {

@@ -6,7 +6,7 @@ import { defineSection } from "./parts/section.ts";
 /** What else does the workshop want to see of the drive? */
 export default defineSection({
   name: "ownCharts",
-  title: "Charts of your own",
+  title: "Own charts",
   question: "What else do you want to see of this drive, against what?",
   given: ownChartsForm,
   inputs: ["runs", "charts"],
@@ -36,6 +36,7 @@ export default defineSection({
       return "No chart of your own is made yet: any channel of the drive can be drawn against any other.";
     return `${charts.length === 1 ? "One chart" : `${charts.length} charts`} of your own, drawn from the same drive: ${title}.`;
   },
+  summary: ({ charts }) => (charts.length === 0 ? "none" : String(charts.length)),
 });
 
 function firstUpper(word: string): string {

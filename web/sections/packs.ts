@@ -71,6 +71,10 @@ export default defineSection({
     const count = packs.length === 1 ? "One pack is" : `${packs.length} packs are`;
     return `${count} on the table, from ${least.usable} usable (${least.name}, ${least.layout}) to ${most.usable} (${most.name}, ${most.layout}).`;
   },
+  summary: ({ packs, window }) => {
+    const bySize = packs.toSorted((a, b) => a.usable_kWh - b.usable_kWh);
+    return `${packs.length} compared, ${bySize[0].usable} to ${bySize.at(-1)?.usable} usable; controller ${window}`;
+  },
   attention: ({ warnings }) => warnings,
   caution:
     "Direct voltage above about 60 V kills. Every pack here is to be treated so, whatever it shows on the meter: who may work on it, and how, the local rules say. Gloves, one hand, disconnect open, wait, prove it dead. A damaged or unknown module stays outdoors.",

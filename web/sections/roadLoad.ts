@@ -13,7 +13,7 @@ import { familiarRow, familiarSpeed_kmh } from "./parts/steadySpeeds.ts";
 /** What does it cost to hold a steady speed on the level? */
 export default defineSection({
   name: "roadLoad",
-  title: "Road load",
+  title: "Drag",
   question: "What does it cost to hold a steady speed on a level road?",
   given: (form) => html`
     ${form.fields(packChoice(form, "view-pack-load"))}
@@ -86,6 +86,10 @@ export default defineSection({
     const middle = familiarRow(rows, units);
     if (!middle) return "The car holds none of these speeds on the level.";
     return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} with ${pack}.`;
+  },
+  summary: ({ rows, pack, units }) => {
+    const middle = familiarRow(rows, units);
+    return middle ? `${middle.use} at a steady ${middle.speed} with ${pack}` : `no steady speed is held with ${pack}`;
   },
   attention: ({ rows }) =>
     rows

@@ -55,6 +55,10 @@ export default defineSection({
       return `${fullest.name} ends the road at ${fullest.end} and would go ${fullest.range} on it.`;
     return `After one drive of the road ${emptiest.name} is at ${emptiest.end} and ${fullest.name} at ${fullest.end}; they would go ${emptiest.range} and ${fullest.range}.`;
   },
+  summary: ({ packs }) => {
+    const lowest = packs.toSorted((a, b) => a.end_frac - b.end_frac)[0];
+    return `${lowest.name} ends the road at ${lowest.end}`;
+  },
   attention: ({ packs }) =>
     packs
       .filter(({ reachedFloor }) => reachedFloor)

@@ -9,7 +9,7 @@ import { defineSection } from "./parts/section.ts";
 /** What does the car weigh with each pack in it? */
 export default defineSection({
   name: "theCar",
-  title: "The car",
+  title: "Car",
   question: "What does it weigh as it arrives, and what will it weigh with each pack?",
   given: (form) => html`
     ${form.fields("vehicle.name")}
@@ -72,6 +72,10 @@ export default defineSection({
   sentence: ({ lightest, load }) => {
     const [first, last] = [lightest[0], lightest.at(-1)];
     return `With ${load} of people and luggage aboard it weighs from ${first.driven} (${first.name}) to ${last?.driven} (${last?.name}).`;
+  },
+  summary: ({ lightest }) => {
+    const [first, last] = [lightest[0], lightest.at(-1)];
+    return first === last ? `${first.driven} as driven` : `${first.driven} to ${last?.driven} as driven`;
   },
   attention: ({ over }) => over,
   caution:

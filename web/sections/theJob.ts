@@ -27,9 +27,10 @@ export default defineSection({
     const open =
       guesses === 0
         ? "No value below is a guess."
-        : `${guesses} values below are still usual or guessed; “What is not known yet” says which of them move the range.`;
+        : `${guesses} values below are still usual or guessed; “Unknowns” says which of them move the range.`;
     return `The packs are judged by a usual day of ${usual}; ${day}. ${open}`;
   },
+  summary: ({ usual, longest }) => `usual day ${usual}, longest ${longest ?? "not known"}`,
   attention: ({ isLongestShorter }) =>
     isLongestShorter ? ["The longest day of the year is shorter than the usual day: one of the two is wrong."] : [],
 });

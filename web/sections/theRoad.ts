@@ -11,7 +11,7 @@ import { defineSection } from "./parts/section.ts";
 /** Which road is driven, and does the car keep up with it? */
 export default defineSection({
   name: "theRoad",
-  title: "The road",
+  title: "Road",
   question: "Which road is driven, and does the car keep up with it?",
   given: (form) =>
     html`${form.fields(
@@ -77,5 +77,7 @@ export default defineSection({
     const kept = missing.length === 0 ? "Every pack keeps up with it." : "Not every pack keeps up with it.";
     return `${title}: ${distance} in ${minutes} minutes, ${mean} in the mean and ${top} at most${hills}. ${kept}`;
   },
+  summary: ({ title, distance, top, climb }) =>
+    `${title}: ${distance}, up to ${top}, ${climb ? `climbs ${climb}` : "level"}`,
   attention: ({ missing }) => missing,
 });

@@ -7,7 +7,7 @@ import { defineSection } from "./parts/section.ts";
 /** What is not known yet, and what does it do to the answer? */
 export default defineSection({
   name: "whatIsOpen",
-  title: "What is not known yet",
+  title: "Unknowns",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
   explains: ["band_km"],
   inputs: ["unknowns", "runs", "enough", "answerIndex", "units"],
@@ -70,6 +70,11 @@ export default defineSection({
       return `${count} values are still open, and none of them moves the range of ${name} to speak of.`;
     const [first] = doubts;
     return `The range of ${name} is ${range}; with ${count} values still open it may well be anything from ${band}. Measure first: ${first.label.toLowerCase()}, worth ${first.effect} either way.`;
+  },
+  summary: ({ doubts, count }) => {
+    if (count === 0) return "none: every value was measured or is from a handbook";
+    const first = doubts[0] ? `; ${doubts[0].label.toLowerCase()} matters most, ±${doubts[0].effect}` : "";
+    return `${count} typed, usual or guessed values${first}`;
   },
   attention: ({ needed, name, band }) =>
     needed === undefined

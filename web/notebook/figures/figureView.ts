@@ -16,25 +16,35 @@ export function figureView(
   number: number,
   attempt: (work: () => Promise<unknown>) => void,
 ): TemplateResult {
-  const save = (kind: FileKind) =>
-    attempt(async () => {
-      const { saveFigure } = await import("../../charts/parts/reading/save.ts"); // seldom asked for, so not among what every visit loads
-      return saveFigure(figure.chart, kind, `Figure ${number} ${figure.caption}`, await handbookFace());
-    });
   return html`<figure id="figure-${number}">
     ${readable}
     <figcaption><span class="number">Figure ${number}.</span> ${unbroken(figure.caption)}</figcaption>
-    <details class="in-words">
-      <summary>Figure ${number} in words, or to save</summary>
-      <p>${unbroken(figure.chart.alt)}</p>
-      <p class="buttons figure-tools">
-        ${Object.entries(kinds).map(
-          ([kind, words]) =>
-            html`<button type="button" @click=${() => save(kind as FileKind)}>
-              Save as ${words}<span class="unseen"> of figure ${number}</span>
-            </button>`,
-        )}
-      </p>
-    </details>
+    ${figureTools(figure, `Figure ${number}`, attempt)}
   </figure>`;
+}
+
+/** What a figure shows in words, and the ways to save it; `name` tells its buttons from those of others. */
+export function figureTools(
+  figure: Figure,
+  name: string,
+  attempt: (work: () => Promise<unknown>) => void,
+): TemplateResult {
+  const save = (kind: FileKind) =>
+    attempt(async () => {
+      const { saveFigure } = await import("../../charts/parts/reading/save.ts"); // seldom asked for, so not among what every visit loads
+      const title = name === figure.caption ? name : `${name} ${figure.caption}`;
+      return saveFigure(figure.chart, kind, title, await handbookFace());
+    });
+  return html`<details class="in-words">
+    <summary>Data and download<span class="unseen"> of ${name}</span></summary>
+    <p>${unbroken(figure.chart.alt)}</p>
+    <p class="buttons figure-tools">
+      ${Object.entries(kinds).map(
+        ([kind, words]) =>
+          html`<button type="button" @click=${() => save(kind as FileKind)}>
+            Save as ${words}<span class="unseen"> of ${name}</span>
+          </button>`,
+      )}
+    </p>
+  </details>`;
 }

@@ -25,6 +25,8 @@ export interface Drawn {
   readonly common: CommonPosition;
   /** How far from what is being read; least first. Known without measuring the page, which would lay it out anew. */
   readonly urgency: () => number;
+  /** Whether its figures, tables and finding are looked at; what is folded away is not drawn. */
+  readonly isOpen: () => boolean;
   readonly attempt: (work: () => Promise<unknown>) => void;
 }
 
@@ -35,7 +37,7 @@ export function fillWorked(
   places: Places,
   drawn: Drawn,
 ): void {
-  const { turns, width_px, context, urgency } = drawn;
+  const { turns, width_px, context, urgency, isOpen } = drawn;
   const worked = signal<readonly Worked[]>([]);
   const units = computed(() => figureUnitsOf(context.view.units.value));
   let drawnFor: DrawnFor | undefined;
@@ -63,6 +65,7 @@ export function fillWorked(
   };
   effect(() => {
     const now = reading.value;
+    if (!isOpen()) return;
     const drawing = { document, width_px: width_px.value, units: units.value };
     turns.take(section.name, urgency, () => {
       places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));

@@ -1,16 +1,15 @@
 import { type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Turns } from "./turns.ts";
 
-/** What a figure is drawn for on context: the width of an A4 page between its margins. */
+/** What a figure is drawn for on paper: the width of an A4 page between its margins. */
 const PAPER_px = 680;
 
 /**
- * Width that figures are drawn for, following the page's in steps, so that a window being dragged draws few times. On
- * context it is the context's, and everything is drawn before the printer asks for it: a figure that changed its height once
+ * Width that figures are drawn for, following that of `body` in steps, so that a window being dragged draws few times. On
+ * paper it is the paper's, and everything is drawn before the printer asks for it: a figure that changed its height once
  * the pages are counted would push the last of them out. (The print medium is told of too late for that.)
  */
-export function watchWidth(page: HTMLElement, turns: Turns): ReadonlySignal<number> {
-  const body = page.querySelector<HTMLElement>(".finding .body") ?? page;
+export function watchWidth(body: HTMLElement, turns: Turns): ReadonlySignal<number> {
   const step_px = 20;
   let isOnPaper = false;
   const stepped = () =>

@@ -38,8 +38,10 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
   /** A generator draws each of its figures in a turn of its own, for those that take long. */
   readonly plot: (result: Result, drawing: Drawing) => readonly Worked[] | Generator<Worked, void>;
   readonly sentence: (result: Result) => string;
-  /** The finding in its shortest form, for the head of the page. */
+  /** The finding in its shortest form. */
   readonly inShort?: (result: Result) => string;
+  /** The line beside the title while the working is folded: its result, no full sentence; the finding in short where there is none. */
+  readonly summary?: (result: Result) => string;
   /** What in the result needs somebody's attention, a sentence each. */
   readonly attention?: (result: Result) => readonly string[];
   /** Keys of the results whose formula, inputs and source can be opened. */
@@ -50,12 +52,13 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
 
 /** A section with its result's type kept between its parts and forgotten behind them. */
 export interface AnySection
-  extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "inShort" | "attention"> {
+  extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "inShort" | "summary" | "attention"> {
   readonly inputs: readonly (keyof Values)[];
   readonly compute: (values: never) => unknown;
   readonly plot: (result: never, drawing: Drawing) => readonly Worked[] | Generator<Worked, void>;
   readonly sentence: (result: never) => string;
   readonly inShort?: (result: never) => string;
+  readonly summary?: (result: never) => string;
   readonly attention?: (result: never) => readonly string[];
 }
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { standingOf } from "../../../web/notebook/standing.ts";
-import type { AnySection } from "../../../web/sections/parts/section.ts";
+import { standingOf } from "../../../../web/notebook/workings/standing.ts";
+import type { AnySection } from "../../../../web/sections/parts/section.ts";
 
 const section: AnySection = {
   name: "theCar",
@@ -21,22 +21,22 @@ describe("how a section stands", () => {
     expect(standingOf(section, ready(900), {})).toEqual({ words: "", needsAttention: false });
   });
 
-  it("counts the findings to look at", () => {
-    expect(standingOf(section, ready(1200), {})).toEqual({ words: "1 to look at", needsAttention: true });
+  it("counts the findings to check", () => {
+    expect(standingOf(section, ready(1200), {})).toEqual({ words: "1 to check.", needsAttention: true });
   });
 
-  it("puts fields to mend first, its own only, those below a path too", () => {
+  it("puts wrong fields first, its own only, those below a path too", () => {
     const drafts = { "accessories.items.0.power_W": draft, "vehicle.load_kg": draft, "motor.name": draft };
-    expect(standingOf(section, ready(1200), drafts)).toEqual({ words: "2 to mend", needsAttention: true });
+    expect(standingOf(section, ready(1200), drafts)).toEqual({ words: "2 wrong.", needsAttention: true });
   });
 
   it("does not take a path that only begins alike for its own", () => {
     expect(standingOf(section, ready(900), { "vehicle.load_kgs": draft }).words).toBe("");
   });
 
-  it("says that it cannot be worked, and that it is being worked", () => {
+  it("says that it cannot be calculated, and that it is being calculated", () => {
     const failed = { state: "failed" as const, message: "no road", where: "road", error: undefined };
-    expect(standingOf(section, failed, {})).toEqual({ words: "cannot be worked", needsAttention: true });
-    expect(standingOf(section, { state: "waiting" }, {})).toEqual({ words: "being worked", needsAttention: false });
+    expect(standingOf(section, failed, {})).toEqual({ words: "Cannot be calculated.", needsAttention: true });
+    expect(standingOf(section, { state: "waiting" }, {})).toEqual({ words: "calculating …", needsAttention: false });
   });
 });

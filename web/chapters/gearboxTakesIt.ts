@@ -1,0 +1,54 @@
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { torqueCurve } from "../charts/torqueCurve.ts";
+import { ratedEngine } from "../sections/parts/ratedEngine.ts";
+import { defineChapter } from "./parts/chapter.ts";
+
+/** Does the old gearbox stand the motor's torque? */
+export default defineChapter({
+  name: "gearboxTakesIt",
+  title: "Will the gearbox take it",
+  working: "motor",
+  inputs: ["job", "motorSurface", "units"],
+  compute: ({ job, motorSurface, units }) => {
+    const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);
+    const cap_Nm = job.controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY;
+    const most_Nm = Math.min(cap_Nm, Math.max(...driving.map(({ torque_Nm }) => torque_Nm)));
+    const say = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
+    const { gearboxInput_Nm: limit_Nm } = job.driveline.limits;
+    const engine = ratedEngine(job.engine);
+    return {
+      most: say(most_Nm),
+      limit: limit_Nm === undefined ? undefined : say(limit_Nm),
+      isOver: limit_Nm !== undefined && most_Nm > limit_Nm,
+      old: engine && say(engine.ratedTorque_Nm),
+      isOverOld: engine !== undefined && most_Nm > engine.ratedTorque_Nm,
+      ramp_s: job.controller.ramp_s,
+      driving: driving.map(({ speed_rpm, torque_Nm }) => ({ speed_rpm, torque_Nm: Math.min(torque_Nm, cap_Nm) })),
+      engine: engine?.curve,
+    };
+  },
+  sentence: ({ most, limit, isOver, old, isOverOld, ramp_s }) => {
+    const ramp = ramp_s !== undefined && ramp_s > 0 ? ` The controller brings it in over ${ramp_s} s.` : "";
+    if (limit !== undefined) {
+      if (isOver)
+        return `No: the motor gives up to ${most}, and the gearbox input limit is ${limit}. Set the controller to ${limit} or less.`;
+      const than = old === undefined ? "" : ` The old engine gave ${old}.`;
+      return `Yes: the motor gives up to ${most}; the gearbox input limit is ${limit}.${than}${ramp}`;
+    }
+    if (old === undefined)
+      return "Not known: neither the gearbox input limit nor the old engine’s torque has been entered.";
+    if (isOverOld)
+      return `Not sure: the motor gives up to ${most}, more than the old engine’s ${old}, and the gearbox input limit is not known.`;
+    return `Likely: the motor gives up to ${most}, no more than the old engine’s ${old}; the gearbox input limit itself is not known.${ramp}`;
+  },
+  plot: ({ driving, engine }, drawing) => ({
+    caption: "Torque at the gearbox input",
+    chart: torqueCurve(
+      {
+        motor: { name: "motor as set", points: driving },
+        ...(engine && { engine: { name: "old engine", points: engine } }),
+      },
+      drawing,
+    ),
+  }),
+});

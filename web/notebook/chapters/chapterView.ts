@@ -1,0 +1,84 @@
+import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { html, nothing, render, type TemplateResult } from "lit-html";
+import type { AnyChapter } from "../../chapters/parts/chapter.ts";
+import type { CommonPosition } from "../../charts/parts/reading/commonPosition.ts";
+import { type ReadableFigure, readableFigure } from "../../charts/parts/reading/crosshair.ts";
+import { createForm, type FieldContext } from "../../fields/fieldContext.ts";
+import { unbroken } from "../../look/unbroken.ts";
+import { figureUnitsOf } from "../figures/figureUnitsOf.ts";
+import { figureTools } from "../figures/figureView.ts";
+import type { Turns } from "../figures/turns.ts";
+import { watchWidth } from "../figures/watchWidth.ts";
+import type { Reading } from "../graph/graph.ts";
+
+export interface ChapterSetting {
+  readonly turns: Turns;
+  readonly context: FieldContext;
+  readonly common: CommonPosition;
+  readonly attempt: (work: () => Promise<unknown>) => void;
+  /** Its place among the chapters, which is the order they are drawn in. */
+  readonly order: number;
+}
+
+/** The frame of a chapter: heading and places for its sentence, inputs and figure. */
+export function chapterFrame({ name, title, working }: AnyChapter): TemplateResult {
+  return html`<section id=${name} class="chapter" aria-labelledby="${name}-title" tabindex="-1">
+    <div class="chapter-text">
+      <h2 id="${name}-title">${title}</h2>
+      <p class="sentence" data-place="sentence"></p>
+      <div data-place="given"></div>
+      <p class="aside"><a href="#${working}">The numbers behind this</a></p>
+    </div>
+    <div class="chapter-figure" data-place="figure"></div>
+  </section>`;
+}
+
+/** Keeps a chapter's sentence, inputs and figure true to its reading. */
+export function fillChapter(
+  chapter: AnyChapter,
+  reading: ReadonlySignal<Reading<unknown>>,
+  whole: HTMLElement,
+  { turns, context, common, attempt, order }: ChapterSetting,
+): void {
+  const place = (name: string) => whole.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? whole;
+  const figurePlace = place("figure");
+  const width_px = watchWidth(figurePlace, turns);
+  const units = computed(() => figureUnitsOf(context.view.units.value));
+  const message = signal("");
+  let reader: ReadableFigure | undefined;
+  effect(() => {
+    render(chapter.given?.(createForm(context)) ?? nothing, place("given"));
+  });
+  effect(() => {
+    const now = reading.value;
+    const drawing = { document, width_px: width_px.value, units: units.value };
+    whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
+    if (now.state === "failed") message.value = `This could not be calculated: ${now.message}`;
+    if (now.state !== "ready") return;
+    turns.take(
+      chapter.name,
+      () => order,
+      () => {
+        const value = now.value as never;
+        message.value = unbroken(chapter.sentence(value));
+        const figure = chapter.plot(value, drawing);
+        if (!figure) {
+          reader?.end();
+          reader = undefined;
+          render(nothing, figurePlace);
+          return;
+        }
+        const { chart, caption } = figure;
+        if (reader) reader.show(chart, caption);
+        else reader = readableFigure(chart, caption, common);
+        render(
+          html`<figure>${reader.element}<figcaption>${unbroken(caption)}</figcaption>${figureTools(figure, caption, attempt)}</figure>`,
+          figurePlace,
+        );
+      },
+    );
+  });
+  effect(() => {
+    render(message.value === "" ? "Calculating …" : message.value, place("sentence"));
+  });
+}
