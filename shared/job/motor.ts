@@ -41,6 +41,9 @@ const LossTable = z
     across(["speed_rpm", "torque_Nm", "loss_W"], (table, fault) => checkShape(table, table.loss_W, "loss_W", fault)),
   );
 
+/** Of a node above no speed and no torque; below it the loss is more than a hundred times what reaches the shaft: a slip. Assumed. */
+const LEAST_EFFICIENCY = 0.01;
+
 const EfficiencyMap = z
   .strictObject({
     kind: z.literal("efficiencyMap"),
@@ -58,8 +61,8 @@ const EfficiencyMap = z
       ({ speed_rpm, torque_Nm, efficiency_frac }, fault) => {
         efficiency_frac.forEach((row, i) => {
           row.forEach((value, j) => {
-            if (value <= 0 && (speed_rpm[i] ?? 0) > 0 && (torque_Nm[j] ?? 0) > 0)
-              fault(["efficiency_frac", i, j], `found ${value}, above 0 and up to 1 allowed`);
+            if (value < LEAST_EFFICIENCY && (speed_rpm[i] ?? 0) > 0 && (torque_Nm[j] ?? 0) > 0)
+              fault(["efficiency_frac", i, j], `found ${value}, ${LEAST_EFFICIENCY} to 1 allowed`);
           });
         });
       },

@@ -5,6 +5,9 @@ import type { MapCell, MapCells, MapValues } from "./mapCells.ts";
 /** No percentage is larger, however carelessly 100 was drawn over; losses are, on most of a map. Assumed. */
 const LARGEST_PERCENT = 150;
 
+/** Less is a slip of the pen: the loss would be a hundred times what reaches the shaft. Zero counts as a gap. Assumed. */
+const LEAST_SHARE = 0.01;
+
 /** What the values are, by the words beside them or, without words, by their size. */
 export function valueScale(
   name: string,
@@ -48,12 +51,13 @@ function quiet(values: MapValues): string {
 export function lossOfEfficiency(where: string, cell: MapCell, scale: number, problems: Problem[]): number | undefined {
   const { speed_rpm, torque_Nm } = cell;
   const share = cell.value * scale;
-  if (share > 1 || share < 0) {
+  const isTiny = share > 0 && share < LEAST_SHARE && speed_rpm > 0 && torque_Nm !== 0;
+  if (share > 1 || share < 0 || isTiny) {
     const at = `${speed_rpm} rpm, ${torque_Nm} Nm`;
     problems.push({
       code: "map-efficiency",
       where,
-      message: `found ${cell.value} at ${at}, an efficiency is 0 to ${1 / scale}`,
+      message: `found ${cell.value} at ${at}, an efficiency is ${isTiny ? `at least ${LEAST_SHARE / scale} or empty` : `0 to ${1 / scale}`}`,
     });
     return undefined;
   }

@@ -27,8 +27,13 @@ export function cellNumber(text: string): number | undefined {
     .replace(/[−–]/g, "-")
     .replace(/ ?%$/, "")
     .replace(/(\d)[, \u00a0\u202f](?=\d{3}(\D|$))/g, "$1");
-  const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
+  const value = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
   return Number.isFinite(value) ? value : undefined;
+}
+
+/** A cell as a message shows it: whole if short, else its beginning and how long it is. */
+export function shownCell(text: string): string {
+  return text.length <= 40 ? text : `${text.slice(0, 30)}… (${text.length} characters)`;
 }
 
 /** All the words of some lines, for what they say of the table below. */

@@ -1,7 +1,7 @@
 import { inputError } from "../../shared/problems.ts";
 import { longColumns, namedAxes } from "./mapAxes.ts";
 import { type MapCells, settleAxes } from "./mapCells.ts";
-import { cellNumber, type Row, splitRows, wordsOf } from "./mapRows.ts";
+import { cellNumber, type Row, shownCell, splitRows, wordsOf } from "./mapRows.ts";
 
 /**
  * The entries of a motor map as CSV, in any of its usual shapes: speed down and torque across, the other way round, or a long table with
@@ -31,11 +31,12 @@ function readLong(name: string, rows: readonly Row[], at: number): MapCells {
       throw inputError(
         "map-cell",
         `${name} line ${line}`,
-        `found ${texts.join(" ")}, wanted a speed and a torque in numbers`,
+        `found ${shownCell(texts.join(" "))}, wanted a speed and a torque in numbers`,
       );
     }
     return value === undefined ? [] : [{ down, across, value, line }];
   });
+  checkSize(name, raw);
   const heading = wordsOf(rows.slice(0, at));
   const valueWords = header.texts[columns.value] ?? "";
   const axes = { down: "speed", across: "torque" } as const;
@@ -64,7 +65,14 @@ function readMatrix(name: string, rows: readonly Row[]): MapCells {
     throw inputError("map-shape", name, message);
   }
   // columns of words may stand before the axis: the name of the axis, written once beside it
-  const first = Math.min(...body.map((row) => row.texts.findIndex((cell) => cellNumber(cell) !== undefined)));
+  const first = body.reduce(
+    (least, row) =>
+      Math.min(
+        least,
+        row.texts.findIndex((cell) => cellNumber(cell) !== undefined),
+      ),
+    Number.POSITIVE_INFINITY,
+  );
   const axis = head.texts.map((cell, column) => (column > first ? cellNumber(cell) : undefined));
   const raw = body.flatMap(({ texts, line }) => {
     const down = cellNumber(texts[first] ?? "");
@@ -72,20 +80,36 @@ function readMatrix(name: string, rows: readonly Row[]): MapCells {
       throw inputError(
         "map-cell",
         `${name} line ${line}`,
-        `found ${texts[first] || "nothing"} at the head of the line, wanted a number`,
+        `found ${shownCell(texts[first] ?? "") || "nothing"} at the head of the line, wanted a number`,
       );
     return axis.flatMap((across, column) => {
       const cell = texts[column] ?? "";
       if (across === undefined || /^(-+|n\/?a|nan|nil|x)?$/i.test(cell)) return [];
       const value = cellNumber(cell);
       if (value === undefined)
-        throw inputError("map-cell", `${name} line ${line}`, `found ${cell}, wanted a number or nothing`);
+        throw inputError("map-cell", `${name} line ${line}`, `found ${shownCell(cell)}, wanted a number or nothing`);
       return [{ down, across, value, line }];
     });
   });
+  checkSize(name, raw);
   const corner = head.texts.slice(0, first + 1).join(" ");
   const besideDown = body.map((row) => row.texts.slice(0, first).join(" ")).join(" ");
   const above = wordsOf(rows.slice(0, headAt));
   const axes = namedAxes(corner, besideDown, above, head.texts.slice(first + 1).join(" "));
   return settleAxes(raw, axes.axes, axes.down, axes.across, `${above} ${corner}`, rows);
+}
+
+const LARGEST = 1e9; // of any figure in a motor map, in any of its units
+
+/** Refuses figures so large that changing their unit leaves the range of numbers. */
+function checkSize(name: string, raw: readonly { down: number; across: number; value: number; line: number }[]): void {
+  for (const { down, across, value, line } of raw) {
+    const wild = [down, across, value].find((figure) => Math.abs(figure) > LARGEST);
+    if (wild !== undefined)
+      throw inputError(
+        "map-cell",
+        `${name} line ${line}`,
+        `found ${wild}, at most ${LARGEST.toExponential()} is possible in a motor map`,
+      );
+  }
 }

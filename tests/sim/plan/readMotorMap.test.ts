@@ -308,3 +308,45 @@ it("gives finite losses or problems for any text, and nothing else", () => {
   );
   expect(read).toBeGreaterThanOrEqual(300);
 });
+
+describe("wild cells", () => {
+  it.each([
+    ["a value", "rpm \\ Nm,10,20\n1000,0.9,1e308\n2000,0.9,0.9"],
+    ["a loss in kilowatts", "loss kW rpm \\ Nm,10,20\n1000,1,1e308\n2000,1,1"],
+    ["a speed in rad/s", "rad/s \\ Nm,10,20\n100,0.9,0.9\n1e308,0.9,0.9"],
+    ["a torque in lb ft", "rpm \\ lb ft,10,1.7e308\n1000,0.9,0.9\n2000,0.9,0.9"],
+    ["an entry of a long table", "rpm,Nm,efficiency\n1000,10,0.9\n-1e308,20,0.9"],
+  ])("%s of 1e308 is refused by its line, and no message has an infinite number", (_, text) => {
+    const [problem] = problemsOf(text);
+    expect(problem?.where).toMatch(/^map.csv line \d$/);
+    expect(problem?.message).toMatch(/found -?1(.7)?e\+308, at most 1e\+9/);
+  });
+
+  it("an efficiency so small that its loss is infinite is refused with what is allowed", () => {
+    const of = (cell: string) =>
+      problemsOf(`rpm \\ Nm,10,20\n1000,0.9,0.9\n2000,0.9,${cell}`).map(({ message }) => message);
+    expect(of("1e-308")).toEqual(["found 1e-308 at 2000 rpm, 20 Nm, an efficiency is at least 0.01 or empty"]);
+    expect(of("0.005")[0]).toContain("at least 0.01");
+  });
+
+  it("a job's efficiency map is refused for the same reason", () => {
+    const loss = { kind: "efficiencyMap", speed_rpm: [1000, 2000], torque_Nm: [10, 20], efficiency_frac: [[0.9, 0.9], [0.9, 1e-308]] }; // biome-ignore format: a table
+    const checked = Motor.shape.loss.safeParse(loss);
+    expect(checked.error?.issues.map(({ message }) => message)).toEqual(["found 1e-308, 0.01 to 1 allowed"]);
+  });
+
+  // Each of these took time with the square of its length: half an hour and more at a megabyte.
+  const long = 1_000_000;
+  it.each([
+    ["digits and then a letter in a cell", `rpm \\ Nm,10,20\n1000,0.9,${"1".repeat(long)}x\n2000,0.9,0.9`],
+    ["digits and then a letter alone", `${"1".repeat(long)}x;2;3\n4;5;6`],
+    ["a remark without a space", `${"a".repeat(long)}\nrpm \\ Nm,10,-20\n1000,0.9,2\n2000,0.9,2`],
+  ])("a megabyte of %s is refused at once, in a short message", (_, text) => {
+    for (const { message } of problemsOf(text)) expect(message.length).toBeLessThan(200);
+  });
+
+  it("a table of very many lines is refused for what is wrong with it, not for its length", () => {
+    const lines = Array.from({ length: 130_000 }, (_, i) => `${i},0.9,0.9`);
+    expect(problemsOf(`rpm \\ Nm,10,20\n${lines.join("\n")}`)[0]?.message).toContain("at most 30000 rpm");
+  });
+});
