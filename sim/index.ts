@@ -3,6 +3,7 @@
 import { characteristics } from "./trace/characteristics.ts";
 import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 
+export { continuousHeat } from "./plan/continuousHeat.ts";
 export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { engineCurve } from "./plan/engineCurve.ts";

@@ -1,3 +1,5 @@
+import type { Motor } from "../../shared/job/motor.ts";
+import { genericLoss } from "../../shared/parts/genericLoss.ts";
 import { InputError, type Problem } from "../../shared/problems.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
 import { nonNegativeLeastSquares } from "../math/nonNegativeLeastSquares.ts";
@@ -5,6 +7,8 @@ import { type FourTermLaw, fourTermLoss_W } from "../motor/loss.ts";
 
 /** The handful of figures on a motor's datasheet. Efficiencies are of motor and controller together. */
 export interface Datasheet {
+  /** For the usual losses where the points do not settle them. */
+  readonly kind: Motor["kind"];
   readonly peakTorque_Nm: number;
   readonly peakPower_kW: number;
   readonly continuousPower_kW: number;
@@ -34,23 +38,22 @@ export interface FittedMotor {
   readonly maxSpeed_rpm: number;
   /** Where constant torque ends and constant power begins. */
   readonly baseSpeed_rpm: number;
+  readonly continuousPower_kW: number;
+  /** Loss at continuous power and base speed, in watts: what the cooling carries off for as long as asked. */
+  readonly continuousLoss_W: number;
   readonly residuals: readonly FitResidual[];
   readonly notes: readonly string[];
 }
-
-/** Shares of the loss at continuous power and base speed before any point is seen: assumed, common practice, no source. */
-const usualShares = { copper: 0.55, iron: 0.2, windage: 0.1, constant: 0.15 };
-const usualEfficiency_frac = 0.87; // there, motor and controller: assumed, the middle of the printed range for such machines
 
 /**
  * The four-term law nearest to a datasheet's efficiency points, with the envelope of its peak torque and power.
  *
  *   P_loss = kc T² + ki w + kw w³ + C      [LarminieLowry2012, eq. 8.25]
  *
- * One or two points do not settle four coefficients. So each coefficient is drawn, weakly, towards a usual split of the
- * loss at continuous power and base speed, itself first scaled to the points; the pull is the weaker the more
+ * One or two points do not settle four coefficients. So each coefficient is drawn, weakly, towards the generic loss of a motor of
+ * this kind and continuous power (`genericLoss`), itself first scaled to the points; the pull is the weaker the more
  * points there are. Coefficients are not negative; losses are weighed by their relative error. Without a point the
- * usual split is all there is, and that is said.
+ * generic loss is all there is, and a note reports it.
  *
  * Throws an InputError for figures that contradict each other.
  */
@@ -58,12 +61,14 @@ export function fitDatasheet(sheet: Datasheet): FittedMotor {
   const problems = sheetProblems(sheet);
   if (problems.length > 0) throw new InputError(problems);
   const base_radps = (sheet.peakPower_kW * W_PER_KW) / sheet.peakTorque_Nm;
-  const usual = usualLaw(sheet, base_radps);
+  const continuous_Nm = (sheet.continuousPower_kW * W_PER_KW) / base_radps;
+  const usual = genericLoss(sheet.kind, { torque_Nm: continuous_Nm, speed_radps: base_radps });
   const points = sheet.points.map((point) => {
     const speed_radps = point.speed_rpm * RADPS_PER_RPM;
     return { ...point, speed_radps, given_W: point.torque_Nm * speed_radps * (1 / point.efficiency_frac - 1) };
   });
-  const law = points.length === 0 ? usual : pullTowards(usual, points);
+  const law = points.length === 0 ? withoutKind(usual) : pullTowards(usual, points);
+  const continuousLoss_W = fourTermLoss_W(law, continuous_Nm, base_radps);
   const residuals = points.map(({ speed_rpm, torque_Nm, efficiency_frac, speed_radps, given_W }) => {
     const fitted_W = fourTermLoss_W(law, torque_Nm, speed_radps);
     const shaft_W = torque_Nm * speed_radps;
@@ -75,22 +80,18 @@ export function fitDatasheet(sheet: Datasheet): FittedMotor {
     reference_V: sheet.rated_V,
     maxSpeed_rpm: sheet.topSpeed_rpm,
     baseSpeed_rpm: base_radps / RADPS_PER_RPM,
+    continuousPower_kW: sheet.continuousPower_kW,
+    continuousLoss_W,
     residuals,
-    notes: notesOn(residuals),
+    notes: [
+      ...notesOn(residuals),
+      `${sheet.continuousPower_kW} kW for as long as asked becomes the heat limit: cooling that carries off the ${Number(continuousLoss_W.toPrecision(2))} W lost at base speed, in air of 40 degC`,
+    ],
   };
 }
 
-/** The usual split of losses at continuous power and base speed, as a law. */
-function usualLaw(sheet: Datasheet, base_radps: number): FourTermLaw {
-  const continuous_W = sheet.continuousPower_kW * W_PER_KW;
-  const torque_Nm = continuous_W / base_radps;
-  const loss_W = continuous_W * (1 / usualEfficiency_frac - 1);
-  return {
-    copper_coeff: (usualShares.copper * loss_W) / (torque_Nm * torque_Nm),
-    iron_coeff: (usualShares.iron * loss_W) / base_radps,
-    windage_coeff: (usualShares.windage * loss_W) / base_radps ** 3,
-    constant_W: usualShares.constant * loss_W,
-  };
+function withoutKind({ copper_coeff, iron_coeff, windage_coeff, constant_W }: FourTermLaw): FourTermLaw {
+  return { copper_coeff, iron_coeff, windage_coeff, constant_W };
 }
 
 interface SheetLoss {
@@ -106,7 +107,7 @@ function pullTowards(usual: FourTermLaw, points: readonly SheetLoss[]): FourTerm
   const start = [usual.copper_coeff, usual.iron_coeff, usual.windage_coeff, usual.constant_W].map(
     (coeff) => coeff * scale,
   );
-  const pull = points.length < 4 ? 0.02 : 0.002;
+  const pull = points.length < 4 ? 0.015 : 0.002;
   const terms = (torque_Nm: number, speed_radps: number) => [torque_Nm * torque_Nm, speed_radps, speed_radps ** 3, 1];
   const rows = points.map((point) =>
     terms(point.torque_Nm, point.speed_radps).map((term, j) => (term * start[j]) / point.given_W),
@@ -124,7 +125,9 @@ function pullTowards(usual: FourTermLaw, points: readonly SheetLoss[]): FourTerm
 
 function notesOn(residuals: readonly FitResidual[]): string[] {
   if (residuals.length === 0)
-    return ["no efficiency point: the losses are a usual split, assumed, and wait for a measured figure"];
+    return [
+      "no efficiency point: the losses are those of a usual motor of its kind and size, assumed, and wait for a measured figure",
+    ];
   const worst = residuals.reduce(
     (most, point) => Math.max(most, Math.abs(point.fitted_frac - point.efficiency_frac)),
     0,

@@ -1,3 +1,4 @@
+import type { Motor } from "../../../shared/job/motor.ts";
 import { InputError } from "../../../shared/problems.ts";
 import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
 import type { QuantityReading } from "../../../shared/quantity/reading.ts";
@@ -35,11 +36,15 @@ export interface ReadSheet {
   readonly fitted?: FittedMotor;
 }
 
-/** What the texts of the form mean together; a bare number has the unit shown beside its field. */
-export function readDatasheet(texts: Readonly<Record<string, string>>, units: UnitHabit): ReadSheet {
+/** What the texts of the form mean together, for a motor of the job's kind; a bare number has the unit shown beside its field. */
+export function readDatasheet(
+  texts: Readonly<Record<string, string>>,
+  units: UnitHabit,
+  kind: Motor["kind"],
+): ReadSheet {
   const problems: Record<string, string> = {};
-  const read = (key: string, kind: QuantityKind): number | undefined => {
-    const reading = readFigure(kind, texts[key] ?? "", units);
+  const read = (key: string, quantity: QuantityKind): number | undefined => {
+    const reading = readFigure(quantity, texts[key] ?? "", units);
     if (reading === undefined || (reading.ok && reading.unknown)) return undefined;
     if (reading.ok) return reading.value;
     problems[key] = reading.problem.message;
@@ -47,8 +52,8 @@ export function readDatasheet(texts: Readonly<Record<string, string>>, units: Un
   };
   const figures: Record<string, number> = {};
   const missing: string[] = [];
-  for (const [key, { kind, label }] of Object.entries(sheetFigures)) {
-    const value = read(key, kind);
+  for (const [key, { kind: quantity, label }] of Object.entries(sheetFigures)) {
+    const value = read(key, quantity);
     if (value !== undefined) figures[key] = value;
     else if (problems[key] === undefined) missing.push(label.toLowerCase());
   }
@@ -67,7 +72,15 @@ export function readDatasheet(texts: Readonly<Record<string, string>>, units: Un
   if (missing.length > 0 || Object.keys(problems).length > 0) return { problems, missing };
   try {
     const { peakTorque_Nm, peakPower_kW, continuousPower_kW, topSpeed_rpm, rated_V } = figures;
-    const fitted = fitDatasheet({ peakTorque_Nm, peakPower_kW, continuousPower_kW, topSpeed_rpm, rated_V, points });
+    const fitted = fitDatasheet({
+      kind,
+      peakTorque_Nm,
+      peakPower_kW,
+      continuousPower_kW,
+      topSpeed_rpm,
+      rated_V,
+      points,
+    });
     return { problems, missing, fitted };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;

@@ -15,7 +15,7 @@ const ID = "datasheet";
 /** A datasheet's handful of figures, the law fitted to them with how well it meets them, and a button that takes it. */
 export function datasheetForm(form: Form): TemplateResult {
   const texts = form.view.staging.state.value;
-  const read = readDatasheet(texts, form.view.units.value);
+  const read = readDatasheet(texts, form.view.units.value, form.job.motor.kind);
   const shownRows = Math.min(MOST_POINTS, 1 + writtenRows(texts));
   return html`<p>
       Copy what the state prints. Nothing in the job changes until it is taken. Efficiencies are of motor and controller

@@ -44,8 +44,8 @@ export function lossForm(form: Form): TemplateResult {
   }`;
 }
 
-/** The usual split of losses for a motor of this size, as a datasheet without a single efficiency would give it. */
-function usualLaw({ envelope, maxSpeed_rpm, reference_V }: Job["motor"]) {
+/** The generic losses of a motor of this kind and size, as a datasheet without a single efficiency would give them. */
+function usualLaw({ kind, envelope, maxSpeed_rpm, reference_V }: Job["motor"]) {
   const peakTorque_Nm = envelope.kind === "peak" ? envelope.torque_Nm : Math.max(...envelope.torque_Nm);
   const most_kW = (peakTorque_Nm * maxSpeed_rpm * RADPS_PER_RPM) / W_PER_KW;
   const peak_kW =
@@ -53,6 +53,7 @@ function usualLaw({ envelope, maxSpeed_rpm, reference_V }: Job["motor"]) {
       ? Math.min(envelope.power_kW, most_kW)
       : Math.max(...envelope.torque_Nm.map((torque, i) => (torque * envelope.speed_rpm[i] * RADPS_PER_RPM) / W_PER_KW));
   const { law } = fitDatasheet({
+    kind,
     peakTorque_Nm,
     peakPower_kW: peak_kW,
     continuousPower_kW: peak_kW / 2, // peak is 2 to 3 times continuous: common practice, no source

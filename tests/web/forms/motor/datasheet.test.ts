@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { fourTermLoss_W } from "../../../../sim/motor/loss.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
 import { readMap } from "../../../../web/forms/motor/bringMap.ts";
 import { readDatasheet } from "../../../../web/forms/motor/datasheet.ts";
@@ -23,6 +24,7 @@ describe("a datasheet as typed", () => {
     const { fitted, missing } = readDatasheet(
       { ...figures, peakTorque_Nm: "88.5 lb ft", peakPower_kW: "51 bhp" },
       "metric",
+      "induction",
     );
     expect(missing).toEqual([]);
     // 88.5 · 1.3558179 Nm and 51 · 0.74569987 kW
@@ -31,7 +33,11 @@ describe("a datasheet as typed", () => {
   });
 
   it("names what is still missing, of a point begun as well", () => {
-    const { missing, fitted } = readDatasheet({ peakTorque_Nm: "120", "points.0.speed_rpm": "3000" }, "metric");
+    const { missing, fitted } = readDatasheet(
+      { peakTorque_Nm: "120", "points.0.speed_rpm": "3000" },
+      "metric",
+      "induction",
+    );
     expect(fitted).toBeUndefined();
     expect(missing).toEqual([
       "peak power",
@@ -43,8 +49,8 @@ describe("a datasheet as typed", () => {
   });
 
   it("reads an efficiency in percent and as a share alike", () => {
-    const percent = readDatasheet({ ...figures, ...point(0, "3000", "60", "89") }, "metric").fitted;
-    const share = readDatasheet({ ...figures, ...point(0, "3000", "60", "0.89") }, "metric").fitted;
+    const percent = readDatasheet({ ...figures, ...point(0, "3000", "60", "89") }, "metric", "induction").fitted;
+    const share = readDatasheet({ ...figures, ...point(0, "3000", "60", "0.89") }, "metric", "induction").fitted;
     expect(percent?.residuals).toHaveLength(1);
     expect(share).toEqual(percent);
   });
@@ -64,7 +70,7 @@ describe("a datasheet as typed", () => {
     ["more power than torque and speed make", { peakPower_kW: "380" }, "peakPower_kW", /only 101 kW/],
     ["a word", { rated_V: "many" }, "rated_V", /many/],
   ])("refuses %s at its field", (_, texts, key, sentence) => {
-    const { problems, fitted } = readDatasheet({ ...figures, ...texts }, "metric");
+    const { problems, fitted } = readDatasheet({ ...figures, ...texts }, "metric", "induction");
     expect(fitted).toBeUndefined();
     expect(Object.keys(problems)).toEqual([key]);
     expect(problems[key]).toMatch(sentence);
@@ -72,7 +78,7 @@ describe("a datasheet as typed", () => {
 
   it("becomes the job's motor in one step, with what was typed", () => {
     const texts = { ...figures, ...point(0, "3000", "60", "89") };
-    const { fitted } = readDatasheet(texts, "metric");
+    const { fitted } = readDatasheet(texts, "metric", "induction");
     if (!fitted) throw new Error("not fitted");
     const jobEditor = createJobEditor({ job: demoJob(), drafts: {} });
     expect(jobEditor.change("datasheet", (state) => takeDatasheet(state, fitted, texts))).toEqual([]);
@@ -82,8 +88,33 @@ describe("a datasheet as typed", () => {
     expect(motor.origin).toBe("its datasheet; losses by a law fitted to one efficiency point");
     expect(origins["motor.envelope.torque_Nm"]).toMatchObject({ from: "handbook", typed: "120" });
     expect(origins["motor.loss"].from).toBe("handbook");
+    expect(origins["motor.heat.cooling_WpK"]).toMatchObject({
+      from: "handbook",
+      note: expect.stringContaining("16 kW"),
+    });
     jobEditor.undo();
     expect(jobEditor.job.value).toEqual(demoJob());
+  });
+
+  it.each([
+    ["with a heat limit", true],
+    ["without one", false],
+  ] as const)("holds the continuous power for as long as asked at 40 degC and no more, in a motor %s", (_, hasHeat) => {
+    const { fitted } = readDatasheet(figures, "metric", "induction");
+    if (!fitted) throw new Error("not fitted");
+    const job = demoJob();
+    const { heat: _heat, ...cold } = job.motor;
+    const jobEditor = createJobEditor({ job: hasHeat ? job : { ...job, motor: cold }, drafts: {} });
+    expect(jobEditor.change("datasheet", (state) => takeDatasheet(state, fitted, figures))).toEqual([]);
+    const { heat } = jobEditor.job.value.motor;
+    if (!heat) throw new Error("the continuous power was lost");
+    // 16 kW at the base speed of 38 kW / 120 Nm: its loss by the law, carried off at the temperature where derating begins.
+    const speed_radps = 38_000 / 120;
+    const torque_Nm = 16_000 / speed_radps;
+    const loss_W = fourTermLoss_W(fitted.law, torque_Nm, speed_radps);
+    // Cooling is rounded to three digits.
+    expect(Math.abs((heat.cooling_WpK * (heat.derateFrom_degC - 40)) / loss_W - 1)).toBeLessThan(0.005);
+    expect(heat.derateFrom_degC).toBe(130);
   });
 });
 
