@@ -2,7 +2,6 @@ import type { Motor } from "../../shared/job/motor.ts";
 
 const COOLANT_degC = 40;
 const CLASS_F_degC = { derateFrom_degC: 130, derateTo_degC: 155 }; // windings of class F: common practice, no source
-const CAPACITY_kJpkgK = 0.45; // of a kilogram of iron and copper: common practice, no source
 
 /**
  * A heat limit under which a motor holds a loss, in watts, for as long as asked.
@@ -17,7 +16,8 @@ export function continuousHeat(loss_W: number, mass_kg: number, known: Motor["he
   // Surroundings as warm as the derating itself would ask for endless cooling.
   const span_K = Math.max(derateFrom_degC - COOLANT_degC, 10);
   return {
-    capacity_kJpK: known?.capacity_kJpK ?? Number((CAPACITY_kJpkgK * mass_kg).toPrecision(3)),
+    // 0.45 kJ/K for each kilogram of iron and copper: common practice, no source.
+    capacity_kJpK: known?.capacity_kJpK ?? Number((0.45 * mass_kg).toPrecision(3)),
     cooling_WpK: Number((loss_W / span_K).toPrecision(3)),
     derateFrom_degC,
     derateTo_degC,
