@@ -6,6 +6,8 @@ const rooms = ["shared", "sim", "web", "reference", "invariants", "conventions",
 const roomProjects = rooms.map((room) => ({
   extends: true as const,
   test: {
+    // Files once transformed are kept between runs.
+    experimental: { fsModuleCache: true },
     name: room,
     include: [`tests/${room}/**/*.test.ts`],
     setupFiles: ["tests/support/sameCases.ts"],
@@ -20,6 +22,8 @@ const roomProjects = rooms.map((room) => ({
 
 export default defineConfig({
   test: {
+    // Files once transformed are kept between runs.
+    experimental: { fsModuleCache: true },
     reporters: ["default", new CountReporter()],
     environment: "node",
     // The machine of the gate has two cores, and the usual "all but one" would leave half of it idle.
