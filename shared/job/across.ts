@@ -8,7 +8,7 @@ export type Fault = (path: readonly (string | number)[], message: string) => voi
  * and a person would mend a file in rounds; this one is left out only where a value that it reads is itself at fault.
  *
  * `reads` names those values by path below the group, `*` for every entry of a list: `packs.*.name`. A fault at such a path or
- * above it stops the check; one below it does not, so a list that is read as `packs` may hold wrong entries.
+ * above it stops the check, and so does one of the group itself; one below it does not, so a list that is read as `packs` may hold wrong entries.
  */
 export function across<Group>(reads: readonly string[], check: (group: Group, fault: Fault) => void) {
   const paths = reads.map((read) => read.split("."));
@@ -20,7 +20,8 @@ export function across<Group>(reads: readonly string[], check: (group: Group, fa
         typeof value === "object" &&
         value !== null &&
         !issues.some(
-          ({ code, path = [] }) => code !== "unrecognized_keys" && paths.some((read) => isAtOrAbove(path, read)),
+          ({ code, path = [] }) =>
+            code !== "unrecognized_keys" && (path.length === 0 || paths.some((read) => isAtOrAbove(path, read))),
         ),
     },
   );

@@ -84,6 +84,8 @@ export const Pack = z
     /** Top and bottom of the usable window, as shares of the tested capacity. */
     ceiling_frac: between(0.05, 1).default(0.95),
     floor_frac: between(0, 0.95).default(0.1),
+    /** Charge up to which braking by the motor may charge the pack; `ceiling_frac`, where a charger stops, if not given. */
+    regenTo_frac: between(0.05, 1).optional(),
     /** Mass of boxes, bars and lids over that of the modules. */
     boxes_frac: between(0, 2).default(0.28),
     /** Leads, fuses, contactors, disconnect. */
@@ -93,6 +95,10 @@ export const Pack = z
     across(["ceiling_frac", "floor_frac"], ({ ceiling_frac, floor_frac }, fault) => {
       if (ceiling_frac <= floor_frac)
         fault(["ceiling_frac"], `found ${ceiling_frac}, above floor_frac (${floor_frac}) wanted`);
+    }),
+    across(["regenTo_frac", "floor_frac"], ({ regenTo_frac, floor_frac }, fault) => {
+      if (regenTo_frac !== undefined && regenTo_frac <= floor_frac)
+        fault(["regenTo_frac"], `found ${regenTo_frac}, above floor_frac (${floor_frac}) wanted`);
     }),
   );
 export type Pack = z.infer<typeof Pack>;

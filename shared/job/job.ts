@@ -26,7 +26,7 @@ export const Accessory = z.strictObject({
   name: line,
   power_W: between(0, 10_000),
   /** Share of the drive it is on. */
-  duty_frac: between(0, 1),
+  duty_frac: between(0, 1).default(1),
   supply: z.enum(["12V", "pack"]),
 });
 

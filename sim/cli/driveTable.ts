@@ -1,6 +1,7 @@
 import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
 import { saidIn } from "../../shared/quantity/said.ts";
 import type { Candidate, DriveReport, Finding } from "../plan/driveReport.ts";
+import { isCannot } from "../plan/drivingFindings.ts";
 import { textTable } from "./table.ts";
 import { wrapText } from "./wrapText.ts";
 
@@ -8,21 +9,24 @@ import { wrapText } from "./wrapText.ts";
 export function driveTable(report: DriveReport, usualDay_km: number): string {
   return [
     `${report.job}\n${wrapText(roadLine(report.trace))}`,
+    findingLines(report.candidates, ({ kind }) => isCannot(kind)).join("\n"),
     packTable(report, usualDay_km),
     verdictLines(report)
       .map((sentence) => wrapText(sentence))
       .join("\n"),
-    findingLines(report.candidates).join("\n"),
+    findingLines(report.candidates, ({ kind }) => !isCannot(kind)).join("\n"),
   ]
     .filter((part) => part !== "")
     .join("\n\n");
 }
 
-function roadLine({ title, id, distance_km, duration_s, mean_kmh, max_kmh, climb_m }: DriveReport["trace"]): string {
+function roadLine(road: DriveReport["trace"]): string {
+  const { title, id, distance_km, duration_s, mean_kmh, max_kmh, climb_m, descent_m } = road;
   const name = title === id ? id : `${title} (${id})`;
   const minutes = duration_s < 120 ? `${n(duration_s)} s` : `${n(duration_s / 60)} min`;
-  const climb = climb_m > 0 ? `, ${n(climb_m)} m of climb` : ", level";
-  return `${name}: ${n(distance_km)} km in ${minutes}, mean ${n(mean_kmh)} km/h, top ${n(max_kmh)} km/h${climb}`;
+  const isLevel = climb_m === 0 && descent_m === 0;
+  const hills = isLevel ? "level" : `${n(climb_m)} m up and ${n(descent_m)} m down`;
+  return `${name}: ${n(distance_km)} km in ${minutes}, mean ${n(mean_kmh)} km/h, top ${n(max_kmh)} km/h, ${hills}`;
 }
 
 function packTable({ candidates, enough }: DriveReport, usualDay_km: number): string {
@@ -42,10 +46,10 @@ function packTable({ candidates, enough }: DriveReport, usualDay_km: number): st
     candidates.map((one, k) => [
       one.name,
       n(one.testMass_kg),
-      n(one.battery_Whpkm),
-      n(one.wall_Whpkm),
-      `${one.rangeEnd === "time" ? "over " : ""}${n(one.range_km)}`,
-      n(one.range_km - usualDay_km),
+      one.distance_km > 0 ? n(one.battery_Whpkm) : "-",
+      one.distance_km > 0 ? n(one.wall_Whpkm) : "-",
+      rangeText(one),
+      one.rangeEnd === "endless" ? "-" : n(one.range_km - usualDay_km),
       n(one.peak.battery_A),
       n(one.peak.motor_kW),
       n(one.peak.min_V),
@@ -54,9 +58,15 @@ function packTable({ candidates, enough }: DriveReport, usualDay_km: number): st
   );
 }
 
+function rangeText({ rangeEnd, range_km }: Candidate): string {
+  if (rangeEnd === "endless") return "none";
+  return `${rangeEnd === "time" ? "over " : ""}${n(range_km)}`;
+}
+
 function verdictLines({ enough, candidates, isComparable }: DriveReport): string[] {
   const why = enough.packs
-    .filter(({ because }) => because === "short" || because === "behind") // the rest stands among the findings
+    // The rest stands among the findings.
+    .filter(({ because }, k) => because === "short" || (because === "behind" && !candidates[k].stands))
     .map(({ name, why }) => `${name} is not enough: ${saidIn(why, "metric")}`);
   const lines = [...enough.sentences.map((sentence) => saidIn(sentence, "metric")), ...why];
   if (isComparable) return lines;
@@ -66,10 +76,10 @@ function verdictLines({ enough, candidates, isComparable }: DriveReport): string
 }
 
 /** Each finding once, with the packs it holds for; warnings first, those of one kind together. */
-function findingLines(candidates: readonly Candidate[]): string[] {
+function findingLines(candidates: readonly Candidate[], isShown: (finding: Finding) => boolean): string[] {
   const packsBySentence = new Map<string, { readonly finding: Finding; readonly packs: string[] }>();
   for (const { name, findings } of candidates) {
-    for (const finding of findings) {
+    for (const finding of findings.filter(isShown)) {
       const sentence = saidIn(finding.sentence, "metric");
       const known = packsBySentence.get(sentence);
       if (known) known.packs.push(name);

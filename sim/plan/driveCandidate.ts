@@ -10,6 +10,8 @@ import type { Candidate, LedgerWh } from "./driveReport.ts";
 import { findingsFor } from "./findings.ts";
 import { packFigures } from "./packFigures.ts";
 import { rangeOn } from "./range.ts";
+import { refusedBraking } from "./refusedBraking.ts";
+import { standsWhere } from "./standsWhere.ts";
 
 /**
  * One candidate pack of a job driven over a road: once from the ceiling for its figures, and on to the floor for its range.
@@ -20,6 +22,7 @@ export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels:
   const channels: Channels | undefined = withChannels ? createChannels(trace.time_s.length) : undefined;
   const { totals, endSoc_frac } = run(model, trace, channels);
   const range = rangeOn(model, trace);
+  const stands = totals.reachedFloor || totals.behind_s === 0 ? undefined : standsWhere(model, trace, channels);
   const { ledger } = totals;
   const perKm = (energy_J: number) =>
     totals.distance_m > 0 ? energy_J / J_PER_WH / (totals.distance_m / M_PER_KM) : 0;
@@ -32,6 +35,9 @@ export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels:
     wall_Whpkm: perKm(ledger.total_J) / job.charger.efficiency_frac,
     range_km: range.distance_m / M_PER_KM,
     rangeEnd: range.end,
+    isThereAndBack: range.isThereAndBack,
+    ...(stands && { stands }),
+    refused: refusedBraking(model, trace, totals),
     soc: { start_frac: model.pack.ceiling_frac, end_frac: endSoc_frac, min_frac: totals.lowestSoc_frac },
     distance_km: totals.distance_m / M_PER_KM,
     regen_Wh: totals.regen_J / J_PER_WH,
@@ -56,7 +62,7 @@ export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels:
     findings: [],
     ...(channels ? { channels } : {}),
   };
-  return { ...candidate, findings: findingsFor(job, model, trace, candidate) };
+  return { ...candidate, findings: findingsFor(job, model, trace, candidate, range) };
 }
 
 function inWattHours(ledger: Ledger): LedgerWh {

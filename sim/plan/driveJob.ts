@@ -26,6 +26,7 @@ export function driveJob(job: Job, trace: Trace, options: { readonly channels?: 
       mean_kmh: road.mean_mps / MPS_PER_KMH,
       max_kmh: road.max_mps / MPS_PER_KMH,
       climb_m: road.climb_m ?? 0,
+      descent_m: road.descent_m ?? 0,
     },
     candidates,
     isComparable: droveTheSame(candidates),

@@ -23,6 +23,26 @@ export interface Finding {
   readonly sentence: Said;
 }
 
+/** Where a car stands although the road goes on, and why: what it needs at the motor shaft there, and what it has. */
+export interface Stands {
+  /** From the start of the road; 0 where it never moves. */
+  readonly distance_km: number;
+  readonly grade_ratio: number;
+  readonly gear: string;
+  readonly needed_Nm: number;
+  readonly available_Nm: number;
+  readonly limit: Limit;
+}
+
+/** Braking by the motor that the pack did not take on one pass. */
+export interface RefusedBraking {
+  readonly energy_Wh: number;
+  /** Length of the road on which it took less than nine tenths of it. */
+  readonly distance_km: number;
+  /** Charge to begin with from which it takes all of it. */
+  readonly start_frac?: number;
+}
+
 /** One candidate pack driven over the road. */
 export interface Candidate {
   readonly name: string;
@@ -43,8 +63,17 @@ export interface Candidate {
   readonly battery_Whpkm: number;
   readonly wall_Whpkm: number;
   readonly range_km: number;
-  /** Why driving on ended; "time" (24 h) makes the range an "at least". */
-  readonly rangeEnd: "floor" | "stuck" | "time";
+  /**
+   * Why driving on ended; "time" (24 h) makes the range an "at least", "endless" means that the road draws nothing from the pack, so
+   * that there is no range and `range_km` is 0.
+   */
+  readonly rangeEnd: "floor" | "stuck" | "time" | "endless";
+  /** For its range the road is driven there and back, since it does not end at the height it began at. */
+  readonly isThereAndBack: boolean;
+  /** Absent where the car gets to the end of the road. */
+  readonly stands?: Stands;
+  /** Braking that a full pack, or a cold one, refused on one pass; absent where it took all. */
+  readonly refused: { readonly full?: RefusedBraking; readonly cold?: RefusedBraking };
   readonly soc: { readonly start_frac: number; readonly end_frac: number; readonly min_frac: number };
   readonly distance_km: number;
   readonly regen_Wh: number;
@@ -82,6 +111,7 @@ export interface DriveReport {
     readonly mean_kmh: number;
     readonly max_kmh: number;
     readonly climb_m: number;
+    readonly descent_m: number;
   };
   readonly candidates: readonly Candidate[];
   /** False where packs missed distances that differ by more than 1 %: their Wh/km then mean different drives. */
@@ -119,9 +149,15 @@ export interface SteadyRow {
   readonly rolling_N: number;
   readonly aero_N: number;
   readonly drag_N: number;
-  readonly isHeld: boolean;
   readonly battery_Whpkm: number;
-  readonly range_km: number;
+  /** Whether the car holds this speed from a charged pack to an empty one. */
+  readonly isHeld: boolean;
+  /** At this speed; absent where it is not held. "At least" after 24 h. */
+  readonly range_km?: number;
+  readonly isAtLeast?: boolean;
+  /** Where it is not held: for how long it is, and the highest whole km/h that is held until the pack is empty (0 where none is). */
+  readonly heldFor_s?: number;
+  readonly heldAlways_kmh?: number;
   readonly motor_rpm: number;
   readonly motor_Nm: number;
   readonly efficiency_frac: number;

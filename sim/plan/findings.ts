@@ -1,27 +1,35 @@
 import type { Job } from "../../shared/job/job.ts";
-import { quantity as q, type Said, type SaidQuantity, say } from "../../shared/quantity/said.ts";
-import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
+import { quantity as q, say } from "../../shared/quantity/said.ts";
+import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Model } from "../step/model.ts";
-import { BEHIND_mps } from "../step/run.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Candidate, Finding } from "./driveReport.ts";
+import { drivingFindings, isCannot } from "./drivingFindings.ts";
+import { note, warning } from "./finding.ts";
+import type { Range } from "./range.ts";
+import { regenFindings } from "./regenFindings.ts";
 import { roadFindings } from "./roadFindings.ts";
 
 /** DC voltage strictly above which a circuit counts as high voltage (class B). [ISO6469-3, voltage classes], from memory. */
 export const HIGH_VOLTAGE_V = 60;
 
-/** What a person should know about one candidate on one road, warnings first. Sentences hold for the candidate's own figures. */
-export function findingsFor(job: Job, model: Model, trace: Trace, candidate: Candidate): Finding[] {
+/**
+ * What a person should know about one candidate on one road, warnings first, and before all others that the car cannot drive it.
+ * Sentences hold for the candidate's own figures.
+ */
+export function findingsFor(job: Job, model: Model, trace: Trace, candidate: Candidate, range: Range): Finding[] {
   const findings = [
     ...voltageFindings(job, candidate),
+    ...drivingFindings(candidate, range),
     ...roadFindings(trace),
     ...speedFindings(model, trace),
-    ...drivingFindings(candidate),
+    ...regenFindings(job, candidate),
     ...weightFindings(job, candidate),
     ...inputFindings(job),
   ];
-  return findings.sort((a, b) => Number(b.weight === "warning") - Number(a.weight === "warning"));
+  const rank = ({ kind, weight }: Finding) => (isCannot(kind) ? 0 : weight === "warning" ? 1 : 2);
+  return findings.sort((a, b) => rank(a) - rank(b));
 }
 
 function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
@@ -87,61 +95,6 @@ function speedFindings({ gears, gearUp_mps }: Model, trace: Trace): Finding[] {
   });
 }
 
-const LIMIT_WORDS = {
-  grip: "the tyres' grip",
-  driveline: "the driveline's torque limit",
-  motor: "the motor",
-  controller: "the controller's limits",
-  pack: "the pack",
-  heat: "heat",
-} as const;
-
-function drivingFindings(candidate: Candidate): Finding[] {
-  const found: Finding[] = [];
-  const { limited_s, missed_km, behind_s, distance_km } = candidate;
-  const limits = (Object.keys(LIMIT_WORDS) as (keyof typeof LIMIT_WORDS)[])
-    .filter((limit) => limited_s[limit] > 0)
-    .sort((a, b) => limited_s[b] - limited_s[a]);
-  if (candidate.reachedFloor) {
-    found.push(
-      warning(
-        "reachedFloor",
-        say`Empty on the way: the pack is at its floor after ${length(distance_km)}, ${length(missed_km)} of the road are left.`,
-      ),
-    );
-  } else if (behind_s > 0) {
-    const held = limits.map((limit) => say`${LIMIT_WORDS[limit]} for ${limited_s[limit]} s`);
-    found.push(
-      warning(
-        "traceNotFollowed",
-        say`The trace was not followed for ${behind_s} s (more than ${q("speed", BEHIND_mps / MPS_PER_KMH, 2)} behind), ${length(missed_km)} missed; held back by ${listed(held)}.`,
-      ),
-    );
-  } else if (limits.length > 0) {
-    const held = limits.map((limit) => say`${LIMIT_WORDS[limit]} ${limited_s[limit]} s`);
-    found.push(
-      note("touchedLimit", say`The car keeps up with the trace; limits were met for moments: ${listed(held)}.`),
-    );
-  }
-  if (candidate.rangeEnd === "stuck" && !candidate.reachedFloor) {
-    found.push(
-      warning(
-        "stuck",
-        say`Driven over and over, the car covers less than half of the road before the pack is at its floor.`,
-      ),
-    );
-  }
-  if (candidate.shed_Wh > 0) {
-    found.push(
-      warning(
-        "shedAccessories",
-        say`The pack could not feed the accessories all the time; ${candidate.shed_Wh} Wh were shed.`,
-      ),
-    );
-  }
-  return found;
-}
-
 function weightFindings(job: Job, { testMass_kg }: Candidate): Finding[] {
   const { gross_kg } = job.vehicle;
   if (gross_kg === undefined || testMass_kg <= gross_kg) return [];
@@ -168,21 +121,4 @@ function inputFindings(job: Job): Finding[] {
     found.push(note("hubsFree", say`The front axle is engaged but its hubs are free: only the rear wheels drive.`));
   }
   return found;
-}
-
-/** A length on the road: less than a kilometre as what is measured with a tape. */
-function length(distance_km: number): SaidQuantity {
-  return distance_km < 1 ? q("elevation", distance_km * M_PER_KM) : q("distance", distance_km);
-}
-
-function listed(parts: readonly Said[]): Said {
-  return parts.flatMap((part, i) => (i === 0 ? part : [", ", ...part]));
-}
-
-function note(kind: string, sentence: Said): Finding {
-  return { kind, weight: "note", sentence };
-}
-
-function warning(kind: string, sentence: Said): Finding {
-  return { kind, weight: "warning", sentence };
 }

@@ -27,8 +27,8 @@ export function beginInterval(model: Model, state: State, interval: Interval, ge
 
   const cold_frac = share(state.pack_K, pack.coldChargeNone_K, pack.coldChargeFull_K);
   const charge_A = derate_frac * cold_frac * currentWithin_A(pack.charge, state.chargeUse_A2s, dt_s);
-  // No more than brings the pack to its ceiling by the interval's end.
-  const room_A = ((pack.ceiling_frac - state.soc_frac) * pack.capacity_C) / dt_s;
+  // No more than brings the pack to the charge that braking may take it to by the interval's end.
+  const room_A = ((pack.regenTo_frac - state.soc_frac) * pack.capacity_C) / dt_s;
   const charge_W = room_A > 0 ? greatestCharge_W(openCircuit_V, charge_ohm, Math.min(charge_A, room_A), pack.max_V) : 0;
 
   interval.dt_s = dt_s;

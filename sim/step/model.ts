@@ -74,7 +74,10 @@ export interface PackModel {
   readonly coldChargeFull_K: number;
   readonly min_V: number;
   readonly max_V: number;
+  /** Charge that a charger leaves, where a drive begins. */
   readonly ceiling_frac: number;
+  /** Charge above which braking may not charge the pack. */
+  readonly regenTo_frac: number;
   readonly floor_frac: number;
   readonly heat: Heat;
 }

@@ -45,6 +45,7 @@ export function preparePack(pack: Pack, module: Module): PackModel {
     min_V: module.cellMin_V * cells,
     max_V: module.cellMax_V * cells,
     ceiling_frac: pack.ceiling_frac,
+    regenTo_frac: pack.regenTo_frac ?? pack.ceiling_frac,
     floor_frac: pack.floor_frac,
     heat: prepareHeat(module.heat, seriesModules * parallelModules),
   };

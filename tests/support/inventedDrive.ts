@@ -128,18 +128,19 @@ export const inventedMotorMap: MotorSurface = (() => {
 export function inventedSteady(usable_kWh: number, weight_ratio: number): SteadyRow[] {
   return [30, 40, 50, 60, 70, 80, 90, 100].map((speed_kmh) => {
     const battery_Whpkm = (45 + 260 / speed_kmh + 0.0105 * speed_kmh ** 2) * weight_ratio;
+    const isHeld = speed_kmh < 95;
     return {
       speed_kmh,
       rolling_N: 150,
       aero_N: 0.036 * speed_kmh ** 2,
       drag_N: 14,
-      isHeld: speed_kmh < 95,
+      isHeld,
       battery_Whpkm,
-      range_km: (usable_kWh * 1000) / battery_Whpkm,
+      ...(isHeld ? { range_km: (usable_kWh * 1000) / battery_Whpkm } : { heldFor_s: 240, heldAlways_kmh: 94 }),
       motor_rpm: speed_kmh * 50,
       motor_Nm: 8 + speed_kmh * 0.3,
       efficiency_frac: 0.86,
-      limit: speed_kmh < 95 ? "none" : "pack",
+      limit: isHeld ? "none" : "pack",
     };
   });
 }

@@ -25,7 +25,8 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
   const units = drawing.units ?? METRIC;
   const speed = (row: SteadyRow) => inUnit(units.speed, row.speed_kmh * MPS_PER_KMH);
   const consumption = (row: SteadyRow) => inUnit(units.consumption, row.battery_Whpkm);
-  const range = (row: SteadyRow) => inUnit(units.distance, row.range_km * M_PER_KM);
+  const range = (row: SteadyRow) =>
+    row.range_km === undefined ? Number.NaN : inUnit(units.distance, row.range_km * M_PER_KM);
   const all = packs.flatMap((pack) => pack.rows);
   const speeds = all.map(speed);
   const x: [number, number] = [Math.min(...speeds), Math.max(...speeds)];
@@ -35,12 +36,15 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
       lines: packs.map((pack) => ({
         name: pack.name,
         style: packStyle(pack.index),
-        points: pack.rows.map((row) => ({ x: speed(row), y: size(row), isHollow: !row.isHeld })),
+        // A speed that is not held has no range.
+        points: pack.rows
+          .map((row) => ({ x: speed(row), y: size(row), isHollow: !row.isHeld }))
+          .filter(({ y }) => Number.isFinite(y)),
       })),
       xLabel,
       yLabel,
       x,
-      y: domain(0, Math.max(...all.map(size)), true),
+      y: domain(0, Math.max(0, ...all.map(size).filter(Number.isFinite)), true),
       top_px,
       plotHeight_px: 170,
       isDotted: true,
@@ -49,9 +53,11 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
   const lower = panel(range, `Range (${units.distance.sign})`, `Steady speed (${units.speed.sign})`, 34);
   const svg = stackFigures(drawing, [upper.svg, lower.svg]);
 
-  const say = (row: SteadyRow) =>
-    `${threeFigures(consumption(row))} ${units.consumption.sign} and ${threeFigures(range(row))} ${units.distance.sign} at ` +
-    `${threeFigures(speed(row))} ${units.speed.sign}${row.isHeld ? "" : " (not held)"}`;
+  const say = (row: SteadyRow) => {
+    const far = row.isHeld ? ` and ${threeFigures(range(row))} ${units.distance.sign}` : "";
+    const at = `${threeFigures(speed(row))} ${units.speed.sign}${row.isHeld ? "" : " (not held)"}`;
+    return `${threeFigures(consumption(row))} ${units.consumption.sign}${far} at ${at}`;
+  };
   const ends = packs.map(({ name, rows }) => {
     const [first, last] = [rows[0], rows.at(-1)];
     return `${name} ${[first, ...(last === first ? [] : [last])].map((row) => (row ? say(row) : "")).join(", ")}`;
@@ -74,7 +80,13 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
         { name: "held", label: "Speed held" },
       ],
       rows: packs.flatMap((pack) =>
-        pack.rows.map((row) => [pack.name, speed(row), consumption(row), range(row), row.isHeld ? "yes" : "no"]),
+        pack.rows.map((row) => [
+          pack.name,
+          speed(row),
+          consumption(row),
+          row.isHeld ? range(row) : "",
+          row.isHeld ? "yes" : "no",
+        ]),
       ),
     },
     position,
@@ -85,10 +97,9 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
         values: packs.map(({ name, rows }) => {
           const over = (size: (row: SteadyRow) => number) =>
             lineAt(rows.map(speed), rows.map(size), rows.length, shown);
-          return {
-            label: name,
-            text: `${threeFigures(over(consumption))} ${units.consumption.sign}, ${threeFigures(over(range))} ${units.distance.sign}`,
-          };
+          const farOver = over(range);
+          const far = Number.isFinite(farOver) ? `${threeFigures(farOver)} ${units.distance.sign}` : "not held";
+          return { label: name, text: `${threeFigures(over(consumption))} ${units.consumption.sign}, ${far}` };
         }),
       };
     },

@@ -1,6 +1,7 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { operatingPoints } from "../charts/operatingPoints.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
+import { findingsOf } from "./parts/findingsOf.ts";
 import { defineSection } from "./parts/section.ts";
 
 /** Where does the motor work on this road? */
@@ -13,7 +14,7 @@ export default defineSection({
   inputs: ["runs", "motorSurface", "packIndex", "units"],
   compute: ({ runs, motorSurface, packIndex, units }) => {
     const run = runs.candidates[packIndex] ?? runs.candidates[0];
-    const held = Object.entries(run.limited_s).filter(([, time_s]) => time_s >= 1);
+    const held = Object.entries(run.limited_s).filter(([, time_s]) => time_s > 0);
     return {
       run,
       index: runs.candidates.indexOf(run),
@@ -22,6 +23,8 @@ export default defineSection({
       power: writeQuantity("power", run.peak.motor_kW, units),
       loss: writeQuantity("energyUse", run.distance_km > 0 ? run.ledger_Wh.motor / run.distance_km : Number.NaN, units),
       held: held.map(([limit, time_s]) => ({ limit, time_s: Math.round(time_s) })),
+      cannot: findingsOf([run], ["doesNotStart"], units),
+      refused: findingsOf([run], ["regenRefusedFull", "regenRefusedCold"], units),
     };
   },
   plot: ({ run, index, map }, drawing) => {
@@ -29,10 +32,14 @@ export default defineSection({
     const chart = operatingPoints({ name: run.name, index, channels: run.channels, map, contours: "loss" }, drawing);
     return [{ caption: `Motor torque against its speed, over lines of equal loss, with pack ${run.name}`, chart }];
   },
-  sentence: ({ run, torque, power, loss, held }) => {
-    const limits = held.map(({ limit, time_s }) => `the ${limitWords[limit] ?? limit} for ${time_s} s`);
-    const heldBack = limits.length === 0 ? "Nothing holds it back." : `It is held at a limit by ${limits.join(", ")}.`;
-    return `With ${run.name} the motor gives at most ${torque} and ${power}; motor and controller lose ${loss}. ${heldBack}`;
+  sentence: ({ run, torque, power, loss, held, cannot, refused }) => {
+    if (cannot.length > 0) return cannot.join(" ");
+    const limits = held.map(
+      ({ limit, time_s }) => `the ${limitWords[limit] ?? limit} ${time_s < 1 ? "for a moment" : `for ${time_s} s`}`,
+    );
+    const most = `With ${run.name} the motor gives at most ${torque} and ${power}; motor and controller lose ${loss}.`;
+    if (limits.length > 0) return [most, `It is held at a limit by ${limits.join(", ")}.`, ...refused].join(" ");
+    return [most, ...(refused.length > 0 ? refused : ["Nothing holds it back."])].join(" ");
   },
   summary: ({ torque, power, held }) => {
     const limit_s = held.reduce((sum, { time_s }) => sum + time_s, 0);

@@ -1,6 +1,7 @@
 import { html } from "lit-html";
-import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
+import type { SteadyRow } from "../../sim/index.ts";
 import { roadLoad } from "../charts/roadLoad.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
 import { airForm } from "../forms/car/airForm.ts";
@@ -45,7 +46,8 @@ export default defineSection({
       ...row,
       speed: writeQuantity("speed", row.speed_kmh, units),
       use: writeQuantity("energyUse", row.battery_Whpkm, units),
-      range: writeQuantity("distance", row.range_km, units),
+      range: `${row.isAtLeast ? "at least " : ""}${writeQuantity("distance", row.range_km ?? Number.NaN, units)}`,
+      notHeld: row.isHeld ? "" : notHeld(row, units),
       rotation: writeQuantity("rotation", row.motor_rpm, units),
       torque: writeQuantity("torque", row.motor_Nm, units),
       efficiency: writeQuantity("fraction", row.efficiency_frac, units, 2),
@@ -60,7 +62,7 @@ export default defineSection({
       rows: rows.map((row) =>
         row.isHeld
           ? [row.speed, row.use, row.range, row.rotation, row.torque, row.efficiency]
-          : [row.speed, `not held: ${row.limit}`, "", "", "", ""],
+          : [row.speed, row.notHeld, "", "", "", ""],
       ),
       note: `Check these first: if the figure at ${familiar} is not what you expect of such a car, something above is wrong.`,
     },
@@ -94,5 +96,24 @@ export default defineSection({
   attention: ({ rows }) =>
     rows
       .filter(({ isHeld, speed_kmh }) => !isHeld && speed_kmh <= 80)
-      .map(({ speed, limit }) => `It does not hold ${speed}: the limit is ${limit}.`),
+      .map(({ speed, notHeld }) => `${speed}: ${notHeld}.`),
 });
+
+const limitWords: Readonly<Record<SteadyRow["limit"], string>> = {
+  none: "nothing in particular",
+  grip: "the tyres have no more grip",
+  driveline: "the driveline takes no more torque",
+  motor: "the motor gives no more",
+  controller: "the controller gives no more",
+  pack: "the pack gives no more",
+  heat: "motor or pack too hot",
+};
+
+/** That a speed is not held, or for how long, why, and what is. */
+function notHeld({ heldFor_s = 0, heldAlways_kmh = 0, limit }: SteadyRow, units: UnitHabit): string {
+  const minutes = Math.round(heldFor_s / 60);
+  const while_min = heldFor_s < 30 ? "" : ` for more than ${minutes < 1 ? "a few seconds" : `${minutes} min`}`;
+  const instead =
+    heldAlways_kmh > 0 ? `; ${writeQuantity("speed", heldAlways_kmh, units)} is held until the pack is empty` : "";
+  return `not held${while_min}: ${limitWords[limit]}${instead}`;
+}

@@ -8,6 +8,9 @@ import { findingsOf } from "./parts/findingsOf.ts";
 import { keptMap, logWorked } from "./parts/logWorked.ts";
 import { defineSection } from "./parts/section.ts";
 
+/** Findings of a car that does not drive its road, the plainest first. */
+const CANNOT = ["doesNotStart", "stopsOnRoad", "traceNotFollowed", "reachedFloor", "stuck", "noRange"];
+
 /** Which road is driven, and does the car keep up with it? */
 export default defineSection({
   name: "theRoad",
@@ -55,9 +58,11 @@ export default defineSection({
       mean: say("speed", trace.mean_kmh),
       top: say("speed", trace.max_kmh),
       climb: trace.climb_m >= 1 ? say("elevation", trace.climb_m) : undefined,
+      descent: trace.descent_m >= 1 ? say("elevation", trace.descent_m) : undefined,
       log: logInView && { shown: logInView, units, job: use, candidates },
       kept: keptTrack && { keptTrack, road },
-      missing: findingsOf(candidates, ["traceNotFollowed", "reachedFloor", "stuck"], units),
+      missing: findingsOf(candidates, CANNOT, units),
+      there: findingsOf(candidates, ["thereAndBack"], units),
     };
   },
   *plot({ run, along, title, log, kept }, drawing) {
@@ -72,10 +77,11 @@ export default defineSection({
     if (kept) yield { ...keptMap(kept, drawing), name: "map" };
     if (log) yield* logWorked(log, drawing);
   },
-  sentence: ({ title, minutes, distance, mean, top, climb, missing }) => {
-    const hills = climb ? `, ${climb} of climbing` : ", level";
+  sentence: ({ title, minutes, distance, mean, top, climb, descent, missing, there }) => {
+    const hills = climb ? `, ${climb} of climbing` : descent ? `, ${descent} down and no climb` : ", level";
     const kept = missing.length === 0 ? "Every pack keeps up with it." : "Not every pack keeps up with it.";
-    return `${title}: ${distance} in ${minutes} minutes, ${mean} in the mean and ${top} at most${hills}. ${kept}`;
+    const road = `${title}: ${distance} in ${minutes} minutes, ${mean} in the mean and ${top} at most${hills}.`;
+    return [road, ...there, kept].join(" ");
   },
   summary: ({ title, distance, top, climb }) =>
     `${title}: ${distance}, up to ${top}, ${climb ? `climbs ${climb}` : "level"}`,

@@ -39,6 +39,7 @@ describe("one fault, with its path, what was found and what is allowed", () => {
     [{ controller: undefined }, "controller: found nothing, a group of values wanted"],
     [{ packs: [] }, "packs: found 0 entries, at least 1 wanted"],
     [{ "packs.0.name": " " }, "packs.0.name: found an empty text, at least one letter wanted"],
+    [{ "module.openCircuit.soc_frac": {} }, "module.openCircuit.soc_frac: found a group of values, a list wanted"],
     [{ isInvented: "yes" }, 'isInvented: found "yes", true or false wanted'],
     [{ "driveline.drivenAxle": "left" }, 'driveline.drivenAxle: found "left", one of "front", "rear", "both" wanted'],
     [{ "roads.0.kind": "circle" }, 'roads.0.kind: found "circle", "cycle" or "trace" wanted'],
@@ -60,6 +61,7 @@ describe("a value that contradicts another one", () => {
       "vehicle.removed_kg: found 1000 kg taken out of 952.544 kg, less than the whole car wanted",
     ],
     [{ "packs.2.ceiling_frac": 0.1 }, "packs.2.ceiling_frac: found 0.1, above floor_frac (0.1) wanted"],
+    [{ "packs.2.regenTo_frac": 0.1 }, "packs.2.regenTo_frac: found 0.1, above floor_frac (0.1) wanted"],
     [{ "controller.max_V": 75 }, "controller.max_V: found 75 V, above min_V (75 V) wanted"],
     [{ "module.cellMax_V": 2.8 }, "module.cellMax_V: found 2.8 V, above cellMin_V (2.8 V) wanted"],
     [

@@ -28,3 +28,7 @@ it("lights, wipers and blower together draw 150 to 300 W", () => {
 it("heat comes from the pack, not over the DC-DC converter", () => {
   for (const id of ["heater-small", "heater-large"]) expect(part(id).data.supply).toBe("pack");
 });
+
+it("each draws something as soon as it is added", () => {
+  for (const { id, data } of accessories) expect([id, data.power_W * data.duty_frac > 0]).toEqual([id, true]);
+});

@@ -235,7 +235,7 @@ describe("the table", () => {
     expect(out.replace(/\n */g, " ")).toMatch(
       /The packs drove different distances \([\d.]+ to [\d.]+ km\), so their Wh\/km are not comparable/,
     );
-    expect(out).toMatch(/^! 8 kWh: The trace was not followed/m);
+    expect(out).toMatch(/^! 8 kWh: Falls behind for/m);
   });
 
   it("says at least where driving on ended after a day", async () => {
@@ -292,8 +292,19 @@ describe("what the car cannot do is found, not refused", () => {
   it("a car too weak for the road", async () => {
     const { candidates, enough } = await found({ "motor.envelope.power_kW": 3, "motor.envelope.torque_Nm": 30 });
     expect(candidates[0]?.missed_km).toBeGreaterThan(1);
-    expect(candidates[0]?.findings[0]?.sentence).toMatch(/^The trace was not followed for [\d.]+ s .* the motor for/);
+    expect(candidates[0]?.findings[0]?.sentence).toMatch(/^Falls behind for [\d.]+ s .* the motor for/);
     expect(enough.pack).toBeNull();
+  });
+
+  it("a car that does not start, first of all, with what it needs and has", async () => {
+    const capped = { "controller.torqueCap_Nm": 3 };
+    const { candidates } = await found(capped);
+    expect(candidates[0]?.findings[0]?.sentence).toMatch(
+      /^The car does not start on this road: it needs [\d.]+ Nm at the motor in \w+ gear and has 3 Nm, limited by the controller/,
+    );
+    const { out } = await runCommand("drive", changedDemoFile(capped));
+    expect(out.split("\n\n")[1]).toMatch(/^! 8 kWh: The car does not start on this road/);
+    expect(out).not.toMatch(/Falls behind|of it is missed/);
   });
 
   it("a pack that is empty on the way", async () => {

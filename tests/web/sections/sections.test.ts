@@ -97,7 +97,7 @@ describe("sections", () => {
   it("say that the car does not keep up, in the road's section", () => {
     const { sentence, attention } = inSituation("theRoad", "a motor too weak for the road, of one flat efficiency");
     expect(sentence).toContain("Not every pack keeps up");
-    expect(attention.join()).toContain("The trace was not followed");
+    expect(attention.join()).toContain("Falls behind for");
   });
 
   it("warn that one flat efficiency flatters town driving", () => {

@@ -64,7 +64,9 @@ export const carFields: Readonly<Record<string, Field>> = {
   }),
   "accessories.items.*.name": { type: "line", label: "What" },
   "accessories.items.*.power_W": quantity("accessoryPower", "Power"),
-  "accessories.items.*.duty_frac": quantity("fraction", "Share of the drive it is on"),
+  "accessories.items.*.duty_frac": quantity("fraction", "On for (share of the drive)", {
+    ...usual(1, "all the time, until you write less"),
+  }),
   "accessories.items.*.supply": {
     type: "choice",
     label: "Fed from",

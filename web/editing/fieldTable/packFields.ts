@@ -25,6 +25,11 @@ export const packFields: Readonly<Record<string, Field>> = {
     ...usual(0.95, "top twentieth left alone"),
   }),
   "packs.*.floor_frac": quantity("fraction", "Driven down to", { ...chosen, ...usual(0.1, "bottom tenth left alone") }),
+  "packs.*.regenTo_frac": quantity("fraction", "Regenerate up to", {
+    ...chosen,
+    ...optional,
+    help: "As far as it is charged, where left empty. A charge that stops lower leaves room for a hill at the start.",
+  }),
   "packs.*.boxes_frac": quantity("fraction", "Boxes, bars and lids, on the mass of modules", {
     ...usual(0.28, "20 to 35 % on top of the modules"),
   }),

@@ -11,7 +11,7 @@ const PATH = "accessories.items";
 /** What draws on the pack beside the drive: the standing draw, and things that are on for a share of the drive. */
 export function accessoriesForm(form: Form): TemplateResult {
   const { items } = form.job.accessories;
-  const ours = { name: "something of our own", power_W: 50, duty_frac: 0.5, supply: "12V" as const };
+  const ours = { name: "something of our own", power_W: 50, duty_frac: 1, supply: "12V" as const };
   const add = () => attempt(form, PATH, "An accessory more", (state) => withEntry(state, PATH, items.length, ours));
   const remove = (i: number) =>
     attempt(form, PATH, `${items[i].name} taken out`, (state) => withoutEntry(state, PATH, i));

@@ -48,11 +48,13 @@ export function packsForm(form: Form): TemplateResult {
           form.fields(
             `packs.${i}.ceiling_frac`,
             `packs.${i}.floor_frac`,
+            `packs.${i}.regenTo_frac`,
             `packs.${i}.boxes_frac`,
             `packs.${i}.leads_mohm`,
           ),
           `packs.${i}.ceiling_frac`,
           `packs.${i}.floor_frac`,
+          `packs.${i}.regenTo_frac`,
           `packs.${i}.boxes_frac`,
           `packs.${i}.leads_mohm`,
         )}

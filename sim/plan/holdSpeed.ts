@@ -1,0 +1,54 @@
+import { MPS_PER_KMH } from "../../shared/units.ts";
+import { book } from "../step/book.ts";
+import { LIMITS } from "../step/channels.ts";
+import type { Model } from "../step/model.ts";
+import { beginRoad, createWork } from "../step/state.ts";
+import { step } from "../step/step.ts";
+import { checkLedger, createTotals } from "../step/totals.ts";
+
+/**
+ * A steady speed driven until the pack is empty, or too low to give what the speed takes, or until the car falls below it for any other
+ * reason or long before.
+ */
+export interface Hold {
+  readonly isHeld: boolean;
+  readonly distance_m: number;
+  /** Driving was ended after 24 h, the pack not empty: the distance is "at least". */
+  readonly isAtLeast: boolean;
+  /** Time until then. */
+  readonly held_s: number;
+  /** What held it back when it became too slow; index into LIMITS, 0 where nothing did. */
+  readonly limit: number;
+}
+
+const STEP_s = 10;
+const LONGEST_s = 24 * 3600;
+/** A speed counts as held within this. */
+const HELD_mps = 0.5 * MPS_PER_KMH;
+/** A pack that gives too little for the speed after this share of its window is empty for this speed. Assumed. */
+const EMPTY_frac = 0.8;
+const PACK_LIMIT = LIMITS.indexOf("pack");
+
+/**
+ * Drives a prepared car on a level road at one speed, from that speed and a pack as charged, charge and temperatures going on. A road
+ * that is repeated would give the car its speed back at each repetition; this one has no end.
+ */
+export function holdSpeed(model: Model, speed_mps: number): Hold {
+  const { ceiling_frac, floor_frac } = model.pack;
+  const work = createWork(model, ceiling_frac);
+  const { state, interval } = work;
+  const totals = createTotals(state.soc_frac, state.motor_K, state.pack_K);
+  beginRoad(work, undefined, speed_mps);
+  while (!totals.reachedFloor && totals.time_s < LONGEST_s) {
+    step(work, speed_mps, STEP_s);
+    if (interval.end_mps < speed_mps - HELD_mps) {
+      const used_frac = (ceiling_frac - state.soc_frac) / (ceiling_frac - floor_frac);
+      const isHeld = interval.limit === PACK_LIMIT && used_frac >= EMPTY_frac;
+      return { isHeld, distance_m: totals.distance_m, isAtLeast: false, held_s: totals.time_s, limit: interval.limit };
+    }
+    book(work, totals, interval.moving_s > 0 ? interval.moving_s : STEP_s);
+  }
+  checkLedger(totals.ledger);
+  const isAtLeast = !totals.reachedFloor;
+  return { isHeld: true, distance_m: totals.distance_m, isAtLeast, held_s: totals.time_s, limit: 0 };
+}
