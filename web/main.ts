@@ -1,4 +1,3 @@
-import { effect } from "@preact/signals-core";
 import "./look/tokens.css";
 import "./look/page.css";
 import "./look/tables.css";
@@ -15,7 +14,6 @@ import { readJob } from "../shared/job/readJob.ts";
 import { chapters } from "./chapters/index.ts";
 import { createJobEditor } from "./editing/jobEditor.ts";
 import { createFieldContext } from "./fields/fieldContext.ts";
-import { clearStaging } from "./fields/staging.ts";
 import { keepTracks } from "./log/keepTracks.ts";
 import { defineValues } from "./notebook/graph/defineValues.ts";
 import { createGraph } from "./notebook/graph/graph.ts";
@@ -26,8 +24,7 @@ import { sections } from "./sections/index.ts";
 import { browserSurroundings } from "./store/browserSurroundings.ts";
 import { openJobs } from "./store/jobs.ts";
 import { readElsewhere } from "./worker/readElsewhere.ts";
-import { startRoads } from "./worker/startRoads.ts";
-import { startSimulation } from "./worker/startSimulation.ts";
+import { startWorkers } from "./worker/startWorkers.ts";
 
 const page = document.querySelector<HTMLElement>("#notebook");
 if (!page) throw new Error("the page has no place for the notebook");
@@ -41,22 +38,15 @@ try {
 }
 
 async function start(page: HTMLElement): Promise<void> {
-  const jobs = await openJobs(browserSurroundings(), readElsewhere(startRoads()));
+  const { simulation, roads } = startWorkers();
+  const jobs = await openJobs(browserSurroundings(), readElsewhere(roads));
   await openFirst(jobs);
   const opened = jobs.current.peek();
   const jobEditor = createJobEditor({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });
   keepJobs(jobEditor, jobs);
-  const context = createFieldContext(jobEditor);
-  const { view, typedHere } = context;
-  effect(() => {
-    // Another job: what was looked at in the one before has no meaning here.
-    const current = jobs.current.value;
-    if (current === undefined) return;
-    typedHere.clear();
-    clearStaging(view.staging);
-    view.packIndex.value = undefined;
-  });
-  keepTracks(context.view.staging.log, jobEditor, context.view.roadId, jobs);
-  const graph = createGraph([...defineValues(jobEditor.job, view, startSimulation()), ...sections, ...chapters]);
+  const context = createFieldContext(jobEditor, roads);
+  keepTracks(context.view, jobEditor, jobs);
+  const values = defineValues(jobEditor.job, context.view, simulation);
+  const graph = createGraph([...values, ...sections, ...chapters], jobEditor.opened);
   mount(page, { sections, graph, jobEditor, context, jobs });
 }

@@ -43,7 +43,14 @@ export function staticServer(folder: string): Server {
     response.setHeader("Content-Security-Policy", contentSecurityPolicy);
     response.setHeader("X-Content-Type-Options", "nosniff");
     response.setHeader("Referrer-Policy", "no-referrer");
-    if (!isLoopbackName(request.headers.host)) return refuse(response, 403, "this server answers to 127.0.0.1 only");
+    const { host } = request.headers;
+    if (!isLoopbackName(host)) return refuse(response, 403, "this server answers to 127.0.0.1 only");
+    if (!host.startsWith("127.0.0.1")) {
+      // A browser keeps jobs per address: under another name of the same machine they would seem lost.
+      const [, port = ""] = /(:\d+)$/.exec(host) ?? [];
+      response.setHeader("Location", `http://127.0.0.1${port}${request.url?.startsWith("/") ? request.url : "/"}`);
+      return refuse(response, 308, "the notebook is at 127.0.0.1");
+    }
     if (request.method !== "GET" && request.method !== "HEAD") {
       response.setHeader("Allow", "GET, HEAD");
       return refuse(response, 405, "only reading is possible here");
@@ -62,7 +69,7 @@ export function staticServer(folder: string): Server {
   });
 }
 
-function isLoopbackName(host: string | undefined): boolean {
+function isLoopbackName(host: string | undefined): host is string {
   return host !== undefined && /^(127\.0\.0\.1|localhost|\[::1\])(:\d+)?$/.test(host);
 }
 

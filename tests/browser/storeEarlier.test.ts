@@ -1,5 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
+import { PAUSE_ms } from "../../web/store/versionPolicy.ts";
 import { finding, worked, write } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
@@ -37,6 +38,10 @@ async function twoStates(): Promise<{ readonly page: Page; readonly faults: read
   await worked(page);
   await write(page, "usualDay_km", "61 km");
   await saved(page);
+  await page.addInitScript((later_ms) => {
+    const { now } = Date;
+    Date.now = () => now() + later_ms;
+  }, PAUSE_ms);
   await page.reload();
   await worked(page);
   await write(page, "usualDay_km", "75 km");

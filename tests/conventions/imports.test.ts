@@ -19,7 +19,14 @@ const cleanParts = (count: number) =>
 /** What the rooms of web/ may take from below. */
 const core = ["shared", "sim/index.ts"];
 const chartParts = (...parts: readonly string[]) => parts.map((part) => `web/charts/parts/${part}`);
-const notebookParts = [...core, "web/look", "web/editing", "web/fields", "web/sections/parts"];
+const notebookParts = [
+  ...core,
+  "web/look",
+  "web/editing",
+  "web/fields",
+  "web/sections/parts",
+  "web/worker/fetchPart.ts",
+];
 const physics = ["sim/math", "sim/trace", "sim/vehicle", "sim/motor", "sim/battery"];
 const arrows: Readonly<Record<string, Arrow>> = {
   shared: { rooms: [], packages: ["zod"] },
@@ -74,10 +81,13 @@ const arrows: Readonly<Record<string, Arrow>> = {
   },
   "web/charts/parts/reading": { rooms: ["web/look", ...chartParts("figure")], packages: runTime },
   "web/charts": { rooms: [...core, "web/look", "web/charts/parts"], packages: runTime },
-  "web/fields": { rooms: [...core, "web/editing", "web/log", ...chartParts("axes")], packages: runTime },
+  "web/fields": { rooms: [...core, "web/editing", "web/log", "web/worker", ...chartParts("axes")], packages: runTime },
   "web/forms/parts": { rooms: ["shared", "web/editing", "web/fields"], packages: runTime },
   "web/forms/car": { rooms: ["shared", "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
-  "web/forms/motor": { rooms: [...core, "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
+  "web/forms/motor": {
+    rooms: [...core, "web/editing", "web/fields", "web/forms/parts", "web/worker/fetchPart.ts"],
+    packages: runTime,
+  },
   "web/forms/pack": { rooms: ["shared", "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
   "web/forms/road": { rooms: [...core, "web/editing", "web/fields", "web/log", "web/worker"], packages: runTime },
   "web/forms/charts": { rooms: ["shared", "web/fields", ...chartParts("axes")], packages: runTime },

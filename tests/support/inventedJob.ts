@@ -1,5 +1,11 @@
+import type { Draft } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
+
+/** What waits in a field in which nobody typed to the end. */
+export function halfTyped(typed: string): Draft {
+  return { typed, problem: "found no number" };
+}
 
 /** A whole job of a car that nobody has, as the reader makes it, for tests that keep and change jobs. */
 export function inventedJob(title = "Invented saloon", load_kg = 150): Job {

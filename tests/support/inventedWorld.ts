@@ -26,6 +26,8 @@ export interface PageOptions {
 export interface InventedPage {
   readonly world: Surroundings;
   hide(): void;
+  /** Whether the person is asked before the page closes. */
+  asksBeforeClosing(): boolean;
   show(): void;
   /** The page is gone without a goodbye: no timer of it fires, its session ends. */
   die(): void;
@@ -74,6 +76,7 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
       const sessions: string[] = [];
       const hidden = new Set<() => void>();
       const shown = new Set<() => void>();
+      const closing = new Set<() => boolean>();
       const world: Surroundings = {
         openStore: openStore ?? (async () => between(memoryStore(shelves))),
         now_ms: () => clock_ms,
@@ -99,6 +102,7 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
         liveSessions: async () => (canTellSessions ? new Set(live) : undefined),
         onHidden: (listener) => register(hidden, listener),
         onShown: (listener) => register(shown, listener),
+        onClosing: (isAtRisk) => register(closing, isAtRisk),
         askToKeep: async () => true,
         room: async () => ({}),
         download: (name, text) => downloads.push({ name, text }),
@@ -106,6 +110,7 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
       };
       return {
         world,
+        asksBeforeClosing: () => [...closing].some((isAtRisk) => isAtRisk()),
         hide: () => hidden.forEach((listener) => void listener()),
         show() {
           state = "awake";
@@ -123,7 +128,7 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
   };
 }
 
-function register(set: Set<() => void>, listener: () => void): () => void {
+function register<T>(set: Set<() => T>, listener: () => T): () => void {
   set.add(listener);
   return () => set.delete(listener);
 }

@@ -1,3 +1,4 @@
+import type { Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { jobLine } from "../../web/store/jobLine.ts";
 import type { Commit, JobHead, StoredJob } from "../../web/store/jobRecord.ts";
@@ -6,7 +7,7 @@ import { liftLists, lowerLists } from "../../web/store/liftedLists.ts";
 import { newHead } from "../../web/store/newHead.ts";
 import { sameDocument } from "../../web/store/sameDocument.ts";
 import { KEPT_VERSIONS, PAUSE_ms } from "../../web/store/versionPolicy.ts";
-import { inventedJob, withRecordedRoad } from "./inventedJob.ts";
+import { halfTyped, inventedJob, withRecordedRoad } from "./inventedJob.ts";
 
 /** Two stores over the same place, as two pages over one database. */
 export interface TwoStores {
@@ -36,7 +37,7 @@ async function rejects(promise: Promise<unknown>, what: string): Promise<void> {
   equal(outcome, "rejected", what);
 }
 
-function stored(id: string, job: Job, drafts: Readonly<Record<string, string>> = {}): StoredJob {
+function stored(id: string, job: Job, drafts: Drafts = {}): StoredJob {
   const head = newHead({ id, title: job.title, line: jobLine(job), session: "a", now_ms: START_ms, reason: "made" });
   return { head, job: liftLists(job), drafts };
 }
@@ -65,7 +66,7 @@ export const storeContract: readonly ContractCase[] = [
     name: "gives back a job, its drafts and its head as they were added, to any page",
     async run({ here, there }) {
       const job = withRecordedRoad(inventedJob(), 1000);
-      const added = stored("j", job, { "vehicle.load_kg": "15" });
+      const added = stored("j", job, { "vehicle.load_kg": halfTyped("15") });
       await here.add(added);
       const found = await there.read("j");
       equal(found?.head, added.head, "head");
@@ -119,7 +120,10 @@ export const storeContract: readonly ContractCase[] = [
       await here.add(first);
       const theirs = inventedJob("Saloon", 175);
       const head = await written(there, writeOf(first.head, { session: "b", commit: commitOf(theirs, "theirs") }));
-      const mine = writeOf(first.head, { commit: commitOf(inventedJob("Saloon", 300), "mine"), drafts: { x: "1" } });
+      const mine = writeOf(first.head, {
+        commit: commitOf(inventedJob("Saloon", 300), "mine"),
+        drafts: { x: halfTyped("1") },
+      });
       const answer = await here.write(mine);
       equal(answer, { kind: "stale", head }, "answer");
       equal(await whole(here, "j"), theirs, "job");
@@ -155,7 +159,7 @@ export const storeContract: readonly ContractCase[] = [
     async run({ here, there }) {
       const first = stored("j", inventedJob());
       await here.add(first);
-      const drafts = { "vehicle.load_kg": "14 1/", title: "" };
+      const drafts = { "vehicle.load_kg": halfTyped("14 1/"), title: halfTyped("") };
       const head = await written(here, writeOf(first.head, { drafts, now_ms: START_ms + 10 * PAUSE_ms, session: "b" }));
       equal((await there.read("j"))?.drafts, drafts, "drafts");
       equal(await whole(there, "j"), inventedJob(), "job");
@@ -243,12 +247,12 @@ export const storeContract: readonly ContractCase[] = [
     async run({ here, there }) {
       const first = stored("j", inventedJob());
       await here.add(first);
-      const words = { jobId: "j", session: "a", step: 3, base: 1, at_ms: START_ms, drafts: { x: "1" } };
+      const words = { jobId: "j", session: "a", step: 3, base: 1, at_ms: START_ms, drafts: { x: halfTyped("1") } };
       await here.putLastWords(words);
       equal(await there.lastWords(), [words], "words");
       const head = await written(here, writeOf(first.head, { step: 2 }));
       equal(await there.lastWords(), [{ ...words, base: 2 }], "words after a save that does not carry them");
-      await written(here, writeOf(head, { step: 3, drafts: { x: "1" } }));
+      await written(here, writeOf(head, { step: 3, drafts: { x: halfTyped("1") } }));
       equal(await there.lastWords(), [], "words after the save that does");
     },
   },

@@ -1,7 +1,8 @@
+import type { Draft, Drafts } from "../../shared/job/draft.ts";
 import type { Job, Origin } from "../../shared/job/job.ts";
 import { atPath, withPath } from "../../shared/job/path.ts";
 import { checkJob } from "./checkJob.ts";
-import type { Draft, Drafts, EditorState } from "./jobEditor.ts";
+import type { EditorState } from "./jobEditor.ts";
 import { problemAt } from "./problemAt.ts";
 
 /** What is known of an edit besides its value. */

@@ -1,19 +1,11 @@
-import { batch, computed, type ReadonlySignal, signal } from "@preact/signals-core";
+import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
+import type { Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/road.ts";
 import type { Problem } from "../../shared/problems.ts";
 import { checkJob } from "./checkJob.ts";
 import { type About, edited } from "./editField.ts";
-
-/** A text that stands in a field and is not in the job: unreadable, out of range, or at odds with another field. */
-export interface Draft {
-  readonly typed: string;
-  readonly problem: string;
-  /** The value read from the text, where it could be read; it is tried again when another field changes. */
-  readonly value?: unknown;
-}
-
-export type Drafts = Readonly<Record<string, Draft>>;
+import { withStaged } from "./stagedTexts.ts";
 
 /** All that an undo brings back. */
 export interface EditorState {
@@ -33,13 +25,20 @@ interface Step {
   readonly what: string;
 }
 
-/** the job being edited: the one document that the page shows, and every way to change it. */
+/** The job being edited: the one document that the page shows, and every way to change it. */
 export interface JobEditor {
   /** What the page shows: the job as it is, or the earlier state of it that is looked at. */
   readonly job: ReadonlySignal<Job>;
   readonly drafts: ReadonlySignal<Drafts>;
   /** The job as it is with its drafts, whatever is looked at: what is kept. */
   readonly kept: ReadonlySignal<EditorState>;
+  /** Grows each time another job is opened: what is on the page beside the job belongs to the one before, and goes. */
+  readonly opened: ReadonlySignal<number>;
+  /**
+   * The text in the field that is being typed in: shown as it is, and not yet corrected. It belongs to the state that it is
+   * typed into, so that it goes when another state takes that one's place.
+   */
+  readonly typing: Signal<{ readonly path: string; readonly text: string } | undefined>;
   /** An earlier state is looked at. No edit is taken then, and none can be taken back. */
   readonly isLooking: ReadonlySignal<boolean>;
   /** What the next undo takes back and the next redo does again; undefined where there is none. */
@@ -53,6 +52,8 @@ export interface JobEditor {
   editPlain(path: string, value: string | boolean, what: string): void;
   /** Keeps a text that could not be read in its field, with the sentence that says why. */
   keepDraft(path: string, typed: string, problem: string, what: string): void;
+  /** Keeps the texts of fields whose drafts begin with `prefix` and that are of nothing in the job yet; see stagedTexts. */
+  stage(prefix: string, texts: Readonly<Record<string, string>>, what: string): void;
   /** Any other change of the job, such as a pack more; `checked` as in `checkJob`. Returns the problems if it was refused. */
   change(what: string, how: (state: EditorState) => EditorState, checked?: readonly Road[]): readonly Problem[];
   /** Ends a run of edits in one field, so that the next one there is a step of its own. */
@@ -61,6 +62,8 @@ export interface JobEditor {
   redo(): string | undefined;
   /** Another job takes the place of this one; what was done to the old one cannot be undone here. */
   open(state: EditorState): void;
+  /** The same job arrives as another page left it; what was done to it here cannot be undone. */
+  refresh(state: EditorState): void;
   /** Another state of the same job takes the place of this one, as a step that can be taken back. */
   replace(state: EditorState, what: string): void;
   /** Shows an earlier state in place of the job, to be looked at only; with nothing, the job again. */
@@ -83,6 +86,8 @@ export function createJobEditor(first: EditorState): JobEditor {
   const state = computed(() => history.value.present);
   const looked = signal<Job | undefined>(undefined);
   const latest = signal("opened");
+  const opened = signal(1);
+  const typing = signal<{ readonly path: string; readonly text: string } | undefined>(undefined);
   let openField: string | undefined; // successive edits in one field make one step
 
   const put = (present: EditorState, what: string, field?: string) => {
@@ -113,6 +118,7 @@ export function createJobEditor(first: EditorState): JobEditor {
     openField = undefined;
     const here = { state: present, what: taken.what };
     batch(() => {
+      typing.value = undefined;
       latest.value = `${from === "past" ? "taken back" : "done again"}: ${taken.what}`;
       history.value =
         from === "past"
@@ -122,6 +128,15 @@ export function createJobEditor(first: EditorState): JobEditor {
     return taken.what;
   };
 
+  const arrive = (present: EditorState) => {
+    openField = undefined;
+    batch(() => {
+      latest.value = "opened";
+      typing.value = undefined;
+      history.value = { past: [], present, future: [] };
+    });
+  };
+
   return {
     job: computed(() => looked.value ?? state.value.job),
     drafts: computed(() => (looked.value ? noDrafts : state.value.drafts)),
@@ -129,7 +144,7 @@ export function createJobEditor(first: EditorState): JobEditor {
     isLooking: computed(() => looked.value !== undefined),
     undoes: computed(() => (looked.value ? undefined : history.value.past.at(-1)?.what)),
     redoes: computed(() => (looked.value ? undefined : history.value.future.at(-1)?.what)),
-    latest,
+    ...{ latest, opened, typing },
     edit(path, typed, value, about) {
       if (!looked.peek()) put(edited(base(path), path, typed, value, about), about.what, path);
     },
@@ -140,6 +155,14 @@ export function createJobEditor(first: EditorState): JobEditor {
       if (looked.peek()) return;
       const { job, drafts } = base(path);
       put({ job, drafts: { ...drafts, [path]: { typed, problem } } }, what, path);
+    },
+    stage(prefix, texts, what) {
+      if (looked.peek()) return;
+      const before = state.peek();
+      const after = withStaged(before, prefix, texts);
+      const keys = new Set([...Object.keys(before.drafts), ...Object.keys(after.drafts)]);
+      const changed = [...keys].filter((key) => before.drafts[key] !== after.drafts[key]);
+      if (changed.length > 0) put(after, what, changed.length === 1 ? changed[0] : undefined);
     },
     change(what, how, checked = []) {
       if (looked.peek()) return [onlyLooked];
@@ -155,22 +178,26 @@ export function createJobEditor(first: EditorState): JobEditor {
     },
     undo: () => step("past"),
     redo: () => step("future"),
-    open(present) {
-      openField = undefined;
+    open: (present) =>
       batch(() => {
-        latest.value = "opened";
-        history.value = { past: [], present, future: [] };
-      });
-    },
+        opened.value += 1;
+        looked.value = undefined;
+        arrive(present);
+      }),
+    refresh: arrive,
     replace(present, what) {
       batch(() => {
         looked.value = undefined;
+        typing.value = undefined;
         put(present, what);
       });
     },
     look(earlier) {
       openField = undefined;
-      looked.value = earlier;
+      batch(() => {
+        typing.value = undefined;
+        looked.value = earlier;
+      });
     },
   };
 }

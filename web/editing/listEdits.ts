@@ -1,5 +1,5 @@
 import { atPath, withPath } from "../../shared/job/path.ts";
-import type { Drafts, EditorState } from "./jobEditor.ts";
+import type { EditorState } from "./jobEditor.ts";
 
 /**
  * The state with an entry of the list at `path` taken out. Origins and drafts of later entries move up with them; those
@@ -27,7 +27,7 @@ export function withEntry(state: EditorState, path: string, index: number, entry
   }
   return {
     job: { ...withPath(state.job, path, list.toSpliced(index, 0, entry)), origins },
-    drafts: renamed(state.drafts, moved) as Drafts,
+    drafts: renamed(state.drafts, moved),
   };
 }
 

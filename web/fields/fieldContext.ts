@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
+import { computed, effect, type ReadonlySignal, type Signal, signal, untracked } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { OwnChart } from "../../shared/job/chart.ts";
 import { drivenRoad, type Job } from "../../shared/job/job.ts";
@@ -8,6 +8,7 @@ import type { Along } from "../charts/parts/axes/roadAxis.ts";
 import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
 import { isAtOrBelow } from "../editing/groupEdits.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
+import type { RoadsApi } from "../worker/roadsApi.ts";
 import { choiceField } from "./choiceField.ts";
 import { quantityField } from "./quantityField.ts";
 import { createStaging, type Staging } from "./staging.ts";
@@ -18,7 +19,7 @@ import { yesNoField } from "./yesNoField.ts";
 export interface FieldContext {
   readonly jobEditor: JobEditor;
   /** The text in the field that is being typed in: shown as it is, and not yet told off. */
-  readonly typing: Signal<{ readonly path: string; readonly text: string } | undefined>;
+  readonly typing: JobEditor["typing"];
   /** What was asked once and need not be asked again, such as which hundredweight is meant. */
   readonly remembered: Signal<Pick<QuantityOptions, "cwt" | "gallon">>;
   readonly view: PageView;
@@ -38,6 +39,7 @@ interface PageView {
   readonly charts: ReadonlySignal<readonly OwnChart[]>;
   /** Whether sections that are not for the client are left out on the screen too. */
   readonly isForClient: Signal<boolean>;
+  /** What is staged for the open job; that of another job is another one. */
   readonly staging: Staging;
 }
 
@@ -54,7 +56,18 @@ export interface Form {
   fold(words: string, content: TemplateResult, ...paths: readonly string[]): TemplateResult;
 }
 
-export function createFieldContext(jobEditor: JobEditor): FieldContext {
+/**
+ * What the fields of a page share. All of it that is not in the job belongs to the job that is open, and is begun anew with
+ * another one. `roads` is asked for what takes long.
+ */
+export function createFieldContext(jobEditor: JobEditor, roads: RoadsApi): FieldContext {
+  let before: Staging | undefined;
+  const staging = computed(() => {
+    jobEditor.opened.value;
+    before?.log.end();
+    before = untracked(() => createStaging(jobEditor, roads));
+    return before;
+  });
   const view: PageView = {
     units: computed(() => jobEditor.job.value.units),
     roadId: computed(() => drivenRoad(jobEditor.job.value).id),
@@ -62,9 +75,20 @@ export function createFieldContext(jobEditor: JobEditor): FieldContext {
     packIndex: signal<number | undefined>(undefined),
     charts: computed(() => jobEditor.job.value.charts),
     isForClient: signal(false),
-    staging: createStaging(),
+    get staging() {
+      return staging.value;
+    },
   };
-  return { jobEditor, typing: signal(undefined), remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };
+  const { typing } = jobEditor;
+  const context: FieldContext = { jobEditor, typing, remembered: signal({}), view, typedHere: new Set(), idPrefix: "" };
+  effect(() => {
+    jobEditor.opened.value;
+    context.typedHere.clear();
+    context.remembered.value = {};
+    view.packIndex.value = undefined;
+    view.isForClient.value = false;
+  });
+  return context;
 }
 
 export function createForm(context: FieldContext): Form {

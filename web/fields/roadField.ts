@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { live } from "lit-html/directives/live.js";
 import type { QuantityKind } from "../../shared/quantity/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import type { Form } from "./fieldContext.ts";
@@ -38,12 +39,13 @@ export function roadQuantity(form: Form, spec: RoadFieldSpec): RoadQuantity {
         id=${id}
         type="text"
         autocomplete="off"
-        .value=${text}
+        .value=${live(text)}
         aria-describedby="${id}-says"
         aria-invalid=${problem === undefined ? "false" : "true"}
-        @change=${(event: Event) => {
+        @input=${(event: Event) => {
           texts.value = { ...texts.value, [id]: (event.target as HTMLInputElement).value };
         }}
+        @change=${() => form.jobEditor.settle()}
       />
       <span class="unit">${isBareNumber(text) ? bareUnit : nothing}</span>
     </span>

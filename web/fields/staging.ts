@@ -1,7 +1,10 @@
 import { type Signal, signal } from "@preact/signals-core";
 import type { MotorLoss } from "../../shared/job/motor.ts";
 import type { MotorMap } from "../../sim/index.ts";
+import type { JobEditor } from "../editing/jobEditor.ts";
+import { type StagedTexts, stagedTexts } from "../editing/stagedTexts.ts";
 import { createLogStaging, type LogStaging } from "../log/logStaging.ts";
+import type { RoadsApi } from "../worker/roadsApi.ts";
 
 /** A motor map as it was brought: read, with the form that a job keeps it in, or why it could not be. */
 export type BroughtMap =
@@ -14,27 +17,26 @@ export interface Staging {
   readonly chosen: Signal<Readonly<Record<string, string>>>;
   /** Why the job refused a change, by the place on the page where it was asked for. */
   readonly refused: Signal<Readonly<Record<string, string>>>;
+  /** How a text was understood, by its field. */
+  readonly understood: Signal<Readonly<Record<string, string>>>;
   readonly map: Signal<BroughtMap | undefined>;
   /** Texts in the datasheet's fields, by field. */
-  readonly state: Signal<Readonly<Record<string, string>>>;
+  readonly state: StagedTexts;
   /** The client's own log. */
   readonly log: LogStaging;
 }
 
-export function createStaging(): Staging {
+/** Where the texts of the datasheet's fields are kept. */
+export const DATASHEET = "datasheet";
+
+/** The staging of the job that is open: another job has another one, and `log.end()` is called for this. */
+export function createStaging(jobEditor: JobEditor, roads: RoadsApi): Staging {
   return {
     chosen: signal({}),
     refused: signal({}),
+    understood: signal({}),
     map: signal(undefined),
-    state: signal({}),
-    log: createLogStaging(),
+    state: stagedTexts(jobEditor, DATASHEET, "figures of a datasheet"),
+    log: createLogStaging(roads, stagedTexts(jobEditor, "road", "words for a road")),
   };
-}
-
-/** Clears the staging for another job, which none of it belongs to. */
-export function clearStaging({ chosen, refused, map, state }: Staging): void {
-  chosen.value = {};
-  refused.value = {};
-  map.value = undefined;
-  state.value = {};
 }

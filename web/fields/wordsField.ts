@@ -15,8 +15,10 @@ export interface WordsFieldSpec {
   readonly rows?: number;
   /** Words that are only words: a name, a caption. Otherwise they are read, and `problem` or `understood` says how. */
   readonly isPlain?: boolean;
-  /** Takes the text once the field is left. */
+  /** Takes the text at every key, so that nothing typed is lost. */
   readonly write: (text: string) => void;
+  /** Hears when the field is left. */
+  readonly leave?: (text: string) => void;
 }
 
 /** The field, with what is wrong or how it was understood below it. Nothing pasted is cut off in silence. */
@@ -29,15 +31,18 @@ export function wordsField({
   rows,
   isPlain,
   write,
+  leave,
 }: WordsFieldSpec): TemplateResult {
   const invalid = problem === undefined ? "false" : "true";
-  const change = (event: Event) => write((event.target as HTMLInputElement | HTMLTextAreaElement).value);
+  const textOf = (event: Event) => (event.target as HTMLInputElement | HTMLTextAreaElement).value;
+  const put = (event: Event) => write(textOf(event));
+  const change = (event: Event) => leave?.(textOf(event));
   const entry =
     rows === undefined
       ? html`<input id=${id} type="text" autocomplete="off" .value=${live(text)} aria-describedby="${id}-says"
-          aria-invalid=${invalid} @change=${change} />`
+          aria-invalid=${invalid} @input=${put} @change=${change} />`
       : html`<textarea id=${id} rows=${rows} .value=${live(text)} aria-describedby="${id}-says"
-          aria-invalid=${invalid} @change=${change}></textarea>`;
+          aria-invalid=${invalid} @input=${put} @change=${change}></textarea>`;
   const shape = `${isPlain ? "is-words" : ""} ${rows === undefined ? "" : "is-long"}`;
   return html`<div class="field ${shape} ${problem === undefined ? "" : "is-wrong"}">
     <label for=${id}>${label}</label>

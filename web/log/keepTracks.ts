@@ -17,14 +17,13 @@ interface TrackKeeper {
  * of the job: a road whose positions are not here says so.
  */
 export function keepTracks(
-  log: LogStaging,
+  view: { readonly staging: { readonly log: LogStaging }; readonly roadId: { readonly value: string } },
   jobEditor: JobEditor,
-  roadId: { readonly value: string },
   jobs: TrackKeeper,
 ): () => void {
-  const look = async (id: string, jobId: string | undefined): Promise<void> => {
+  const look = async (log: LogStaging, id: string, jobId: string | undefined): Promise<void> => {
     const stored = jobId === undefined ? undefined : await jobs.readTrack(id).catch(() => undefined);
-    if (roadId.value !== id || jobs.current.value?.id !== jobId) return;
+    if (view.roadId.value !== id || jobs.current.value?.id !== jobId) return;
     const track = stored &&
       stored.latitude_deg.length > 0 && {
         latitude_deg: stored.latitude_deg,
@@ -33,19 +32,20 @@ export function keepTracks(
       };
     log.kept.value = { roadId: id, ...(track && { track }) };
   };
-  log.keep.track = async (id, track) => {
-    await jobs.putTrack(id, {
-      latitude_deg: track?.latitude_deg ?? new Float64Array(0),
-      longitude_deg: track?.longitude_deg ?? new Float64Array(0),
-      tripRows: track?.tripRows ?? [],
-    });
-    log.kept.value = { roadId: id, ...(track && { track }) };
-  };
-  const wanted = computed(() => (isFromLog(jobEditor.job.value, roadId.value) ? roadId.value : undefined));
+  const wanted = computed(() => (isFromLog(jobEditor.job.value, view.roadId.value) ? view.roadId.value : undefined));
   return effect(() => {
+    const { log } = view.staging;
+    log.keep.track = async (id, track) => {
+      await jobs.putTrack(id, {
+        latitude_deg: track?.latitude_deg ?? new Float64Array(0),
+        longitude_deg: track?.longitude_deg ?? new Float64Array(0),
+        tripRows: track?.tripRows ?? [],
+      });
+      log.kept.value = { roadId: id, ...(track && { track }) };
+    };
     const id = wanted.value;
     const jobId = jobs.current.value?.id;
     if (id === undefined) log.kept.value = undefined;
-    else if (log.kept.peek()?.roadId !== id || log.kept.peek()?.track === undefined) void look(id, jobId);
+    else if (log.kept.peek()?.roadId !== id || log.kept.peek()?.track === undefined) void look(log, id, jobId);
   });
 }

@@ -13,9 +13,10 @@ export interface LogInView {
 
 /** What the figures need of the staging, or nothing where no drive lies there. */
 export function logInView(
-  log: Pick<LogStaging, "brought" | "view" | "labels" | "cutsEnds">,
+  logNow: () => Pick<LogStaging, "brought" | "view" | "labels" | "cutsEnds">,
 ): ReadonlySignal<LogInView | undefined> {
   return computed(() => {
+    const log = logNow();
     const outcome = log.brought.value?.outcome;
     if (outcome?.kind !== "drive") return undefined;
     return { drive: outcome, view: log.view.value, labels: log.labels.value, cutsEnds: log.cutsEnds.value };

@@ -1,7 +1,7 @@
 import { type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import type { ReadLogOptions } from "../../sim/index.ts";
+import type { StagedTexts } from "../editing/stagedTexts.ts";
 import type { Answer, Brought, LogSetting, MadeRoad, Piece, PieceView, RoadsApi } from "../worker/roadsApi.ts";
-import { startRoads } from "../worker/startRoads.ts";
 import { firstPiece, isPieceOf } from "./logPieces.ts";
 import { problemWords } from "./logText.ts";
 
@@ -32,7 +32,7 @@ export interface LogStaging {
   /** Whether maps leave out the first and last 300 m of every trip. */
   readonly cutsEnds: Signal<boolean>;
   /** Texts in fields that are no part of the job, by field. */
-  readonly texts: Signal<Readonly<Record<string, string>>>;
+  readonly texts: StagedTexts;
   /** The last thing done, in a sentence. */
   readonly done: Signal<string>;
   readonly kept: Signal<KeptTrack | undefined>;
@@ -46,6 +46,8 @@ export interface LogStaging {
   cancel(): void;
   choose(piece: Piece): Promise<void>;
   putBack(): void;
+  /** Another job is open: whatever is still being done here is given up, and nothing more is said or taken. */
+  end(): void;
   /** A road asked for, or nothing, with the reasons in `refused`. */
   make(ask: (room: RoadsApi) => Promise<Answer<MadeRoad>>): Promise<MadeRoad | undefined>;
 }
@@ -54,7 +56,8 @@ export interface LogStaging {
 const PARKED_s = 180;
 const untouched: LogSetting = { answers: [], off: [], parkedLonger_s: PARKED_s };
 
-export function createLogStaging(room: RoadsApi = startRoads()): LogStaging {
+/** `room` is asked for what takes long; `texts` are kept with the job. */
+export function createLogStaging(room: RoadsApi, texts: StagedTexts): LogStaging {
   const work = signal<{ words: string; share_frac: number } | undefined>(undefined);
   const refused = signal<readonly string[]>([]);
   const brought = signal<Brought | undefined>(undefined);
@@ -65,6 +68,7 @@ export function createLogStaging(room: RoadsApi = startRoads()): LogStaging {
   const done = signal("");
   let settled = untouched; // the setting that `brought` was worked under
   let wish = 0;
+  let isEnded = false;
   let queue = Promise.resolve();
 
   const tell = (words: string, share_frac: number) => {
@@ -73,6 +77,7 @@ export function createLogStaging(room: RoadsApi = startRoads()): LogStaging {
 
   /** Puts a question after those that are being worked on, which are given up: only the newest wish counts. */
   const ask = (wanted: LogSetting, how: () => Promise<Answer<Brought>>, isNew: boolean): Promise<void> => {
+    if (isEnded) return Promise.resolve();
     const mine = ++wish;
     if (work.value) void room.cancel();
     work.value = { words: "Starting", share_frac: 0 };
@@ -102,7 +107,7 @@ export function createLogStaging(room: RoadsApi = startRoads()): LogStaging {
     piece.value = which;
     const hasTrips = brought.value?.outcome.kind === "drive" && brought.value.outcome.trips.length > 0;
     const answer = hasTrips ? await answered(() => room.view(which)) : undefined;
-    if (piece.value === which) view.value = answer?.kind === "done" ? answer.value : undefined;
+    if (piece.value === which && !isEnded) view.value = answer?.kind === "done" ? answer.value : undefined;
   }
 
   const change = (part: Partial<LogSetting>) => {
@@ -113,7 +118,7 @@ export function createLogStaging(room: RoadsApi = startRoads()): LogStaging {
   return {
     ...{ room, work, refused, brought, setting, piece, view, labels, done, choose, change },
     cutsEnds: signal(true),
-    texts: signal({}),
+    texts,
     kept: signal(undefined),
     keep: { track: async () => {} },
     bring(files) {
@@ -134,8 +139,14 @@ export function createLogStaging(room: RoadsApi = startRoads()): LogStaging {
       refused.value = [];
       done.value = "";
     },
+    end() {
+      isEnded = true;
+      wish += 1;
+      if (brought.peek() || work.peek()) void room.discard();
+    },
     async make(how) {
       const answer = await answered(() => how(room));
+      if (isEnded) return undefined;
       refused.value = answer.kind === "refused" ? answer.problems.map(problemWords) : [];
       return answer.kind === "done" ? answer.value : undefined;
     },

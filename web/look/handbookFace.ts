@@ -10,6 +10,9 @@ export function handbookFace(): Promise<string> {
       (bytes) =>
         `@font-face{font-family:"Handbook";font-weight:200 900;src:url(data:font/woff2;base64,${base64(bytes)}) format("woff2")}`,
     );
+  face.catch(() => {
+    face = undefined; // the next figure that is saved asks again
+  });
   return face;
 }
 

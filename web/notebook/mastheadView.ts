@@ -43,7 +43,7 @@ export function mastheadView({ jobEditor, context, answer, doubt, say }: Masthea
       </span>
     </p>
     ${
-      Object.keys(jobEditor.drafts.value).length > 0
+      Object.values(jobEditor.drafts.value).some(({ problem }) => problem !== undefined)
         ? html`<p class="aside">Fields that are still to mend count with the last value that could be read.</p>`
         : nothing
     }

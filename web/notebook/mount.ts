@@ -22,7 +22,7 @@ import { keepFocus } from "./keepFocus.ts";
 import { listenForUndo } from "./listenForUndo.ts";
 import { mastheadView } from "./mastheadView.ts";
 import { type NamedFigure, type NumberedFigure, numberedFigures } from "./notes/figureNames.ts";
-import { noteView } from "./notes/noteView.ts";
+import { noteView, otherNotesView } from "./notes/noteView.ts";
 import { fillReasons } from "./reasons/fillReasons.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
 import { bandOf, doubtOf, shortAnswer } from "./shortAnswer.ts";
@@ -71,6 +71,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
         <div data-place="workings-head"></div>
         <div class="workings-width" data-place="workings-width"></div>
         ${sections.map(sectionFrame)}
+        <div class="below further-notes" data-place="otherNotes"></div>
       </div>
       <p class="unseen" role="status" data-place="status"></p>`,
     page,
@@ -155,8 +156,24 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     fillReasons(section, places.reasons, notebook.graph);
     fillBelow(section, places, context, figures);
     const urgency = () => chapters.length + i;
-    const drawn = { turns, width_px, context, firstNumber, named: figuresOf[i], common, attempt, urgency, isOpen };
+    const { retry } = notebook.graph;
+    const drawn = {
+      turns,
+      width_px,
+      context,
+      firstNumber,
+      named: figuresOf[i],
+      common,
+      attempt,
+      urgency,
+      isOpen,
+      retry,
+    };
     fillWorked(section, readings[i], places, drawn);
+  });
+
+  effect(() => {
+    render(otherNotesView(sections, context, figures), place("otherNotes"));
   });
 
   function say(words: string) {

@@ -51,6 +51,12 @@ export function browserSurroundings(): Surroundings {
         [window, "pagehide", listener],
       ]);
     },
+    onClosing(isAtRisk) {
+      const onLeave = (event: Event) => {
+        if (isAtRisk()) event.preventDefault();
+      };
+      return listenTo([[window, "beforeunload", onLeave]]);
+    },
     onShown(listener) {
       const onChange = () => document.visibilityState === "visible" && listener();
       return listenTo([
@@ -104,7 +110,7 @@ function newId(): string {
   return Array.from(bytes, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-function listenTo(targets: readonly (readonly [EventTarget, string, () => void])[]): () => void {
+function listenTo(targets: readonly (readonly [EventTarget, string, (event: Event) => void])[]): () => void {
   for (const [target, type, listener] of targets) target.addEventListener(type, listener);
   return () => {
     for (const [target, type, listener] of targets) target.removeEventListener(type, listener);

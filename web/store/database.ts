@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB, unwrap } from "idb";
-import type { Drafts, JobHead, LastWords, Track, VersionHead } from "./jobRecord.ts";
+import type { Drafts } from "../../shared/job/draft.ts";
+import type { JobHead, LastWords, Track, VersionHead } from "./jobRecord.ts";
 import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
 
 export const DATABASE_NAME = "bellhousing";

@@ -1,3 +1,4 @@
+import type { Job } from "../../shared/job/job.ts";
 import { jobText } from "../../shared/job/jobText.ts";
 import { inputError } from "../../shared/problems.ts";
 import { jobFileName } from "./jobFileName.ts";
@@ -18,14 +19,18 @@ interface Hands {
   readonly desk: OpenJob;
   readStored(id: string): Promise<StoredJob>;
   documentOf(which: Comparable): Promise<unknown>;
+  open(id: string): Promise<Job>;
 }
 
-/** The two ways to a second copy of a job as it stands: another job in the list, and a file on disk. */
-export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile"> {
-  const { store, world, session, shelf, desk, readStored, documentOf } = hands;
+/** A job as it stands once more: as another job, which is opened, as a file on disk, as text. */
+export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" | "readText"> {
+  const { store, world, session, shelf, desk, readStored, documentOf, open } = hands;
+  /** Where one of its long lists is gone, the rest of a job is text all the same. */
+  const textOf = async (id: string): Promise<string> =>
+    jobText(await documentOf({ id }).catch(async () => (await readStored(id)).job.frame));
   return {
     async duplicate(id) {
-      await desk.saver(id)?.flush();
+      await desk.mayLeave();
       const stored = await readStored(id);
       const document = lowerLists(stored.job);
       const title = `${stored.head.title.slice(0, 190)} (copy)`;
@@ -39,13 +44,15 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile"> 
       await store.copyTracks(id, copyId);
       shelf.note(head);
       world.tell({ kind: "list" });
+      await open(copyId);
       return copyId;
     },
+    readText: textOf,
     async exportFile(id = desk.saver()?.head().id) {
       if (id === undefined) throw inputError("noJob", "jobs", "found no open job to save");
       const mine = desk.saver(id);
       const title = mine?.mine().job.title ?? (await readStored(id)).head.title;
-      const text = jobText(await documentOf({ id }));
+      const text = await textOf(id);
       const now_ms = world.now_ms();
       const name = jobFileName(title, new Date(now_ms));
       world.download(name, text);

@@ -1,8 +1,7 @@
+import type { Drafts } from "../../shared/job/draft.ts";
+
 /** Where a job stands in the list. A removed job can be brought back until it is erased. */
 export type Shelf = "open" | "archived" | "removed";
-
-/** Fields as they stand half typed: the text, by path such as `vehicle.load_kg`. */
-export type Drafts = Readonly<Record<string, string>>;
 
 /** The last copy of a job on disk. */
 export interface FileCopy {
@@ -28,6 +27,8 @@ export interface JobHead {
   readonly madeAt_ms: number;
   readonly changedAt_ms: number;
   readonly removedAt_ms?: number;
+  /** How often a page was opened since it was removed: a clock that was set wrong says little of how long ago that was. */
+  readonly openingsSince?: number;
   /** The session (one page, from load to close) that wrote last, and the step of its own count it wrote. */
   readonly writer: string;
   readonly writerStep: number;
@@ -42,8 +43,6 @@ export interface VersionHead {
   readonly number: number;
   readonly startedAt_ms: number;
   readonly endedAt_ms: number;
-  /** The session whose edits it holds. */
-  readonly session: string;
   /** Reason of the last edit in it, such as "load 150 kg to 180 kg". */
   readonly reason: string;
   readonly edits: number;

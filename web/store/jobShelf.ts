@@ -4,8 +4,9 @@ import type { HeadChange, JobStore } from "./jobStore.ts";
 import type { Place } from "./saveStatus.ts";
 import type { Surroundings } from "./surroundings.ts";
 
-/** Removed jobs can be brought back for this long, then they are erased when the page opens. */
+/** Removed jobs can be brought back for this long, and over so many openings of the page; then they are erased. */
 export const REMOVED_KEPT_days = 30;
+export const REMOVED_KEPT_OPENINGS = 30;
 const DAY_ms = 86_400_000;
 
 /** The list of all jobs and the place they live in, kept as the store has them. */
@@ -20,7 +21,7 @@ export interface JobShelf {
   /** Changes a head in the store, the list and, by word to them, other pages. */
   amend(id: string, change: HeadChange): Promise<void>;
   setShelf(id: string, shelf: JobHead["shelf"]): Promise<void>;
-  /** Erases what was removed long ago. */
+  /** Counts this opening of the page for what was removed, and erases what was removed long ago. */
   eraseOld(): Promise<void>;
   /** Asks the browser, once, to keep the data. Some ask the person in turn, so this waits for a first edit. */
   askToKeep(): void;
@@ -58,11 +59,18 @@ export function jobShelf(
       if (head) shelf.note(head);
       world.tell({ kind: "list" });
     },
-    setShelf: (id, to) => shelf.amend(id, { shelf: to, removedAt_ms: to === "removed" ? world.now_ms() : undefined }),
+    setShelf(id, to) {
+      const isRemoved = to === "removed";
+      const openingsSince = isRemoved ? 0 : undefined;
+      return shelf.amend(id, { shelf: to, removedAt_ms: isRemoved ? world.now_ms() : undefined, openingsSince });
+    },
     async eraseOld() {
       const now_ms = world.now_ms();
-      for (const { id, shelf: on, removedAt_ms = now_ms } of await shelf.refresh()) {
-        if (on === "removed" && now_ms - removedAt_ms > REMOVED_KEPT_days * DAY_ms) await store.erase(id);
+      for (const { id, shelf: on, removedAt_ms = now_ms, openingsSince = 0 } of await shelf.refresh()) {
+        if (on !== "removed") continue;
+        const isOld = now_ms - removedAt_ms > REMOVED_KEPT_days * DAY_ms;
+        if (isOld && openingsSince >= REMOVED_KEPT_OPENINGS) await store.erase(id);
+        else await store.amend(id, { openingsSince: openingsSince + 1 });
       }
       await shelf.refresh();
     },

@@ -1,6 +1,6 @@
+import type { Drafts } from "../../shared/job/draft.ts";
 import type {
   Commit,
-  Drafts,
   FileCopy,
   JobHead,
   LastWords,
@@ -36,6 +36,7 @@ export type WriteAnswer =
 export interface HeadChange {
   readonly shelf?: Shelf;
   readonly removedAt_ms?: number | undefined;
+  readonly openingsSince?: number | undefined;
   readonly note?: string | undefined;
   readonly file?: FileCopy | undefined;
 }

@@ -6,7 +6,7 @@ import { browserSurroundings } from "./browserSurroundings.ts";
 import { jobCopies } from "./jobCopies.ts";
 import { jobDiff } from "./jobDiff.ts";
 import { jobLine } from "./jobLine.ts";
-import type { FileCopy, StoredJob } from "./jobRecord.ts";
+import type { FileCopy, JobHead, StoredJob } from "./jobRecord.ts";
 import { type JobShelf, jobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
 import type { Comparable, Jobs } from "./jobsDoor.ts";
@@ -14,12 +14,16 @@ import { lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";
 import { openJob } from "./openJob.ts";
+import { readDrafts } from "./readDrafts.ts";
 import { type FileLike, readJobFile } from "./readJobFile.ts";
 import { type Recovered, recoverWords } from "./recoverWords.ts";
 import type { Opened } from "./saver.ts";
 import { toRefusal } from "./storeRefusal.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { tieKeeper } from "./tieKeeper.ts";
+
+/** Edits that are in no file. */
+const hasNoCopy = ({ editCount, file }: JobHead) => editCount > (file?.editCount ?? 0);
 
 const SECOND_LOOK_ms = 1500;
 
@@ -53,7 +57,7 @@ export async function openJobs(
 
   const readOpened = async (id: string): Promise<Opened> => {
     const { head, job, drafts } = await readStored(id);
-    return { head, job: readJob(lowerLists(job), head.title), drafts, isStored: true };
+    return { head, job: readJob(lowerLists(job), head.title), drafts: readDrafts(drafts), isStored: true };
   };
 
   const readVersion = async (id: string, number: number): Promise<Job> => {
@@ -117,6 +121,7 @@ export async function openJobs(
       ties.follow(true);
     }),
     world.onShown(() => void catchUp().catch(desk.sayRefusal)),
+    world.onClosing(() => desk.isAtRisk() || (store.kind === "memory" && shelf.list.peek().some(hasNoCopy))),
   ];
 
   // A page that is just being reloaded or closed may still count as open, so its words are asked for once more.
@@ -143,19 +148,15 @@ export async function openJobs(
 
   return {
     ...{ recovered, create, open, remove, readVersion },
-    ...jobCopies({ store, world, session, shelf, desk, readStored, documentOf }),
+    ...jobCopies({ store, world, session, shelf, desk, readStored, documentOf, open }),
     ...{ list: shelf.list, place: shelf.place, tie: ties.tie },
     ...{ current: desk.current, status: desk.status, conflict: desk.conflict },
     ...{ reminder: desk.reminder, news: desk.news },
     canTie: world.chooseFile !== undefined && store.kind === "database",
-    saveDraft: (path, text) => desk.saverForEdit()?.saveDraft(path, text),
+    saveDraft: (path, draft) => desk.saverForEdit()?.saveDraft(path, draft),
     dropDraft: (path) => desk.saverForEdit()?.dropDraft(path),
     commit(job, reason, settled = []) {
       desk.saverForEdit()?.commit(job, reason, { settled });
-      shelf.askToKeep();
-    },
-    saveSheet(job, drafts, reason) {
-      desk.saverForEdit()?.put(job, drafts, reason);
       shelf.askToKeep();
     },
     flush: async () => desk.saver()?.flush(),

@@ -1,8 +1,9 @@
 import type { ReadonlySignal } from "@preact/signals-core";
+import type { Draft } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import type { Reminder } from "./fileReminder.ts";
 import type { Difference } from "./jobDiff.ts";
-import type { Drafts, FileCopy, JobHead, Track, VersionHead } from "./jobRecord.ts";
+import type { FileCopy, JobHead, Track, VersionHead } from "./jobRecord.ts";
 import type { Conflict, CurrentJob } from "./openJob.ts";
 import type { FileLike } from "./readJobFile.ts";
 import type { Recovered } from "./recoverWords.ts";
@@ -39,18 +40,19 @@ export interface Jobs {
   open(id: string): Promise<Job>;
   /** Adds a job and opens it; `from` says how it came about ("the demo roadster"). Comes back with its id. */
   create(job: Job, from: string, file?: FileCopy): Promise<string>;
-  saveDraft(path: string, text: string): void;
+  saveDraft(path: string, draft: Draft): void;
   dropDraft(path: string): void;
   /** Takes in an edit with its reason line; `settled` names drafts that it makes superfluous. */
   commit(job: Job, reason: string, settled?: readonly string[]): void;
-  /** Takes in the open job with all its drafts as they stand; `reason` counts where the job itself changed. */
-  saveSheet(job: Job, drafts: Drafts, reason: string): void;
   flush(): Promise<void>;
   versions(id: string): Promise<readonly JobVersion[]>;
   readVersion(id: string, number: number): Promise<Job>;
   /** Puts a version back as the newest state; what it replaces becomes a version itself. */
   restore(id: string, number: number): Promise<void>;
+  /** Copies a job and opens the copy, so that what is typed next goes into it and not into the original. */
   duplicate(id: string): Promise<string>;
+  /** A job as text, as far as it can be had: also one that no reader of jobs takes any more. */
+  readText(id: string): Promise<string>;
   archive(id: string): Promise<void>;
   unarchive(id: string): Promise<void>;
   remove(id: string): Promise<void>;

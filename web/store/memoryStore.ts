@@ -1,4 +1,5 @@
-import type { Drafts, JobHead, LastWords, LiftedJob, StoredJob, Track, VersionHead } from "./jobRecord.ts";
+import type { Drafts } from "../../shared/job/draft.ts";
+import type { JobHead, LastWords, LiftedJob, StoredJob, Track, VersionHead } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
 import { listKeys } from "./liftedLists.ts";
 import { StoreRefusal } from "./storeRefusal.ts";
@@ -142,7 +143,8 @@ function writeTo(shelves: MemoryShelves, write: JobWrite): WriteAnswer {
   if (write.commit) {
     found.frame = write.commit.job.frame;
     for (const [key, list] of write.commit.job.lists) found.lists.set(key, list);
-    for (const number of surplusVersions([...found.versions.keys()])) found.versions.delete(number);
+    for (const number of surplusVersions([...found.versions.values()].map(({ head }) => head)))
+      found.versions.delete(number);
     const used = new Set(
       [found.frame, ...[...found.versions.values()].map(({ frame }) => frame)].flatMap((frame) => [...listKeys(frame)]),
     );

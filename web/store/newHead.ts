@@ -26,7 +26,7 @@ export function newHead({ id, title, line, session, now_ms, reason, note, file }
     writer: session,
     writerStep: 0,
     editCount: 0,
-    version: { number: 1, startedAt_ms: now_ms, endedAt_ms: now_ms, session, reason, edits: 0 },
+    version: { number: 1, startedAt_ms: now_ms, endedAt_ms: now_ms, reason, edits: 0 },
     ...(note !== undefined && { note }),
     ...(file !== undefined && { file }),
   };

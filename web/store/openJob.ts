@@ -1,11 +1,12 @@
 // The open job: which one it is, who saves it, and what happens when another tab gets at it too. Past 150 lines, since
 // leaving, arriving and clashing all move the same few signals and must not be taken apart.
 import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
+import type { Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { inputError } from "../../shared/problems.ts";
 import { fileReminder, type Reminder } from "./fileReminder.ts";
 import { jobLine } from "./jobLine.ts";
-import type { Drafts, JobHead } from "./jobRecord.ts";
+import type { JobHead } from "./jobRecord.ts";
 import type { JobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
 import { newHead } from "./newHead.ts";
@@ -54,6 +55,8 @@ export interface OpenJob {
   /** Throws InputError where leaving the open job would lose what no store would take; a file of it will do. */
   mayLeave(): Promise<void>;
   leave(): void;
+  /** Whether closing the page would lose what no store would take and no file has. */
+  isAtRisk(): boolean;
   /** The state as it stands is in a file on disk. */
   noteExported(): void;
   noteHead(head: JobHead): void;
@@ -191,6 +194,12 @@ export function openJob(
       if (!mine || mine.isClean() || saver !== mine || exportedStep === mine.step()) return;
       const message = "found edits that could not be stored, save this job as a file before you leave it";
       throw inputError("unsaved", mine.mine().job.title, message);
+    },
+    isAtRisk() {
+      if (!saver || exportedStep === saver.step()) return false;
+      // What a cleared browser refused is set aside for the next page, and found there.
+      if (status.value.kind === "refused") return status.value.reason !== "orphaned";
+      return store.kind === "memory" && Object.keys(saver.mine().drafts).length > 0;
     },
     noteExported() {
       exportedStep = saver?.step();

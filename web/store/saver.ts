@@ -1,7 +1,9 @@
 // Past 150 lines: the order of step, words, write and read-back is the whole point, and is seen only side by side.
+
+import type { Draft, Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { jobLine } from "./jobLine.ts";
-import type { Commit, Drafts, JobHead, LiftedJob } from "./jobRecord.ts";
+import type { Commit, JobHead, LiftedJob } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
 import { type KnownLists, liftLists, listKeys } from "./liftedLists.ts";
 import { sameDocument } from "./sameDocument.ts";
@@ -40,7 +42,7 @@ export interface SaverEvents {
 export interface Saver {
   head(): JobHead;
   mine(): { readonly job: Job; readonly drafts: Drafts };
-  saveDraft(path: string, text: string): void;
+  saveDraft(path: string, draft: Draft): void;
   /** Takes in an edit; `settled` names the drafts it makes superfluous. */
   commit(
     job: Job,
@@ -48,8 +50,6 @@ export interface Saver {
     options?: { readonly settled?: readonly string[]; readonly isMilestone?: boolean },
   ): void;
   dropDraft(path: string): void;
-  /** Takes in a job with all its drafts as they stand, and finds out itself what of it is new. */
-  put(job: Job, drafts: Drafts, reason: string): void;
   /** Counts this session's edits; the present state is the one after this step. */
   step(): number;
   /** Whether everything typed is stored. */
@@ -234,9 +234,9 @@ export function jobSaver(
   return {
     head: () => head,
     mine: () => ({ job, drafts }),
-    saveDraft(path, text) {
-      if (drafts[path] === text) return;
-      drafts = { ...drafts, [path]: text };
+    saveDraft(path, draft) {
+      if (sameDocument(drafts[path], draft)) return;
+      drafts = { ...drafts, [path]: draft };
       edited();
     },
     dropDraft(path) {
@@ -246,13 +246,6 @@ export function jobSaver(
     },
     commit(next, reason, { settled = [], isMilestone = false } = {}) {
       take(next, without(drafts, settled), reason, isMilestone);
-    },
-    put(next, nextDrafts, reason) {
-      if (next !== job) take(next, nextDrafts, reason, false);
-      else if (!sameDocument(nextDrafts, drafts)) {
-        drafts = nextDrafts;
-        edited();
-      }
     },
     step: () => step,
     isClean: () => savedStep >= step && !running,

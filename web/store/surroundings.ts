@@ -21,6 +21,8 @@ export interface Surroundings {
   liveSessions(): Promise<ReadonlySet<string> | undefined>;
   /** The page may be about to go: hidden, closed, put to sleep. */
   onHidden(listener: () => void): () => void;
+  /** The page is about to be closed: the person is asked first where `isAtRisk` answers true. */
+  onClosing(isAtRisk: () => boolean): () => void;
   /** The page is in front again, perhaps after a long sleep. */
   onShown(listener: () => void): () => void;
   /** Asks the browser to keep the data; nothing where it cannot be asked. */

@@ -3,7 +3,7 @@ import type { JobSchema } from "./database.ts";
 import type { LiftedJob } from "./jobRecord.ts";
 import type { JobWrite, WriteAnswer } from "./jobStore.ts";
 import { listKeys } from "./liftedLists.ts";
-import { surplusVersions } from "./versionPolicy.ts";
+import { KEPT_VERSIONS, surplusVersions } from "./versionPolicy.ts";
 import { planWrite, wordsAfterWrite } from "./writePlan.ts";
 
 export type Store = StoreNames<JobSchema>;
@@ -69,8 +69,9 @@ async function tidyLists(tx: Transaction<"readwrite">, { id, commit }: JobWrite,
   const lists = tx.objectStore("lists");
   const stored = new Set((await lists.getAllKeys(rangeOf(id))).map(([, key]) => key));
   const fresh = [...commit.job.lists].filter(([key]) => !stored.has(key));
-  const versionKeys = await tx.objectStore("versions").getAllKeys(rangeOf(id));
-  const surplus = surplusVersions(versionKeys.map(([, number]) => number));
+  const count = await tx.objectStore("versions").count(rangeOf(id));
+  const past = count > KEPT_VERSIONS ? await tx.objectStore("versions").getAll(rangeOf(id)) : [];
+  const surplus = surplusVersions(past.map(({ head }) => head));
   await Promise.all([
     ...fresh.map(([key, list]) => lists.put(list, [id, key])),
     ...surplus.map((number) => tx.objectStore("versions").delete([id, number])),

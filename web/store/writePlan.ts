@@ -20,7 +20,7 @@ export function planWrite(head: JobHead | undefined, write: JobWrite): WritePlan
   const { commit, session, step, now_ms } = write;
   const written = { ...head, revision: head.revision + 1, writer: session, writerStep: step, changedAt_ms: now_ms };
   if (!commit) return { answer: { kind: "written", head: written }, keepsOldBody: false };
-  const keepsOldBody = startsVersion(head, session, now_ms, commit);
+  const keepsOldBody = startsVersion(head, now_ms, commit);
   const { version } = head;
   return {
     answer: {
@@ -34,7 +34,6 @@ export function planWrite(head: JobHead | undefined, write: JobWrite): WritePlan
           number: keepsOldBody ? version.number + 1 : version.number,
           startedAt_ms: keepsOldBody ? now_ms : version.startedAt_ms,
           endedAt_ms: now_ms,
-          session,
           reason: commit.reason,
           edits: (keepsOldBody ? 0 : version.edits) + commit.edits,
         },
@@ -46,13 +45,14 @@ export function planWrite(head: JobHead | undefined, write: JobWrite): WritePlan
 
 /** A head after a change that does not touch the job's content; fields set to `undefined` are taken away. */
 export function amendHead(head: JobHead, change: HeadChange): JobHead {
-  const { note, removedAt_ms, file, ...kept } = head;
-  const optional = { note, removedAt_ms, file, ...change };
+  const { note, removedAt_ms, openingsSince, file, ...kept } = head;
+  const optional = { note, removedAt_ms, openingsSince, file, ...change };
   return {
     ...kept,
     shelf: change.shelf ?? head.shelf,
     ...(optional.note !== undefined && { note: optional.note }),
     ...(optional.removedAt_ms !== undefined && { removedAt_ms: optional.removedAt_ms }),
+    ...(optional.openingsSince !== undefined && { openingsSince: optional.openingsSince }),
     ...(optional.file !== undefined && { file: optional.file }),
   };
 }

@@ -1,10 +1,11 @@
 import type { Job } from "../../shared/job/job.ts";
+import type { Road } from "../../shared/job/road.ts";
 import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
 export interface SimulationApi {
   /** The road as a trace, standard cycles read from their tables. */
-  road(job: Job, roadId: string): Promise<Trace>;
+  road(road: Road): Promise<Trace>;
   /** Every candidate pack over a road, with channels. */
   drive(job: Job, trace: Trace): Promise<DriveReport>;
   /** Every pack at steady speeds on a level road. */

@@ -1,3 +1,5 @@
+import { fetchPart } from "./fetchPart.ts";
+
 // Each table is a file of its own in the built page and fetched when a road first needs it.
 const tables = import.meta.glob<string>("../../cycles/*.csv", { query: "?raw", import: "default" });
 
@@ -5,5 +7,5 @@ const tables = import.meta.glob<string>("../../cycles/*.csv", { query: "?raw", i
 export async function cycleText(cycle: string): Promise<Record<string, string>> {
   const id = cycle.split(":")[0];
   const load = tables[`../../cycles/${id}.csv`];
-  return load ? { [id]: await load() } : {};
+  return load ? { [id]: await fetchPart(load) } : {};
 }

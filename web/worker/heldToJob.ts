@@ -1,3 +1,4 @@
+import { fetchPart } from "./fetchPart.ts";
 import type { MadeRoad } from "./roadsApi.ts";
 
 /**
@@ -5,7 +6,7 @@ import type { MadeRoad } from "./roadsApi.ts";
  * thread does not have.
  */
 export async function heldToJob(made: MadeRoad): Promise<MadeRoad> {
-  const { readRoad } = await import("../../shared/job/readJob.ts");
+  const { readRoad } = await fetchPart(() => import("../../shared/job/readJob.ts"));
   const { title } = readRoad({ ...made.road, id: "road" });
   return { ...made, road: { ...made.road, title } };
 }

@@ -15,26 +15,34 @@ import { stepped } from "./stepped.ts";
 const BYTES_PER_MB = 1e6;
 const GIVEN_UP = Symbol("given up");
 
+type IsCancelled = () => boolean;
+
 /** `routes` is fetched when first needed; `cycleText` brings the table of a standard cycle. */
 export function createLogDesk(
   routes: () => Promise<Routes>,
   cycleText: (cycle: string) => Promise<Record<string, string>>,
 ): Omit<RoadsApi, "job"> {
   let held: Held | undefined;
-  let isCancelled = false;
+  /** Counts what was asked to be given up: whatever began before the latest of it ends without an answer. */
+  let cancels = 0;
   const cycleKinds = createCycleKinds(cycleText);
 
-  async function answer<T>(work: (room: Routes) => Promise<T>): Promise<Answer<T>> {
-    isCancelled = false;
+  async function answer<T>(work: (room: Routes, isCancelled: IsCancelled) => Promise<T>): Promise<Answer<T>> {
+    const before = cancels;
     try {
-      return await answerOf(async () => work(await routes()));
+      return await answerOf(async () => work(await routes(), () => cancels !== before));
     } catch (error) {
       if (error === GIVEN_UP) return { kind: "cancelled" };
       throw error;
     }
   }
 
-  const run = async <T>(steps: Parameters<typeof stepped<T>>[0], tell: Tell, words: string): Promise<T> => {
+  const run = async <T>(
+    steps: Parameters<typeof stepped<T>>[0],
+    tell: Tell,
+    words: string,
+    isCancelled: IsCancelled,
+  ): Promise<T> => {
     tell(words, 0);
     let told = 0;
     const tellPercent = (share_frac: number) => {
@@ -42,12 +50,18 @@ export function createLogDesk(
       if (percent !== told) tell(words, share_frac);
       told = percent;
     };
-    const done = await stepped(steps, tellPercent, () => isCancelled);
+    const done = await stepped(steps, tellPercent, isCancelled);
     if (!done) throw GIVEN_UP;
     return done.value;
   };
 
-  async function readFile(room: Routes, file: File, options: LogSetting["answers"][number], tell: Tell) {
+  async function readFile(
+    room: Routes,
+    file: File,
+    options: LogSetting["answers"][number],
+    tell: Tell,
+    isCancelled: IsCancelled,
+  ) {
     if (file.size > room.LARGEST_LOG_MB * BYTES_PER_MB) {
       const found = `found ${Math.round(file.size / BYTES_PER_MB)} MB`;
       throw inputError(
@@ -57,7 +71,7 @@ export function createLogDesk(
       );
     }
     const bytes = new Uint8Array(await file.arrayBuffer());
-    return run(room.readLogInSteps(file.name, bytes, options), tell, `Reading ${file.name}`);
+    return run(room.readLogInSteps(file.name, bytes, options), tell, `Reading ${file.name}`, isCancelled);
   }
 
   async function settle(
@@ -66,15 +80,16 @@ export function createLogDesk(
     leftOut: readonly Problem[],
     setting: LogSetting,
     tell: Tell,
+    isCancelled: IsCancelled,
     before?: Held,
   ): Promise<Brought> {
     const work = {
-      clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => run(steps, tell, "Cleaning"),
+      clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => run(steps, tell, "Cleaning", isCancelled),
       sorting: () => tell("Sorting out the trips", 0),
       cycleKinds: () => cycleKinds(room),
     };
     const next = await settleLogs(room, read, leftOut, setting, work, before);
-    if (isCancelled) throw GIVEN_UP;
+    if (isCancelled()) throw GIVEN_UP;
     held = next;
     return next.brought;
   }
@@ -88,23 +103,27 @@ export function createLogDesk(
 
   return {
     bring: (files, setting, tell) =>
-      answer(async (room) => {
+      answer(async (room, isCancelled) => {
         const read: ReadFile[] = [];
         const leftOut: Problem[] = [];
         for (const file of files) {
           try {
             const options = setting.answers[read.length] ?? {};
-            read.push({ file, answers: JSON.stringify(options), log: await readFile(room, file, options, tell) });
+            read.push({
+              file,
+              answers: JSON.stringify(options),
+              log: await readFile(room, file, options, tell, isCancelled),
+            });
           } catch (error) {
             if (!(error instanceof InputError)) throw error;
             leftOut.push(...error.problems);
           }
         }
         if (read.length === 0) throw new InputError(leftOut);
-        return settle(room, read, leftOut, setting, tell);
+        return settle(room, read, leftOut, setting, tell, isCancelled);
       }),
     again: (setting, tell) =>
-      answer(async (room) => {
+      answer(async (room, isCancelled) => {
         const before = held;
         if (!before) throw inputError("noLog", "road", "found no log, bring one first");
         const read: ReadFile[] = [];
@@ -112,12 +131,18 @@ export function createLogDesk(
           const options = setting.answers[i] ?? {};
           const answers = JSON.stringify(options);
           const isSame = answers === known.answers;
-          read.push(isSame ? known : { ...known, answers, log: await readFile(room, known.file, options, tell) });
+          read.push(
+            isSame ? known : { ...known, answers, log: await readFile(room, known.file, options, tell, isCancelled) },
+          );
         }
-        return settle(room, read, before.leftOut, setting, tell, before);
+        return settle(room, read, before.leftOut, setting, tell, isCancelled, before);
       }),
     async cancel() {
-      isCancelled = true;
+      cancels += 1;
+    },
+    async discard() {
+      cancels += 1;
+      held = undefined;
     },
     view: (piece: Piece) => answer(async () => pieceView(sortedTrips(), piece)),
     roadOf: (piece: Piece, title) =>

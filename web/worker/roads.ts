@@ -1,18 +1,19 @@
-import { expose, transfer } from "comlink";
+import { transfer } from "comlink";
 import { openRoutes } from "../../sim/index.ts";
 import { answerOf } from "./answerOf.ts";
 import { cycleText } from "./cycleText.ts";
+import { fetchPart } from "./fetchPart.ts";
 import { createLogDesk } from "./logDesk.ts";
 import type { PieceView, RoadsApi } from "./roadsApi.ts";
 
-const desk = createLogDesk(openRoutes, cycleText);
+const desk = createLogDesk(() => fetchPart(openRoutes), cycleText);
 
-/** The worker's side of the room for logs. Columns are made for the page and handed over, not copied. */
-const room: RoadsApi = {
+/** All that is asked of a client's logs and of making roads. */
+export const roads: RoadsApi = {
   ...desk,
   job: (file) =>
     answerOf(async () => {
-      const { readJobFile } = await import("../store/readJobFile.ts"); // seldom asked for, and a log needs it only at its end
+      const { readJobFile } = await fetchPart(() => import("../store/readJobFile.ts")); // seldom asked for, and a log needs it only at its end
       return readJobFile(file);
     }),
   async view(piece) {
@@ -25,5 +26,3 @@ function columnsOf({ raw, cleaned, track }: PieceView): ArrayBuffer[] {
   const columns: Iterable<ArrayBufferView> = [raw, cleaned, track ?? {}].flatMap((group) => Object.values(group));
   return [...columns].flatMap(({ buffer }) => (buffer instanceof ArrayBuffer ? [buffer] : []));
 }
-
-expose(room);

@@ -131,6 +131,8 @@ export interface RoadsApi {
   bring(files: readonly File[], setting: LogSetting, tell: Tell): Promise<Answer<Brought>>;
   again(setting: LogSetting, tell: Tell): Promise<Answer<Brought>>;
   cancel(): Promise<void>;
+  /** Forgets what was brought: it belongs to a job that is no longer the open one. */
+  discard(): Promise<void>;
   view(piece: Piece): Promise<Answer<PieceView>>;
   roadOf(piece: Piece, title: string): Promise<Answer<MadeRoad>>;
   routeRoad(speed_kmh: number, stopsPerKm: number, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;

@@ -1,22 +1,43 @@
-import { expose, transfer } from "comlink";
-import { type DriveReport, driveJob, motorSurface, roadTrace, steadyTable, unknownsByEffect } from "../../sim/index.ts";
-import type { SimulationApi } from "./api.ts";
+import { transfer } from "comlink";
+import {
+  type DriveReport,
+  driveJob,
+  motorSurface,
+  roadTrace,
+  steadyTable,
+  type Trace,
+  unknownsByEffect,
+} from "../../sim/index.ts";
 import { cycleText } from "./cycleText.ts";
+import type { SimulationInside } from "./workerApi.ts";
 
-/** The worker's side: the same simulation as the command line, and nothing of its own. */
-const api: SimulationApi = {
-  async road(job, roadId) {
-    const road = job.roads.find(({ id }) => id === roadId) ?? job.roads[0];
+const traces = new Map<number, Trace>();
+
+/** The same simulation as the command line, and nothing of its own. */
+export const simulation: SimulationInside = {
+  async road(road) {
     return roadTrace(road, road.kind === "cycle" ? await cycleText(road.cycle) : {});
   },
-  async drive(job, trace) {
-    const report = driveJob(job, trace, { channels: true });
+  async keepTrace(id, trace) {
+    traces.set(id, trace);
+  },
+  async dropTrace(id) {
+    traces.delete(id);
+  },
+  async drive(job, traceId) {
+    const report = driveJob(job, kept(traceId), { channels: true });
     return transfer(report, columnsOf(report));
   },
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
-  unknowns: async (job, packIndex, trace) => unknownsByEffect(job, packIndex, trace),
+  unknowns: async (job, packIndex, traceId) => unknownsByEffect(job, packIndex, kept(traceId)),
 };
+
+function kept(traceId: number): Trace {
+  const trace = traces.get(traceId);
+  if (!trace) throw new Error(`trace ${traceId} was not sent to this worker`);
+  return trace;
+}
 
 /** The memory of all columns, which is handed over instead of copied. */
 function columnsOf(report: DriveReport): ArrayBuffer[] {
@@ -28,5 +49,3 @@ function columnsOf(report: DriveReport): ArrayBuffer[] {
   }
   return [...buffers];
 }
-
-expose(api);

@@ -1,25 +1,29 @@
-import { wrap } from "comlink";
 import type { SimulationApi } from "./api.ts";
+import type { LivingWorker } from "./livingWorker.ts";
 import { oneOfAKind } from "./oneOfAKind.ts";
-import { simulationWorker } from "./workersBeside.ts";
+import { sendTrace } from "./sendTrace.ts";
+import type { WorkerApi } from "./workerApi.ts";
 
 /** A study begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
 const REST_ms = 250;
 
 /**
- * Starts the simulation in two workers: one for what follows every key, one for studies of many drives, so that the
- * first never waits for the second. One question of a kind is with a worker at a time; of those that wait, the newest counts.
+ * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
+ * waits for the second. One question of a kind is with a worker at a time; of those that wait, the newest counts.
  */
-export function startSimulation(): SimulationApi {
-  const drives = wrap<SimulationApi>(simulationWorker("drives"));
-  const studies = wrap<SimulationApi>(simulationWorker("studies"));
+export function startSimulation(drives: LivingWorker<WorkerApi>, studies: LivingWorker<WorkerApi>): SimulationApi {
   const ask = oneOfAKind();
   const study = oneOfAKind(REST_ms);
   return {
-    road: (job, roadId) => ask("road", () => drives.road(job, roadId)),
-    drive: (job, trace) => ask("drive", () => drives.drive(job, trace)),
-    steady: (job, speeds_kmh) => ask("steady", () => drives.steady(job, speeds_kmh)),
-    motorSurface: (job, packIndex) => ask("motorSurface", () => drives.motorSurface(job, packIndex)),
-    unknowns: (job, packIndex, trace) => study("unknowns", () => studies.unknowns(job, packIndex, trace)),
+    road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
+    drive: (job, trace) =>
+      ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
+    steady: (job, speeds_kmh) => ask("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
+    motorSurface: (job, packIndex) =>
+      ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
+    unknowns: (job, packIndex, trace) =>
+      study("unknowns", () =>
+        studies.ask(async (life) => life.api.unknowns(job, packIndex, await sendTrace(life, trace))),
+      ),
   };
 }

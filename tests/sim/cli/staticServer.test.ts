@@ -10,6 +10,7 @@ interface Answer {
   readonly status: number | undefined;
   readonly type: string | undefined;
   readonly policy: string;
+  readonly location: string | undefined;
   readonly body: string;
 }
 
@@ -42,7 +43,7 @@ function ask(port: number, path: string, method = "GET", host = `127.0.0.1:${por
       response.on("end", () => {
         const { statusCode, headers } = response;
         const policy = String(headers["content-security-policy"]);
-        resolve({ status: statusCode, type: headers["content-type"], policy, body });
+        resolve({ status: statusCode, type: headers["content-type"], policy, location: headers.location, body });
       });
     })
       .on("error", reject)
@@ -88,9 +89,20 @@ it("lets the page load from nowhere else, in every answer", async () => {
 
 it("answers to names of this machine only", async () => {
   const { port } = await served();
-  expect((await ask(port, "/", "GET", `localhost:${port}`)).status).toBe(200);
   expect((await ask(port, "/", "GET", "somewhere.example")).status).toBe(403);
 });
+
+it.each(["localhost", "[::1]"])(
+  "sends a browser that asks %s to the one address that jobs are kept under",
+  async (name) => {
+    const { port } = await served();
+    const answer = await ask(port, "/a%20b?c=1", "GET", `${name}:${port}`);
+    expect(answer).toMatchObject({ status: 308, location: `http://127.0.0.1:${port}/a%20b?c=1` });
+    expect((await ask(port, "//somewhere.example/", "GET", name)).location).toBe(
+      "http://127.0.0.1//somewhere.example/",
+    );
+  },
+);
 
 it("answers a HEAD without a body and refuses whatever would write", async () => {
   const { port } = await served();

@@ -7,9 +7,10 @@ import { createFieldContext } from "../../../web/fields/fieldContext.ts";
 import type { QuantityFieldSpec } from "../../../web/fields/quantityField.ts";
 import { shownQuantity } from "../../../web/fields/shownQuantity.ts";
 import { demoJob } from "../../support/demoJob.ts";
+import { noRoads } from "../../support/noRoads.ts";
 
 function paperWithDemo() {
-  const context = createFieldContext(createJobEditor({ job: demoJob(), drafts: {} }));
+  const context = createFieldContext(createJobEditor({ job: demoJob(), drafts: {} }), noRoads);
   const enter = (path: string, text: string) => enterQuantity(context, path, fieldAt(path) as QuantityFieldSpec, text);
   return { context, jobEditor: context.jobEditor, enter };
 }

@@ -9,10 +9,11 @@ import type { QuantityFieldSpec } from "../../../web/fields/quantityField.ts";
 import { readField } from "../../../web/fields/readField.ts";
 import { transferStart } from "../../../web/forms/motor/transferBoxForm.ts";
 import { demoJob } from "../../support/demoJob.ts";
+import { noRoads } from "../../support/noRoads.ts";
 
 function page() {
   const jobEditor = createJobEditor({ job: demoJob(), drafts: {} });
-  const context = createFieldContext(jobEditor);
+  const context = createFieldContext(jobEditor, noRoads);
   const specAt = (path: string) => fieldAt(path) as QuantityFieldSpec;
   return {
     jobEditor,

@@ -1,10 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../shared/problems.ts";
+import { REMOVED_KEPT_OPENINGS } from "../../../web/store/jobShelf.ts";
+import type { JobStore } from "../../../web/store/jobStore.ts";
 import { openJobs } from "../../../web/store/jobs.ts";
 import type { FileLike } from "../../../web/store/readJobFile.ts";
 import { StoreRefusal } from "../../../web/store/storeRefusal.ts";
 import { PAUSE_ms } from "../../../web/store/versionPolicy.ts";
-import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
+import { halfTyped, inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
 import { guardedStore, inventedBrowser, type PageOptions } from "../../support/inventedWorld.ts";
 
 const DAY_ms = 86_400_000;
@@ -30,6 +32,54 @@ async function twoPagesOnOneJob() {
   await browser.pass(3000); // both have looked for the words of dead pages
   return { browser, id, page, jobs, otherPage, other };
 }
+
+describe("closing the page", () => {
+  it("asks where edits are in no store and in no file, and not where they are stored", async () => {
+    const between = (store: JobStore): JobStore => ({ ...store, kind: "database" });
+    const { browser, page, jobs } = await onePage({ between });
+    await jobs.create(inventedJob(), "the demo");
+    jobs.commit(inventedJob("Saloon", 160), "load");
+    expect(page.asksBeforeClosing()).toBe(false); // the words are set aside at every key
+    await browser.pass(1000);
+    expect(page.asksBeforeClosing()).toBe(false);
+  });
+
+  it("asks while the store is full, until there is a file", async () => {
+    let isFull = false;
+    const { browser, page, jobs } = await onePage({
+      between: (store) =>
+        guardedStore(store, async (_, call) => {
+          if (isFull) throw new StoreRefusal("full", "no room left");
+          return call();
+        }),
+    });
+    await jobs.create(inventedJob(), "the demo");
+    isFull = true;
+    jobs.commit(inventedJob("Saloon", 160), "load");
+    await browser.pass(1000);
+    expect(page.asksBeforeClosing()).toBe(true);
+    await jobs.exportFile();
+    expect(page.asksBeforeClosing()).toBe(false);
+    jobs.commit(inventedJob("Saloon", 161), "load");
+    await browser.pass(1000);
+    expect(page.asksBeforeClosing()).toBe(true);
+  });
+
+  it("asks where there is no database, for a job left behind and for half a word too", async () => {
+    const openStore = () => Promise.reject(new Error("private window"));
+    const { browser, page, jobs } = await onePage({ openStore });
+    const id = await jobs.create(inventedJob("First"), "the demo");
+    expect(page.asksBeforeClosing()).toBe(false);
+    jobs.saveDraft("title", halfTyped("Sal"));
+    expect(page.asksBeforeClosing()).toBe(true);
+    jobs.commit(inventedJob("First", 160), "load", ["title"]);
+    await browser.pass(1000);
+    await jobs.create(inventedJob("Second"), "the demo");
+    expect(page.asksBeforeClosing()).toBe(true);
+    await jobs.exportFile(id);
+    expect(page.asksBeforeClosing()).toBe(false);
+  });
+});
 
 describe("saving as typed", () => {
   it("stores a new job at once and says so", async () => {
@@ -59,28 +109,28 @@ describe("saving as typed", () => {
   it("brings back half a word after the page was closed in the middle of it", async () => {
     const { browser, page, jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("vehicle.load_kg", "14 1/4 cw");
+    jobs.saveDraft("vehicle.load_kg", halfTyped("14 1/4 cw"));
     page.die();
     const again = await openJobs(browser.page().world);
     await again.open(id);
-    expect(again.current.value?.drafts).toEqual({ "vehicle.load_kg": "14 1/4 cw" });
+    expect(again.current.value?.drafts).toEqual({ "vehicle.load_kg": halfTyped("14 1/4 cw") });
     expect(again.recovered).toMatchObject([{ id, isCopy: false }]);
   });
 
   it("stores what is unsaved when the page is hidden, without waiting", async () => {
     const { browser, page, jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     page.hide();
     await browser.pass(0);
-    expect(browser.shelves.jobs.get(id)?.drafts).toEqual({ title: "Sal" });
+    expect(browser.shelves.jobs.get(id)?.drafts).toEqual({ title: halfTyped("Sal") });
   });
 
   it("drops a draft that an edit has settled", async () => {
     const { browser, jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("vehicle.load_kg", "200");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("vehicle.load_kg", halfTyped("200"));
+    jobs.saveDraft("title", halfTyped("Sal"));
     jobs.commit(inventedJob("Invented saloon", 200), "load", ["vehicle.load_kg"]);
     jobs.dropDraft("title");
     await browser.pass(1000);
@@ -94,33 +144,17 @@ describe("saving as typed", () => {
     await browser.pass(2000);
     await jobs.create(inventedJob("Other"), "the demo");
     await jobs.open(id);
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     page.die();
     const again = await openJobs(browser.page().world);
     await again.open(id);
-    expect(again.current.value?.drafts).toEqual({ title: "Sal" });
-  });
-
-  it("takes a job with all its drafts and stores what is new of it", async () => {
-    const { browser, jobs } = await onePage();
-    const job = inventedJob("Saloon", 150);
-    const id = await jobs.create(job, "the demo");
-    const { revision } = jobs.list.value[0]!;
-    jobs.saveSheet(jobs.current.value!.job, {}, "nothing");
-    await browser.pass(1000);
-    expect(browser.shelves.jobs.get(id)?.head.revision).toBe(revision);
-    jobs.saveSheet(jobs.current.value!.job, { title: "Sal" }, "half a word");
-    await browser.pass(1000);
-    expect(browser.shelves.jobs.get(id)).toMatchObject({ drafts: { title: "Sal" }, head: { editCount: 0 } });
-    jobs.saveSheet(inventedJob("Sal", 150), {}, "title");
-    await browser.pass(1000);
-    expect(browser.shelves.jobs.get(id)).toMatchObject({ drafts: {}, head: { editCount: 1, title: "Sal" } });
+    expect(again.current.value?.drafts).toEqual({ title: halfTyped("Sal") });
   });
 
   it("leaves the words of a page that is still open to that page", async () => {
     const { browser, jobs } = await onePage();
     await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     const other = await openJobs(browser.page().world);
     expect(other.recovered).toEqual([]);
     expect(browser.shelves.words.size).toBe(1);
@@ -129,7 +163,7 @@ describe("saving as typed", () => {
   it("brings words back a moment later where the page that said them still counted as open", async () => {
     const { browser, page, jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     page.die();
     const lingering = [...browser.shelves.words.values()][0]!.session;
     browser.live.add(lingering);
@@ -138,14 +172,14 @@ describe("saving as typed", () => {
     expect(again.current.value?.drafts).toEqual({});
     browser.live.delete(lingering);
     await browser.pass(2000);
-    expect(again.current.value?.drafts).toEqual({ title: "Sal" });
+    expect(again.current.value?.drafts).toEqual({ title: halfTyped("Sal") });
     expect(again.conflict.value).toBeUndefined();
   });
 
   it("takes words for a dead page's after a minute where the browser cannot tell which pages are open", async () => {
     const { browser, page, jobs } = await onePage();
     await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     page.die();
     expect((await openJobs(browser.page({ canTellSessions: false }).world)).recovered).toEqual([]);
     await browser.pass(61_000);
@@ -226,7 +260,7 @@ describe("a store that refuses", () => {
     });
     await jobs.create(inventedJob(), "the demo");
     isLying = true;
-    jobs.saveDraft("title", "S");
+    jobs.saveDraft("title", halfTyped("S"));
     jobs.commit(inventedJob("Saloon"), "title");
     await browser.pass(2000);
     expect(jobs.status.value).toMatchObject({ kind: "refused", reason: "differs" });
@@ -378,12 +412,12 @@ describe("two tabs on one job", () => {
     const { browser, id, jobs, other } = await twoPagesOnOneJob();
     await jobs.remove(id);
     await browser.pass(0);
-    other.saveDraft("title", "Sal");
+    other.saveDraft("title", halfTyped("Sal"));
     await browser.pass(1000);
     expect(other.current.value?.id).not.toBe(id);
     const again = await openJobs(browser.page().world);
     await again.open(other.current.value!.id);
-    expect(again.current.value).toMatchObject({ job: inventedJob("Saloon", 150), drafts: { title: "Sal" } });
+    expect(again.current.value).toMatchObject({ job: inventedJob("Saloon", 150), drafts: { title: halfTyped("Sal") } });
     expect(again.list.value.find((head) => head.id === id)?.shelf).toBe("removed");
   });
 
@@ -460,10 +494,10 @@ describe("the list of jobs", () => {
     const id = await jobs.create(job, "the demo");
     const track = { latitude_deg: Float64Array.of(51), longitude_deg: Float64Array.of(0) };
     await jobs.putTrack("usual", track);
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     const copyId = await jobs.duplicate(id);
-    expect(await jobs.open(copyId)).toEqual({ ...job, title: "Saloon (copy)" });
-    expect(jobs.current.value?.drafts).toEqual({ title: "Sal" });
+    expect(jobs.current.value).toMatchObject({ id: copyId, job: { ...job, title: "Saloon (copy)" } }); // what is typed next is the copy's
+    expect(jobs.current.value?.drafts).toEqual({ title: halfTyped("Sal") });
     expect(await jobs.readTrack("usual")).toEqual(track);
     jobs.commit({ ...job, title: "Changed" }, "title");
     await browser.pass(1000);
@@ -483,24 +517,39 @@ describe("the list of jobs", () => {
   it("deletes with undo, the last typed word included", async () => {
     const { jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     await jobs.remove(id);
     expect(jobs.current.value).toBeUndefined();
     expect(jobs.list.value[0]?.shelf).toBe("removed");
     expect(await jobs.undoRemove()).toBe(id);
     await jobs.open(id);
-    expect(jobs.current.value?.drafts).toEqual({ title: "Sal" });
+    expect(jobs.current.value?.drafts).toEqual({ title: halfTyped("Sal") });
     expect(await jobs.undoRemove()).toBeUndefined();
   });
 
-  it("erases a deleted job after thirty days and no sooner", async () => {
+  it("erases a deleted job after thirty days and thirty openings, and no sooner", async () => {
     const { browser, jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
     await jobs.remove(id);
+    const listed = async () => (await openJobs(browser.page().world)).list.value.map((head) => head.id);
+    for (let i = 0; i < REMOVED_KEPT_OPENINGS; i++) expect(await listed()).toEqual([id]);
     await browser.pass(29 * DAY_ms);
-    expect((await openJobs(browser.page().world)).list.value.map((head) => head.id)).toEqual([id]);
+    expect(await listed()).toEqual([id]);
     await browser.pass(2 * DAY_ms);
-    expect((await openJobs(browser.page().world)).list.value).toEqual([]);
+    expect(await listed()).toEqual([]);
+  });
+
+  it("keeps a job that was deleted while the clock stood far back, and counts anew when it is deleted again", async () => {
+    const { browser, jobs } = await onePage();
+    const id = await jobs.create(inventedJob(), "the demo");
+    await jobs.remove(id);
+    await browser.pass(3 * 365 * DAY_ms); // the clock is set right
+    const again = await openJobs(browser.page().world);
+    expect(again.list.value.map((head) => head.id)).toEqual([id]);
+    await again.undoRemove(id);
+    expect(again.list.value[0]).not.toHaveProperty("openingsSince");
+    await again.remove(id);
+    expect(again.list.value[0]?.openingsSince).toBe(0);
   });
 
   it("says every problem of a stored job that cannot be read, lets it be saved as it is, and leaves the open job", async () => {
@@ -513,6 +562,16 @@ describe("the list of jobs", () => {
     expect((error as InputError).problems.map(({ where }) => where).sort()).toEqual(["colour", "usualDay_km"]);
     expect(jobs.current.value?.id).toBe(id);
     expect(JSON.parse((await jobs.exportFile(spoiled)).text)).toMatchObject({ usualDay_km: -1, colour: "green" });
+    expect(JSON.parse(await jobs.readText(spoiled))).toMatchObject({ usualDay_km: -1, colour: "green" });
+  });
+
+  it("gives the text of a job that lacks one of its long lists", async () => {
+    const { browser, jobs } = await onePage();
+    const id = await jobs.create(withRecordedRoad(inventedJob("Torn"), 400), "the demo");
+    await jobs.create(inventedJob("Whole"), "the demo");
+    browser.shelves.jobs.get(id)!.lists.clear();
+    await expect(jobs.open(id)).rejects.toThrow("missing");
+    expect(JSON.parse(await jobs.readText(id))).toMatchObject({ title: "Torn", usualDay_km: 40 });
   });
 });
 
@@ -533,12 +592,30 @@ describe("versions", () => {
     expect(await jobs.readVersion(id, 2)).toEqual(inventedJob("Saloon", 170));
   });
 
+  it("makes none by loading the page, however often, with an edit after each or without", async () => {
+    const { browser, jobs } = await onePage();
+    const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
+    await browser.pass(PAUSE_ms);
+    jobs.commit(inventedJob("Saloon", 160), "load to 160 kg");
+    await browser.pass(1000);
+    for (let i = 0; i < 22; i++) {
+      const again = await openJobs(browser.page().world);
+      await again.open(id);
+      again.commit(inventedJob("Saloon", 170 + i), "load");
+      await browser.pass(1000);
+      again.close();
+    }
+    const [, first, ...others] = await jobs.versions(id);
+    expect(first?.reason).toBe("made from the demo");
+    expect(others).toEqual([]);
+  });
+
   it("restores a version as the newest state and keeps the one it replaces", async () => {
     const { browser, jobs } = await onePage();
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
     await browser.pass(PAUSE_ms);
     jobs.commit(inventedJob("Saloon", 170), "load to 170 kg");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     const before = jobs.current.value!.arrival;
     await jobs.restore(id, 1);
     expect(jobs.current.value).toMatchObject({ job: inventedJob("Saloon", 150), drafts: {} });
@@ -607,7 +684,7 @@ describe("files", () => {
     const job = withRecordedRoad(inventedJob("Saloon"), 1000);
     await jobs.create(job, "the demo");
     await jobs.putTrack("usual", { latitude_deg: Float64Array.of(51), longitude_deg: Float64Array.of(0) });
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     const { name, text } = await jobs.exportFile();
     expect(name).toMatch(/^saloon-2023-11-1\d\.bellhousing\.json$/);
     expect(text).not.toMatch(/latitude|longitude|Sal"/);
@@ -619,7 +696,7 @@ describe("files", () => {
   it("says all that is wrong with a bad file and leaves everything as it was", async () => {
     const { jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
-    jobs.saveDraft("title", "Sal");
+    jobs.saveDraft("title", halfTyped("Sal"));
     const bad = { ...inventedJob(), usualDay_km: -4, vehicel: {}, packs: [] };
     const error = await jobs.importFile(file(JSON.stringify(bad))).catch((thrown: unknown) => thrown);
     expect(error).toBeInstanceOf(InputError);
@@ -632,7 +709,7 @@ describe("files", () => {
     expect(jobs.list.value).toHaveLength(1);
     await jobs.flush();
     await jobs.open(id);
-    expect(jobs.current.value?.drafts).toEqual({ title: "Sal" });
+    expect(jobs.current.value?.drafts).toEqual({ title: halfTyped("Sal") });
   });
 
   it("reminds of the file after thirty edits and is quiet after it was saved", async () => {

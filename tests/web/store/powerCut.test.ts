@@ -1,15 +1,16 @@
 import { describe, expect, it } from "vitest";
+import type { Drafts } from "../../../shared/job/draft.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { openJobs } from "../../../web/store/jobs.ts";
 import type { Jobs } from "../../../web/store/jobsDoor.ts";
 import { emptyShelves, type MemoryShelves } from "../../../web/store/memoryStore.ts";
 import { PAUSE_ms } from "../../../web/store/versionPolicy.ts";
-import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
+import { halfTyped, inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
 import { guardedStore, inventedBrowser } from "../../support/inventedWorld.ts";
 
 interface Typed {
   readonly job: Job;
-  readonly drafts: Readonly<Record<string, string>>;
+  readonly drafts: Drafts;
 }
 
 /** What a person does in this story, each step with the state it leaves; `rest_ms` is the time until the next. */
@@ -18,14 +19,26 @@ const story: readonly { do(jobs: Jobs): unknown; readonly leaves: Typed; readonl
   const b = inventedJob("Saloon", 160);
   const c = withRecordedRoad(b, 400);
   const d = { ...c, title: "Saloon, second visit" };
-  const draft = { "vehicle.load_kg": "16" };
+  const draft = { "vehicle.load_kg": halfTyped("16") };
   return [
     { do: (jobs) => jobs.create(a, "the demo"), leaves: { job: a, drafts: {} }, rest_ms: 2000 },
-    { do: (jobs) => jobs.saveDraft("vehicle.load_kg", "16"), leaves: { job: a, drafts: draft }, rest_ms: 100 },
+    {
+      do: (jobs) => jobs.saveDraft("vehicle.load_kg", halfTyped("16")),
+      leaves: { job: a, drafts: draft },
+      rest_ms: 100,
+    },
     { do: (jobs) => jobs.commit(b, "load", ["vehicle.load_kg"]), leaves: { job: b, drafts: {} }, rest_ms: 400 },
-    { do: (jobs) => jobs.saveDraft("title", "Sal"), leaves: { job: b, drafts: { title: "Sal" } }, rest_ms: PAUSE_ms },
-    { do: (jobs) => jobs.commit(c, "a road"), leaves: { job: c, drafts: { title: "Sal" } }, rest_ms: 50 },
-    { do: (jobs) => jobs.saveDraft("title", "Saloo"), leaves: { job: c, drafts: { title: "Saloo" } }, rest_ms: 280 },
+    {
+      do: (jobs) => jobs.saveDraft("title", halfTyped("Sal")),
+      leaves: { job: b, drafts: { title: halfTyped("Sal") } },
+      rest_ms: PAUSE_ms,
+    },
+    { do: (jobs) => jobs.commit(c, "a road"), leaves: { job: c, drafts: { title: halfTyped("Sal") } }, rest_ms: 50 },
+    {
+      do: (jobs) => jobs.saveDraft("title", halfTyped("Saloo")),
+      leaves: { job: c, drafts: { title: halfTyped("Saloo") } },
+      rest_ms: 280,
+    },
     { do: (jobs) => jobs.commit(d, "title", ["title"]), leaves: { job: d, drafts: {} }, rest_ms: 3000 },
   ];
 })();

@@ -85,9 +85,7 @@ function caption({ jobEditor }: Form, index: number, chart: OwnChart): TemplateR
   return wordsField({
     ...{ id: `own-${index}-caption`, label: "Words below it", text: draft?.typed ?? chart.caption, isPlain: true },
     problem: draft?.problem,
-    write: (text) => {
-      jobEditor.editPlain(path, text, "the words below a chart");
-      jobEditor.settle();
-    },
+    write: (text) => jobEditor.editPlain(path, text, "the words below a chart"),
+    leave: () => jobEditor.settle(),
   });
 }

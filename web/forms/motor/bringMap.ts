@@ -1,6 +1,7 @@
 import { InputError } from "../../../shared/problems.ts";
 import { openMotorMaps } from "../../../sim/index.ts";
 import type { BroughtMap } from "../../fields/staging.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
 
 /** Far more than the largest map that the job file takes: 500 by 500 values of ten letters. */
 const MOST_BYTES = 5_000_000;
@@ -18,14 +19,8 @@ export async function bringMap(file: File): Promise<BroughtMap> {
 
 /** The same from the file's text. */
 export async function readMap(name: string, text: string): Promise<BroughtMap> {
-  const reader = await openMotorMaps().catch(() => undefined);
-  if (!reader) {
-    const words =
-      "the page could not fetch its own reader of maps: see that the notebook is still served, and try again";
-    return { name, problems: [words] };
-  }
-  const { readMotorMap, lossTableOf } = reader;
   try {
+    const { readMotorMap, lossTableOf } = await fetchPart(openMotorMaps);
     const map = readMotorMap(name, text);
     return { name, map, loss: lossTableOf(map) };
   } catch (error) {

@@ -3,10 +3,12 @@ import { live } from "lit-html/directives/live.js";
 import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
 import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import type { FittedMotor } from "../../../sim/index.ts";
+import { withoutStaged } from "../../editing/stagedTexts.ts";
 import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { isBareNumber } from "../../fields/isBareNumber.ts";
 import { shownQuantity } from "../../fields/shownQuantity.ts";
+import { DATASHEET } from "../../fields/staging.ts";
 import { MOST_POINTS, pointFigures, type ReadSheet, readDatasheet, readFigure, sheetFigures } from "./datasheet.ts";
 import { takeDatasheet } from "./takeMotor.ts";
 
@@ -74,7 +76,8 @@ function figure(form: Form, read: ReadSheet, key: string, kind: QuantityKind, la
         .value=${live(text)}
         aria-describedby="${id}-says"
         aria-invalid=${problem === undefined ? "false" : "true"}
-        @change=${write}
+        @input=${write}
+        @change=${() => form.jobEditor.settle()}
       />
       <span class="unit">${isBare ? unit : nothing}</span>
     </span>
@@ -95,8 +98,9 @@ function outcome(form: Form, { missing, problems, fitted }: ReadSheet): Template
   }
   const texts = state.value;
   const take = () => {
-    const done = attempt(form, ID, "Motor by its datasheet", (at) => takeDatasheet(at, fitted, keptTexts(form, texts)));
-    if (done) state.value = {};
+    attempt(form, ID, "Motor by its datasheet", (at) =>
+      withoutStaged(takeDatasheet(at, fitted, keptTexts(form, texts)), DATASHEET),
+    );
   };
   return html`<div class="offer">
     ${howItFits(form, fitted)}

@@ -19,17 +19,21 @@ const calm = { acceleration_mps2: 0.9, braking_mps2: 1, stand_s: 15 };
 
 /** A road told from memory: a list of distances, speeds and stops. */
 export function typedRoadForm(form: Form): TemplateResult {
-  const { log, refused } = form.view.staging;
+  const { log, refused, understood } = form.view.staging;
   const { texts } = log;
   const text = texts.value[ID] ?? "";
   const { fields, driving } = drivingFields(form, "typed");
   const { field, title, problem } = roadTitleField(form, "typed-title", "Client's road, typed from memory");
-  /** Reads what was typed as the road it would be, and says so; the road itself is made when that is asked for. */
-  const write = async (typed: string) => {
-    const { [READING]: _reading, ...others } = texts.value;
+  const write = (typed: string) => {
+    const { [READING]: _reading, ...others } = understood.value;
     const { [READING]: _refusal, ...kept } = refused.value;
-    texts.value = { ...others, [ID]: typed };
+    texts.value = { ...texts.value, [ID]: typed };
+    understood.value = others;
     refused.value = kept;
+  };
+  /** Reads what was typed as the road it would be, and says so; the road itself is made when that is asked for. */
+  const look = async (typed: string) => {
+    form.jobEditor.settle();
     if (typed.trim() === "") return;
     // Where the reader itself cannot be had, the button says so.
     const answer = await log.room.typedRoad(typed, driving ?? calm, "typed").catch(() => undefined);
@@ -39,7 +43,7 @@ export function typedRoadForm(form: Form): TemplateResult {
     } else if (answer.kind === "done") {
       const { distance_m, duration_s } = answer.value;
       const length = writeQuantity("distance", distance_m / M_PER_KM, form.view.units.value);
-      texts.value = { ...texts.value, [READING]: `${length} in ${durationWords(duration_s)}` };
+      understood.value = { ...understood.value, [READING]: `${length} in ${durationWords(duration_s)}` };
     }
   };
   const make = async () => {
@@ -62,8 +66,9 @@ export function typedRoadForm(form: Form): TemplateResult {
     ${wordsField({
       ...{ id: ID, label: `The road, like “${EXAMPLE}”`, text, rows: 3 },
       problem: text === "" ? undefined : refused.value[READING],
-      understood: texts.value[READING],
+      understood: understood.value[READING],
       write,
+      leave: (typed) => void look(typed),
     })}
     <div class="fields">${fields} ${field}</div>
     <p class="buttons">

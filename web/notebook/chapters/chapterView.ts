@@ -46,6 +46,11 @@ export function fillChapter(
   const units = computed(() => figureUnitsOf(context.view.units.value));
   const message = signal("");
   let reader: ReadableFigure | undefined;
+  const clear = () => {
+    reader?.end();
+    reader = undefined;
+    render(nothing, figurePlace);
+  };
   effect(() => {
     render(chapter.given?.(createForm(context)) ?? nothing, place("given"));
   });
@@ -53,8 +58,12 @@ export function fillChapter(
     const now = reading.value;
     const drawing = { document, width_px: width_px.value, units: units.value };
     whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
-    if (now.state === "failed") message.value = `This could not be calculated: ${now.message}`;
-    if (now.state !== "ready") return;
+    if (now.state !== "ready") {
+      // What stands here is of something else: of another job, or of what was before the failure.
+      message.value = now.state === "failed" ? `This could not be calculated: ${now.message}` : "";
+      turns.take(chapter.name, () => order, clear); // in the place of a drawing that still waits
+      return;
+    }
     turns.take(
       chapter.name,
       () => order,
@@ -63,9 +72,7 @@ export function fillChapter(
         message.value = unbroken(chapter.sentence(value));
         const figure = chapter.plot(value, drawing);
         if (!figure) {
-          reader?.end();
-          reader = undefined;
-          render(nothing, figurePlace);
+          clear();
           return;
         }
         const { chart, caption } = figure;

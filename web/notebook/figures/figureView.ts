@@ -3,6 +3,7 @@ import type { FileKind } from "../../charts/parts/reading/save.ts";
 import { handbookFace } from "../../look/handbookFace.ts";
 import { unbroken } from "../../look/unbroken.ts";
 import type { Figure } from "../../sections/parts/section.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
 
 const kinds: Readonly<Record<FileKind, string>> = { svg: "drawing (SVG)", png: "picture (PNG)", csv: "numbers (CSV)" };
 
@@ -31,9 +32,9 @@ export function figureTools(
 ): TemplateResult {
   const save = (kind: FileKind) =>
     attempt(async () => {
-      const { saveFigure } = await import("../../charts/parts/reading/save.ts"); // seldom asked for, so not among what every visit loads
+      const { saveFigure } = await fetchPart(() => import("../../charts/parts/reading/save.ts")); // seldom asked for, so not among what every visit loads
       const title = name === figure.caption ? name : `${name} ${figure.caption}`;
-      return saveFigure(figure.chart, kind, title, await handbookFace());
+      return saveFigure(figure.chart, kind, title, await fetchPart(handbookFace));
     });
   return html`<details class="in-words">
     <summary>Data and download<span class="unseen"> of ${name}</span></summary>

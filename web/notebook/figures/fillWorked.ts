@@ -28,6 +28,8 @@ export interface Drawn {
   /** Whether its figures, tables and finding are looked at; what is folded away is not drawn. */
   readonly isOpen: () => boolean;
   readonly attempt: (work: () => Promise<unknown>) => void;
+  /** Asks again for what could not be worked out. */
+  readonly retry: () => void;
 }
 
 /** Keeps a section's figures, tables and finding true to its reading. */
@@ -37,7 +39,7 @@ export function fillWorked(
   places: Places,
   drawn: Drawn,
 ): void {
-  const { turns, width_px, context, urgency, isOpen } = drawn;
+  const { turns, width_px, context, urgency, isOpen, retry } = drawn;
   const worked = signal<readonly Worked[]>([]);
   const units = computed(() => figureUnitsOf(context.view.units.value));
   let drawnFor: DrawnFor | undefined;
@@ -61,18 +63,25 @@ export function fillWorked(
   };
   const fail = (error: unknown) => {
     drawnFor = undefined;
-    render(failureView(section, section.name, String(error)), places.finding);
+    render(failureView(section, section.name, String(error), retry), places.finding);
   };
   effect(() => {
     const now = reading.value;
-    if (!isOpen()) return;
+    if (!isOpen() && now.state !== "waiting") return; // what nobody looks at is not drawn, but no figure of another job stays
     const drawing = { document, width_px: width_px.value, units: units.value };
     turns.take(section.name, urgency, () => {
       places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
-      if (now.state === "waiting") return;
+      if (now.state === "waiting") {
+        // Nothing is known yet: what stands here is of another job, if of any.
+        drawnFor = undefined;
+        draw([]);
+        render(nothing, places.finding);
+        return;
+      }
       if (now.state === "failed") {
         drawnFor = undefined;
-        render(failureView(section, now.where, now.message), places.finding);
+        draw([]); // figures of what was before would look like those of what is
+        render(failureView(section, now.where, now.message, retry), places.finding);
         return;
       }
       const { value, isLate } = now;

@@ -68,10 +68,11 @@ export function findingView(
     <p class="late">${isLate ? "Calculating …" : nothing}</p>`;
 }
 
-export function failureView(section: AnySection, where: string, message: string): TemplateResult {
+export function failureView(section: AnySection, where: string, message: string, retry: () => void): TemplateResult {
   const place = where === section.name ? "This section" : `This section needs "${where}", which`;
   return html`<div class="failed">
     <p><strong>${place} could not be calculated.</strong> The rest of the page goes on.</p>
     <pre>${message}</pre>
+    <p class="buttons"><button type="button" @click=${retry}>Try again</button></p>
   </div>`;
 }

@@ -1,6 +1,7 @@
-import type { ReadonlySignal } from "@preact/signals-core";
+import { computed, type ReadonlySignal } from "@preact/signals-core";
 import { maxIndex } from "d3-array";
 import type { Job } from "../../../shared/job/job.ts";
+import type { Road } from "../../../shared/job/road.ts";
 import { type DriveReport, type Enough, enoughFor } from "../../../sim/index.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
@@ -28,9 +29,9 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     { name: "along", from: view.along },
     { name: "charts", from: view.charts },
     { name: "chosenPack", from: view.packIndex },
-    { name: "broughtMap", from: view.staging.map },
-    { name: "logInView", from: logInView(view.staging.log) },
-    { name: "keptTrack", from: view.staging.log.kept },
+    { name: "broughtMap", from: computed(() => view.staging.map.value) },
+    { name: "logInView", from: logInView(() => view.staging.log) },
+    { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
     {
       name: "packIndex",
       inputs: ["runs", "answerIndex", "chosenPack"],
@@ -54,10 +55,15 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
-      name: "road",
+      name: "roadInJob",
       inputs: ["roads", "roadId"],
-      ask: (values: Values & { roads: Job["roads"] }) =>
-        simulation.road({ ...job.peek(), roads: values.roads }, values.roadId),
+      compute: ({ roads, roadId }: Values & { roads: Job["roads"] }) =>
+        roads.find(({ id }) => id === roadId) ?? roads[0],
+    },
+    {
+      name: "road",
+      inputs: ["roadInJob"],
+      ask: ({ roadInJob }: Values & { roadInJob: Road }) => simulation.road(roadInJob),
     },
     {
       name: "runs",

@@ -36,6 +36,8 @@ export type Definition = Source | Worked | Asked;
 export interface Graph {
   /** The reading of a name; throws for a name nobody defines. */
   read(name: string): ReadonlySignal<Reading<unknown>>;
+  /** Asks again for what failed. */
+  retry(): void;
   /** Ends all asking. */
   stop(): void;
 }
@@ -43,9 +45,10 @@ export interface Graph {
 /**
  * Named values that follow one another. A change reaches only what depends on it, and what comes out the same reaches
  * nothing further; a value that fails says so by name and leaves the rest alone. Throws InputError for a name defined
- * twice, a name nobody defines, and a loop, naming the values in it.
+ * twice, a name nobody defines, and a loop, naming the values in it. Where `subject` changes, the values are of something else
+ * from then on (another job): what was asked before is no answer any more, not even a late one.
  */
-export function createGraph(definitions: readonly Definition[]): Graph {
+export function createGraph(definitions: readonly Definition[], subject?: ReadonlySignal<unknown>): Graph {
   const byName = new Map<string, Definition>();
   for (const definition of definitions) {
     if (byName.has(definition.name)) throw inputError("twice", definition.name, "found this name defined twice");
@@ -53,6 +56,7 @@ export function createGraph(definitions: readonly Definition[]): Graph {
   }
   refuseLoops(new Map(definitions.map((each) => [each.name, "inputs" in each ? each.inputs : []])));
 
+  const tries = signal(0);
   const readings = new Map<string, ReadonlySignal<Reading<unknown>>>();
   const stops: (() => void)[] = [];
   const read = (name: string): ReadonlySignal<Reading<unknown>> => {
@@ -60,22 +64,34 @@ export function createGraph(definitions: readonly Definition[]): Graph {
     if (made) return made;
     const definition = byName.get(name);
     if (!definition) throw inputError("unknownValue", name, "found no value of this name");
-    const reading = make(definition, read, stops);
+    const reading = make(definition, read, stops, { subject, tries });
     readings.set(name, reading);
     return reading;
   };
   for (const name of byName.keys()) read(name);
-  return { read, stop: () => void stops.map((stop) => stop()) };
+  return {
+    read,
+    retry: () => {
+      tries.value += 1;
+    },
+    stop: () => void stops.map((stop) => stop()),
+  };
 }
 
 type Read = (name: string) => ReadonlySignal<Reading<unknown>>;
 
-function make(definition: Definition, read: Read, stops: (() => void)[]): ReadonlySignal<Reading<unknown>> {
+/** What makes a question be asked anew although its inputs are the same. */
+interface Anew {
+  readonly subject: ReadonlySignal<unknown> | undefined;
+  readonly tries: ReadonlySignal<number>;
+}
+
+function make(definition: Definition, read: Read, stops: (() => void)[], anew: Anew): ReadonlySignal<Reading<unknown>> {
   if ("from" in definition) {
     return computed(() => ({ state: "ready", value: definition.from.value, isLate: false }));
   }
   const inputs = definition.inputs.map((name) => ({ name, reading: read(name) }));
-  return "compute" in definition ? worked(definition, inputs) : asked(definition, inputs, stops);
+  return "compute" in definition ? worked(definition, inputs) : asked(definition, inputs, stops, anew);
 }
 
 type Inputs = readonly { readonly name: string; readonly reading: ReadonlySignal<Reading<unknown>> }[];
@@ -110,13 +126,28 @@ function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unkn
   });
 }
 
-function asked(definition: Asked, inputs: Inputs, stops: (() => void)[]): ReadonlySignal<Reading<unknown>> {
+function asked(
+  definition: Asked,
+  inputs: Inputs,
+  stops: (() => void)[],
+  { subject, tries }: Anew,
+): ReadonlySignal<Reading<unknown>> {
   const reading = signal<Reading<unknown>>({ state: "waiting" });
   let asking = 0; // number of the latest question; an answer to any other is dropped
   let before: readonly unknown[] | undefined;
+  let about = subject?.peek();
+  let tried = tries.peek();
   stops.push(
     effect(() => {
       const gathered = gather(inputs);
+      if (tries.value !== tried && reading.peek().state === "failed") before = undefined;
+      tried = tries.peek();
+      if (subject && subject.value !== about) {
+        about = subject.value;
+        asking += 1;
+        before = undefined;
+        reading.value = { state: "waiting" };
+      }
       if (gathered.state === "waiting") return;
       if (gathered.state === "failed") {
         asking += 1;

@@ -16,7 +16,7 @@ export function jobRow(here: JobsPlace, head: JobHead): TemplateResult {
       <span class="aside">${day.format(changedAt_ms)}, ${clock(changedAt_ms)}. ${line}${note ? `; ${note}` : ""}</span>
     </p>
     <p class="buttons">
-      ${isHere ? nothing : button("Open", () => attempt(() => jobs.open(id)))}
+      ${isHere ? nothing : button("Open", () => here.open(id))}
       ${isHere ? nothing : button("Compare", () => here.compare(title, { id }))}
       ${button("Copy", () => attempt(() => jobs.duplicate(id)))}
       ${
@@ -24,9 +24,22 @@ export function jobRow(here: JobsPlace, head: JobHead): TemplateResult {
           ? button("Put away", () => attempt(() => jobs.archive(id)))
           : button("Take out again", () => attempt(() => jobs.unarchive(id)))
       }
+      ${isHere ? nothing : button("Save as a file", () => attempt(() => jobs.exportFile(id)))}
       ${button("Delete", () => remove(id))}
     </p>
+    ${here.unopened?.id === id ? textView(here.unopened.text) : nothing}
   </li>`;
+}
+
+/** Letters of a stored text that are shown; all of it goes into a file. */
+const MOST_SHOWN = 100_000;
+
+/** A job that no reader takes any more, as it is stored: nothing of it is lost while it can be read and saved. */
+function textView(text: string): TemplateResult {
+  return html`<div class="stored-text">
+    <p>This job is stored whole but could not be opened. This is what is stored; “Save as a file” keeps all of it.</p>
+    <pre tabindex="0">${text.slice(0, MOST_SHOWN)}${text.length > MOST_SHOWN ? "\n…" : ""}</pre>
+  </div>`;
 }
 
 /** One job that was deleted and can be brought back. */

@@ -26,4 +26,7 @@ export interface JobsPlace {
   compare(title: string, before: Comparable): void;
   readonly units: UnitHabit;
   remove(id: string): void;
+  open(id: string): void;
+  /** The text of a stored job that could not be opened. */
+  readonly unopened: { readonly id: string; readonly text: string } | undefined;
 }

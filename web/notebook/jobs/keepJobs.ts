@@ -1,13 +1,14 @@
 import { effect } from "@preact/signals-core";
+import type { Draft, Drafts } from "../../../shared/job/draft.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { JobEditor } from "../../editing/jobEditor.ts";
+import { keepShared } from "../../editing/keepShared.ts";
 import type { CurrentJob } from "../../store/openJob.ts";
-import { reenter } from "./reenter.ts";
 
 /** What this needs of the jobs in the browser. */
 export interface Keeper {
   readonly current: { readonly value: CurrentJob | undefined };
-  saveDraft(path: string, text: string): void;
+  saveDraft(path: string, draft: Draft): void;
   dropDraft(path: string): void;
   commit(job: Job, reason: string, settled?: readonly string[]): void;
 }
@@ -18,26 +19,29 @@ export interface Keeper {
  */
 export function keepJobs(jobEditor: JobEditor, jobs: Keeper): () => void {
   let shown: { readonly id: string; readonly arrival: number } | undefined;
-  let kept: { job: Job; texts: Readonly<Record<string, string>> } | undefined;
+  let kept: { readonly job: Job; readonly drafts: Drafts } | undefined;
   const stopArriving = effect(() => {
     const { current } = jobs;
     const arrived = current.value;
     if (!arrived || arrived.arrival === shown?.arrival) return;
     const isSame = arrived.id === shown?.id;
     shown = arrived;
-    kept = { job: arrived.job, texts: arrived.drafts };
-    const state = reenter(arrived.job, arrived.drafts);
+    // As it was kept, to the letter: nothing is read again against neighbours that may have changed.
+    const state = { job: arrived.job, drafts: arrived.drafts };
+    kept = state;
     if (isSame && arrived.asEdit !== undefined) jobEditor.replace(state, arrived.asEdit);
+    else if (isSame) jobEditor.refresh(state);
     else jobEditor.open(state);
   });
   const stopKeeping = effect(() => {
     const { job, drafts } = jobEditor.kept.value;
-    const texts = Object.fromEntries(Object.entries(drafts).map(([path, { typed }]) => [path, typed]));
     if (!kept) return;
     const before = kept;
-    kept = { job, texts };
-    for (const [path, text] of Object.entries(texts)) if (before.texts[path] !== text) jobs.saveDraft(path, text);
-    const gone = Object.keys(before.texts).filter((path) => !(path in texts));
+    kept = { job, drafts };
+    for (const [path, draft] of Object.entries(drafts)) {
+      if (keepShared(before.drafts[path], draft) !== before.drafts[path]) jobs.saveDraft(path, draft);
+    }
+    const gone = Object.keys(before.drafts).filter((path) => !(path in drafts));
     if (job !== before.job) jobs.commit(job, jobEditor.latest.peek(), gone);
     else for (const path of gone) jobs.dropDraft(path);
   });

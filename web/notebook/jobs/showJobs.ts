@@ -1,5 +1,6 @@
 import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { render } from "lit-html";
+import { InputError } from "../../../shared/problems.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { Comparable, Jobs, JobVersion } from "../../store/jobsDoor.ts";
 import type { Complaint } from "./complaintView.ts";
@@ -28,6 +29,7 @@ export function showJobs(
   const versions = signal<readonly JobVersion[] | undefined>(undefined);
   const removedLast = signal<string | undefined>(undefined);
   const compared = signal<Compared | undefined>(undefined);
+  const unopened = signal<JobsPlace["unopened"]>(undefined);
   let started = 0;
   let failed = 0;
   const attempt = (work: () => Promise<unknown>) => {
@@ -61,6 +63,25 @@ export function showJobs(
       () => {}, // asking for them by hand says why
     );
   });
+  const open = (id: string) =>
+    attempt(async () => {
+      unopened.value = undefined;
+      try {
+        await jobs.open(id);
+      } catch (error) {
+        // Edits that must be saved first are no fault of the job that was to be opened.
+        const isItsFault = !(error instanceof InputError) || error.problems.every(({ code }) => code !== "unsaved");
+        if (isItsFault) unopened.value = { id, text: await jobs.readText(id) };
+        throw error;
+      }
+    });
+  // What was compared was compared with the job that was open.
+  let comparedId: string | undefined;
+  effect(() => {
+    const id = jobs.current.value?.id;
+    if (id !== comparedId) compared.value = undefined;
+    comparedId = id;
+  });
   const remove = (id: string) =>
     attempt(async () => {
       await jobs.remove(id);
@@ -76,9 +97,10 @@ export function showJobs(
   effect(() => {
     const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
     const here: JobsPlace = {
-      ...{ jobs, askVersions, lookAt, attempt, remove, compare },
+      ...{ jobs, askVersions, lookAt, attempt, open, remove, compare },
       isLooking: look.looked.value !== undefined,
       compared: compared.value,
+      unopened: unopened.value,
       units: units.value,
       versions: versions.value,
       removedLast: isBack ? undefined : removedLast.value,

@@ -1,4 +1,5 @@
 import { type ReadonlySignal, signal } from "@preact/signals-core";
+import { fetchPart } from "../../worker/fetchPart.ts";
 import type { NumberedFigure } from "./figureNames.ts";
 
 /** Makes a piece of page of a note's Markdown: what cannot be trusted taken out, figures named in it turned to links. */
@@ -14,7 +15,7 @@ let isAskedFor = false;
 export function noteReader(): ReadonlySignal<NoteReader | undefined> {
   if (!isAskedFor) {
     isAskedFor = true;
-    import("./readNote.ts").then(
+    fetchPart(() => import("./readNote.ts")).then(
       ({ createNoteReader }) => {
         opened.value = createNoteReader(window);
       },

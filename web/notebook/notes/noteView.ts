@@ -13,8 +13,21 @@ function asRead(text: string, figures: readonly NumberedFigure[]): TemplateResul
   return html`<div class="note-read">${noteReader().value?.(text, figures) ?? html`<p>${withNumbers(text, figures)}</p>`}</div>`;
 }
 
+/** One note of the job's list: as it is read, the field it is written in, and the way to take it out. */
+function oneNote(context: FieldContext, index: number, to: string, figures: readonly NumberedFigure[]): TemplateResult {
+  const { jobEditor } = context;
+  const remove = () => jobEditor.change(`Note to ${to} taken out`, (state) => withoutEntry(state, "notes", index));
+  return html`<div class="note">
+      ${noteEditor(context, index, `Note to ${to}`, figures)}
+      ${asRead(jobEditor.job.value.notes[index]?.text ?? "", figures)}
+    </div>
+    <p class="buttons section-tools">
+      <button type="button" @click=${remove}>Take the note out<span class="unseen"> of ${to}</span></button>
+    </p>`;
+}
+
 /**
- * What stands below a section beside its finding: the workshop's note, and whether the client sees the section. A note
+ * What stands below a section beside its finding: the workshop's notes, and whether the client sees the section. A note
  * is a field of the job like any other; its place in the list of notes is found by the section it follows.
  */
 export function noteView(
@@ -24,14 +37,12 @@ export function noteView(
 ): TemplateResult {
   const { jobEditor } = context;
   const { notes, hiddenSections } = jobEditor.job.value;
-  const index = notes.findIndex(({ after }) => after === section.name);
+  const own = notes.flatMap(({ after }, index) => (after === section.name ? [index] : []));
   const isHidden = hiddenSections.includes(section.name);
   const add = () =>
     jobEditor.change(`A note to ${section.title}`, (state) =>
       withEntry(state, "notes", state.job.notes.length, { after: section.name, text: "" }),
     );
-  const remove = () =>
-    jobEditor.change(`Note to ${section.title} taken out`, (state) => withoutEntry(state, "notes", index));
   const hide = () =>
     jobEditor.change(`${section.title}: ${isHidden ? "shown to" : "hidden from"} the client`, ({ job, drafts }) => ({
       job: {
@@ -42,24 +53,33 @@ export function noteView(
       },
       drafts,
     }));
-  return html`${
-    index < 0
-      ? nothing
-      : html`<div class="note">
-          ${noteEditor(context, index, `Note to ${section.title}`, figures.value)}
-          ${asRead(notes[index].text, figures.value)}
-        </div>`
-  }
+  return html`${own.map((index, i) => oneNote(context, index, numbered(section.title, i, own.length), figures.value))}
     <p class="buttons section-tools">
       ${
-        index < 0
+        own.length === 0
           ? html`<button type="button" @click=${add}>Write a note<span class="unseen"> to ${section.title}</span></button>`
-          : html`<button type="button" @click=${remove}>
-            Take the note out<span class="unseen"> of ${section.title}</span>
-          </button>`
+          : nothing
       }
       <button type="button" aria-pressed=${isHidden ? "true" : "false"} @click=${hide}>
         Not for the client<span class="unseen"> – ${section.title}</span>
       </button>
     </p>`;
+}
+
+/** Notes that follow no section of this page: of another edition of it, or written by hand into the file. None is left out. */
+export function otherNotesView(
+  sections: readonly AnySection[],
+  context: FieldContext,
+  figures: ReadonlySignal<readonly NumberedFigure[]>,
+): TemplateResult | typeof nothing {
+  const { notes } = context.jobEditor.job.value;
+  const names = new Set(sections.map(({ name }) => name));
+  const others = notes.flatMap(({ after }, index) => (names.has(after) ? [] : [index]));
+  if (others.length === 0) return nothing;
+  return html`<h2>Further notes</h2>
+    ${others.map((index) => oneNote(context, index, notes[index]?.after ?? "", figures.value))}`;
+}
+
+function numbered(title: string, i: number, count: number): string {
+  return count === 1 ? title : `${title}, ${i + 1} of ${count}`;
 }

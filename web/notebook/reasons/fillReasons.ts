@@ -1,7 +1,9 @@
 import { computed, effect, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
 import { type Explanations, openExplanations } from "../../../sim/index.ts";
+import { reloadView } from "../../look/reloadView.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
 import type { Graph } from "../graph/graph.ts";
 import type { ReasonsOf } from "./reasonsView.ts";
 
@@ -12,19 +14,23 @@ interface Opened {
 }
 
 const opened = signal<Opened | undefined>(undefined);
+/** Why they could not be fetched. */
+const missing = signal<string | undefined>(undefined);
 let isAskedFor = false;
 
 /** The reasons are a piece of their own, fetched when somebody first asks why. Where that fails, closing and opening asks again. */
 function askFor(): void {
   if (isAskedFor) return;
   isAskedFor = true;
-  const pieces = [import("./reasonFacts.ts"), import("./reasonsView.ts"), openExplanations()] as const;
-  Promise.all(pieces).then(
+  missing.value = undefined;
+  const pieces = () => Promise.all([import("./reasonFacts.ts"), import("./reasonsView.ts"), openExplanations()]);
+  fetchPart(pieces).then(
     ([facts, view, known]) => {
       opened.value = { facts, view, known };
     },
-    () => {
+    (error: unknown) => {
       isAskedFor = false;
+      missing.value = error instanceof Error ? error.message : String(error);
     },
   );
 }
@@ -45,7 +51,7 @@ export function fillReasons(section: AnySection, place: HTMLElement, graph: Grap
     render(
       html`<details class="reasons" @toggle=${toggle}>
         <summary>Why are these numbers so?</summary>
-        ${told.value}
+        ${isOpen.value && missing.value !== undefined ? reloadView(missing.value) : told.value}
       </details>`,
       place,
     );

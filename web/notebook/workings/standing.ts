@@ -1,4 +1,4 @@
-import type { Drafts } from "../../editing/jobEditor.ts";
+import type { Drafts } from "../../../shared/job/draft.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
 import type { Reading } from "../graph/graph.ts";
 

@@ -1,9 +1,9 @@
 import { signal } from "@preact/signals-core";
 import { describe, expect, it } from "vitest";
+import type { Draft } from "../../../../shared/job/draft.ts";
 import type { Job } from "../../../../shared/job/job.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
 import { keepJobs } from "../../../../web/notebook/jobs/keepJobs.ts";
-import { reenter } from "../../../../web/notebook/jobs/reenter.ts";
 import type { CurrentJob } from "../../../../web/store/openJob.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 
@@ -16,7 +16,7 @@ function kept(drafts: CurrentJob["drafts"] = {}) {
   const told: string[] = [];
   const keeper = {
     current,
-    saveDraft: (path: string, text: string) => void told.push(`draft ${path}: ${text}`),
+    saveDraft: (path: string, { typed }: Draft) => void told.push(`draft ${path}: ${typed}`),
     dropDraft: (path: string) => void told.push(`no draft ${path}`),
     commit: (job: Job, reason: string, settled: readonly string[] = []) =>
       void told.push(`load ${job.vehicle.load_kg}, ${reason}, settles ${settled.join() || "nothing"}`),
@@ -49,8 +49,8 @@ describe("keeping the job", () => {
     expect(told.at(-1)).toBe(`no draft ${load}`);
   });
 
-  it("puts a job that arrives into the editor, half-typed words in their fields again", () => {
-    const { current, told, jobEditor } = kept({ [load]: "two peop" });
+  it("puts a job that arrives onto the jobEditor, half-typed words in their fields again", () => {
+    const { current, told, jobEditor } = kept({ [load]: { typed: "two peop", problem: "found no number" } });
     expect(jobEditor.drafts.value[load]).toMatchObject({ typed: "two peop" });
     jobEditor.edit("usualDay_km", "50", 50, { what: "Usual day" });
     told.length = 0;
@@ -61,9 +61,14 @@ describe("keeping the job", () => {
     expect(told).toEqual([]);
   });
 
-  it("takes a stored text that fits by now into the job", () => {
-    const state = reenter(demoJob(), { [load]: "77 kg", "nobody.knows": "x", title: "" });
-    expect(state.job.vehicle.load_kg).toBe(77);
-    expect(Object.keys(state.drafts)).toEqual(["title"]);
+  it("leaves a stored text in its field that could be read by now: loading is no edit", () => {
+    const drafts = {
+      [load]: { typed: "77 kg", problem: "more than the car weighs", value: 77 },
+      title: { typed: "", problem: "empty" },
+    };
+    const { told, jobEditor } = kept(drafts);
+    expect(jobEditor.job.value).toEqual(demoJob());
+    expect(jobEditor.drafts.value).toEqual(drafts);
+    expect(told).toEqual([]);
   });
 });

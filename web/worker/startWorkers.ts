@@ -1,0 +1,23 @@
+import type { SimulationApi } from "./api.ts";
+import { livingWorker } from "./livingWorker.ts";
+import type { RoadsApi } from "./roadsApi.ts";
+import { startRoads } from "./startRoads.ts";
+import { startSimulation } from "./startSimulation.ts";
+import type { WorkerApi } from "./workerApi.ts";
+import { pageWorker } from "./workersBeside.ts";
+
+/** All that the page asks to be done off its own thread. */
+export interface Workers {
+  readonly simulation: SimulationApi;
+  readonly roads: RoadsApi;
+}
+
+/**
+ * The one worker of the page, twice over: what follows every key is asked of the first, and never waits for the second, which
+ * does studies and logs. Each starts with its first question.
+ */
+export function startWorkers(): Workers {
+  const drives = livingWorker<WorkerApi>(pageWorker, "drives");
+  const studies = livingWorker<WorkerApi>(pageWorker, "studies");
+  return { simulation: startSimulation(drives, studies), roads: startRoads(studies) };
+}
