@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { jobText } from "../../shared/job/jobText.ts";
 import { inventedJob } from "../support/inventedJob.ts";
 import { worked, write } from "../support/notebookPage.ts";
-import { startChromium } from "../support/openNotebook.ts";
+import { openWorkings, startChromium } from "../support/openNotebook.ts";
 import { storedLoads } from "../support/storedLoads.ts";
 
 let browser: Browser;
@@ -14,6 +14,7 @@ afterAll(async () => browser?.close());
 
 async function opened(page: Page): Promise<Page> {
   await page.goto(inject("notebookUrl"));
+  await openWorkings(page);
   await worked(page);
   return page;
 }

@@ -7,7 +7,7 @@ import { jobText } from "../../shared/job/jobText.ts";
 import { chromiumFlags } from "../support/chromium.ts";
 import { inventedJob, withRecordedRoad } from "../support/inventedJob.ts";
 import { saidAt, worked } from "../support/notebookPage.ts";
-import { startChromium } from "../support/openNotebook.ts";
+import { openWorkings, startChromium } from "../support/openNotebook.ts";
 import { storedLoads } from "../support/storedLoads.ts";
 
 // What may befall a page, its browser and the browser's database while somebody types.
@@ -33,6 +33,7 @@ const choice = (page: Page) => page.getByText(/Another tab (changed|deleted) thi
 async function openTab(inContext: BrowserContext = context): Promise<Page> {
   const page = await inContext.newPage();
   await page.goto(inject("notebookUrl"));
+  await openWorkings(page);
   await worked(page);
   return page;
 }
