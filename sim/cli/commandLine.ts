@@ -1,25 +1,29 @@
 import about from "../../package.json" with { type: "json" };
 import { nearest } from "../../shared/nearest.ts";
-import { InputError, inputError } from "../../shared/problems.ts";
+import { InputError, inputError, type Problem } from "../../shared/problems.ts";
 import type { Command, Print } from "./command.ts";
 import { commandList, commandUsage } from "./help.ts";
 import { parseArguments } from "./parseArguments.ts";
+import { visible, visibleLine } from "./visible.ts";
 
 /**
  * Carries out one command line and comes back with its exit code: 0 done, 1 a check that was asked for failed, 2 wrong
- * input or arguments, 3 a fault of ours. Never throws. `args` are what follows the program's name.
+ * input or arguments, 3 a fault of ours. Never throws. `args` are what follows the program's name. What jobs, logs and arguments
+ * hold goes to a terminal, so nothing is printed that a terminal would obey.
  */
 export async function runCommandLine(
   commands: readonly Command[],
   args: readonly string[],
-  print: Print,
-  warn: Print,
+  printRaw: Print,
+  warnRaw: Print,
 ): Promise<number> {
+  const print: Print = (text) => printRaw(visible(text));
+  const warn: Print = (text) => warnRaw(visible(text));
   try {
     return await carryOut(commands, args, print, warn);
   } catch (error) {
     if (error instanceof InputError) {
-      for (const { where, message } of error.problems) warn(`${where}: ${message}`);
+      for (const problem of error.problems) warn(problemLine(problem));
       return 2;
     }
     const isDebug = args.includes("--debug");
@@ -28,6 +32,18 @@ export async function runCommandLine(
     if (isDebug && error instanceof Error && error.stack) warn(error.stack);
     return 3;
   }
+}
+
+/** A problem is one line, whatever was found in the input. */
+function problemLine({ where, message }: Problem): string {
+  return visibleLine(`${shortened(where)}: ${shortened(message)}`);
+}
+
+const longest = 600; // letters of a message: enough for any of ours, and a cell of a megabyte does not fill the screen
+
+function shortened(text: string): string {
+  if (text.length <= longest) return text;
+  return `${text.slice(0, longest / 2)} ... (${text.length - longest} letters left out) ... ${text.slice(-longest / 2)}`;
 }
 
 async function carryOut(

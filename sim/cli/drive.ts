@@ -9,7 +9,7 @@ import { channelsCsv } from "./channelsCsv.ts";
 import type { Command, CommandArguments, Print } from "./command.ts";
 import { driveJson } from "./driveJson.ts";
 import { driveTable } from "./driveTable.ts";
-import { isSameFile, writeText } from "./files.ts";
+import { checkPlace, isSameFile, writeText } from "./files.ts";
 import { readJobFile } from "./jobFile.ts";
 import { jsonText } from "./json.ts";
 import { hasOption, numberOption, textOption } from "./optionValue.ts";
@@ -21,7 +21,7 @@ const manyRows = 500_000; // from here on a person wonders whether anything happ
 
 export const drive: Command = {
   name: "drive",
-  usage: "JOB [--trace ID|FILE] [--step S] [--json] [--channels FILE.csv]",
+  usage: "JOB [--trace ID|FILE] [--step S] [--json] [--channels FILE.csv [--force]]",
   summary: "every candidate pack of a job over a road: energy, range, peaks, and which pack is enough",
   options: {
     trace: {
@@ -32,6 +32,7 @@ export const drive: Command = {
     step: { type: "string", value: "S", help: "seconds a step, 0.01 to 60; else the road's own samples" },
     json: { type: "boolean", help: "for a program: one object, units in the keys" },
     channels: { type: "string", value: "FILE.csv", help: "write every sample of every pack, for a spreadsheet" },
+    force: { type: "boolean", help: "with --channels: replace a file of that name" },
   },
   run(args, print, warn) {
     const path = jobPath(args);
@@ -44,7 +45,7 @@ export const drive: Command = {
       warn(`driving ${job.packs.length} packs over ${trace.time_s.length} samples, this takes a while`);
     const report = driveJob(job, trace, { channels: channels !== undefined });
     if (channels !== undefined) {
-      writeText(channels, channelsCsv(report.candidates, gearNames(job)));
+      writeText(channels, channelsCsv(report.candidates, gearNames(job)), ifThere(args));
       warn(`written: ${channels}`);
     }
     print(hasOption(args, "json") ? jsonText(driveJson(report)) : driveTable(report, job.usualDay_km));
@@ -84,7 +85,12 @@ function channelsPath(args: CommandArguments, sources: readonly string[]): strin
     throw inputError("out-source", path, "found a file that is read, it is left as it is; choose another name");
   if (!/\.csv$/i.test(path))
     throw inputError("out-name", path, "found a name without .csv at its end, a CSV file is written: channels.csv");
+  checkPlace(path, ifThere(args)); // before the packs are driven
   return path;
+}
+
+function ifThere(args: CommandArguments): "replace" | "ask" {
+  return hasOption(args, "force") ? "replace" : "ask";
 }
 
 function gearNames(job: Job): string[] {

@@ -1,4 +1,14 @@
-import { readdirSync, readFileSync, realpathSync, statSync, writeFileSync } from "node:fs";
+import {
+  closeSync,
+  constants,
+  lstatSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  statSync,
+  writeFileSync,
+} from "node:fs";
 import { basename, dirname } from "node:path";
 import { nearest } from "../../shared/nearest.ts";
 import { InputError, inputError } from "../../shared/problems.ts";
@@ -36,13 +46,47 @@ export function readText(path: string): string {
   }
 }
 
-/** Writes a text. With `isNew` it never writes over a file. Throws InputError where the file cannot be written. */
-export function writeText(path: string, text: string, { isNew = false } = {}): void {
+/** `replace` where the person allowed a file of this name to be replaced; `ask` where `--force` would allow it; else never. */
+type IfThere = "replace" | "ask" | "keep";
+
+/**
+ * Writes a text into a file of its own: never through a link, which may lead anywhere, and over a file that is there only with
+ * `replace`. Throws InputError where the file cannot be written.
+ */
+export function writeText(path: string, text: string, ifThere: IfThere): void {
   try {
-    writeFileSync(path, text, { flag: isNew ? "wx" : "w" });
+    checkPlace(path, ifThere);
+    const file = openSync(path, ifThere === "replace" ? replacing : creating);
+    try {
+      writeFileSync(file, text);
+    } finally {
+      closeSync(file);
+    }
   } catch (error) {
     throw explained(path, error, "written");
   }
+}
+
+/** Throws InputError, before a long run, where `writeText` would for what stands at the path already. */
+export function checkPlace(path: string, ifThere: IfThere): void {
+  const found = lstatSync(path, { throwIfNoEntry: false });
+  if (found === undefined) return;
+  if (found.isSymbolicLink())
+    throw inputError("file-link", path, "found a link, no link is written through; choose another name");
+  if (found.isDirectory()) throw inputError("file-folder", path, "found a folder, a file is wanted");
+  if (ifThere === "replace") return;
+  const advice = ifThere === "ask" ? "--force replaces it" : "it is left as it is; choose another name";
+  throw inputError("file-exists", path, `found a file of this name already; ${advice}`);
+}
+
+// The system itself refuses a link, and without leave to replace a file, that came between the check and the writing.
+const creating = constants.O_WRONLY | constants.O_CREAT | constants.O_EXCL;
+const replacing = constants.O_WRONLY | constants.O_CREAT | constants.O_TRUNC | (constants.O_NOFOLLOW ?? 0);
+
+/** What became of standard output, for a person. */
+export function outputFault(error: NodeJS.ErrnoException): string {
+  const full = error.code === "ENOSPC" || error.code === "EDQUOT" || error.code === "EFBIG";
+  return full ? "found no room left to write into" : `could not be written (${error.code ?? error.message})`;
 }
 
 /** True where two paths lead to one and the same file, through links of either kind too; false where either is missing. */
@@ -68,13 +112,13 @@ function explained(path: string, error: unknown, done: "read" | "written"): unkn
     case "EISDIR":
       return inputError("file-folder", path, "found a folder, a file is wanted");
     case "EEXIST":
-      if (statSync(path, { throwIfNoEntry: false })?.isDirectory())
-        return inputError("file-folder", path, "found a folder, a file is wanted");
       return inputError(
         "file-exists",
         path,
-        "found a file of this name already, it is left as it is; choose another name",
+        "found a file of this name that was not there before; it is left as it is",
       );
+    case "ELOOP":
+      return inputError("file-link", path, "found a link that leads back to itself, or that is not followed here");
     case "EACCES":
     case "EPERM":
     case "EROFS":
@@ -82,7 +126,11 @@ function explained(path: string, error: unknown, done: "read" | "written"): unkn
     case "ENAMETOOLONG":
       return inputError("file-name", path, "found a name longer than this system allows");
     case "ENOSPC":
+    case "EDQUOT":
+    case "EFBIG":
       return inputError("file-space", path, "found no room left on the disk to write into");
+    case "EIO":
+      return inputError("file-broken", path, `found a fault of the disk or device, the file cannot be ${done}`);
     default:
       return error;
   }

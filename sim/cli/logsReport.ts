@@ -1,6 +1,8 @@
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { M_PER_KM, MPS_PER_KMH, S_PER_MIN } from "../../shared/units.ts";
+import { countOf } from "../route/log/countOf.ts";
 import type { ColumnGuess } from "../route/log/logFile.ts";
+import { writeFar } from "../route/log/writeFar.ts";
 import { writeDuration } from "../route/log/writeTime.ts";
 import type { Likeness } from "../route/roads/standardCycleLike.ts";
 import type { Characteristics } from "../trace/characteristics.ts";
@@ -9,6 +11,7 @@ import { momentForPeople } from "./logClock.ts";
 import { formatWord } from "./logsJson.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";
 import { textTable } from "./table.ts";
+import { visibleLine } from "./visible.ts";
 import { wrapText } from "./wrapText.ts";
 
 /** What a person wants to know of logs: how each was read, what was mended in it, and the trips and days that came out. */
@@ -16,27 +19,29 @@ export function logsReport(drives: RecordedDrives, likenessOf: (trip: Characteri
   const { trips, days, cleaned } = drives;
   const parts = drives.files.map((file) => fileReport(file, drives));
   if (trips.trips.length === 0) {
-    const metres = formatNumber(cleaned.series.distance_m[cleaned.series.count - 1] ?? 0);
+    const far = writeFar(cleaned.series.distance_m[cleaned.series.count - 1] ?? 0);
     parts.push(
       cleaned.isStill
         ? "The car does not move in this log: its distance is about 0, and there is no trip."
-        : `No trip: all moves are shorter than 200 m, ${metres} m together.`,
+        : `No trip: all moves are shorter than 200 m, ${far} in total.`,
     );
     return parts.join("\n\n");
   }
   parts.push(tripsTable(drives, likenessOf));
   if (days.length > 0) parts.push(daysTable(drives));
   const { count, distance_m } = trips.shunts;
-  const shunts = count > 0 ? `; ${count} moves under 200 m, ${formatNumber(distance_m)} m together, are no trips` : "";
+  const moves = `${countOf(count, "move")} under 200 m`;
+  const shunts =
+    count > 0 ? `; ${moves}, ${writeFar(distance_m)} in total, ${count === 1 ? "is no trip" : "are no trips"}` : "";
   parts.push(wrapText(`${sentence(drives.clock.words)}${shunts}.`));
   return parts.join("\n\n");
 }
 
 function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined }: RecordedDrives): string {
   const { verdict, reasons, samplingNote } = cleaned.quality;
-  const bad = log.badLines > 0 ? `, ${log.badLines} ${log.badLines === 1 ? "line" : "lines"} not usable` : "";
+  const bad = log.badLines > 0 ? `, ${countOf(log.badLines, "line")} not usable` : "";
   const lines = [
-    `${log.file}: ${formatWord(log).toUpperCase()}, ${log.fixes.count} fixes${bad}`,
+    visibleLine(`${log.file}: ${formatWord(log).toUpperCase()}, ${countOf(log.fixes.count, "fix", "fixes")}${bad}`),
     wrapText([log.guess.encoding.toUpperCase(), ...log.guess.layout].join(", "), "  read as    "),
     ...(log.format === "table" ? [wrapText(columnWords(log.guess.columns), "  columns    ")] : []),
     ...log.questions

@@ -1,12 +1,16 @@
 #!/usr/bin/env node
 import { runCommandLine } from "./commandLine.ts";
 import { commands } from "./commands.ts";
+import { outputFault } from "./files.ts";
 
-// Whoever reads along may stop early (`| head -1`): that is no fault of anybody.
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
-  if (error.code !== "EPIPE") throw error;
-  process.exit(0);
+  // Whoever reads along may stop early (`| head -1`): that is no fault of anybody.
+  if (error.code === "EPIPE") process.exit(0);
+  process.stderr.write(`standard output: ${outputFault(error)}\n`);
+  process.exit(2);
 });
+// Where messages have nowhere to go, the exit code is all there is.
+process.stderr.on("error", () => undefined);
 
 process.exitCode = await runCommandLine(
   commands,

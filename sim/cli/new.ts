@@ -31,7 +31,7 @@ export const newJob: Command = {
     }
     const path = filePath(args);
     const demo = demoNamed(textOption(args, "from"));
-    writeText(path, jobText(demo.document), { isNew: true });
+    writeText(path, jobText(demo.document), "keep");
     warn(`written: ${path}, the demo ${demo.id}; next: bellhousing drive ${path}`);
   },
 };

@@ -22,12 +22,13 @@ const shownProblems = 5; // of one file; a broken log has thousands, and --json 
 
 export const trace: Command = {
   name: "trace",
-  usage: "ID|FILE... [--json] [--out FILE.csv] [--keep-positions]",
+  usage: "ID|FILE... [--json] [--out FILE.csv [--force] [--keep-positions]]",
   summary:
     "what kind of driving cycles, speed traces and recorded logs ask for; logs are cleaned, every repair is said",
   options: {
     json: { type: "boolean", help: "for a program: files, trips and their total, units in the keys" },
     out: { type: "string", value: "FILE.csv", help: "write the road as a speed trace; of logs, all trips in one" },
+    force: { type: "boolean", help: "with --out: replace a file of that name" },
     "keep-positions": { type: "boolean", help: "with --out: a log's positions too, in FILE.positions.csv" },
     ...answerOptions,
     speeds: { type: "string", value: "TEXT", help: 'for a planned route: "3 km at 50 km/h, 2 stops a km, then ..."' },
@@ -59,7 +60,8 @@ export const trace: Command = {
       if (drives ? written.length > 0 : written.length !== 1)
         throw inputError("out-many", "--out", `found ${roads.length} traces, one at a time can be written`);
       const sources = positionals.filter(isFileName);
-      writeRoad(drives ? { drives } : { trace: written[0].trace }, out, keepsPositions, sources, warn);
+      const road = drives ? { drives } : { trace: written[0].trace };
+      writeRoad(road, out, { keepsPositions, mayReplace: hasOption(args, "force"), sources }, warn);
     }
     print(hasOption(args, "json") ? jsonText(jsonOf(roads, written, drives)) : reportOf(written, drives));
   },

@@ -1,4 +1,5 @@
 import type { Print } from "./command.ts";
+import { visibleLine } from "./visible.ts";
 
 /** Carries out work that tells how far it is, and shows that to whoever waits. Comes back with the work's result. */
 export type Watch = <T>(words: string, isLong: boolean, work: (progress: Progress) => T) => T;
@@ -17,7 +18,8 @@ const startOfLine = "\r\u001B[K"; // back to the first column, and the line wipe
  * of words instead, since nobody watches it. Work that is not long shows nothing.
  */
 export function watchOn(warn: Print, terminal: Terminal = process.stderr): Watch {
-  return (words, isLong, work) => {
+  return (given, isLong, work) => {
+    const words = visibleLine(given);
     if (!isLong) return work(() => undefined);
     if (terminal.isTTY !== true) {
       warn(`${words}, this takes a while`);

@@ -1,3 +1,5 @@
+import { visibleLine } from "./visible.ts";
+
 const width = 80; // what every terminal has, and as much as reads well on a wide one
 
 /**
@@ -9,7 +11,7 @@ export function wrapText(text: string, lead = ""): string {
   const lines: string[] = [];
   let line = lead;
   let isBegun = false;
-  for (const word of text.split(/(?<!\d) | (?![A-Za-z%])/)) {
+  for (const word of visibleLine(text).split(/(?<!\d) | (?![A-Za-z%])/)) {
     if (isBegun && line.length + 1 + word.length > width) {
       lines.push(line);
       line = indent + word;

@@ -3,36 +3,45 @@ import type { Trace } from "../trace/trace.ts";
 import { writeTraceCsv } from "../trace/writeTraceCsv.ts";
 import { cleanedWhole } from "./cleanedWhole.ts";
 import type { Print } from "./command.ts";
-import { isSameFile, writeText } from "./files.ts";
+import { checkPlace, isSameFile, writeText } from "./files.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";
 
 /** What is to be written: a road as it was read, or the trips of logs. */
 type RoadToWrite = { readonly trace: Trace } | { readonly drives: RecordedDrives };
 
+interface WritingRoad {
+  readonly keepsPositions: boolean;
+  /** Whether files of these names may be replaced. */
+  readonly mayReplace: boolean;
+  /** Files that were read, never written. */
+  readonly sources: readonly string[];
+}
+
 /**
  * Writes a road as a strict trace CSV: time, speed, height, and never where it was. With `keepsPositions` the positions of a log's
  * trips go into a second file beside it, with the same times, since a strict trace has exactly its columns. Throws InputError
- * where it would write over a file that was read, and where there are no positions to keep.
+ * where it would write over a file that was read or, without leave, over another, and where there are no positions to keep.
  */
 export function writeRoad(
   road: RoadToWrite,
   out: string,
-  keepsPositions: boolean,
-  sources: readonly string[],
+  { keepsPositions, mayReplace, sources }: WritingRoad,
   warn: Print,
 ): void {
   const beside = positionsPath(out);
+  const ifThere = mayReplace ? "replace" : "ask";
   for (const path of keepsPositions ? [out, beside] : [out])
     if (sources.some((source) => isSameFile(source, path)))
       throw inputError("out-source", path, "found the file that is read, it is left as it is; choose another name");
   const trace = "drives" in road ? cleanedWhole(road.drives) : road.trace;
+  if (keepsPositions) checkPlace(beside, ifThere);
   const positions = keepsPositions ? positionsCsv(road, out) : undefined;
-  writeText(out, writeTraceCsv(trace));
+  writeText(out, writeTraceCsv(trace), ifThere);
   if (positions === undefined) {
     warn(`written: ${out}${"drives" in road ? ", without positions" : ""}`);
     return;
   }
-  writeText(beside, positions);
+  writeText(beside, positions, ifThere);
   warn(`written: ${out}, without positions; they are in ${beside}, which shows where the car lives`);
 }
 

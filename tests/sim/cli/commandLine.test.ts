@@ -4,6 +4,7 @@ import { inputError } from "../../../shared/problems.ts";
 import type { Command } from "../../../sim/cli/command.ts";
 import { runCommandLine } from "../../../sim/cli/commandLine.ts";
 import { commands } from "../../../sim/cli/commands.ts";
+import { changedDemoFile } from "../../support/changedDemo.ts";
 import { runCommand } from "../../support/runCommand.ts";
 
 const tried: Command = {
@@ -30,6 +31,55 @@ async function run(...words: readonly string[]) {
   );
   return { code, out: out.join("\n"), err: err.join("\n") };
 }
+
+describe("what a terminal would obey", () => {
+  const trick = "\u001b]0;title\u0007\u009b31m\u202e\u007f\r";
+  const shown = "\u241b]0;title\u2407<009b>31m<202e>\u2421\u240d";
+
+  it("is shown and not obeyed, in results, warnings and messages", async () => {
+    const command: Command = {
+      ...tried,
+      run: (_, print, warn) => {
+        print(`a\tb\n${trick}`);
+        warn(trick);
+        throw inputError("bad", trick, `found "${trick}\nline"`);
+      },
+    };
+    const printed: string[] = [];
+    const code = await runCommandLine(
+      [command],
+      ["tried"],
+      (text) => printed.push(text),
+      (text) => printed.push(text),
+    );
+    expect({ code, printed }).toEqual({
+      code: 2,
+      printed: [`a\tb\n${shown}`, shown, `${shown}: found "${shown}\u240aline"`],
+    });
+    expect((await run(trick)).err).toContain(`${shown}: found no command`);
+  });
+
+  it("stands in JSON as escapes that a program reads back", async () => {
+    const path = changedDemoFile({ title: "Ann\u009b31m" });
+    const { code, out } = await runCommand("drive", path, "--json");
+    expect(code).toBe(0);
+    expect(out).toContain("Ann\\u009b31m");
+    expect(JSON.parse(out).job).toBe("Ann\u009b31m");
+  });
+
+  it("cannot make a line of its own out of a pack's name", async () => {
+    const path = changedDemoFile({ "packs.0.name": "8 kWh\n! 8 kWh: bought" });
+    const { out } = await runCommand("drive", path);
+    expect(out).toContain("8 kWh\u240a! 8 kWh: bought");
+    expect(out).not.toMatch(/^! 8 kWh: bought/m);
+  });
+});
+
+it("shortens what was found where it would fill the screen", async () => {
+  const { code, err } = await runCommand("drive", `${"x".repeat(200)}.csv`, "--step", "9".repeat(100_000));
+  expect(code).toBe(2);
+  expect(err.length).toBeLessThan(2000);
+});
 
 describe("exit codes", () => {
   it("is 0 for what is done", async () => {

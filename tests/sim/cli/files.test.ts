@@ -1,4 +1,4 @@
-import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { expect, it } from "vitest";
 import { readBytes, readText, writeText } from "../../../sim/cli/files.ts";
@@ -36,17 +36,31 @@ it("takes no photograph for a text", () => {
   expect(() => readText(path)).toThrow("as in a photograph");
 });
 
-it("writes a text, and writes over a file only where that was not forbidden", () => {
+it("writes a text, and writes over a file only where that was allowed", () => {
   const path = join(emptyFolder(), "a.csv");
-  writeText(path, "one");
-  writeText(path, "two");
-  expect(() => writeText(path, "three", { isNew: true })).toThrow("it is left as it is; choose another name");
-  expect(readFileSync(path, "utf8")).toBe("two");
+  writeText(path, "one", "keep");
+  expect(() => writeText(path, "two", "keep")).toThrow("it is left as it is; choose another name");
+  expect(() => writeText(path, "two", "ask")).toThrow("found a file of this name already; --force replaces it");
+  expect(readFileSync(path, "utf8")).toBe("one");
+  writeText(path, "3", "replace");
+  expect(readFileSync(path, "utf8")).toBe("3");
+});
+
+it.each(["keep", "ask", "replace"] as const)("writes through no link, where it may %s what is there", (ifThere) => {
+  const folder = emptyFolder();
+  const [elsewhere, link, dangling] = ["elsewhere.txt", "a.csv", "b.csv"].map((name) => join(folder, name));
+  writeFileSync(elsewhere, "precious");
+  symlinkSync(elsewhere, link);
+  symlinkSync(join(folder, "nothing.txt"), dangling);
+  for (const path of [link, dangling])
+    expect(() => writeText(path, "x", ifThere)).toThrow("found a link, no link is written through");
+  expect(readFileSync(elsewhere, "utf8")).toBe("precious");
+  expect(existsSync(join(folder, "nothing.txt"))).toBe(false);
 });
 
 it("says where nothing can be written", () => {
   const folder = emptyFolder();
   mkdirSync(join(folder, "inner"));
-  expect(() => writeText(join(folder, "inner"), "x")).toThrow("found a folder, a file is wanted");
-  expect(() => writeText(join(folder, "none", "a.csv"), "x")).toThrow("found no folder");
+  expect(() => writeText(join(folder, "inner"), "x", "replace")).toThrow("found a folder, a file is wanted");
+  expect(() => writeText(join(folder, "none", "a.csv"), "x", "ask")).toThrow("found no folder");
 });

@@ -30,6 +30,13 @@ it("ends quietly where its reader stops early", () => {
   expect({ status, stdout, stderr }).toEqual({ status: 0, stdout: '[{"id', stderr: "" });
 });
 
+it("ends in 2 with a sentence where its output has no room", () => {
+  for (const line of ["cycles", "drive shared/demos/piano-tuner.bellhousing.json --json"]) {
+    const { status, stderr } = bellhousing(`${line} >/dev/full`);
+    expect({ status, stderr }).toEqual({ status: 2, stderr: "standard output: found no room left to write into\n" });
+  }
+});
+
 describe("drive, as a process", () => {
   const tuner = "shared/demos/piano-tuner.bellhousing.json";
 

@@ -27,7 +27,7 @@ it("never writes over a file", async () => {
   expect(await runCommand("new", path)).toEqual({
     code: 2,
     out: "",
-    err: `${path}: found a file of this name already, it is left as it is; choose another name`,
+    err: `${path}: found a file of this name already; it is left as it is; choose another name`,
   });
   expect(readFileSync(path, "utf8")).toBe("a year of work");
 });

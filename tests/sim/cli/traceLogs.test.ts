@@ -1,4 +1,4 @@
-import { readFileSync, truncateSync, writeFileSync } from "node:fs";
+import { readFileSync, symlinkSync, truncateSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
@@ -230,6 +230,23 @@ describe("--out", () => {
     expect(Math.abs(first[2] - truth.longitude_deg[0])).toBeLessThan(1.5e-4);
     expect(await refused(path, "--keep-positions")).toContain("found no --out FILE.csv");
     expect(await refused("udds", "--out", join(folder, "x.csv"), "--keep-positions")).toContain("found no positions");
+  });
+
+  it("replaces a file only with --force, and follows no link even then", async () => {
+    const out = join(emptyFolder(), "road.csv");
+    writeFileSync(out, "mine");
+    expect(await refused("udds", "--out", out)).toContain("found a file of this name already; --force replaces it");
+    expect(readFileSync(out, "utf8")).toBe("mine");
+    expect((await runCommand("trace", "udds", "--out", out, "--force")).code).toBe(0);
+    expect(readFileSync(out, "utf8")).toMatch(/^time_s,speed_kmh/);
+    const link = join(emptyFolder(), "link.csv");
+    symlinkSync(out, link);
+    expect(await refused("udds", "--out", link, "--force")).toContain("found a link");
+    const [path] = logFiles({ "monday.gpx": writeGpx(rows) });
+    const beside = out.replace(".csv", ".positions.csv");
+    writeFileSync(beside, "mine");
+    expect(await refused(path, "--out", out, "--keep-positions")).toContain("--force replaces it");
+    expect(readFileSync(beside, "utf8")).toBe("mine");
   });
 
   it("never writes over a log that is read", async () => {
