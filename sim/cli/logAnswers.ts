@@ -8,6 +8,7 @@ export const answerOptions = {
   "speed-unit": { type: "string", value: speedUnits.join("|"), help: "unit of a log's speeds, where it does not say" },
   hemisphere: { type: "string", value: hemispheres.join("|"), help: "side of the globe, where a log does not say" },
   interval: { type: "string", value: "S", help: "seconds between the rows of a log without times, 0.01 to 3600" },
+  vehicle: { type: "string", value: "NAME", help: "which car, where a log holds several" },
   date: { type: "string", value: "YYYY-MM-DD", help: "day of the first row, where a log has a clock and no date" },
 } as const satisfies Readonly<Record<string, CommandOption>>;
 
@@ -18,6 +19,7 @@ export function logAnswers(args: CommandArguments): ReadLogOptions {
     hemisphere: choiceOption(args, "hemisphere", hemispheres),
     interval_s: numberOption(args, "interval", { low: 0.01, high: 3600, unit: "s" }),
     date: textOption(args, "date"),
+    vehicle: textOption(args, "vehicle"),
   };
 }
 
@@ -28,6 +30,7 @@ export function askFor(question: Question): string {
     hemisphere: "the side of the globe is wanted",
     interval: "the time between its rows is wanted",
     date: "the day of its first row is wanted",
+    vehicle: "the car to read is wanted",
   };
   const option = question.option.replace(/^--/, "");
   const value = Object.hasOwn(answerOptions, option) ? answerOptions[option as keyof typeof answerOptions].value : "";
@@ -45,9 +48,10 @@ export function idleAnswers(answers: ReadLogOptions, logs: readonly LogFile[]): 
   const hasNoTimes = logs.some(
     ({ format, guess }) => format !== "nmea" && !guess.columns.some(({ role }) => role === "time"),
   );
-  const { speedUnit, hemisphere, interval_s, date } = answers;
+  const { speedUnit, hemisphere, interval_s, date, vehicle } = answers;
   return [
     ...(speedUnit === undefined || isUsed("speedUnit", speedUnit) ? [] : ["--speed-unit"]),
+    ...(vehicle === undefined || isUsed("vehicle", vehicle) ? [] : ["--vehicle"]),
     ...(hemisphere === undefined || isUsed("hemisphere", hemisphere) ? [] : ["--hemisphere"]),
     ...(interval_s === undefined || hasNoTimes ? [] : ["--interval"]),
     ...(date === undefined || hasNoTimes || isUsed("date", date) ? [] : ["--date"]),

@@ -81,6 +81,7 @@ const questionWords: Readonly<Record<string, string>> = {
   interval: "seconds between rows",
   date: "first day",
   currentSign: "current",
+  vehicle: "the car",
 };
 
 const roleWords: Readonly<Record<string, string>> = {

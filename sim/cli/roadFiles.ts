@@ -86,7 +86,7 @@ function readFile(path: string, name: string, answers: RoadAnswers, watch: Watch
     throw inputError(
       "file-empty",
       name,
-      "found nothing in it; a speed trace or a log (GPX, NMEA 0183, CSV, TSV) is wanted",
+      "found nothing in it; a speed trace or a log (GPX, TCX, KML, NMEA 0183, CSV, TSV) is wanted",
     );
   if (isTraceCsv(head)) {
     const text = Array.from(textPieces(bytes, encoding), (piece) => piece.text).join("");

@@ -1,10 +1,16 @@
+import { median } from "simple-statistics";
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
+import { MPS_PER_KMH } from "../../shared/units.ts";
 import { readGpx } from "./gpx/readGpx.ts";
+import { readKml } from "./kml/readKml.ts";
 import { mpsPer } from "./log/columnUnits.ts";
+import { countOf } from "./log/countOf.ts";
 import { cutAtEnd } from "./log/cutAtEnd.ts";
 import { encodingOf, textStart } from "./log/decodeText.ts";
 import { detectFormat } from "./log/detectFormat.ts";
+import { FASTEST_CAR_mps } from "./log/fastestCar.ts";
 import { hasValues } from "./log/fixes.ts";
+import { geodesicLeg } from "./log/geodesicLeg.ts";
 import {
   type FormatReading,
   hemispheres,
@@ -17,8 +23,10 @@ import {
 import { readIsoMoment } from "./log/readTime.ts";
 import { nearestUnit, speedRatio } from "./log/speedUnit.ts";
 import { runSteps, type Steps } from "./log/steps.ts";
+import { writeFar } from "./log/writeFar.ts";
 import { readNmea } from "./nmea/readNmea.ts";
 import { readTable } from "./table/readTable.ts";
+import { readTcx } from "./tcx/readTcx.ts";
 
 /** Largest file read: four times the week at 1 Hz that a workshop meets, and what a page's memory bears. */
 export const LARGEST_LOG_MB = 200;
@@ -54,22 +62,58 @@ export function* readLogInSteps(name: string, bytes: Uint8Array, options: ReadLo
   const format = detectFormat(name, bytes, textStart(bytes, encoding, SAMPLE_BYTES));
   const end = cutAtEnd(bytes, encoding, format);
   const reading =
-    format === "gpx"
-      ? yield* readGpx(name, bytes, encoding)
+    format === "table"
+      ? yield* readTable(name, end.sound, encoding, options)
       : format === "nmea"
         ? yield* readNmea(name, bytes, encoding, options)
-        : yield* readTable(name, end.sound, encoding, options);
+        : yield* xmlReaders[format](name, bytes, encoding);
   if (reading.fixes.count === 0) {
-    const first = reading.problems[0];
-    const why = first ? `; the first fault: ${first.message}` : "";
-    throw inputError("noFixes", name, `found no usable fix among ${reading.badLines} bad ones${why}`);
+    throw inputError("noFixes", name, emptyWords(reading));
   }
-  const checked = format === "gpx" ? withCheckedSpeed(reading, options) : reading;
-  return {
-    file: name,
-    format,
-    ...withoutTimes(name, end.isCut ? withCutEnd(name, format, checked) : checked, options),
-  };
+  const checked = format === "gpx" || format === "tcx" ? withCheckedSpeed(reading, options) : reading;
+  const timed = withoutTimes(name, end.isCut ? withCutEnd(name, format, checked) : checked, options);
+  checkInterval(name, timed, options);
+  return { file: name, format, ...timed };
+}
+
+const xmlReaders = { gpx: readGpx, tcx: readTcx, kml: readKml };
+
+/** Why a file of a known format holds nothing to drive. */
+function emptyWords({ badLines, problems }: FormatReading): string {
+  const [first] = problems;
+  if (badLines === 0) {
+    return `found no recorded positions and no speeds in it${first ? `; ${first.message}` : ""}`;
+  }
+  return `found ${countOf(badLines, "line")} or points and none that can be used; the first: ${first?.message}`;
+}
+
+/** Share of the pieces between two rows that must be possible for a car, before an interval is believed. */
+const POSSIBLE_frac = 0.5;
+
+/**
+ * An interval laid under positions by hand gives speeds; where most of them are beyond any car, the points are those of a route, which
+ * lie at its bends. Throws `InputError` then.
+ */
+function checkInterval(name: string, { fixes, guess }: FormatReading, { interval_s }: ReadLogOptions): void {
+  const isTimed = guess.columns.some(({ role }) => role === "time") || guess.columns.length === 0;
+  if (interval_s === undefined || isTimed || !hasValues(fixes.latitude_deg)) {
+    return;
+  }
+  const legs_m: number[] = [];
+  for (let i = 1; i < fixes.count; i++) {
+    const [from, to] = [i - 1, i].map((row) => [fixes.latitude_deg[row], fixes.longitude_deg[row]] as const);
+    if (![...from, ...to].some(Number.isNaN)) {
+      legs_m.push(geodesicLeg(...from, ...to).length_m);
+    }
+  }
+  const possible = legs_m.filter((leg_m) => leg_m <= FASTEST_CAR_mps * interval_s).length;
+  if (legs_m.length === 0 || possible >= POSSIBLE_frac * legs_m.length) {
+    return;
+  }
+  const usual_m = median(legs_m);
+  const kmh = Math.round(usual_m / interval_s / MPS_PER_KMH);
+  const found = `found points ${writeFar(usual_m)} apart, which ${interval_s} s a row would make ${kmh} km/h`;
+  throw inputError("badInterval", name, `${found}: a planned route, whose points lie at bends; type speeds for it`);
 }
 
 /** Says that the file stops in the middle of a line; what stands before it was read. */

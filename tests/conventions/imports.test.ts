@@ -39,6 +39,8 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "sim/step": { rooms: ["shared", "sim/constants.ts", ...physics], packages: [] },
   "sim/route/log": { rooms: ["shared"], packages: runTime },
   "sim/route/gpx": { rooms: ["shared", "sim/route/log"], packages: runTime },
+  "sim/route/kml": { rooms: ["shared", "sim/route/log"], packages: [] },
+  "sim/route/tcx": { rooms: ["shared", "sim/route/log"], packages: [] },
   "sim/route/nmea": { rooms: ["shared", "sim/route/log"], packages: runTime },
   "sim/route/table": { rooms: ["shared", "sim/route/log"], packages: runTime },
   "sim/route/clean/report": { rooms: ["shared", "sim/route/log"], packages: [] },
@@ -53,7 +55,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: runTime,
   },
   "sim/route": {
-    rooms: ["shared", ...["log", "gpx", "nmea", "table"].map((part) => `sim/route/${part}`)],
+    rooms: ["shared", ...["log", "gpx", "tcx", "kml", "nmea", "table"].map((part) => `sim/route/${part}`)],
     packages: runTime,
   },
   "sim/plan": { rooms: ["shared", "sim/constants.ts", ...physics, "sim/step"], packages: runTime },

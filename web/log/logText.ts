@@ -7,6 +7,7 @@ const optionWords: readonly (readonly [string, string])[] = [
   ["--hemisphere", "the half of the globe"],
   ["--interval", "the time between rows"],
   ["--date", "the date"],
+  ["--vehicle", "the car"],
 ];
 
 /** A problem of a log as a sentence of the page, without its full stop. */
@@ -17,6 +18,8 @@ export function problemWords({ where, message }: Problem): string {
 
 export const formatWords: Readonly<Record<LogFile["format"], string>> = {
   gpx: "GPX",
+  tcx: "TCX",
+  kml: "KML",
   nmea: "NMEA 0183 sentences",
   table: "a table",
 };
@@ -60,6 +63,7 @@ export const roleWords: Readonly<Record<ColumnRole | "none", string>> = {
   packCurrent: "pack current",
   motorSpeed: "motor speed",
   temperature: "temperature",
+  vehicle: "which car",
   name: "name of the value in this row",
   value: "value",
   unit: "unit",
@@ -67,6 +71,7 @@ export const roleWords: Readonly<Record<ColumnRole | "none", string>> = {
 
 /** Questions that a log of a road may leave open, as they are asked; which way amps count matters to no road. */
 export const questionWords: Readonly<Partial<Record<Question["name"], string>>> = {
+  vehicle: "Car to read",
   speedUnit: "Unit of the recorded speed",
   hemisphere: "Half of the globe",
   interval: "Seconds from one row to the next",

@@ -31,10 +31,10 @@ const spellings: Readonly<Record<string, readonly string[]>> = {
   knots: ["kn", "kt", "kts", "knot", "knots"],
   m: ["m", "meter", "meters", "metre", "metres", "metermsl", "mmsl"],
   ft: ["ft", "feet", "foot"],
-  s: ["s", "sec", "secs", "second", "seconds"],
+  s: ["s", "sec", "secs", "second", "seconds", "sek", "sekunde", "sekunden", "seconde", "secondes"],
   ms: ["ms", "msec", "millis", "milliseconds", "millisecond"],
   us: ["us", "µs", "μs", "usec", "microseconds"],
-  min: ["min", "minutes"],
+  min: ["min", "minute", "minutes", "minuten"],
   V: ["v", "volt", "volts"],
   mV: ["mv"],
   A: ["a", "amp", "amps", "ampere"],
@@ -52,9 +52,12 @@ export function unitNamed(text: string): string {
   return unitOf.get(text.toLowerCase().replace(/[\s[\]()]/g, "")) ?? "";
 }
 
+/** Letters of a header that are looked at: thousands of brackets would be taken apart in every way there is. */
+const LONGEST_HEADER = 200;
+
 /** A header split into its words and its unit: `Speed (km/h)`, `speed [mph]`, `speed_mps`, `Geschwindigkeit km/h`. */
 export function splitHeader(header: string): { readonly words: string; readonly unit: string } {
-  const text = header.trim();
+  const text = header.slice(0, LONGEST_HEADER).trim();
   const bracket = /^(.*?)[\s_]*[([{]([^)\]}]*)[)\]}]\s*$/.exec(text);
   if (bracket) {
     const unit = unitNamed(bracket[2] ?? "");

@@ -24,7 +24,7 @@ export function cutAtEnd(bytes: Uint8Array, encoding: Encoding, format: LogForma
   const [last] = lines.slice(-1);
   const before = lines.slice(-1 - ROWS_ALIKE, -1);
   const previous = before[before.length - 1] ?? "";
-  if (format === "gpx" || last.trim() === "") {
+  if ((format !== "nmea" && format !== "table") || last.trim() === "") {
     return whole;
   }
   if (format === "nmea") {

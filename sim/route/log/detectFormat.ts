@@ -8,42 +8,48 @@ const signatures: readonly (readonly [string, string])[] = [
   ["GIF8", "a picture (GIF)"],
   ["BM\x36", "a picture (bitmap)"],
   ["%PDF", "a PDF document"],
-  ["PK\x03\x04", "a zip archive or an office document: unpack it, or save the sheet as CSV"],
-  ["\x1f\x8b", "a gzip archive: unpack it first"],
-  ["7z\xbc\xaf", "an archive: unpack it first"],
-  ["Rar!", "an archive: unpack it first"],
-  ["\xd0\xcf\x11\xe0", "an office document: save the sheet as CSV"],
+  ["\x1f\x8b", "a gzip archive; unpack it and bring the file inside"],
+  ["7z\xbc\xaf", "an archive; unpack it and bring the file inside"],
+  ["Rar!", "an archive; unpack it and bring the file inside"],
+  ["\xd0\xcf\x11\xe0", "a spreadsheet or document of the older kind; open it and save the sheet as CSV"],
   ["RIFF", "a sound, picture or film"],
   ["OggS", "a sound or film"],
   ["ID3", "a sound"],
   ["SQLite format", "a database"],
 ];
 
-const READS = "wanted a GPX, NMEA 0183, CSV or TSV log";
+const READS = "a log is read as GPX, TCX, KML, NMEA 0183, CSV or TSV";
 
 /**
- * What a file is, from its content alone; its name is not looked at. Refuses what is no text, what is XML of another
+ * What a file is, from its content alone; its name is not looked at. Refuses what is no text, with what to do instead, what is XML of another
  * kind, and XML that declares entities (nothing is ever expanded or fetched).
  */
 export function detectFormat(name: string, bytes: Uint8Array, start: string): LogFormat {
   if (bytes.length === 0) {
-    throw inputError("emptyFile", name, `found an empty file, ${READS}`);
+    throw inputError("emptyFile", name, `found an empty file; ${READS}`);
   }
   const head = String.fromCharCode(...bytes.subarray(0, 16));
   for (const [mark, words] of signatures) {
     if (head.startsWith(mark)) {
-      throw inputError("notALog", name, `found ${words}, ${READS}`);
+      throw inputError("notALog", name, `found ${words}; ${READS}`);
     }
   }
+  if (head.startsWith("PK\x03\x04")) {
+    throw inputError("notALog", name, `found ${zipWords(bytes)}; ${READS}`);
+  }
+  if (head.slice(8, 12) === ".FIT") {
+    const advice = "export the activity as GPX or TCX where it was recorded, and bring that";
+    throw inputError("notALog", name, `found a FIT file, as head units and watches record it; ${advice}`);
+  }
   if (head.slice(4, 8) === "ftyp") {
-    throw inputError("notALog", name, `found a photograph or film, ${READS}`);
+    throw inputError("notALog", name, `found a photograph or film; ${READS}`);
   }
   const text = start.replace(/^\uFEFF/, "");
   if (text.trim() === "") {
-    throw inputError("emptyFile", name, `found nothing but blank space, ${READS}`);
+    throw inputError("emptyFile", name, `found nothing but blank space; ${READS}`);
   }
   if (looksBinary(text)) {
-    throw inputError("notALog", name, `found data that is no text, ${READS}`);
+    throw inputError("notALog", name, `found bytes that are no text; ${READS}`);
   }
   if (/<!ENTITY/i.test(text)) {
     throw inputError("xmlEntities", name, "found XML that declares entities, which a log never needs; it is refused");
@@ -54,12 +60,34 @@ export function detectFormat(name: string, bytes: Uint8Array, start: string): Lo
   if (isNmea(text)) {
     return "nmea";
   }
+  const xmlRoot = /<(?:[\w.-]+:)?(trainingcenterdatabase|kml)[\s>/]/i.exec(text)?.[1]?.toLowerCase();
+  if (xmlRoot !== undefined && text.trimStart().startsWith("<")) {
+    return xmlRoot === "kml" ? "kml" : "tcx";
+  }
+  if (/^\s*[[{]/.test(text)) {
+    const isGeo = /"(?:Feature(?:Collection)?|LineString|MultiLineString|GeometryCollection)"/.test(text);
+    const found = isGeo ? "GeoJSON, which has no agreed place for times" : "JSON, whose keys no log agrees on";
+    throw inputError("notALog", name, `found ${found}; export the log as GPX, or as a table (CSV), and bring that`);
+  }
   const markup = /^\s*<(?:\?xml[^>]*>\s*)?(?:<!--[\s\S]*?-->\s*|<![^>]*>\s*)*<?([\w:.-]*)/.exec(text);
   if (markup) {
-    const root = markup[1] ? ` with the root element "${markup[1]}"` : "";
-    throw inputError("notALog", name, `found markup${root}, ${READS}`);
+    const root = markup[1] ? ` with the root element "${markup[1].slice(0, 40)}"` : "";
+    throw inputError("notALog", name, `found markup${root}; ${READS}`);
   }
   return "table";
+}
+
+/** What a zip archive holds, as far as the names at its start say: office documents and map files are such archives too. */
+function zipWords(bytes: Uint8Array): string {
+  const names = String.fromCharCode(...bytes.subarray(0, 4096));
+  if (names.includes("xl/") || names.includes("opendocument.spreadsheet")) {
+    return "a spreadsheet; open it and save the sheet as CSV";
+  }
+  if (/\.kml/i.test(names)) {
+    return "a packed map file (KMZ); unpack it as a zip archive and bring the KML inside";
+  }
+  const isOffice = names.includes("word/") || names.includes("opendocument") || names.includes("[Content_Types].xml");
+  return isOffice ? "an office document; save its table as CSV" : "a zip archive; unpack it and bring the file inside";
 }
 
 /** A stray element in a table does not make it GPX: it begins with markup, or points stand all over it. */

@@ -41,6 +41,24 @@ export class FixBuilder {
     this.count = i + 1;
   }
 
+  /** Keeps only the fixes for which the function is true. */
+  keep(isKept: (i: number) => boolean): void {
+    const all = [...Object.values(this.columns), ...this.extras.values(), this.line, this.segment];
+    let kept = 0;
+    for (let i = 0; i < this.count; i++) {
+      if (isKept(i)) {
+        for (const column of all) {
+          column[kept] = column[i];
+        }
+        kept++;
+      }
+    }
+    for (const column of this.extras.values()) {
+      column.fill(Number.NaN, kept);
+    }
+    this.count = kept;
+  }
+
   finish(): Fixes {
     const n = this.count;
     const extras: Partial<Record<ExtraName, Float64Array>> = {};

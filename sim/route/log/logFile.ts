@@ -1,7 +1,7 @@
 import type { Problem } from "../../../shared/problems.ts";
 import type { Fixes } from "./fixes.ts";
 
-export type LogFormat = "gpx" | "nmea" | "table";
+export type LogFormat = "gpx" | "tcx" | "kml" | "nmea" | "table";
 export const speedUnits = ["kmh", "mph", "mps", "knots"] as const;
 export type SpeedUnit = (typeof speedUnits)[number];
 export const hemispheres = ["NE", "NW", "SE", "SW"] as const;
@@ -23,6 +23,7 @@ export const columnRoles = [
   "packCurrent",
   "motorSpeed",
   "temperature",
+  "vehicle",
   "name",
   "value",
   "unit",
@@ -39,6 +40,8 @@ export interface ReadLogOptions {
   readonly date?: string | undefined;
   /** Column of a table (counted from 0) for a role, or "none" to leave the role empty; the rest stays as guessed. */
   readonly columns?: Partial<Record<ColumnRole, number | "none">> | undefined;
+  /** Which car, where one file holds several: its words in the column of vehicles, or its track's name. */
+  readonly vehicle?: string | undefined;
   /** +1 where positive amps leave the pack, -1 where they charge it. */
   readonly currentSign?: 1 | -1 | undefined;
 }
@@ -66,7 +69,7 @@ export interface LogGuess {
  * asked, with `guess` pre-set ("" where there is no sensible guess).
  */
 export interface Question {
-  readonly name: "speedUnit" | "hemisphere" | "interval" | "date" | "currentSign" | "speeds";
+  readonly name: "speedUnit" | "hemisphere" | "interval" | "date" | "currentSign" | "speeds" | "vehicle";
   /** The command-line option that answers it; "" where none does. */
   readonly option: string;
   readonly choices: readonly string[];

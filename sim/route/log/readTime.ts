@@ -8,8 +8,11 @@ export interface Moment {
 }
 
 const isoPattern =
-  /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})[T\s_]+(\d{1,2}):(\d{1,2})(?::(\d{1,2})(?:[.,](\d*))?)?\s*(Z|UTC|GMT|[+-]\d{1,2}(?::?\d{2})?)?$/i;
-const clockPattern = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,](\d*))?)?\s*(am|pm)?$/i;
+  /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})[T\s_]+(\d{1,2}):(\d{1,2})(?::(\d{1,2})(?:[.,:](\d*))?)?\s*(Z|UTC|GMT|[+-]\d{1,2}(?::?\d{2})?)?$/i;
+// Behind the seconds stands a point, a comma or, of clocks that count hundredths, one more colon.
+const clockPattern = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d*))?)?\s*(am|pm)?$/i;
+const packedClockPattern = /^(\d{1,2})(\d{2})(\d{2})(?:[.,](\d*))?$/;
+const finePackedClockPattern = /^(\d{1,2})(\d{2})(\d{2})(\d{2})$/;
 const datePattern = /^(\d{1,4})[-/.](\d{1,2})[-/.](\d{1,4})\.?$/;
 const dateTimePattern = /^(\d{1,4}[-/.]\d{1,2}[-/.]\d{1,4})[,T\s]+(\d{1,2}:\d{2}.*)$/i;
 
@@ -89,6 +92,15 @@ export function readClock_s(text: string): number | undefined {
   return clockSeconds(hours, Number(minute), Number(second ?? 0), fraction);
 }
 
+/**
+ * Seconds since midnight of a clock without signs between its parts: `081205`, `81205.5` or, with hundredths, `08120550`; undefined
+ * where the text is none.
+ */
+export function readPackedClock_s(text: string): number | undefined {
+  const found = packedClockPattern.exec(text.trim()) ?? finePackedClockPattern.exec(text.trim());
+  return found ? clockSeconds(Number(found[1]), Number(found[2]), Number(found[3]), found[4]) : undefined;
+}
+
 /** Start of a day written with numbers, in seconds since 1970-01-01; undefined where there is no such day. */
 export function readDate_s(text: string, order: DateOrder): number | undefined {
   const parts = dateParts(text);
@@ -104,7 +116,7 @@ export function readDate_s(text: string, order: DateOrder): number | undefined {
 
 /** The three numbers of a date like 03/05/2024, in the order written; undefined where the text is no date. */
 export function dateParts(text: string): readonly [number, number, number] | undefined {
-  const found = datePattern.exec(text.trim());
+  const found = datePattern.exec(text.trim()) ?? /^((?:19|20)\d{2})(\d{2})(\d{2})$/.exec(text.trim());
   return found ? [Number(found[1]), Number(found[2]), Number(found[3])] : undefined;
 }
 

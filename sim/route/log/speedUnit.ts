@@ -1,7 +1,7 @@
 import { median } from "simple-statistics";
 import { mpsPer } from "./columnUnits.ts";
 import { FASTEST_CAR_mps } from "./fastestCar.ts";
-import type { Fixes } from "./fixes.ts";
+import { type Fixes, hasValues } from "./fixes.ts";
 import { geodesicLeg } from "./geodesicLeg.ts";
 import { type Question, type SpeedUnit, speedUnits } from "./logFile.ts";
 
@@ -99,7 +99,9 @@ export function speedUnitQuestion(fixes: Fixes, given: SpeedUnit | undefined, st
   }
   const why = compared
     ? `the ratio to positions, ${compared.ratio.toPrecision(3)}, fits no unit`
-    : "no positions to compare with";
+    : hasValues(fixes.latitude_deg)
+      ? "too few rows with speed and position to compare them (five pieces of 100 m are needed)"
+      : "no positions to compare with";
   return question(
     left[0] ?? "kmh",
     `no unit in the file and ${why}; plausible are ${left.join(", ") || "none"}`,

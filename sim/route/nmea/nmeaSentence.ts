@@ -41,7 +41,10 @@ function sentenceOf(text: string, type: string, hasChecksum: boolean): Sentence 
   }
   if (!parsed.valid) {
     const wanted = checksum(full.slice(0, full.lastIndexOf("*")));
-    return { fault: "badChecksum", message: `found checksum ${full.slice(-2)} in ${type}, the text gives ${wanted}` };
+    return {
+      fault: "badChecksum",
+      message: `found a ${type} sentence changed on its way: its checksum is ${full.slice(-2)}, its text gives ${wanted}`,
+    };
   }
   return { parsed, fields: full.split(","), hasChecksum };
 }

@@ -1,6 +1,10 @@
 import { splitHeader } from "../log/columnUnits.ts";
 import type { ColumnRole } from "../log/logFile.ts";
 
+/** Words under which a log keeps which of several cars a row is of. */
+const ofVehicle =
+  /^(vehicle|car|fahrzeug|vehicule|voiture|van|truck|plate|registration|kennzeichen|immatriculation|imei|vin|tracker|device|asset|unit id)( ?(id|no|nr|number|name|reg|registration))?$/;
+
 /** Words that name what a column holds, most telling first; English, German and French as loggers write them. */
 const namePatterns: readonly (readonly [ColumnRole, RegExp])[] = [
   ["hdop", /\bhdop\b|dilution/],
@@ -11,23 +15,30 @@ const namePatterns: readonly (readonly [ColumnRole, RegExp])[] = [
   ["lon", /^(gps |position )?(lon|lng|long|longitude|lange|laenge|langengrad|laengengrad)\b/],
   ["motorSpeed", /\brpm\b|drehzahl|motor ?speed|engine ?speed|regime/],
   ["speed", /speed|geschw|vitesse|velocit|^v$|^(km\/?h|kmh|mph)$|\bspd\b/],
-  ["height", /\balt|\bele|height|\bhohe|hoehe|hauteur/],
-  ["temperature", /temp/],
+  ["height", /\balt|\bele|\belv\b|height|\bhohe|hoehe|hauteur/],
+  ["temperature", /(?<!s)temp(?!s\b|o\b)/], // not Zeitstempel, temps, tempo
   ["packVoltage", /volt|spannung|tension/],
   ["packCurrent", /current|\bamp|strom|courant|intensite/],
   ["date", /^(date|datum|day|jour|gps date|utc date|date utc)$/],
-  ["time", /time|zeit|heure|uhr|^t$|epoch|unix|elapsed|^(second|sec|ms|milli)s?\b|^(utc|ts|clock|stamp|datum|date)\b/],
+  [
+    "time",
+    /time|zeit|heure|uhr|^t$|epoch|unix|elapsed|duration|dauer|\bduree\b|\btemps\b|sekunde|\bseconde|minuten|^(second|sec|ms|milli)s?\b|^(utc|ts|clock|stamp|datum|date)\b/,
+  ],
 ];
 
 /** Headers whose words point at a role but mean something beside it. */
 const notMeant: Partial<Record<ColumnRole, RegExp>> = {
-  packVoltage: /12 ?v|aux|cell|\bmin\b|\bmax\b|sensor|o2|lambda|throttle|module/,
-  packCurrent: /trip|limit|max|min|time|gear/,
+  packVoltage: /12 ?v|aux|cell|\bmin\b|\bmax\b|sensor|o2|lambda|throttle|module|start/,
+  packCurrent: /12 ?v|aux|cell|trip|limit|max|min|time|gear|module|start/,
   speed: /\bwind|\bfan\b|limit|accura|uncert|average|avg|mean|\bmax|vertical|motor|engine|wheel|gps time/,
-  time: /zone|trip|since|total|run ?time|offset|lap/,
+  time: /zone|\btotal|\brun ?time|offset|\blaps?\b/,
   height: /accura|uncert|altern/,
   temperature: /ambient max/,
 };
+
+/** A car has many volts and amps; only those of its traction pack, or of nothing named, are meant. */
+const ofThePack =
+  /^(volt(s|age)?|spannung|tension|current|amps?|amperes?|strom(starke)?|courant|intensite|[uia]|)$|\b(pack|batt|akku|accu|hv|high voltage|hochvolt|hochspannung|traction|traktion|antrieb|main|haupt|dc|bus|link|bms|shunt)/;
 
 const roleOfUnit: Readonly<Record<string, ColumnRole>> = {
   kmh: "speed",
@@ -42,14 +53,22 @@ const roleOfUnit: Readonly<Record<string, ColumnRole>> = {
 /** What a header says its column holds, with its unit; "none" where the words are not known. */
 export function columnByName(header: string): { readonly role: ColumnRole | "none"; readonly unit: string } {
   const { words, unit } = splitHeader(header);
+  if (ofVehicle.test(words)) {
+    return { role: "vehicle", unit: "" };
+  }
   for (const [role, pattern] of namePatterns) {
-    if ((pattern.test(words) || pattern.test(header.toLowerCase().trim())) && !notMeant[role]?.test(words)) {
+    if ((pattern.test(words) || pattern.test(header.toLowerCase().trim())) && isMeant(role, words)) {
       return { role, unit };
     }
   }
   const byUnit = roleOfUnit[unit];
-  if (byUnit && !notMeant[byUnit]?.test(words)) {
+  if (byUnit && isMeant(byUnit, words)) {
     return { role: byUnit, unit };
   }
   return { role: "none", unit };
+}
+
+function isMeant(role: ColumnRole, words: string): boolean {
+  const isElectric = role === "packVoltage" || role === "packCurrent";
+  return !notMeant[role]?.test(words) && (!isElectric || ofThePack.test(words));
 }

@@ -1,3 +1,4 @@
+import { moves } from "./looksLike.ts";
 import { readAngle } from "./readAngle.ts";
 import type { SampleColumn } from "./sampleColumns.ts";
 import type { TableLayout } from "./tableLayout.ts";
@@ -11,31 +12,52 @@ export function guessByName(layout: TableLayout, roles: TakenRoles): void {
   takeNamed(layout, roles);
 }
 
-/** Among columns named like a time, the first that states a day wins; then any that reads as a time. */
+/**
+ * Among columns named like a time, the first that states a day wins; then any that reads as a time; one named as time since
+ * something only where there is no other. A clock of whole minutes gives way to any column beside it that tells rows apart.
+ */
 function takeTime(layout: TableLayout, roles: TakenRoles): void {
   if (roles.has("time")) {
     return;
   }
-  const forms = roles
+  const all = roles
     .free()
-    .filter((column) => (column.named === "time" || column.named === "date") && moves(column.cells))
+    .filter((column) => moves(column.cells))
     .map((column) => ({ column, form: timeForm(column.cells, column.unit, layout.decimal) }))
     .filter((entry) => entry.form !== undefined);
-  const isDated = (form: TimeForm | undefined) =>
-    form?.kind === "iso" || form?.kind === "dateTime" || form?.kind === "epoch";
+  const forms = all.filter(({ column }) => column.named === "time" || column.named === "date");
+  const fine = forms.filter(({ column }) => !isCoarse(column.cells));
   const best =
-    forms.find(({ form, column }) => isDated(form) && column.named === "time") ??
-    forms.find(({ form }) => isDated(form)) ??
-    forms.find(({ form, column }) => form?.kind === "clock" && column.named === "time") ??
-    forms.find(({ column }) => column.named === "time");
-  if (best) {
+    bestTime(fine) ?? all.find(({ form, column }) => isDated(form) && !isCoarse(column.cells)) ?? bestTime(forms);
+  if (best && forms.length > 0) {
     roles.take(best.column, "time", `header "${best.column.header}"`);
   }
 }
 
-/** A clock that stands still through the sample (a receiver's before its lock) is of no use. */
-function moves(cells: readonly string[]): boolean {
-  return cells.length < 3 || new Set(cells).size > 1;
+interface TimeColumn {
+  readonly column: SampleColumn;
+  readonly form: TimeForm | undefined;
+}
+
+function isDated(form: TimeForm | undefined): boolean {
+  return form !== undefined && form.kind !== "clock" && form.kind !== "elapsed";
+}
+
+function bestTime(forms: readonly TimeColumn[]): TimeColumn | undefined {
+  const named = forms.filter(({ column }) => column.named === "time");
+  return (
+    named.find(({ form }) => isDated(form)) ??
+    forms.find(({ form }) => isDated(form)) ??
+    named.find(({ form }) => form?.kind === "clock") ??
+    named.find(({ column }) => !/since|trip|duration|dauer/i.test(column.header)) ??
+    named[0]
+  );
+}
+
+/** A clock of whole minutes that repeats: it does not tell one row from the next. */
+function isCoarse(cells: readonly string[]): boolean {
+  const isMinute = (cell: string) => /\d:\d{2}(?!\d)(?!:\d*[1-9])/.test(cell);
+  return 2 * new Set(cells).size < cells.length && cells.every((cell) => cell.trim() === "" || isMinute(cell));
 }
 
 /** A column of nothing but N and S, or E and W, needs no name. */
@@ -62,7 +84,15 @@ function takeNamed(layout: TableLayout, roles: TakenRoles): void {
     const holds = isAngle
       ? column.cells.some((cell) => readAngle(cell, "degrees", layout.decimal, 1e5) !== undefined)
       : column.numbers.length > 0;
+    if (role === "vehicle" && new Set(column.cells.filter((cell) => cell.trim() !== "")).size > 0) {
+      roles.take(column, role, `header "${column.header}"`);
+      continue;
+    }
     const isDate = role === "date" && column.cells.some((cell) => /\d/.test(cell));
+    if (role === "packVoltage" && is12V(column.numbers)) {
+      roles.leave(column, "9 to 16 V: a 12 V system, no traction pack");
+      continue;
+    }
     if (holds || isDate) {
       roles.take(column, role, `header "${column.header}"`);
     }
@@ -71,4 +101,9 @@ function takeNamed(layout: TableLayout, roles: TakenRoles): void {
 
 function rank(column: SampleColumn): number {
   return /gps/i.test(column.header) ? 0 : 1;
+}
+
+/** What a 12 V system holds from cranking to charging; the smallest traction packs have twice as much. Common practice, no source. */
+function is12V(numbers: readonly number[]): boolean {
+  return numbers.length > 0 && numbers.every((value) => value >= 9 && value <= 16);
 }

@@ -1,8 +1,11 @@
-import { looksLikeAngle, looksLikeHeight, looksLikeSpeed, risesSteadily } from "./looksLike.ts";
+import { countsRows, looksLikeAngle, looksLikeHeight, looksLikeSpeed, moves, risesSteadily } from "./looksLike.ts";
 import type { SampleColumn } from "./sampleColumns.ts";
 import type { TableLayout } from "./tableLayout.ts";
 import type { TakenRoles } from "./takenRoles.ts";
 import { timeForm } from "./timeForm.ts";
+
+/** Whole numbers one apart: seconds or the number of the row, which the numbers alone do not say. */
+export const COUNTS_ROWS = "counts by one from row to row: a row number or seconds";
 
 /**
  * Gives columns without a header the roles that are still missing, by what their values look like: time, position, speed
@@ -12,12 +15,25 @@ export function guessByValue(layout: TableLayout, columns: readonly SampleColumn
   const isBare = (column: SampleColumn) =>
     column.named === "none" && (column.header === "" || layout.headers.length === 0);
   if (!roles.has("time")) {
-    const found = roles.free().find((column) => {
-      const form = timeForm(column.cells, column.unit, layout.decimal);
-      return form !== undefined && (form.kind !== "elapsed" || (isBare(column) && risesSteadily(column.numbers)));
-    });
-    if (found) {
-      roles.take(found, "time", found.numbers.length > 0 ? "numbers that rise steadily" : "reads as times");
+    const forms = roles
+      .free()
+      .filter(({ cells }) => moves(cells))
+      .map((column) => ({ column, form: timeForm(column.cells, column.unit, layout.decimal) }))
+      .filter(({ form }) => form !== undefined);
+    const angles = roles.free().filter((column) => isBare(column) && looksLikeAngle(column));
+    const isAngle = (column: SampleColumn) => angles.length === 2 && angles.includes(column); // a drive north rises too
+    const rising = forms.filter(
+      ({ column, form }) =>
+        form?.kind === "elapsed" && isBare(column) && risesSteadily(column.numbers) && !isAngle(column),
+    );
+    const read = forms.find(({ form }) => form?.kind !== "elapsed");
+    const counted = rising.find(({ column }) => !countsRows(column.numbers));
+    if (read) {
+      roles.take(read.column, "time", "reads as times");
+    } else if (counted) {
+      roles.take(counted.column, "time", "numbers that rise steadily");
+    } else if (rising[0]) {
+      roles.leave(rising[0].column, COUNTS_ROWS);
     }
   }
   if (!roles.has("lat") && !roles.has("lon")) {

@@ -19,7 +19,10 @@ export function guessColumns(
   guessByValue(layout, columns, roles);
   return columns.map((column) => {
     const { index, header, unit } = column;
-    const { role, evidence } = roles.of(column) ?? { role: "none", evidence: notTaken(column) };
+    const { role, evidence } = roles.of(column) ?? {
+      role: "none",
+      evidence: roles.whyLeft(column) ?? notTaken(column),
+    };
     const sample = column.cells.find((cell) => cell.trim() !== "") ?? "";
     return { index, header, role, unit, evidence, sample: sample.trim().slice(0, 40) };
   });

@@ -10,6 +10,16 @@ export function risesSteadily(numbers: readonly number[]): boolean {
   return numbers.length > 2 && rising >= 0.9 * (numbers.length - 1);
 }
 
+/** A clock that stands still through the sample (a receiver's before its lock) is of no use. */
+export function moves(cells: readonly string[]): boolean {
+  return cells.length < 3 || new Set(cells).size > 1;
+}
+
+/** Whole numbers, each one more than the one before. */
+export function countsRows(numbers: readonly number[]): boolean {
+  return numbers.every((value, i) => Number.isInteger(value) && (i === 0 || value === numbers[i - 1] + 1));
+}
+
 /** Four or more decimals, within 180 degrees (or, as degrees and minutes, 18060), that hardly move: a latitude or longitude. */
 export function looksLikeAngle(column: SampleColumn): boolean {
   const decimals = column.cells.filter((cell) => /[.,]\d{4,}\s*[NSEW]?$/i.test(cell.trim())).length;
@@ -41,6 +51,7 @@ export function looksLikeHeight(column: SampleColumn): boolean {
     column.numbers.length > 0.5 * column.cells.length &&
     column.numbers.every((value) => value >= -450 && value <= 6000) &&
     spread(column.numbers) > 0 &&
+    !countsRows(column.numbers) &&
     largest < 60
   );
 }

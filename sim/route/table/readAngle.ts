@@ -18,7 +18,7 @@ const partsPattern =
  * the range given. South and west are negative.
  */
 export function readAngle(text: string, form: AngleForm, decimal: DecimalSign, limit_deg: number): Angle | undefined {
-  const trimmed = text.trim();
+  const trimmed = text.trim().replace(/^[\u2212-]\s*/, "-"); // a minus as printers have it, or apart from its number
   if (trimmed === "") {
     return undefined;
   }

@@ -31,7 +31,7 @@ export function* readTable(
     throw inputError(
       "notALog",
       name,
-      "found text without a table of numbers in it, wanted a GPX, NMEA 0183, CSV or TSV log",
+      "found text without a table of numbers in it; a log is read as GPX, TCX, KML, NMEA 0183, CSV or TSV",
     );
   }
   const reading = new TableReading(name, layout, options);

@@ -1,7 +1,7 @@
 import { unitNamed } from "../log/columnUnits.ts";
 import type { ColumnRole } from "../log/logFile.ts";
 import { columnByName } from "./columnByName.ts";
-import { readNumber } from "./readNumber.ts";
+import { readNumber, unitInCell } from "./readNumber.ts";
 import { sampleRows, type TableLayout } from "./tableLayout.ts";
 
 /** One column of a table's first rows, looked at once. */
@@ -16,6 +16,9 @@ export interface SampleColumn {
   readonly numbers: readonly number[];
 }
 
+/** A broken file can have a header of thousands of letters, which nobody wants to read back. */
+const LONGEST_HEADER = 80;
+
 /** The columns of a table, in order, with what their headers and units name. */
 export function sampleColumns(layout: TableLayout): readonly SampleColumn[] {
   const sample = sampleRows(layout);
@@ -24,7 +27,14 @@ export function sampleColumns(layout: TableLayout): readonly SampleColumn[] {
     const byName = header === "" ? { role: "none" as const, unit: "" } : columnByName(header);
     const cells = sample.map((row) => row[index] ?? "");
     const numbers = cells.map((cell) => readNumber(cell, layout.decimal)).filter((value) => !Number.isNaN(value));
-    const unit = unitNamed(layout.units[index] ?? "") || byName.unit;
-    return { index, header, unit, named: byName.role, cells, numbers };
+    const unit = unitOfCells(cells) || unitNamed(layout.units[index] ?? "") || byName.unit;
+    return { index, header: header.slice(0, LONGEST_HEADER), unit, named: byName.role, cells, numbers };
   });
+}
+
+/** The unit that most cells state themselves, or "". */
+function unitOfCells(cells: readonly string[]): string {
+  const filled = cells.filter((cell) => cell.trim() !== "");
+  const unit = filled.map(unitInCell).find((each) => each !== "") ?? "";
+  return unit !== "" && 2 * filled.filter((cell) => unitInCell(cell) === unit).length > filled.length ? unit : "";
 }

@@ -1,6 +1,6 @@
 import { unitNamed } from "../log/columnUnits.ts";
 import { readIsoMoment } from "../log/readTime.ts";
-import type { DecimalSign } from "./readNumber.ts";
+import { type DecimalSign, unitInCell } from "./readNumber.ts";
 import { splitRows } from "./splitRows.ts";
 
 /** How a table is laid out. Lines are counted from 0 within the sample. */
@@ -25,6 +25,8 @@ export function sampleRows(layout: TableLayout): TableLayout["rows"] {
   return layout.rows.slice(0, SAMPLE_ROWS);
 }
 
+/** Letters of the longest value: a date with its clock and zone, an angle in words. */
+const LONGEST_VALUE = 100;
 const delimiters = ["\t", ";", "|", ",", "blanks"] as const;
 /** Rows needed below a line before it counts as the first of the data. */
 const RUN = 3;
@@ -57,11 +59,11 @@ export function tableLayout(lines: readonly string[]): TableLayout | undefined {
 /** True where a cell holds a number, a time or an angle rather than words. */
 export function looksLikeValue(cell: string): boolean {
   const text = cell.trim();
-  if (!/\d/.test(text)) {
+  if (!/\d/.test(text) || text.length > LONGEST_VALUE) {
     return false;
   }
   const isNumeric = /^[NSEW]?\s*[+-]?[\d.,:;/\sT°º'"’′″+-]+(?:e[+-]?\d+)?\s*(?:Z|UTC|GMT|[NSEW]|am|pm)?$/i.test(text);
-  return isNumeric || (/\d:\d\d/.test(text) && readIsoMoment(text) !== undefined); // months with names
+  return isNumeric || unitInCell(text) !== "" || (/\d:\d\d/.test(text) && readIsoMoment(text) !== undefined); // months with names
 }
 
 function dataStart(rows: readonly (readonly string[])[]): { first: number; width: number } | undefined {
@@ -156,8 +158,8 @@ function decimalSign(delimiter: TableLayout["delimiter"], rows: readonly (readon
   let points = 0;
   for (const row of rows) {
     for (const cell of row) {
-      commas += /^[+-]?\d*,\d+$/.test(cell.trim()) ? 1 : 0;
-      points += /^[+-]?\d*\.\d+$/.test(cell.trim()) ? 1 : 0;
+      commas += /^[+-]?\d*,\d+\s*[^\d.,]{0,20}$/.test(cell.trim()) ? 1 : 0;
+      points += /^[+-]?\d*\.\d+\s*[^\d.,]{0,20}$/.test(cell.trim()) ? 1 : 0;
     }
   }
   return commas > points ? "," : ".";

@@ -9,6 +9,8 @@ import type { TableLayout } from "./tableLayout.ts";
 export class TablePositions {
   private readonly form: AngleForm;
   private sawSign = false;
+  private southward = 0;
+  private westward = 0;
   private readonly layout: TableLayout;
   private readonly columns: TableColumns;
   private readonly hemisphere: Hemisphere | undefined;
@@ -35,6 +37,8 @@ export class TablePositions {
       return { found: `${latText.slice(0, 20)}, ${lonText.slice(0, 20)}` };
     }
     this.sawSign ||= lat.isSigned || lon.isSigned;
+    this.southward += Math.sign(-lat.value_deg);
+    this.westward += Math.sign(-lon.value_deg);
     fix.latitude_deg = lat.isSigned || !hemisphere?.includes("S") ? lat.value_deg : -lat.value_deg;
     fix.longitude_deg = lon.isSigned || !hemisphere?.includes("W") ? lon.value_deg : -lon.value_deg;
     return undefined;
@@ -43,6 +47,7 @@ export class TablePositions {
   /** Which quarter of the globe the positions lie in, once all have been read. */
   question(): Question {
     const { hemisphere } = this;
+    const quarter: Hemisphere = `${this.southward > 0 ? "S" : "N"}${this.westward > 0 ? "W" : "E"}`;
     const isPlain = this.form === "degrees";
     const signed = "the file writes signs or letters";
     const convention = "decimal degrees without a minus: north and east, as WGS84 degrees are written";
@@ -51,7 +56,7 @@ export class TablePositions {
       name: "hemisphere",
       option: "--hemisphere",
       choices: ["NE", "NW", "SE", "SW"],
-      guess: hemisphere ?? "NE",
+      guess: this.sawSign ? quarter : (hemisphere ?? "NE"),
       evidence: this.sawSign ? signed : hemisphere ? "given" : isPlain ? convention : open,
       decided: this.sawSign || hemisphere !== undefined || isPlain,
     };

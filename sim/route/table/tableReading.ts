@@ -17,11 +17,14 @@ import { TableColumns } from "./tableColumns.ts";
 import type { TableLayout } from "./tableLayout.ts";
 import { TablePositions } from "./tablePositions.ts";
 import { TableTimes } from "./tableTimes.ts";
+import { Vehicles } from "./vehicles.ts";
 
 /** One table on its way into fixes: rows as they come, then what they leave open. */
 export class TableReading {
   private readonly problems: ProblemList;
   private readonly builder = new FixBuilder();
+  private readonly vehicles = new Vehicles();
+  private readonly name: string;
   private readonly layout: TableLayout;
   private readonly options: ReadLogOptions;
   private readonly long: LongTable | undefined;
@@ -32,6 +35,7 @@ export class TableReading {
 
   /** Throws `InputError` where the table has neither speeds nor positions, or a date given is not its first. */
   constructor(name: string, layout: TableLayout, options: ReadLogOptions) {
+    this.name = name;
     this.problems = new ProblemList(name);
     this.layout = layout;
     this.options = options;
@@ -73,7 +77,11 @@ export class TableReading {
     for (let i = 0; i < this.builder.count; i++) {
       time_s[i] += shift_s;
     }
-    const asked = [...questions, ...this.speedQuestions()];
+    const vehicle = this.vehicles.choose(this.options.vehicle, this.name);
+    if (vehicle) {
+      this.builder.keep(vehicle.isOf);
+    }
+    const asked = [...(vehicle ? [vehicle.question] : []), ...questions, ...this.speedQuestions()];
     const fixes = this.builder.finish();
     if (hasValues(fixes.latitude_deg)) {
       asked.push(this.positions.question());
@@ -152,5 +160,8 @@ export class TableReading {
       return;
     }
     this.builder.add(fix);
+    if (columns.has("vehicle")) {
+      this.vehicles.add(columns.cell(row, "vehicle"));
+    }
   }
 }

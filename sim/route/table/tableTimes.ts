@@ -1,6 +1,8 @@
 import type { ColumnGuess, Question, ReadLogOptions } from "../log/logFile.ts";
 import { splitDateTime } from "../log/readTime.ts";
+import { columnByName } from "./columnByName.ts";
 import { dateInName, givenDay_s, orderOfFirstDate } from "./givenDate.ts";
+import { COUNTS_ROWS } from "./guessByValue.ts";
 import type { TableColumns } from "./tableColumns.ts";
 import { sampleRows, type TableLayout } from "./tableLayout.ts";
 import { dateOrder, type TimeForm, timeForm } from "./timeForm.ts";
@@ -14,6 +16,7 @@ export class TableTimes {
   private readonly name: string;
   private readonly columns: TableColumns;
   private readonly options: ReadLogOptions;
+  private readonly whyNoTimes: string;
   private rows = 0;
 
   constructor(
@@ -41,6 +44,7 @@ export class TableTimes {
       form = form?.kind === "dateTime" ? { ...form, order } : form;
       separateOrder = separateOrder && order;
     }
+    this.whyNoTimes = whyNoTimes(guesses);
     this.form = form;
     this.reader = form && new TimeReader(form, separateOrder, givenDay_s(options.date), layout.decimal);
   }
@@ -75,7 +79,7 @@ export class TableTimes {
     const { form } = this;
     const { date: given, interval_s } = this.options;
     if (!form) {
-      const evidence = interval_s === undefined ? "no column of times in the file" : "given";
+      const evidence = interval_s === undefined ? this.whyNoTimes : "given";
       const about = { name: "interval", option: "--interval", choices: [] } as const;
       const answer = { guess: String(interval_s ?? 1), evidence, decided: interval_s !== undefined };
       return { questions: [{ ...about, ...answer }], shift_s: givenDay_s(given) };
@@ -108,13 +112,26 @@ export class TableTimes {
       case "dateTime":
         return `times as date and clock, ${form.order}`;
       case "clock":
-        return this.columns.has("date") ? "date and clock in two columns" : "times of day";
+        return `${this.columns.has("date") ? "date and clock in two columns" : "times of day"}${form.isPacked ? ", as hhmmss" : ""}`;
       case "epoch":
         return `times counted from 1970 in 1/${form.perSecond} s`;
+      case "dayNumber":
+        return "times as a spreadsheet's count of days";
       case "elapsed":
         return `time from the start, ${form.why}`;
     }
   }
+}
+
+/** What stands where times would be: a column named like one that reads as none, or one that only counts rows. */
+function whyNoTimes(guesses: readonly ColumnGuess[]): string {
+  const free = guesses.filter(({ role, sample }) => role === "none" && sample !== "");
+  const named = free.find(({ header }) => columnByName(header).role === "time");
+  if (named) {
+    return `"${named.sample}" in the column "${named.header.slice(0, 40)}", which does not read as times that go on`;
+  }
+  const counter = free.find(({ evidence }) => evidence === COUNTS_ROWS);
+  return counter ? `column ${counter.index + 1}, which ${COUNTS_ROWS}` : "no column of times in the file";
 }
 
 function dateQuestion(guess: string, evidence: string, decided: boolean): Question {

@@ -4,6 +4,7 @@ import type { SampleColumn } from "./sampleColumns.ts";
 /** Which roles have found their column, and which columns are still free: each guess takes from what the next one has left. */
 export class TakenRoles {
   private readonly taken = new Map<number, { readonly role: ColumnRole; readonly evidence: string }>();
+  private readonly left = new Map<number, string>();
   private readonly settled = new Set<ColumnRole>();
   private readonly columns: readonly SampleColumn[];
 
@@ -27,9 +28,18 @@ export class TakenRoles {
     this.settled.add(role);
   }
 
-  /** Columns without a role, in order. */
+  /** Says why a column that looked like more was not taken. */
+  leave(column: SampleColumn, why: string): void {
+    this.left.set(column.index, why);
+  }
+
+  whyLeft(column: SampleColumn): string | undefined {
+    return this.left.get(column.index);
+  }
+
+  /** Columns without a role that none was denied to, in order. */
   free(): readonly SampleColumn[] {
-    return this.columns.filter((column) => !this.taken.has(column.index));
+    return this.columns.filter(({ index }) => !this.taken.has(index) && !this.left.has(index));
   }
 
   /** What a column was taken for, and why. */

@@ -1,12 +1,21 @@
-import { quantileSorted } from "simple-statistics";
-import { type DateOrder, dateParts, readClock_s, readIsoMoment, splitDateTime } from "../log/readTime.ts";
+import { median } from "simple-statistics";
+import { S_PER_DAY } from "../../../shared/units.ts";
+import {
+  type DateOrder,
+  dateParts,
+  readClock_s,
+  readIsoMoment,
+  readPackedClock_s,
+  splitDateTime,
+} from "../log/readTime.ts";
 import { type DecimalSign, readNumber } from "./readNumber.ts";
 
 /** How a table writes time. */
 export type TimeForm =
   | { readonly kind: "iso" }
   | { readonly kind: "dateTime"; readonly order: DateOrder; readonly isSure: boolean }
-  | { readonly kind: "clock" }
+  | { readonly kind: "clock"; readonly isPacked: boolean }
+  | { readonly kind: "dayNumber" }
   | { readonly kind: "epoch"; readonly perSecond: number }
   | { readonly kind: "elapsed"; readonly perSecond: number; readonly why: string };
 
@@ -26,7 +35,7 @@ export function timeForm(cells: readonly string[], unit: string, decimal: Decima
     return { kind: "dateTime", ...dateOrder(filled.map((cell) => splitDateTime(cell)?.[0] ?? "")) };
   }
   if (most((cell) => readClock_s(cell) !== undefined)) {
-    return { kind: "clock" };
+    return { kind: "clock", isPacked: false };
   }
   const numbers = filled.map((cell) => readNumber(cell, decimal)).filter((value) => !Number.isNaN(value));
   if (numbers.length === 0 || numbers.length < 0.8 * filled.length) {
@@ -37,7 +46,37 @@ export function timeForm(cells: readonly string[], unit: string, decimal: Decima
       return { kind: "epoch", perSecond };
     }
   }
+  if (unit === "" && isDayNumber(numbers)) {
+    return { kind: "dayNumber" };
+  }
+  if (unit === "" && isPackedClock(filled)) {
+    return { kind: "clock", isPacked: true };
+  }
   return elapsedForm(numbers, unit);
+}
+
+/** Day 0 of the spreadsheets' count of days, less 1970-01-01; their day 45415 is 2024-05-03. */
+export const SPREADSHEET_DAY0_s = -25569 * S_PER_DAY;
+
+/** Numbers of which every one reads as a clock, thirty seconds apart at most: a count in ms soon has 60 where minutes stand. */
+function isPackedClock(cells: readonly string[]): boolean {
+  const clocks = cells.map(readPackedClock_s);
+  if (cells.length < 3 || clocks.some((clock_s) => clock_s === undefined)) {
+    return false;
+  }
+  const steps = clocks.slice(1).map((clock_s, i) => Number(clock_s) - Number(clocks[i]));
+  return steps.filter((step_s) => step_s >= 0 && step_s <= 30).length >= 0.9 * steps.length;
+}
+
+/** Days between 1980 and 2100 with the part of the day behind the point, rising by minutes: no clock of seconds rises so slowly. */
+function isDayNumber(numbers: readonly number[]): boolean {
+  const steps = numbers.slice(1).map((value, i) => value - numbers[i]);
+  return (
+    numbers.length > 2 &&
+    numbers.every((value) => value > 29000 && value < 73000) &&
+    numbers.some((value) => !Number.isInteger(value)) &&
+    steps.filter((step) => step >= 0 && step < 0.01).length >= 0.9 * steps.length
+  );
 }
 
 /** The order of day, month and year from the dates themselves; not sure where every date reads both ways. */
@@ -70,12 +109,12 @@ function elapsedForm(numbers: readonly number[], unit: string): TimeForm | undef
   if (perSecond !== undefined) {
     return { kind: "elapsed", perSecond, why: `counted in ${unit} from a start` };
   }
-  const sorted = steps.filter((step) => step > 0).sort((a, b) => a - b);
-  const median = sorted.length > 0 ? quantileSorted(sorted, 0.5) : 1;
-  if (median >= 50000) {
+  const forward = steps.filter((step) => step > 0);
+  const usual = forward.length > 0 ? median(forward) : 1;
+  if (usual >= 50000) {
     return { kind: "elapsed", perSecond: 1e6, why: "rows lie 50,000 or more apart: microseconds" };
   }
-  return median >= 50
+  return usual >= 50
     ? { kind: "elapsed", perSecond: 1e3, why: "rows lie 50 or more apart: milliseconds" }
     : { kind: "elapsed", perSecond: 1, why: "rows lie less than 50 apart: seconds" };
 }

@@ -1,7 +1,14 @@
 import { S_PER_DAY } from "../../../shared/units.ts";
-import { type DateOrder, readClock_s, readDate_s, readIsoMoment, splitDateTime } from "../log/readTime.ts";
+import {
+  type DateOrder,
+  readClock_s,
+  readDate_s,
+  readIsoMoment,
+  readPackedClock_s,
+  splitDateTime,
+} from "../log/readTime.ts";
 import { type DecimalSign, readNumber } from "./readNumber.ts";
-import type { TimeForm } from "./timeForm.ts";
+import { SPREADSHEET_DAY0_s, type TimeForm } from "./timeForm.ts";
 
 /** Reads the cells of one table's time, row after row: clocks without a date turn over at midnight. */
 export class TimeReader {
@@ -39,7 +46,13 @@ export class TimeReader {
     }
     if (form.kind === "clock") {
       this.zoneless++;
-      return this.clock(readClock_s(cell) ?? Number.NaN, dateCell);
+      const clock_s = form.isPacked ? readPackedClock_s(cell) : readClock_s(cell);
+      return this.clock(clock_s ?? Number.NaN, dateCell);
+    }
+    if (form.kind === "dayNumber") {
+      this.zoneless++;
+      const time_s = SPREADSHEET_DAY0_s + S_PER_DAY * readNumber(cell, this.decimal);
+      return Math.round(time_s * 1000) / 1000; // days are written to about a millisecond
     }
     return readNumber(cell, this.decimal) / form.perSecond;
   }

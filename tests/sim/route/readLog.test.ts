@@ -93,3 +93,23 @@ describe("a log that cannot become a drive", () => {
     expect(codeOf(() => cleanLog(log))).toBe("noUsablePosition");
   });
 });
+
+describe("an interval given for positions without times", () => {
+  const encoder = new TextEncoder();
+  // Bends of a planned route, 209 m apart: one a second would be 752 km/h.
+  const route = (step_deg: number) =>
+    encoder.encode(
+      `<gpx><rte>${Array.from({ length: 60 }, (_, i) => `<rtept lat="${50 + i * step_deg}" lon="8"/>`).join("")}</rte></gpx>`,
+    );
+
+  it("is refused where it makes the car faster than any", () => {
+    expect(() => readLog("plan.gpx", route(0.001879), { interval_s: 1 })).toThrow(
+      /plan\.gpx: found points 209 m apart, which 1 s a row would make 75\d km\/h: a planned route/,
+    );
+  });
+
+  it("is taken where a car can do it", () => {
+    expect(readLog("plan.gpx", route(0.0002), { interval_s: 1 }).hasTimes).toBe(true);
+    expect(readLog("plan.gpx", route(0.001879), { interval_s: 10 }).hasTimes).toBe(true);
+  });
+});

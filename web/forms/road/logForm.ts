@@ -26,11 +26,11 @@ export function logForm(form: Form): TemplateResult {
   return html`<div class="dropped-on road-log" @drop=${dropped} @dragover=${(event: DragEvent) => event.preventDefault()}>
     <p>
       <strong>The client's own road.</strong> Drop the log of a usual week here: from a telephone, a satellite receiver or
-      an OBD reader; GPX, NMEA 0183, or a table with commas or tabs. Several files of one week go together. Or
+      an OBD reader; GPX, TCX, KML, NMEA 0183, or a table with commas or tabs. Several files of one week go together. Or
     </p>
     <p class="buttons">
       <span class="file">
-        <input id=${ID} type="file" multiple accept=".gpx,.nmea,.csv,.tsv,.txt,.log,.xml" @change=${picked} />
+        <input id=${ID} type="file" multiple accept=".gpx,.tcx,.kml,.nmea,.csv,.tsv,.txt,.log,.xml" @change=${picked} />
         <label for=${ID}>Choose log files</label>
       </span>
     </p>

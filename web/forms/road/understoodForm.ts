@@ -106,6 +106,7 @@ function optionOf(name: Question["name"], text: string): ReadLogOptions | { read
     if (reading.ok && !reading.unknown) return { interval_s: reading.value };
     return { problem: reading.ok ? "nothing written, 0.01 to 3600 s wanted" : reading.problem.message };
   }
+  if (name === "vehicle") return { vehicle: text };
   if (name === "date") return { date: text === "" ? undefined : text };
   return name === "speedUnit"
     ? { speedUnit: text as ReadLogOptions["speedUnit"] }

@@ -118,7 +118,7 @@ describe("a GPX log", () => {
   });
 
   it("without times takes those of an interval that is given", () => {
-    const text = wrap('<rte><rtept lat="1" lon="2"/><rtept lat="1.01" lon="2"/></rte>');
+    const text = wrap('<rte><rtept lat="1" lon="2"/><rtept lat="1.001" lon="2"/></rte>');
     const log = readLog("a.gpx", encoder.encode(text), { interval_s: 5, date: "2024-05-03" });
     expect(log.hasTimes).toBe(true);
     expect(log.fixes.time_s[1] - log.fixes.time_s[0]).toBe(5);
