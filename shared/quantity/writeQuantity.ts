@@ -43,16 +43,21 @@ const american: Partial<Record<QuantityKind, string>> = {
  */
 export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabit, digits = 3): string {
   if (!Number.isFinite(value)) return "-";
-  const info = kindInfo(kind);
   if (kind === "count") return formatNumber(value, 12);
   if (kind === "gradient" && units === "british") return writeOneIn(value, digits);
   if (kind === "gradient" || kind === "fraction") return `${formatNumber(100 * value, digits)} %`;
   if (kind === "gearRatio" || kind === "finalDrive" || kind === "coefficient") return formatNumber(value, digits);
+  const { number, unit } = inUnits(kind, value, units);
+  return Number.isFinite(number) ? `${formatNumber(number, digits)} ${unit}` : "-";
+}
+
+/** A value as a number of the unit that the reader is used to, and that unit. */
+export function inUnits(kind: QuantityKind, value: number, units: UnitHabit): { number: number; unit: string } {
+  const info = kindInfo(kind);
   const unit = unitFor(kind, units);
   const rule = info.units[tidyUnit(unit)] ?? info.units[tidyUnit(unit).replace(/s$/, "")];
-  if (unit === info.unit || rule === undefined) return `${formatNumber(value, digits)} ${info.unit}`;
-  const number = unapplyUnit(rule, value);
-  return Number.isFinite(number) ? `${formatNumber(number, digits)} ${unit}` : "-";
+  if (unit === info.unit || rule === undefined) return { number: value, unit: info.unit };
+  return { number: unapplyUnit(rule, value), unit };
 }
 
 function unitFor(kind: QuantityKind, units: UnitHabit): string {

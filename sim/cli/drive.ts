@@ -1,7 +1,11 @@
 import type { Job } from "../../shared/job/job.ts";
 import { inputError } from "../../shared/problems.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
+import { answerFor } from "../plan/answer/answer.ts";
+import { unknownsOfPacks } from "../plan/answer/unknownsOfPacks.ts";
 import { driveJob } from "../plan/driveJob.ts";
+import type { DriveReport } from "../plan/driveReport.ts";
+import type { Unknown } from "../plan/unknowns.ts";
 import { prepareDriveline } from "../step/prepareDriveline.ts";
 import { resample } from "../trace/resample.ts";
 import type { Trace } from "../trace/trace.ts";
@@ -48,9 +52,17 @@ export const drive: Command = {
       writeText(channels, channelsCsv(report.candidates, gearNames(job)), ifThere(args));
       warn(`written: ${channels}`);
     }
-    print(hasOption(args, "json") ? jsonText(driveJson(report)) : driveTable(report, job.usualDay_km));
+    const answer = answerFor(job, report.candidates, drivenUnknowns(job, report, trace, warn));
+    print(hasOption(args, "json") ? jsonText(driveJson(report, answer)) : driveTable(report, answer));
   },
 };
+
+/** What each pack's unknowns do to its range: some dozens of drives, so none where one of them takes long. */
+function drivenUnknowns(job: Job, { candidates }: DriveReport, trace: Trace, warn: Print): Unknown[][] | undefined {
+  if (trace.time_s.length * candidates.length <= manyRows) return unknownsOfPacks(job, candidates, trace);
+  warn("the road is long, so what is not known is left out: no bands, and no verdict where they decide it");
+  return undefined;
+}
 
 function jobPath({ positionals }: CommandArguments): string {
   const [path, extra] = positionals;

@@ -1,19 +1,23 @@
 import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
-import { saidIn } from "../../shared/quantity/said.ts";
+import { type Said, saidIn } from "../../shared/quantity/said.ts";
+import type { Answer } from "../plan/answer/answer.ts";
+import { CONDITIONS } from "../plan/answer/conditions.ts";
+import { leftCell } from "../plan/answer/leftWords.ts";
+import { answerWords, settlementWords } from "../plan/answer/sentence.ts";
 import type { Candidate, DriveReport, Finding } from "../plan/driveReport.ts";
 import { isCannot } from "../plan/drivingFindings.ts";
 import { textTable } from "./table.ts";
 import { wrapText } from "./wrapText.ts";
 
-/** A drive for people: the road, a row a pack, which pack is enough, and what else they should know. */
-export function driveTable(report: DriveReport, usualDay_km: number): string {
+/** A drive for people: the road, the answer, a row a pack, and what else they should know. */
+export function driveTable(report: DriveReport, answer: Answer): string {
   return [
     `${report.job}\n${wrapText(roadLine(report.trace))}`,
     findingLines(report.candidates, ({ kind }) => isCannot(kind)).join("\n"),
-    packTable(report, usualDay_km),
-    verdictLines(report)
-      .map((sentence) => wrapText(sentence))
-      .join("\n"),
+    wrapText(spoken(answer)),
+    answerTable(answer),
+    packTable(report, answer),
+    [...settlingLines(answer), ...comparingLines(report)].map((sentence) => wrapText(sentence)).join("\n"),
     findingLines(report.candidates, ({ kind }) => !isCannot(kind)).join("\n"),
   ]
     .filter((part) => part !== "")
@@ -29,7 +33,31 @@ function roadLine(road: DriveReport["trace"]): string {
   return `${name}: ${n(distance_km)} km in ${minutes}, mean ${n(mean_kmh)} km/h, top ${n(max_kmh)} km/h, ${hills}`;
 }
 
-function packTable({ candidates, enough }: DriveReport, usualDay_km: number): string {
+function spoken(answer: Answer): string {
+  const { headline, sentences } = answerWords(answer);
+  return [headline, ...sentences].map((sentence) => saidIn(sentence, "metric")).join(" ");
+}
+
+function answerTable({ packs, day_km }: Answer): string {
+  return textTable(
+    [
+      { heading: "\npack" },
+      { heading: "\n(kg)", isNumber: true },
+      { heading: `km left after ${n(day_km)}:\nnew`, isNumber: true },
+      { heading: "\nwinter", isNumber: true },
+      { heading: "ten years,\nwinter", isNumber: true },
+      { heading: "\nverdict" },
+    ],
+    packs.map((pack) => [
+      pack.name,
+      n(Math.round(pack.mass_kg), 6),
+      ...CONDITIONS.map((condition) => (pack.left ? leftCell(pack.left[condition], "metric", pack.isAtLeast) : "-")),
+      pack.stop ? "stop" : (pack.verdict ?? "-"),
+    ]),
+  );
+}
+
+function packTable({ candidates }: DriveReport, answer: Answer): string {
   return textTable(
     [
       { heading: "\n\npack" },
@@ -37,23 +65,19 @@ function packTable({ candidates, enough }: DriveReport, usualDay_km: number): st
       { heading: "from\npack\n(Wh/km)", isNumber: true },
       { heading: "at the\nsocket\n(Wh/km)", isNumber: true },
       { heading: "\nrange\n(km)", isNumber: true },
-      { heading: `left\nafter ${n(usualDay_km)}\n(km)`, isNumber: true },
       { heading: "\npeak\n(A)", isNumber: true },
       { heading: "\npeak\n(kW)", isNumber: true },
       { heading: "\nmin\n(V)", isNumber: true },
-      { heading: "\n\nenough" },
     ],
     candidates.map((one, k) => [
       one.name,
       n(one.testMass_kg),
       one.distance_km > 0 ? n(one.battery_Whpkm) : "-",
       one.distance_km > 0 ? n(one.wall_Whpkm) : "-",
-      rangeText(one),
-      one.rangeEnd === "endless" ? "-" : n(one.range_km - usualDay_km),
+      answer.packs[k].range ? rangeText(one) : "-",
       n(one.peak.battery_A),
       n(one.peak.motor_kW),
       n(one.peak.min_V),
-      enough.packs[k].isEnough ? "yes" : "no",
     ]),
   );
 }
@@ -63,16 +87,26 @@ function rangeText({ rangeEnd, range_km }: Candidate): string {
   return `${rangeEnd === "time" ? "over " : ""}${n(range_km)}`;
 }
 
-function verdictLines({ enough, candidates, isComparable }: DriveReport): string[] {
-  const why = enough.packs
-    // The rest stands among the findings.
-    .filter(({ because }, k) => because === "short" || (because === "behind" && !candidates[k].stands))
-    .map(({ name, why }) => `${name} is not enough: ${saidIn(why, "metric")}`);
-  const lines = [...enough.sentences.map((sentence) => saidIn(sentence, "metric")), ...why];
-  if (isComparable) return lines;
+/** What stops a pack, and what would settle the verdict on the pack spoken of. */
+function settlingLines(answer: Answer): string[] {
+  const inWords = (said: Said) => saidIn(said, "metric");
+  const stops = answer.packs.flatMap(({ name, stop }) => {
+    if (!stop) return [];
+    const [first, second] = stop.ways.map(({ words }) => inWords(words));
+    return [
+      `${name}: stop. ${inWords(stop.sentence)} ${first}, or ${second.charAt(0).toLowerCase()}${second.slice(1)}.`,
+    ];
+  });
+  const { recommended } = answer;
+  const settling = recommended === undefined ? [] : settlementWords(answer, recommended);
+  return [...stops, ...(settling.length > 0 ? [settling.map(inWords).join(" ")] : [])];
+}
+
+function comparingLines({ candidates, isComparable }: DriveReport): string[] {
+  if (isComparable) return [];
   const driven_km = candidates.map(({ distance_km }) => distance_km);
   const span = `${n(Math.min(...driven_km))} to ${n(Math.max(...driven_km))} km`;
-  return [...lines, `The packs drove different distances (${span}), so their Wh/km are not comparable.`];
+  return [`The packs drove different distances (${span}), so their Wh/km are not comparable.`];
 }
 
 /** Each finding once, with the packs it holds for; warnings first, those of one kind together. */

@@ -134,10 +134,10 @@ export interface Enough {
     readonly because: "enough" | "short" | "behind" | "unusable";
     /** Share of the usable window used by the usual day; absent where the car does not move. */
     readonly dayUse_frac?: number;
-    /** Left of the range after the usual day: today, in winter, and in winter with the pack old. */
-    readonly spare_km: number;
-    readonly winterSpare_km: number;
-    readonly agedSpare_km: number;
+    /** Left of the range after the usual day: today, in winter, and in winter at ten years; absent for a pack that may not be used. */
+    readonly spare_km?: number;
+    readonly winterSpare_km?: number;
+    readonly agedSpare_km?: number;
     readonly why: Said;
   }[];
 }

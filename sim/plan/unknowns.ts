@@ -6,6 +6,8 @@ import { rangeOn } from "./range.ts";
 
 /** How far a value may be off where its origin does not say. Assumed. */
 const USUAL_BAND_frac = 0.1;
+/** What no range hangs on: the question itself, and what does not move the car. */
+const NO_RANGE = /^(usualDay|longestDay|engine|roads|charger|vehicle\.gross_kg)/;
 
 /** What one value that nobody measured does to the range of a pack, over the band it may lie in. */
 export interface Unknown {
@@ -14,16 +16,23 @@ export interface Unknown {
   readonly from: Origin["from"];
   readonly value: number;
   readonly plusMinus_frac: number;
+  /** Either end of the band, and the range there. */
+  readonly low: number;
+  readonly high: number;
   readonly atLow_km: number;
   readonly atHigh_km: number;
-  /** The larger of the two distances from the range as reckoned. */
+  /** The car does not drive the road at this end, though it does with the value as taken. */
+  readonly failsAtLow: boolean;
+  readonly failsAtHigh: boolean;
+  /** The larger of the two distances from the range as taken. */
   readonly effect_km: number;
 }
 
 /**
  * The values of a job that are still usual or guessed, ordered by what they do to one pack's range on a road: each is put to the lower
- * and the upper end of its band while all others stay (one at a time: what two of them do together is not in it).
- * A share stays at most 1. `isCancelled` is asked between values.
+ * and the upper end of its band while all others stay (one at a time: what two of them do together is not in it). Counts have no band;
+ * a share stays at most 1. What is allowed for winter and age leaves the range of today as it is.
+ * `isCancelled` is asked between values.
  */
 export function unknownsByEffect(
   job: Job,
@@ -31,25 +40,45 @@ export function unknownsByEffect(
   trace: Trace,
   isCancelled: () => boolean = () => false,
 ): Unknown[] {
-  const asReckoned_km = range_km(job, packIndex, trace);
+  const asTaken = drivenRange(job, packIndex, trace);
   const found: Unknown[] = [];
   for (const [path, origin] of Object.entries(job.origins)) {
     if (isCancelled()) break;
     const value = valueAt(job, path);
     if ((origin.from !== "usual" && origin.from !== "guessed") || typeof value !== "number" || value === 0) continue;
+    if (NO_RANGE.test(path) || !isQuantity(path)) continue;
     const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
     const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
-    const at_km = (factor: number) => range_km(withValue(job, path, Math.min(most, value * factor)), packIndex, trace);
-    const atLow_km = at_km(1 - plusMinus_frac);
-    const atHigh_km = at_km(1 + plusMinus_frac);
-    const effect_km = Math.max(Math.abs(atLow_km - asReckoned_km), Math.abs(atHigh_km - asReckoned_km));
-    found.push({ path, from: origin.from, value, plusMinus_frac, atLow_km, atHigh_km, effect_km });
+    const ends = [value * (1 - plusMinus_frac), value * (1 + plusMinus_frac)].map((end) => Math.min(most, end));
+    const [low, high] = ends.sort((a, b) => a - b);
+    const at = (end: number) =>
+      path.startsWith("allowance.") ? asTaken : drivenRange(withValue(job, path, end), packIndex, trace);
+    const [atLow, atHigh] = [at(low), at(high)];
+    found.push({
+      path,
+      from: origin.from,
+      value,
+      plusMinus_frac,
+      low,
+      high,
+      atLow_km: atLow.range_km,
+      atHigh_km: atHigh.range_km,
+      failsAtLow: atLow.isStuck && !asTaken.isStuck,
+      failsAtHigh: atHigh.isStuck && !asTaken.isStuck,
+      effect_km: Math.max(...[atLow, atHigh].map(({ range_km }) => Math.abs(range_km - asTaken.range_km))),
+    });
   }
   return found.sort((a, b) => b.effect_km - a.effect_km);
 }
 
-function range_km(job: Job, packIndex: number, trace: Trace): number {
-  return rangeOn(prepare(job, job.packs[packIndex]), trace).distance_m / M_PER_KM;
+function drivenRange(job: Job, packIndex: number, trace: Trace) {
+  const { distance_m, end } = rangeOn(prepare(job, job.packs[packIndex]), trace);
+  return { range_km: distance_m / M_PER_KM, isStuck: end === "stuck" };
+}
+
+/** A quantity's key bears its unit, its items have an index behind that; what has no unit is a count. */
+function isQuantity(path: string): boolean {
+  return /_[A-Za-z0-9]+(\.\d+)*$/.test(path);
 }
 
 function valueAt(job: Job, path: string): unknown {
@@ -58,12 +87,15 @@ function valueAt(job: Job, path: string): unknown {
   }, job);
 }
 
-/** The job with one number changed, at a path that holds one. */
-function withValue(job: Job, path: string, value: number): Job {
-  const copy = structuredClone(job);
-  const keys = path.split(".");
-  const last = keys.pop() ?? "";
-  const parent = keys.reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], copy);
-  (parent as Record<string, unknown>)[last] = value;
+/** The job with one number changed, at a path that holds one. All that is beside the path is shared with the job. */
+export function withValue(job: Job, path: string, value: number): Job {
+  return changed(job, path.split("."), value) as Job;
+}
+
+function changed(at: unknown, [key, ...rest]: readonly string[], value: number): unknown {
+  if (key === undefined) return value;
+  const copy = Array.isArray(at) ? [...at] : { ...(at as object) };
+  const group = copy as Record<string, unknown>;
+  group[key] = changed(group[key], rest, value);
   return copy;
 }

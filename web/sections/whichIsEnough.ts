@@ -59,7 +59,8 @@ export default defineSection({
 });
 
 /** What is left of the range after the day, or by how much it falls short. */
-function leftWords(left_km: number, units: UnitHabit): string {
+function leftWords(left_km: number | undefined, units: UnitHabit): string {
+  if (left_km === undefined) return "-";
   const distance = writeQuantity("distance", Math.abs(left_km), units);
   return left_km < 0 ? `${distance} short` : distance;
 }

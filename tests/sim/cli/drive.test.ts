@@ -8,6 +8,12 @@ import { runCommand } from "../../support/runCommand.ts";
 const root = join(import.meta.dirname, "../../..");
 const tuner = join(root, "shared/demos/piano-tuner.bellhousing.json");
 
+interface Band {
+  value: number;
+  low: number;
+  high: number;
+}
+
 interface Driven {
   job: string;
   trace: Record<string, number | string>;
@@ -28,6 +34,12 @@ interface Driven {
     findings: { kind: string; sentence: string }[];
   }[];
   enough: { pack: string | null; sentences: string[]; packs: Record<string, unknown>[] };
+  answer: {
+    headline: string;
+    sentence: string;
+    recommended: string | null;
+    packs: { verdict: string; left_km: Record<"new" | "winter" | "tenYearsWinter", Band> }[];
+  };
 }
 
 async function driven(...words: readonly string[]): Promise<Driven> {
@@ -115,11 +127,22 @@ describe("--json", () => {
   });
 
   it("gives every pack's findings, and the verdict with a reason for each", async () => {
-    const { candidates, enough, isComparable } = await driven(tuner, "--trace", "wltc");
+    const { candidates, enough, answer, isComparable } = await driven(tuner, "--trace", "wltc");
     expect(isComparable).toBe(false);
     expect(candidates[0]?.findings.map(({ kind }) => kind)).toContain("traceNotFollowed");
     expect(enough.pack).toBe("17 kWh");
     expect(enough.packs.map(({ isEnough }) => isEnough)).toEqual([false, false, true, true, true]);
+    expect(answer).toMatchObject({
+      headline: expect.stringMatching(/^17 kWh: (only just|enough)\.$/),
+      sentence: expect.stringMatching(/^A usual day of 38 km ends with about \d+ km left/),
+      recommended: "17 kWh",
+    });
+    for (const { verdict, left_km } of answer.packs) {
+      const { value, low, high } = left_km.tenYearsWinter;
+      expect(low).toBeLessThanOrEqual(value);
+      expect(value).toBeLessThanOrEqual(high);
+      expect(["not enough", "only just", "enough", "more than enough"]).toContain(verdict);
+    }
   });
 });
 
@@ -203,12 +226,14 @@ describe("the table", () => {
     expect({ code, err }).toEqual({ code: 0, err: "" });
     const lines = out.split("\n");
     expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
-    expect(out).toMatch(/pack +\(kg\) +\(Wh\/km\) +\(Wh\/km\) +\(km\) +\(km\) +\(A\) +\(kW\) +\(V\)/);
-    const rows = lines.filter((line) => / (yes|no)$/.test(line));
+    expect(out).toMatch(/pack +\(kg\) +\(Wh\/km\) +\(Wh\/km\) +\(km\) +\(A\) +\(kW\) +\(V\)/);
+    const rows = lines
+      .slice(lines.findIndex((line) => line.includes("(Wh/km)")) + 1)
+      .filter((line) => /^\d+ kWh /.test(line));
     expect(rows).toHaveLength(5);
     for (const row of rows) {
-      const cells = row.trim().split(/ {2,}/).slice(1, -1);
-      expect(cells).toHaveLength(8);
+      const cells = row.trim().split(/ {2,}/).slice(1);
+      expect(cells).toHaveLength(7);
       for (const cell of cells) {
         const digits = cell
           .replace(/^-?[0.]*/, "")
@@ -219,15 +244,24 @@ describe("the table", () => {
     }
   });
 
-  it("says which pack is enough, why the smaller ones are not, and what holds for all packs once", async () => {
+  it("gives the verdict first, in the words and with the kilometres of the page, and what holds for all packs once", async () => {
     const { out } = await runCommand("drive", tuner);
     const text = out.replace(/\n */g, " ");
-    expect(text).toMatch(
-      /13 kWh is enough: after the usual day of 38 km it has [\d.]+ km left in winter when it is old; today it goes [\d.]+ km on this road/,
-    );
-    expect(text).toMatch(/8 kWh is not enough: [\d.]+ km of range, [\d.]+ km short of the [\d.]+ km asked for/);
+    expect(text).toMatch(/level {2}13 kWh: only just\. A usual day of 38 km ends with about \d+ km left/);
+    expect(out).toMatch(/^8 kWh +84 +\d+ to \d+ +\d+ to \d+ short +\d+ to \d+ short +not enough$/m);
+    expect(out).toMatch(/^17 kWh +169( +\d+ to \d+){3} +enough$/m);
+    expect(text).toMatch(/Measure first: a coast-down\./);
     expect(text.match(/treat it as deadly/g)).toHaveLength(1);
     expect(text).not.toContain("not comparable");
+  });
+
+  it("shows a stop in place of a range and of kilometres left", async () => {
+    const { out } = await runCommand("drive", changedDemoFile({ "packs.2.seriesModules": 8 }));
+    expect(out).toMatch(/^17 kWh +270 +- +- +- +stop$/m);
+    expect(out.replace(/\n */g, " ")).toContain(
+      "17 kWh: stop. Full, this pack has 202 V. The controller takes 140 V at most and would be destroyed. Use 5 in series, or change the controller.",
+    );
+    expect(out).not.toMatch(/^17 kWh .* \d+ +\d+ +\d+ +\d+ +\d+ +\d+$/m);
   });
 
   it("says that Wh/km are not comparable where packs drove different distances", async () => {

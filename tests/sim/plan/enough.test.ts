@@ -34,10 +34,12 @@ it("is exactly enough where range and need are one", () => {
   expect(dayFor(ranges_km[0]).pack).toBe("1 strings");
 });
 
-it("is none where the largest falls short, and by how much is said", () => {
+it("is none where the largest falls short, and the one that goes furthest is named", () => {
   const { pack, sentences } = dayFor(ranges_km[2] * 1.5);
   expect(pack).toBeUndefined();
-  expect(saidIn(sentences[0], "metric")).toMatch(/None of these packs is enough: .* 4 strings/);
+  expect(sentences.map((sentence) => saidIn(sentence, "metric")).join(" ")).toMatch(
+    /^4 strings: not enough\. .* None of these packs is enough; this one goes furthest\./,
+  );
 });
 
 it("tells the share of the range the day takes and what is left", () => {
@@ -47,21 +49,26 @@ it("tells the share of the range the day takes and what is left", () => {
   expect(row?.spare_km).toBeCloseTo(ranges_km[0] / 2, 9);
 });
 
-describe("a pack that cannot be used is not enough, however far it goes", () => {
-  const verdictWith = (kind: string) =>
-    enoughFor(
-      { ...job, usualDay_km: 1 },
-      candidates.map((candidate) => ({
-        ...candidate,
-        findings: [{ kind, weight: "warning" as const, sentence: ["because of this"] }],
-      })),
-    );
-  it.each(["packAboveController", "packBelowController", "aboveGross"])("%s", (kind) => {
-    const { pack, packs } = verdictWith(kind);
+describe("a pack that may not be used is not enough, however far it goes, and has no kilometres", () => {
+  const { min_V, max_V } = candidates[0].pack;
+  const { controller, vehicle } = job;
+  it.each([
+    ["above the controller", { controller: { ...controller, max_V: max_V - 1 } }, /The controller takes/],
+    ["below the controller", { controller: { ...controller, min_V: max_V + 1 } }, /The controller needs/],
+    ["above the plate", { vehicle: { ...vehicle, gross_kg: 1 } }, /Its plate allows/],
+  ])("%s", (_, changes, why) => {
+    const { pack, packs } = enoughFor({ ...job, ...changes, usualDay_km: 1 }, candidates);
     expect(pack).toBeUndefined();
-    expect(packs.every(({ why }) => saidIn(why, "metric") === "because of this")).toBe(true);
+    for (const one of packs) {
+      expect(one.because).toBe("unusable");
+      expect(saidIn(one.why, "metric")).toMatch(why);
+      expect(Object.keys(one).filter((key) => key.endsWith("_km"))).toEqual([]);
+    }
   });
-  it("unlike one with a mere note", () => expect(verdictWith("highVoltage").pack).toBe("1 strings"));
+  it("unlike one that the controller stops before it is empty", () => {
+    const changes = { controller: { ...controller, min_V: min_V + 1, max_V: max_V + 1 } };
+    expect(enoughFor({ ...job, ...changes, usualDay_km: 1 }, candidates).pack).toBe("1 strings");
+  });
 });
 
 it("is not a pack with which the car misses more than a fiftieth of the road", () => {

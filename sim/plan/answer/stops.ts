@@ -1,0 +1,82 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { quantity as q, type Said, type SaidQuantity, say, whole } from "../../../shared/quantity/said.ts";
+import type { Candidate } from "../driveReport.ts";
+
+/** A danger for which a pack may not be used: the limit, what it would be, and two ways out. No range stands beside it. */
+export interface Stop {
+  readonly kind: "packAboveController" | "packBelowController" | "aboveGross";
+  readonly limit: SaidQuantity;
+  readonly value: SaidQuantity;
+  readonly sentence: Said;
+  /** Each a thing to do, with the place in the job where it is done. */
+  readonly ways: readonly [Way, Way];
+}
+
+export interface Way {
+  readonly words: Said;
+  readonly path: string;
+}
+
+/** What of a job decides whether a pack may be used. */
+export type Limits = Pick<Job, "controller" | "vehicle" | "packs">;
+
+/** Why a pack may not be used with this controller and in this car, or nothing. */
+export function stopOf(job: Limits, packIndex: number, { pack, testMass_kg }: Candidate): Stop | undefined {
+  const { controller, vehicle } = job;
+  if (pack.max_V > controller.max_V) return aboveController(job, packIndex, pack);
+  if (pack.max_V < controller.min_V) return belowController(job, packIndex, pack);
+  if (vehicle.gross_kg !== undefined && testMass_kg > vehicle.gross_kg)
+    return aboveGross(packIndex, testMass_kg, vehicle.gross_kg);
+  return undefined;
+}
+
+function aboveController({ controller }: Limits, packIndex: number, pack: Candidate["pack"]): Stop {
+  const limit = q("voltage", controller.max_V);
+  const value = q("voltage", pack.max_V);
+  const fewer = Math.floor((controller.max_V / pack.max_V) * pack.seriesModules);
+  return {
+    kind: "packAboveController",
+    limit,
+    value,
+    sentence: say`Full, this pack has ${value}. The controller takes ${limit} at most and would be destroyed.`,
+    ways: [
+      {
+        words: fewer >= 1 ? say`Use ${fewer} in series` : say`Use modules of a lower voltage`,
+        path: `packs.${packIndex}.seriesModules`,
+      },
+      { words: say`Change the controller`, path: "controller.max_V" },
+    ],
+  };
+}
+
+function belowController({ controller }: Limits, packIndex: number, pack: Candidate["pack"]): Stop {
+  const limit = q("voltage", controller.min_V);
+  const value = q("voltage", pack.max_V);
+  const more = Math.ceil((controller.min_V / pack.min_V) * pack.seriesModules);
+  return {
+    kind: "packBelowController",
+    limit,
+    value,
+    sentence: say`Even full, this pack has ${value}. The controller needs ${limit} at least: the car does not move.`,
+    ways: [
+      { words: say`Use ${more} in series`, path: `packs.${packIndex}.seriesModules` },
+      { words: say`Change the controller`, path: "controller.min_V" },
+    ],
+  };
+}
+
+function aboveGross(packIndex: number, testMass_kg: number, gross_kg: number): Stop {
+  const limit = whole("mass", gross_kg, "down");
+  const value = whole("mass", testMass_kg, "up");
+  const over = whole("mass", testMass_kg - gross_kg, "up");
+  return {
+    kind: "aboveGross",
+    limit,
+    value,
+    sentence: say`As driven the car weighs ${value} with this pack. Its plate allows ${limit}, ${over} less.`,
+    ways: [
+      { words: say`Use fewer modules`, path: `packs.${packIndex}.parallelModules` },
+      { words: say`Carry ${over} less`, path: "vehicle.load_kg" },
+    ],
+  };
+}

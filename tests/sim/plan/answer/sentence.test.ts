@@ -1,0 +1,182 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { saidIn } from "../../../../shared/quantity/said.ts";
+import { type Answer, answerFor } from "../../../../sim/plan/answer/answer.ts";
+import { answerWords, largestWords } from "../../../../sim/plan/answer/sentence.ts";
+import type { Candidate } from "../../../../sim/plan/driveReport.ts";
+import { inventedCandidate, inventedUnknown, inventedUse } from "../../../support/inventedCandidate.ts";
+
+// 10 km for every kWh today, half of that in winter, a quarter at ten years in winter. The usual day is 10 km.
+const use = inventedUse();
+
+function answered(sizes: readonly number[], share: number, changes: Parameters<typeof inventedUse>[0] = {}): Answer {
+  const unknowns = sizes.map((size) => [inventedUnknown(10 * size, 10 * size * share, 10 * size * share)]);
+  return answerFor(
+    inventedUse(changes),
+    sizes.map((size) => inventedCandidate(size)),
+    unknowns,
+  );
+}
+
+function wordsOf(answer: Answer, chosen?: number): { headline: string; text: string } {
+  const { headline, sentences } = answerWords(answer, chosen ?? answer.recommended);
+  return {
+    headline: saidIn(headline, "metric"),
+    text: sentences.map((sentence) => saidIn(sentence, "metric")).join(" "),
+  };
+}
+
+describe("the sentence", () => {
+  it("says the three conditions of a pack that is enough", () => {
+    expect(wordsOf(answered([5.1], 0.01))).toEqual({
+      headline: "5.1 kWh: enough.",
+      text: "A usual day of 10 km ends with about 41 km left, in winter about 15, and at ten years, in winter, still about 2.",
+    });
+  });
+
+  it("says of one that is only just enough how far it may fall short, and which pack would not", () => {
+    expect(wordsOf(answered([4.4, 6], 0.1))).toEqual({
+      headline: "4.4 kWh: only just.",
+      text: "A usual day of 10 km ends with about 34 km left, in winter about 12. At ten years, in winter, it may end 1 km short; 6 kWh would not.",
+    });
+  });
+
+  it("says that no pack is enough with all that is not known where so", () => {
+    expect(wordsOf(answered([4.2, 4.4], 0.1)).text).toContain(
+      "None of these packs is enough with all that is not known.",
+    );
+    expect(wordsOf(answered([4.4], 0.1)).text).not.toContain("None of these");
+  });
+
+  it("says when a day first fails, and which pack is enough instead", () => {
+    const answer = answered([0.8, 1.6, 3.2, 5], 0);
+    expect(wordsOf(answer, 0).text).toBe(
+      "A usual day of 10 km ends about 2 km short when the pack is new, and at ten years, in winter, about 8 km short. The smallest that is enough is 5 kWh.",
+    );
+    expect(wordsOf(answer, 1).text).toContain("about 6 km left, but in winter about 2 km short");
+    expect(wordsOf(answer, 2).text).toContain(
+      "about 22 km left, in winter about 6, but at ten years, in winter, about 2 km short",
+    );
+  });
+
+  it("names the one that goes furthest where none is enough", () => {
+    const answer = answered([1, 3, 2], 0);
+    expect(wordsOf(answer).headline).toBe("3 kWh: not enough.");
+    expect(wordsOf(answer).text).toContain("None of these packs is enough; this one goes furthest.");
+    expect(wordsOf(answer, 0).text).toContain("None of these packs is enough; 3 kWh goes furthest.");
+  });
+
+  it("names the pack that is enough beside one that is more", () => {
+    expect(wordsOf(answered([5, 8], 0), 1)).toMatchObject({
+      headline: "8 kWh: more than enough.",
+      text: expect.stringContaining("5 kWh is enough."),
+    });
+  });
+
+  it("says where the longest day needs a charge", () => {
+    const longest = (longestDay_km: number, share = 0) => wordsOf(answered([10], share, { longestDay_km })).text;
+    expect(longest(101)).toMatch(/The longest day, 101 km, needs a charge on the way\.$/);
+    expect(longest(51)).toMatch(/goes on one charge while the pack is new, but not in winter\.$/);
+    expect(longest(26)).toMatch(/goes on one charge when new, but not in winter at ten years\.$/);
+    expect(longest(25)).toMatch(/goes on one charge\.$/);
+    expect(longest(25, 0.1)).toMatch(/only just goes on one charge at ten years, in winter\.$/);
+    expect(longest(9)).not.toContain("longest");
+  });
+
+  it("says what may keep the car from driving the road", () => {
+    const grip = inventedUnknown(100, 0, 90, { path: "environment.grip_coeff", failsAtHigh: true });
+    const { headline, text } = wordsOf(answerFor(use, [inventedCandidate(10)], [[grip]]));
+    expect(headline).toBe("10 kWh: only just.");
+    expect(text).toContain("With the worst that the road's grip may be, the car does not drive this road.");
+  });
+});
+
+describe("what cannot be", () => {
+  const above = inventedCandidate(20, { pack: { ...inventedCandidate(20).pack, max_V: 999 } });
+
+  it("is a stop with limit and value, and names what is enough instead", () => {
+    const answer = answerFor(use, [inventedCandidate(8), above], [[], []]);
+    const words = answerWords(answer, 1);
+    expect(words.isStop).toBe(true);
+    expect(wordsOf(answer, 1).headline).toBe("20 kWh: stop.");
+    expect(wordsOf(answer, 1).text).toMatch(/^Full, this pack has 999 V\. .* The smallest that is enough is 8 kWh\.$/);
+    expect(wordsOf(answer, 1).text).not.toContain("km");
+  });
+
+  it("is said where no pack may be used at all", () => {
+    const answer = answerFor(use, [above], [[]]);
+    expect(wordsOf(answer)).toMatchObject({
+      headline: "20 kWh: stop.",
+      text: expect.stringContaining("None of these packs may be used."),
+    });
+    expect(largestWords(answer)).toBeUndefined();
+  });
+
+  it("comes before all else where the car does not drive the road", () => {
+    const findings: Candidate["findings"] = [
+      { kind: "traceNotFollowed", weight: "warning", sentence: ["behind"] },
+      { kind: "doesNotStart", weight: "warning", sentence: ["Does not start: needs 41 Nm in third, has 30."] },
+    ];
+    const still = inventedCandidate(20, { rangeEnd: "stuck", findings });
+    const { headline, text } = wordsOf(answerFor(use, [still], [[]]));
+    expect(headline).toBe("The car does not do this road.");
+    expect(text).toMatch(/^Does not start: needs 41 Nm in third, has 30\./);
+    expect(text).not.toContain("km");
+  });
+
+  it("is said first of a pack with which the car falls behind", () => {
+    const { headline, text } = wordsOf(answerFor(use, [inventedCandidate(20, { missed_km: 1 })], [[]]));
+    expect(headline).toBe("20 kWh: not enough.");
+    expect(text).toMatch(/^The car does not keep up with this road: 16\.7 % of it is missed\./);
+  });
+});
+
+it("says what the largest pack carries for nothing", () => {
+  const words = (...sizes: number[]) => {
+    const found = largestWords(answered(sizes, 0));
+    return found && saidIn(found, "metric");
+  };
+  expect(words(5, 20)).toBe("4 to 19 usual days' driving it never uses; 150 kg more than 5 kWh, carried every day");
+  expect(words(4, 4.4)).toBe("up to 3 usual days' driving it never uses; 4 kg more than 4 kWh, carried every day");
+  expect(words(5)).toBeUndefined();
+});
+
+it("holds for the numbers of any answer: every distance short or left is one of them, and the words agree with the verdict", () => {
+  const sizes = fc.uniqueArray(fc.integer({ min: 1, max: 400 }), { minLength: 1, maxLength: 12 });
+  const share = fc.integer({ min: 0, max: 40 }).map((part) => part / 64);
+  const day = fc.integer({ min: 8, max: 2400 }).map((eighths) => eighths / 8);
+  let said = 0;
+  fc.assert(
+    fc.property(
+      sizes,
+      share,
+      day,
+      fc.option(fc.double({ min: 1, max: 600, noNaN: true }), { nil: undefined }),
+      (tenths, part, usualDay_km, longestDay_km) => {
+        const changes = longestDay_km === undefined ? { usualDay_km } : { usualDay_km, longestDay_km };
+        const answer = answered(
+          tenths.map((tenth) => tenth / 10),
+          part,
+          changes,
+        );
+        answer.packs.forEach((pack, i) => {
+          const { headline, text } = wordsOf(answer, i);
+          expect(headline).toBe(`${pack.name}: ${pack.verdict}.`);
+          expect(text).not.toMatch(/NaN|undefined|Infinity|-\d/);
+          const bands = Object.values(pack.left ?? {}).flatMap(({ value, low }) => [value, low]);
+          const known = bands.map((left_km) => `${left_km < 0 ? Math.ceil(-left_km) : Math.floor(left_km)}`);
+          for (const [, distance] of text.matchAll(/(\d+) km (?:short|left)/g)) {
+            said += 1;
+            expect(known).toContain(distance);
+          }
+          const isShort = / short/.test(text);
+          expect(isShort).toBe(pack.verdict === "not enough" || pack.verdict === "only just");
+          const other =
+            /; ([\d.]+ kWh) would not/.exec(text)?.[1] ?? /smallest that is enough is ([\d.]+ kWh)/.exec(text)?.[1];
+          if (other !== undefined) expect(answer.packs.find(({ name }) => name === other)?.verdict).toBe("enough");
+        });
+      },
+    ),
+  );
+  expect(said).toBeGreaterThan(200);
+});

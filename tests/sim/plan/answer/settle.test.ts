@@ -1,0 +1,60 @@
+import { expect, it } from "vitest";
+import { saidIn } from "../../../../shared/quantity/said.ts";
+import { answerFor } from "../../../../sim/plan/answer/answer.ts";
+import { measurementOf } from "../../../../sim/plan/answer/measurements.ts";
+import { settlementWords } from "../../../../sim/plan/answer/sentence.ts";
+import { inventedCandidate, inventedUnknown, inventedUse } from "../../../support/inventedCandidate.ts";
+
+// 4.4 kWh: 44 km today, 11 km at ten years in winter, so 1 km left of 10. A kilometre of today's range is a quarter there.
+const use = inventedUse();
+const candidate = inventedCandidate(4.4);
+const rolling = inventedUnknown(44, 8, 8);
+const weight = inventedUnknown(44, 2, 2, { path: "vehicle.removed_kg" });
+const answered = (...unknowns: (typeof rolling)[]) => answerFor(use, [candidate], [unknowns]);
+
+it("names the measurement of what may cost most, and from which value on the verdict is decided", () => {
+  const [settlement] = answered(weight, rolling).settlements;
+  expect(settlement).toMatchObject({ measurement: { id: "coastDown" }, path: "vehicle.tyres.rolling_coeff", value: 1 });
+  // The weight alone leaves 0.5 to 1.5 km. Rolling resistance moves 2 km over its tenth: half a kilometre is spare at 1.025,
+  // nothing at 1.05.
+  expect(settlement?.rest).toEqual({ value: 1, low: 0.5, high: 1.5 });
+  expect(settlement?.enough?.side).toBe("below");
+  expect(settlement?.enough?.value).toBeCloseTo(1.025, 12);
+  expect(settlement?.notEnough?.side).toBe("above");
+  expect(settlement?.notEnough?.value).toBeCloseTo(1.05, 12);
+  expect(settlement?.next).toBeUndefined();
+});
+
+it("takes together what one measurement makes known", () => {
+  // Three effects of the weight, 6 km each, are 10.4 km together and cost more than the rolling resistance.
+  const parts = ["removed_kg", "added_kg", "load_kg"].map((key) =>
+    inventedUnknown(44, 6, 6, { path: `vehicle.${key}` }),
+  );
+  expect(answered(rolling, ...parts).settlements[0]?.measurement.id).toBe("weighing");
+});
+
+it("names the next one where the first alone leaves the band below home", () => {
+  const [settlement] = answered(rolling, { ...weight, atHigh_km: 38 }).settlements;
+  expect(settlement?.rest.low).toBe(-0.5);
+  expect(settlement?.next?.id).toBe("weighing");
+});
+
+it("puts before all others what may keep the car from driving the road", () => {
+  const grip = inventedUnknown(44, 0, 40, { path: "environment.grip_coeff", failsAtHigh: true });
+  const answer = answered(rolling, grip);
+  expect(answer.settlements[0]?.measurement.id).toBe("grip");
+  expect(settlementWords(answer, 0).map((words) => saidIn(words, "metric"))[1]).toBe(
+    "It shows whether the car drives this road.",
+  );
+});
+
+it("has nothing to settle where the verdict is decided", () => {
+  expect(answered(weight).settlements).toEqual([undefined]);
+});
+
+it("knows something that a workshop can measure for every path", () => {
+  expect(measurementOf("vehicle.roadLoad.drag_coeff").id).toBe("coastDown");
+  expect(measurementOf("module.capacity_Ah").id).toBe("capacity");
+  expect(measurementOf("accessories.items.0.power_W").id).toBe("clamp");
+  expect(measurementOf("motor.rotorInertia_kgm2").id).toBe("drive");
+});

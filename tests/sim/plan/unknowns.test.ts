@@ -1,0 +1,78 @@
+import { expect, it } from "vitest";
+import type { Job } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/job.ts";
+import { answerFor } from "../../../sim/plan/answer/answer.ts";
+import { unknownsOfPacks } from "../../../sim/plan/answer/unknownsOfPacks.ts";
+import { driveJob } from "../../../sim/plan/driveJob.ts";
+import { roadTrace } from "../../../sim/plan/roadTrace.ts";
+import { unknownsByEffect, withValue } from "../../../sim/plan/unknowns.ts";
+import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
+import { cycleTexts } from "../../support/cycleTexts.ts";
+import { demoJob } from "../../support/demoJob.ts";
+import { inventedJob } from "../../support/inventedJob.ts";
+
+const town = cycleTrace("ece-15", cycleTexts);
+const job = inventedJob();
+const found = (origins: Job["origins"], base = job) => unknownsByEffect({ ...base, origins }, 0, town);
+
+it("drives the car with each open value at either end of its band, the largest effect first", () => {
+  const range_km = (changed: Job) => driveJob(changed, town).candidates[0].range_km;
+  const [first, second] = found({
+    "vehicle.roadLoad.drag_coeff": { from: "guessed", plusMinus_frac: 0.01 },
+    "vehicle.tyres.rolling_coeff": { from: "usual" },
+  });
+  expect(first).toMatchObject({ path: "vehicle.tyres.rolling_coeff", value: 0.012, plusMinus_frac: 0.1 });
+  expect([first?.low, first?.high]).toEqual([0.012 * 0.9, 0.012 * 1.1]);
+  expect(first?.atLow_km).toBe(range_km(withValue(job, "vehicle.tyres.rolling_coeff", 0.012 * 0.9)));
+  expect(first?.atHigh_km).toBe(range_km(withValue(job, "vehicle.tyres.rolling_coeff", 0.012 * 1.1)));
+  expect(first?.atLow_km).toBeGreaterThan(first?.atHigh_km ?? 0);
+  expect(second?.path).toBe("vehicle.roadLoad.drag_coeff");
+});
+
+it("leaves out what is known, what is asked, what does not move the car, and counts", () => {
+  const guessed = { from: "guessed" as const };
+  const origins: Job["origins"] = {
+    "vehicle.arriving_kg": { from: "measured", plusMinus_frac: 0.01 },
+    usualDay_km: guessed,
+    "charger.efficiency_frac": guessed,
+    "packs.0.parallelModules": guessed,
+    "vehicle.name": guessed,
+  };
+  expect(found(origins)).toEqual([]);
+});
+
+it("keeps a share at most 1", () => {
+  const [share] = found({ "driveline.finalDriveEfficiency_frac": { from: "usual", plusMinus_frac: 0.1 } });
+  expect(share?.high).toBe(1);
+});
+
+it("changes one value and shares all else with the job", () => {
+  const changed = withValue(job, "driveline.gears.1.gear_ratio", 9);
+  expect(changed.driveline.gears.map(({ gear_ratio }) => gear_ratio)).toEqual([1.4, 9]);
+  expect(job.driveline.gears[1]?.gear_ratio).toBe(1);
+  expect(changed.roads).toBe(job.roads);
+  expect(changed.driveline.gears[0]).toBe(job.driveline.gears[0]);
+});
+
+it("drives nothing for a pack that may not be used", () => {
+  const tooHigh: Job = {
+    ...job,
+    controller: { ...job.controller, max_V: 1 + job.controller.min_V },
+    origins: { "vehicle.load_kg": { from: "guessed" } },
+  };
+  expect(unknownsOfPacks(tooHigh, driveJob(tooHigh, town).candidates, town)).toEqual([[], []]);
+});
+
+it("gives the vineyard's pick-up a band that was driven: slippery gravel is said, not mirrored into kilometres", () => {
+  const pickUp = demoJob(2);
+  const terraces = roadTrace(drivenRoad(pickUp), cycleTexts);
+  const { candidates } = driveJob(pickUp, terraces);
+  const { packs } = answerFor(pickUp, candidates, unknownsOfPacks(pickUp, candidates, terraces));
+  for (const { range, mayFail } of packs) {
+    expect(mayFail).toEqual([{ path: "environment.grip_coeff", value: 0.35 }]);
+    const { value = Number.NaN, low, high } = range?.new ?? {};
+    expect(low).toBeGreaterThan(0.7 * value);
+    expect(high).toBeLessThan(1.5 * value);
+    expect((high ?? 0) - value).not.toBeCloseTo(value - (low ?? 0), 1);
+  }
+});
