@@ -41,6 +41,8 @@ export function inventedCandidate(size: number, changes: Partial<Candidate> = {}
     missed_km: 0,
     behind_s: 0,
     reachedFloor: false,
+    isThereAndBack: false,
+    refused: {},
     shed_Wh: 0,
     limited_s: { grip: 0, driveline: 0, motor: 0, controller: 0, pack: 0, heat: 0 },
     findings: [],

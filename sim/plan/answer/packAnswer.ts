@@ -9,7 +9,7 @@ import { type Limits, type Stop, stopOf } from "./stops.ts";
 /** Share of the road that a car may miss and still be said to drive it. */
 const MISSED_frac = 0.02;
 /** Findings that say why a car does not drive the road, the plainest first. */
-const WHY_NOT = ["doesNotStart", "stuck", "traceNotFollowed"];
+const WHY_NOT = ["doesNotStart", "stopsOnRoad", "noRange", "stuck", "traceNotFollowed"];
 
 /** What the answer asks of a job beside its drives. */
 export type Use = Pick<Job, "usualDay_km" | "longestDay_km" | "allowance"> & Limits;
@@ -53,7 +53,7 @@ export function packAnswer(
   const stop = stopOf(use, packIndex, candidate);
   if (stop) return { ...base, stop };
   const cannot = whyNot(candidate);
-  if (cannot && candidate.rangeEnd === "stuck") return { ...base, cannot };
+  if (cannot && isWithoutRange(candidate)) return { ...base, cannot };
   const range = byCondition((condition) =>
     bandOf(range_km * rangeFactor(condition, use.allowance), endsIn(condition, use, candidate, unknowns ?? [])),
   );
@@ -101,15 +101,19 @@ function allowanceWith(allowance: Use["allowance"], path: string, value: number)
   return path === "allowance.aged_frac" ? { ...allowance, aged_frac: value } : allowance;
 }
 
+/** A car that stands, or that draws nothing, has no kilometres to speak of. */
+function isWithoutRange({ rangeEnd, stands }: Candidate): boolean {
+  return rangeEnd === "stuck" || rangeEnd === "endless" || stands !== undefined;
+}
+
 /** Why the car does not drive this road, or nothing where it keeps up well enough. */
-export function whyNot({ findings, missed_km, distance_km, reachedFloor, rangeEnd }: Candidate): Said | undefined {
+export function whyNot(candidate: Candidate): Said | undefined {
+  const { findings, missed_km, distance_km, reachedFloor } = candidate;
   const asked_km = distance_km + missed_km;
-  const isBehind = asked_km > 0 && !reachedFloor && missed_km / asked_km > MISSED_frac;
-  if (rangeEnd !== "stuck" && !isBehind) return undefined;
-  if (rangeEnd === "stuck") {
+  if (isWithoutRange(candidate)) {
     const found = WHY_NOT.map((kind) => findings.find((finding) => finding.kind === kind)).find((one) => one);
-    if (found) return found.sentence;
-    return say`The car does not drive this road.`;
+    return found?.sentence ?? say`The car does not drive this road.`;
   }
+  if (asked_km <= 0 || reachedFloor || missed_km / asked_km <= MISSED_frac) return undefined;
   return say`The car does not keep up with this road: ${q("fraction", missed_km / asked_km)} of it is missed.`;
 }
