@@ -29,7 +29,7 @@ export type { Steps } from "./route/log/steps.ts";
 export type { TypedDriving } from "./route/roads/typedRoad.ts";
 export type { Place } from "./route/trips/findPlaces.ts";
 export type { Trip, Trips } from "./route/trips/splitTrips.ts";
-export { type Channels, createChannels } from "./step/channels.ts";
+export { type Channels, createChannels, LIMITS, type Limit } from "./step/channels.ts";
 export { standardCycles } from "./trace/standardCycles.ts";
 export { type Pitch, steepestPitch } from "./trace/steepestPitch.ts";
 export type { Profile, Trace } from "./trace/trace.ts";

@@ -42,7 +42,10 @@ export function demoFigures(id: string): Record<string, (drawing: Drawing) => Ch
     operatingPointsEfficiency: (on) => operatingPoints({ ...first, map, contours: "efficiency" }, on),
     torqueCurve: (on) =>
       torqueCurve(
-        { motor: { name: job.motor.name, points: map.envelope.filter((point) => point.torque_Nm >= 0) } },
+        {
+          motor: map.envelope.filter((point) => point.torque_Nm >= 0),
+          asSet: map.envelope.filter((point) => point.torque_Nm >= 0),
+        },
         on,
       ),
     steadySpeed: (on) => steadySpeed(steady, on),

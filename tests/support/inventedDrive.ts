@@ -152,10 +152,10 @@ export const inventedRoadLoad: readonly RoadLoadRow[] = Array.from({ length: 25 
 
 const perRpm_mps = (overall_ratio: number) => (0.3 / overall_ratio) * ((2 * Math.PI) / 60);
 export const inventedGears = [
-  { name: "first", speedPerRpm_mps: perRpm_mps(4.1 * 3.6) },
-  { name: "second", speedPerRpm_mps: perRpm_mps(4.1 * 2.2) },
-  { name: "third", speedPerRpm_mps: perRpm_mps(4.1 * 1.4) },
-  { name: "top", speedPerRpm_mps: perRpm_mps(4.1) },
+  { name: "first", speedPerRpm_mps: perRpm_mps(4.1 * 3.6), isUsed: false },
+  { name: "second", speedPerRpm_mps: perRpm_mps(4.1 * 2.2), isUsed: true },
+  { name: "third", speedPerRpm_mps: perRpm_mps(4.1 * 1.4), isUsed: true },
+  { name: "top", speedPerRpm_mps: perRpm_mps(4.1), isUsed: false },
 ];
 
 /** Points as a handbook would print them for a small four-cylinder engine. */

@@ -5,6 +5,7 @@ import { gearSpeeds } from "../../web/charts/gearSpeeds.ts";
 import { operatingPoints } from "../../web/charts/operatingPoints.ts";
 import type { Chart, Drawing } from "../../web/charts/parts/figure/chart.ts";
 import { rangeAgainstNeed } from "../../web/charts/rangeAgainstNeed.ts";
+import { rankedUnknowns } from "../../web/charts/rankedUnknowns.ts";
 import { rawAgainstCleaned } from "../../web/charts/rawAgainstCleaned.ts";
 import { roadLoad } from "../../web/charts/roadLoad.ts";
 import { routeMap } from "../../web/charts/routeMap.ts";
@@ -30,8 +31,8 @@ const gear = { name: "third gear", speedPerRpm_mps: 0.3 / ((4.1 * 1.4 * 60) / (2
 
 /** Every chart, drawn from the invented drive: for snapshots, and for what must hold of all of them. */
 export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
-  energyLedger: (drawing) => energyLedger(inventedLedgers, drawing),
-  socAlongRoad: (drawing) => socAlongRoad({ packs: inventedPacks, along: "distance" }, drawing),
+  energyLedger: (drawing) => energyLedger(inventedLedgers, { ...drawing, chosen: 1 }),
+  socAlongRoad: (drawing) => socAlongRoad({ packs: inventedPacks, along: "distance" }, { ...drawing, chosen: 1 }),
   speedTrace: (drawing) => speedTrace({ ...weak, along: "time" }, drawing),
   operatingPoints: (drawing) => operatingPoints({ ...middle, map: inventedMotorMap, contours: "loss", gear }, drawing),
   operatingPointsEfficiency: (drawing) =>
@@ -39,8 +40,10 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
   torqueCurve: (drawing) =>
     torqueCurve(
       {
-        motor: { name: "motor", points: inventedMotorMap.envelope },
-        engine: { name: "engine taken out", points: inventedEngine },
+        motor: inventedMotorMap.envelope,
+        asSet: inventedMotorMap.envelope.map((each) => ({ ...each, torque_Nm: Math.min(each.torque_Nm, 70) })),
+        gearboxInput_Nm: 75,
+        engine: inventedEngine,
       },
       drawing,
     ),
@@ -49,8 +52,20 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
       inventedPacks.map(({ name, index }) => ({ name, index, rows: inventedSteady(4 + 6 * index, 1 + index / 40) })),
       drawing,
     ),
+  rankedUnknowns: (drawing) =>
+    rankedUnknowns(
+      {
+        range_m: 70_000,
+        unknowns: [
+          { label: "Rolling resistance coefficient", atLow_m: 74_000, atHigh_m: 66_500 },
+          { label: "Losses of motor and controller", atLow_m: 72_500, atHigh_m: 67_800 },
+          { label: "Capacity of a module", atLow_m: 68_200, atHigh_m: 71_800 },
+        ],
+      },
+      drawing,
+    ),
   roadLoad: (drawing) => roadLoad(inventedRoadLoad, drawing),
-  gearSpeeds: (drawing) => gearSpeeds({ gears: inventedGears, maxSpeed_rpm: 8000 }, drawing),
+  gearSpeeds: (drawing) => gearSpeeds({ gears: inventedGears, maxSpeed_rpm: 8000, roadTop_mps: 22 }, drawing),
   daysDistribution: (drawing) =>
     daysDistribution(
       {

@@ -1,6 +1,7 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
 import { ratedEngine } from "../sections/parts/ratedEngine.ts";
+import { torqueAsSet } from "../sections/parts/torqueAsSet.ts";
 import { defineChapter } from "./parts/chapter.ts";
 
 /** Does the old gearbox stand the motor's torque? */
@@ -10,9 +11,8 @@ export default defineChapter({
   working: "motor",
   inputs: ["job", "motorSurface", "units"],
   compute: ({ job, motorSurface, units }) => {
-    const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);
-    const cap_Nm = job.controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY;
-    const most_Nm = Math.min(cap_Nm, Math.max(...driving.map(({ torque_Nm }) => torque_Nm)));
+    const curves = torqueAsSet(motorSurface);
+    const most_Nm = Math.max(...curves.asSet.map(({ torque_Nm }) => torque_Nm));
     const say = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
     const { gearboxInput_Nm: limit_Nm } = job.driveline.limits;
     const engine = ratedEngine(job.engine);
@@ -23,7 +23,8 @@ export default defineChapter({
       old: engine && say(engine.ratedTorque_Nm),
       isOverOld: engine !== undefined && most_Nm > engine.ratedTorque_Nm,
       ramp_s: job.controller.ramp_s,
-      driving: driving.map(({ speed_rpm, torque_Nm }) => ({ speed_rpm, torque_Nm: Math.min(torque_Nm, cap_Nm) })),
+      curves,
+      limit_Nm,
       engine: engine?.curve,
     };
   },
@@ -41,13 +42,10 @@ export default defineChapter({
       return `Not sure: the motor gives up to ${most}, more than the old engine’s ${old}, and the gearbox input limit is not known.`;
     return `Likely: the motor gives up to ${most}, no more than the old engine’s ${old}; the gearbox input limit itself is not known.${ramp}`;
   },
-  plot: ({ driving, engine }, drawing) => ({
+  plot: ({ curves, limit_Nm, engine }, drawing) => ({
     caption: "Torque at the gearbox input",
     chart: torqueCurve(
-      {
-        motor: { name: "motor as set", points: driving },
-        ...(engine && { engine: { name: "old engine", points: engine } }),
-      },
+      { ...curves, ...(limit_Nm !== undefined && { gearboxInput_Nm: limit_Nm }), ...(engine && { engine }) },
       drawing,
     ),
   }),

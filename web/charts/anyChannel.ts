@@ -61,8 +61,8 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
   const hueTitle = chosen.colour ? channelLabel(chosen.colour, units) : "";
   const room_px = drawing.width_px - 30;
   const lineOf = (index: number) => {
-    const { colour, dash } = packStyle(index);
-    return { stroke: colour, strokeWidth: 1.5, ...(dash ? { strokeDasharray: dash } : {}) };
+    const { colour, dash, width_px } = packStyle(index, drawing.chosen);
+    return { stroke: colour, strokeWidth: width_px, ...(dash ? { strokeDasharray: dash } : {}) };
   };
   const isLines = isAlong && !chosen.colour;
   // A key shows what is drawn: pieces of line for lines, so that it can be read in grey too.
@@ -72,7 +72,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
         6,
         room_px,
       )
-    : packKey(packs, 6, room_px, chosen.colour ? ink : undefined);
+    : packKey(packs, 6, room_px, drawing.chosen, chosen.colour ? ink : undefined);
   const keys_px = key.height_px + (chosen.colour ? rampKeyHeight_px(hueRamp, hueTitle, room_px) : 0);
   const top = KEY_TOP_PX + 14 + keys_px;
   const bottom = top + Math.round(Math.min(340, Math.max(220, drawing.width_px * 0.45)));
@@ -105,7 +105,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
       leftAxis({ label: channelLabel(chosen.y, units), ticks: 6 }, LEFT_PX),
       key.marks(frame, KEY_TOP_PX),
       packs.map((pack, i) => {
-        const { colour, symbol } = packStyle(pack.index);
+        const { colour, symbol } = packStyle(pack.index, drawing.chosen);
         const place = { x: (row: number) => xs[i]?.[row], y: (row: number) => ys[i]?.[row] };
         if (isLines) return line(kept[i] ?? [], { ...place, ...lineOf(pack.index) });
         const fill = chosen.colour ? (row: number) => hueRamp.colourOf(hues[i]?.[row] as number) : colour;

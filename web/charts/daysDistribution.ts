@@ -38,8 +38,8 @@ export function daysDistribution(input: DaysDistributionInput, drawing: Drawing)
     ...input.packs.map((pack) => ({
       name: pack.name,
       at: shown(pack.range_m),
-      colour: packStyle(pack.index).colour,
-      dash: packStyle(pack.index).dash ?? "12 2",
+      colour: packStyle(pack.index, drawing.chosen).colour,
+      dash: packStyle(pack.index, drawing.chosen).dash ?? "12 2",
     })),
   ].sort((a, b) => a.at - b.at);
   const right = drawing.width_px - 18;

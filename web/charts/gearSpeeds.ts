@@ -1,99 +1,107 @@
-import { line, ruleY } from "@observablehq/plot";
-import { figureColours, heed, ink, inkSoft } from "../look/tokens.ts";
-import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
-import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import { rect, ruleX } from "@observablehq/plot";
+import { greys, highlight, ink, inkSoft, paper } from "../look/tokens.ts";
+import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
+import { writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
-import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
+import { FONT_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
 import { fromUnit, inUnit, METRIC } from "./parts/figure/figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
-import { textWidth_px } from "./parts/figure/textWidth.ts";
+import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
-import { stairs } from "./parts/lines/stairs.ts";
 
 export interface GearSpeedsInput {
-  readonly gears: readonly { readonly name: string; readonly speedPerRpm_mps: number }[];
+  readonly gears: readonly { readonly name: string; readonly speedPerRpm_mps: number; readonly isUsed: boolean }[];
   readonly maxSpeed_rpm: number;
+  /** The fastest that the road asks for. */
+  readonly roadTop_mps: number;
 }
 
-const LEFT_PX = 58;
+const ROW_PX = 34;
+const BAR_PX = 16;
 
-/** Motor speed over road speed in each gear, up to the motor's top speed. */
-export function gearSpeeds({ gears, maxSpeed_rpm }: GearSpeedsInput, drawing: Drawing): Chart {
+/** The road speeds that each gear serves, from rest to the motor's top speed, a bar a gear, with the road's top speed marked. */
+export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput, drawing: Drawing): Chart {
   if (gears.length === 0 || maxSpeed_rpm <= 0)
     return emptyFigure(drawing, "No gear is known, so there is nothing to show.");
-  const units = drawing.units ?? METRIC;
-  const topOf = (gear: GearSpeedsInput["gears"][number]) => inUnit(units.speed, gear.speedPerRpm_mps * maxSpeed_rpm);
-  const rising = [...gears].sort((a, b) => topOf(a) - topOf(b));
-  const right = drawing.width_px - 18;
-  const words = rising.map((gear) => `${gear.name} ${threeFigures(topOf(gear))} ${units.speed.sign}`);
-  const x: [number, number] = [0, Math.max(...rising.map(topOf)) * 1.02 || 1];
-  const step = stairs(
-    rising.map((gear, i) => ({
-      at: LEFT_PX + (topOf(gear) / x[1]) * (right - LEFT_PX),
-      width: textWidth_px(words[i] ?? "", FONT_PX) + 10,
-    })),
-    right + 12,
-  );
-  const top = 40 + step.height * LINE_PX;
-  const bottom = top + 230;
-  // The line of the top speed is the frame's upper edge, so that every gear ends under its name.
-  const frame: Frame = { left: LEFT_PX, right, top, bottom, height: bottom + BELOW_PX, x, y: [0, maxSpeed_rpm] };
-  const dashes = [undefined, "8 3", "2 3", "10 3 2 3", "5 2 1 2 1 2"];
+  const unit = (drawing.units ?? METRIC).speed;
+  const say = (speed_mps: number) => `${Math.round(inUnit(unit, speed_mps))} ${unit.sign}`;
+  const rows = gears.map((gear) => ({ ...gear, top_mps: gear.speedPerRpm_mps * maxSpeed_rpm }));
+  const names = rows.map(({ name }) => wrapped(name, drawing.width_px * 0.25, FONT_PX, 1).join(""));
+  const left = 16 + Math.max(...names.map((name) => textWidth_px(name, FONT_PX)));
+  const right = drawing.width_px - 18 - textWidth_px(say(999), FONT_PX);
+  const top = 34;
+  const bottom = top + rows.length * ROW_PX;
+  const furthest_mps = Math.max(roadTop_mps, ...rows.map(({ top_mps }) => top_mps));
+  const frame: Frame = {
+    ...{ left, right, top, bottom, height: bottom + BELOW_PX },
+    x: [0, inUnit(unit, furthest_mps) || 1],
+    y: [bottom - top, 0],
+  };
+  const road = inUnit(unit, roadTop_mps);
   const svg = drawFrame(drawing, frame, [
-    bottomAxis({ label: `Road speed (${units.speed.sign})`, ticks: ticksFor(right - LEFT_PX) }),
-    leftAxis({ label: `Motor speed (rpm) up to its top speed, ${threeFigures(maxSpeed_rpm)}`, ticks: 6 }, LEFT_PX),
-    ruleY([maxSpeed_rpm], { stroke: heed, strokeWidth: 1.4, strokeDasharray: "6 3" }),
-    rising.map((gear, i) => {
-      const dash = dashes[i % dashes.length];
-      const ends = [
-        { x: 0, y: 0 },
-        { x: topOf(gear), y: maxSpeed_rpm },
-      ];
-      const stroke = figureColours[i % figureColours.length] ?? ink;
-      return line(ends, { x: "x", y: "y", stroke, strokeWidth: 1.8, ...(dash ? { strokeDasharray: dash } : {}) });
+    bottomAxis({ label: `Road speed (${unit.sign})`, ticks: ticksFor(right - left) }),
+    rect(rows, {
+      x1: 0,
+      x2: (row: (typeof rows)[number]) => inUnit(unit, row.top_mps),
+      y1: (_: unknown, i: number) => i * ROW_PX + (ROW_PX - BAR_PX) / 2,
+      y2: (_: unknown, i: number) => i * ROW_PX + (ROW_PX + BAR_PX) / 2,
+      fill: (row: (typeof rows)[number]) => (row.isUsed ? highlight : (greys[2] ?? inkSoft)),
     }),
+    ruleX([0], { stroke: ink }),
+    ruleX([road], { stroke: paper, strokeWidth: 4 }),
+    ruleX([road], { stroke: ink, strokeWidth: 1.6, strokeDasharray: "5 3" }),
   ]);
-  rising.forEach((gear, i) => {
-    const at = step.x[i] ?? 0;
-    const wordsY = top - 14 - ((step.step[i] ?? 0) + 0.5) * LINE_PX;
-    drawPath(
-      svg,
-      [
-        [at, wordsY - 5],
-        [at, top - 10],
-        [xPixel(frame, topOf(gear)), top],
-      ],
-      inkSoft,
-      0.75,
-    );
-    writeWords(svg, { x: at + 4, y: wordsY, lines: [words[i] ?? ""] });
+  rows.forEach((row, i) => {
+    const y = top + (i + 0.5) * ROW_PX;
+    const fill = row.isUsed ? ink : inkSoft;
+    writeWords(svg, { x: left - 8, y, lines: [names[i] ?? ""], anchor: "end", fill });
+    writeWords(svg, {
+      x: xPixel(frame, inUnit(unit, row.top_mps)) + 6,
+      y,
+      lines: [say(row.top_mps)],
+      fill,
+      isHaloed: true,
+    });
   });
-  const alt = `Motor speed over road speed: at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm the car does ${words.join(", ")}.`;
+  const words = `the road's top speed ${say(roadTop_mps)}`;
+  const half = textWidth_px(words, FONT_PX) / 2;
+  const middle = Math.min(drawing.width_px - half - 4, Math.max(half + 4, xPixel(frame, road)));
+  writeWords(svg, { x: middle, y: top - 14, lines: [words], anchor: "middle" });
+
+  const used = rows.filter(({ isUsed }) => isUsed).map(({ name }) => name);
+  const serving = rows.filter(({ top_mps }) => top_mps >= roadTop_mps).map(({ name }) => name);
+  const alt =
+    `Road speed at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm: ${rows.map(({ name, top_mps }) => `${name} ${say(top_mps)}`).join(", ")}. ` +
+    `The road's top speed is ${say(roadTop_mps)}, which ${serving.length > 0 ? serving.join(", ") : "no gear"} serves. ` +
+    `In use: ${used.length > 0 ? used.join(", ") : "none"}.`;
   nameFigure(svg, alt);
-  const position = positionAlong(frame, "speed_mps", 1 / units.speed.perBase);
+  const position = positionAlong(frame, "speed_mps", 1 / unit.perBase);
   return {
     svg,
     alt,
     table: {
       columns: [
         { name: "gear", label: "Gear" },
-        { name: `top_${units.speed.suffix}`, label: `Road speed at the motor's top speed (${units.speed.sign})` },
-        { name: "top_rpm", label: "The motor's top speed (rpm)" },
-        { name: `per1000rpm_${units.speed.suffix}`, label: `Road speed at 1000 rpm (${units.speed.sign})` },
+        { name: `top_${unit.suffix}`, label: `Road speed at the motor's top speed (${unit.sign})` },
+        { name: `per1000rpm_${unit.suffix}`, label: `Road speed at 1000 rpm (${unit.sign})` },
+        { name: "used", label: "In use" },
       ],
-      rows: rising.map((gear) => [gear.name, topOf(gear), maxSpeed_rpm, (topOf(gear) * 1000) / maxSpeed_rpm]),
+      rows: rows.map(({ name, top_mps, isUsed }) => {
+        const shown = inUnit(unit, top_mps);
+        return [name, shown, (shown * 1000) / maxSpeed_rpm, isUsed ? "yes" : "no"];
+      }),
     },
     position,
     read(at) {
-      const shown = inUnit(units.speed, within(position, at));
+      const shown = inUnit(unit, within(position, at));
       return {
-        where: `${threeFigures(shown)} ${units.speed.sign}`,
-        values: rising.map((gear) => {
-          const rpm = fromUnit(units.speed, shown) / gear.speedPerRpm_mps;
+        where: `${threeFigures(shown)} ${unit.sign}`,
+        values: rows.map((row) => {
+          const rpm = fromUnit(unit, shown) / row.speedPerRpm_mps;
           return {
-            label: gear.name,
+            label: row.name,
             text: rpm > maxSpeed_rpm * 1.0001 ? "beyond the motor's top speed" : `${threeFigures(rpm)} rpm`,
           };
         }),

@@ -1,13 +1,12 @@
 import { extent, max } from "d3-array";
 import type { Channels } from "../../sim/index.ts";
-import { ink, inkSoft } from "../look/tokens.ts";
+import { highlight, ink, inkSoft } from "../look/tokens.ts";
 import { domain } from "./parts/axes/domain.ts";
 import { drawDots, writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
 import { BELOW_PX, type Frame, positionAlong, within, xPixel, yPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
-import { packStyle } from "./parts/figure/packStyle.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
 import { type MotorGroundInput, motorGround } from "./parts/motorGround/motorGround.ts";
 import { operatingPointsInWords } from "./parts/motorGround/operatingPointsInWords.ts";
@@ -22,6 +21,7 @@ export interface OperatingPointsInput extends MotorGroundInput {
 }
 
 const LEFT_PX = 52;
+const MOST_DOTS = 3000;
 
 /**
  * Where the motor works: its speed and torque over a run, the area of each dot in proportion to the time spent there, over
@@ -46,26 +46,27 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   const frame: Frame = { left: LEFT_PX, right, top, bottom, height, x: [0, most_rpm], y };
   const svg = ground.draw(frame);
   const most_px = Math.min(9, Math.max(5, drawing.width_px / 80));
-  drawDots(
+  const dots = points
+    // The largest lie lowest, so that none hides another; beyond some thousands the shortest would only slow the page.
+    .toSorted((a, b) => b.time_s - a.time_s)
+    .slice(0, MOST_DOTS)
+    .map((point) => ({
+      x: xPixel(frame, point.speed_rpm),
+      y: yPixel(frame, torque.of(point.torque_Nm)),
+      r: 1 + most_px * Math.sqrt(point.time_s / most_s),
+    }));
+  drawDots(svg, dots, {
+    fill: highlight,
+    "fill-opacity": 0.6,
+    stroke: ink,
+    "stroke-opacity": 0.6,
+    "stroke-width": 0.5,
+  });
+  ground.write(
     svg,
-    // The largest lie lowest, so that none hides another.
-    points
-      .toSorted((a, b) => b.time_s - a.time_s)
-      .map((point) => ({
-        x: xPixel(frame, point.speed_rpm),
-        y: yPixel(frame, torque.of(point.torque_Nm)),
-        r: 1 + most_px * Math.sqrt(point.time_s / most_s),
-      })),
-    // A rim of ink, for light pack colours on the darker contours.
-    {
-      fill: packStyle(input.index).colour,
-      "fill-opacity": 0.6,
-      stroke: ink,
-      "stroke-opacity": 0.6,
-      "stroke-width": 0.5,
-    },
+    frame,
+    dots.slice(0, 150).map(({ x, y, r }) => ({ left: x - r, right: x + r, top: y - r, bottom: y + r })),
   );
-  ground.write(svg, frame);
   writeWords(svg, {
     x: right - 6,
     y: bottom - 12,
@@ -95,6 +96,10 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
       const rpm = within(position, at);
       const near = points.filter((point) => Math.abs(point.speed_rpm - rpm) <= most_rpm / 100);
       const time_s = near.reduce((sum, point) => sum + point.time_s, 0);
+      const longest = near.reduce<(typeof near)[number] | undefined>(
+        (a, b) => (a && a.time_s >= b.time_s ? a : b),
+        undefined,
+      );
       const road = gear
         ? [
             {
@@ -108,7 +113,8 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
         values: [
           ...road,
           { label: "time near this speed", text: `${threeFigures(time_s)} s` },
-          { label: "envelope", text: torque.say(torqueOn(driving, rpm)) },
+          ...(longest ? [{ label: "longest at", text: torque.say(longest.torque_Nm) }] : []),
+          { label: "motor", text: torque.say(torqueOn(driving, rpm)) },
           ...map.limits.map((limit) => ({ label: limit.name, text: torque.say(torqueOn(limit.points, rpm)) })),
         ],
       };

@@ -72,7 +72,7 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
     packs.map(({ range_m, index, because }, i) => {
       // A pack whose range does not count is an empty outline.
       const counts = because === "enough" || because === "short";
-      const { colour } = packStyle(index);
+      const { colour } = packStyle(index, drawing.chosen);
       return rect([0], {
         ...{ x1: 0, x2: inUnit(unit, range_m), y1: i * ROW_PX + 6, y2: i * ROW_PX + 6 + BAR_PX },
         ...(counts ? { fill: colour, stroke: paper } : { fill: "none", stroke: colour, strokeDasharray: "4 3" }),

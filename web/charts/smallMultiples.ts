@@ -1,11 +1,11 @@
 import { ruleY } from "@observablehq/plot";
 import { ticks } from "d3-array";
-import { ink, inkSoft } from "../look/tokens.ts";
+import { heed, ink, inkSoft } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
 import { type ChannelKey, channelLabel, channelNamed } from "./parts/axes/channelQuantities.ts";
 import { domain, reach } from "./parts/axes/domain.ts";
 import { type Along, roadAxis } from "./parts/axes/roadAxis.ts";
-import { writeWords } from "./parts/figure/annotate.ts";
+import { drawBox, writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { intervalAt } from "./parts/figure/columnAt.ts";
 import { drawnColumn } from "./parts/figure/drawnColumn.ts";
@@ -18,6 +18,7 @@ import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { packStyle } from "./parts/figure/packStyle.ts";
 import { wrapped } from "./parts/figure/textWidth.ts";
 import { plainNumber, threeFigures } from "./parts/figure/threeFigures.ts";
+import { heldStretches } from "./parts/lines/heldBackBy.ts";
 import { linePath } from "./parts/lines/linePath.ts";
 import { straighten, UNSEEN_px } from "./parts/lines/straighten.ts";
 import { thin } from "./parts/lines/thin.ts";
@@ -34,7 +35,7 @@ const STRIP_PX = 92;
 /** From the top of a strip to the top of the next; the name of a pack stands between. */
 const STEP_PX = STRIP_PX + 32;
 
-/** One channel of every pack, a strip each under one another, all on the same two scales. */
+/** One channel of some packs, a strip each under one another, all on the same two scales; a bar above marks where a limit holds the car back. */
 export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Chart {
   const packs = input.packs.filter((pack) => pack.channels.length > 0);
   if (packs.length === 0) return emptyFigure(drawing, "No pack has been driven, so there is nothing to compare.");
@@ -81,7 +82,7 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
       const column = columns[i] ?? new Float64Array();
       const drawn = straighten(rows[i] ?? [], along, column, ((y[1] - y[0]) / STRIP_PX) * UNSEEN_px);
       const places = drawnColumn(drawn, along, acrossAt);
-      const { colour } = packStyle(pack.index);
+      const { colour } = packStyle(pack.index, drawing.chosen);
       // One path for line and area, closed along the floor: two would take twice as long to draw.
       return linePath(
         closed(places, places[0] ?? 0, places.at(-1) ?? 0),
@@ -95,9 +96,24 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const lines = wrapped(name, wide_px, FONT_PX, 1);
     writeWords(svg, { x: LEFT_PX + 4, y: TOP_PX + i * STEP_PX - 10, lines, fill: inkSoft, isHaloed: true });
   });
+  const held = packs.map((pack) => heldStretches(pack.channels, baseOf(pack), (last - first) / 200));
+  held.forEach((stretches, i) => {
+    const top = TOP_PX + i * STEP_PX;
+    for (const { from, to } of stretches)
+      drawBox(svg, acrossAt(from), top - 3, Math.max(2, acrossAt(to) - acrossAt(from)), 3, heed);
+    const longest = stretches.toSorted((a, b) => b.time_s - a.time_s)[0];
+    if (!longest) return;
+    const held_s = stretches.reduce((sum, { time_s }) => sum + time_s, 0);
+    const words = `held back ${threeFigures(held_s)} s: ${longest.limit}`;
+    writeWords(svg, { x: right - 4, y: top - 10, lines: [words], anchor: "end", fill: heed, isHaloed: true });
+  });
   const say = (value: number) => `${threeFigures(value)} ${sign}`;
   const alt = `${quantity.name} of each pack over ${axis.say(last)}: ${packs
-    .map((pack, i) => `${pack.name} between ${say(reaches[i]?.[0] ?? 0)} and ${say(reaches[i]?.[1] ?? 0)}`)
+    .map((pack, i) => {
+      const held_s = (held[i] ?? []).reduce((sum, { time_s }) => sum + time_s, 0);
+      const heldBack = held_s > 0 ? `, held back for ${threeFigures(held_s)} s` : "";
+      return `${pack.name} between ${say(reaches[i]?.[0] ?? 0)} and ${say(reaches[i]?.[1] ?? 0)}${heldBack}`;
+    })
     .join("; ")}.`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, axis.quantity, axis.perShown);

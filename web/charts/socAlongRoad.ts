@@ -51,12 +51,12 @@ export function socAlongRoad(input: SocAlongRoadInput, drawing: Drawing): Chart 
       fill,
       isHaloed: true,
     });
-  for (const floor of floors) word(floor, "floor", heed, 9);
-  for (const ceiling of ceilings) word(ceiling, "ceiling", inkSoft, -9);
+  for (const floor of floors) word(floor, "empty at", heed, 9);
+  for (const ceiling of ceilings) word(ceiling, "full at", inkSoft, -9);
 
   const ends = packs.map((pack, i) => {
     const end = columns[i]?.at(-1) ?? 0;
-    const atFloor = end <= pack.floor_frac * 100 + 0.05 ? " and stops at its floor" : "";
+    const atFloor = end <= pack.floor_frac * 100 + 0.05 ? " and stops empty" : "";
     return `${pack.name} goes from ${threeFigures(columns[i]?.[0] ?? 0)} % to ${threeFigures(end)} %${atFloor} after ${axis.say(lastOf(pack.channels, input.along))}`;
   });
   const alt = `State of charge along the road: ${ends.join("; ")}.`;

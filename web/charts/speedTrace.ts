@@ -1,24 +1,22 @@
 import { rect, ruleY } from "@observablehq/plot";
 import type { Channels } from "../../sim/index.ts";
-import { figureColours, ink, inkSoft } from "../look/tokens.ts";
+import { heed, highlight, ink } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
 import { domain, reach } from "./parts/axes/domain.ts";
 import { type Along, roadAxis } from "./parts/axes/roadAxis.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { lineAt } from "./parts/figure/columnAt.ts";
 import { drawnColumn } from "./parts/figure/drawnColumn.ts";
-import { FONT_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
 import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, positionAlong, within, xPixel, yPixel } from "./parts/figure/frame.ts";
 import { shade } from "./parts/figure/inks.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { stackFigures } from "./parts/figure/stackFigures.ts";
-import { textWidth_px } from "./parts/figure/textWidth.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
 import { sayStretches } from "./parts/lines/annotateStretches.ts";
-import { endLabels } from "./parts/lines/endLabels.ts";
 import { HEIGHT_PANEL_PX, heightPanel } from "./parts/lines/heightPanel.ts";
+import { heldBackBy } from "./parts/lines/heldBackBy.ts";
 import { linePath } from "./parts/lines/linePath.ts";
 import { straighten, UNSEEN_px } from "./parts/lines/straighten.ts";
 import { BEHIND_mps, type Stretch, stretchesBehind } from "./parts/lines/stretchesBehind.ts";
@@ -31,11 +29,10 @@ export interface SpeedTraceInput {
 }
 
 const LEFT_PX = 48;
-const attainedColour = figureColours[0] ?? ink;
 
 /**
- * Speed asked for and speed attained along a run; stretches in which the car falls behind the trace are shaded and say so
- * in words. Where the road rises and falls its height stands beneath.
+ * Speed driven along a run, in one line; where the car falls behind, and only there, the speed wanted is drawn too, with what held it
+ * back. Where the road rises and falls its height stands beneath.
  */
 export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const { channels } = input;
@@ -51,7 +48,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const below_px = isHilly ? 16 : BELOW_PX;
   const frame: Frame = {
     left: LEFT_PX,
-    right: drawing.width_px - textWidth_px("attained", FONT_PX) - 26,
+    right: drawing.width_px - 18,
     top: 46,
     bottom: 226,
     height: 226 + below_px,
@@ -70,6 +67,9 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const speed = (row: number) => inSpeed(channels.speed_mps[row] as number);
   const target = (row: number) => inSpeed(channels.target_mps[row] as number);
   const behind = stretchesBehind(channels, (end - first) * 0.02, column);
+  const missed = behind.map(({ from, to }) =>
+    asked.filter((row) => (column[row] as number) >= from && (column[row] as number) <= to),
+  );
   const noWords = isHilly ? { tickFormat: () => "" } : {};
   const upper = drawFrame(drawing, frame, [
     rect(behind, {
@@ -82,13 +82,15 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     }),
     bottomAxis({ label: isHilly ? null : axis.label, ticks: ticksFor(wide_px), ...noWords }),
     leftAxis({ label: `Speed (${units.speed.sign})`, ticks: 5 }, LEFT_PX),
-    linePath(drawnColumn(asked, column, across), drawnColumn(asked, channels.target_mps, down), {
-      stroke: inkSoft,
-      "stroke-width": 1.2,
-      "stroke-dasharray": "2 2",
-    }),
+    missed.map((part) =>
+      linePath(drawnColumn(part, column, across), drawnColumn(part, channels.target_mps, down), {
+        stroke: heed,
+        "stroke-width": 1.4,
+        "stroke-dasharray": "4 2",
+      }),
+    ),
     linePath(drawnColumn(attained, column, across), drawnColumn(attained, channels.speed_mps, down), {
-      stroke: attainedColour,
+      stroke: highlight,
       "stroke-width": 1.6,
     }),
     ruleY([0], { stroke: ink }),
@@ -96,25 +98,23 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const told = behind.map(({ from, to, time_s }) => ({
     from: axis.shown(from),
     to: axis.shown(to),
-    words: `behind ${threeFigures(time_s)} s`,
+    words: [`${threeFigures(time_s)} s behind`, heldBackBy(channels, { from, to, time_s }, column)]
+      .filter(Boolean)
+      .join(": "),
   }));
   sayStretches(upper, frame, told);
-  const ends = [
-    { lines: ["attained"], x: xPixel(frame, x(n - 1)), y: yPixel(frame, speed(n - 1)), colour: attainedColour },
-    { lines: ["target"], x: xPixel(frame, x(n - 1)), y: yPixel(frame, target(n - 1)), colour: inkSoft },
-  ];
-  endLabels(upper, ends, frame.right + 22, frame.top, frame.bottom + 8);
   const svg = stackFigures(drawing, isHilly ? [upper, heightPanel(drawing, frame, channels, axis)] : [upper]);
 
   const sayHeight = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
   const saySpeed = (speed_mps: number) => `${threeFigures(inUnit(units.speed, speed_mps))} ${units.speed.sign}`;
   const behind_s = behind.reduce((sum, each) => sum + each.time_s, 0);
+  const firstReason = behind[0] ? heldBackBy(channels, behind[0], column) : "";
   const alt =
-    `Speed along the road with ${input.name}: up to ${saySpeed(reach(channels.target_mps, n)[1])} asked for, ` +
-    `${saySpeed(reach(channels.speed_mps, n)[1])} attained, over ${axis.say(end)}. ` +
+    `Speed along the road with ${input.name}: up to ${saySpeed(reach(channels.speed_mps, n)[1])} driven of ` +
+    `${saySpeed(reach(channels.target_mps, n)[1])} wanted, over ${axis.say(end)}. ` +
     (behind.length === 0
-      ? "The car follows the trace throughout."
-      : `The car is more than ${saySpeed(BEHIND_mps)} behind for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}.`) +
+      ? "The car keeps the wanted speed throughout."
+      : `Falls behind by more than ${saySpeed(BEHIND_mps)} for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}${firstReason && ` (${firstReason})`}.`) +
     (isHilly ? ` The road lies between ${sayHeight(lowest_m)} and ${sayHeight(highest_m)}.` : "");
   nameFigure(svg, alt);
 
@@ -128,8 +128,8 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     table: {
       columns: [
         { name: axis.name, label: axis.label },
-        { name: `target_${units.speed.suffix}`, label: `Target (${units.speed.sign})` },
-        { name: `speed_${units.speed.suffix}`, label: `Attained (${units.speed.sign})` },
+        { name: `target_${units.speed.suffix}`, label: `Wanted (${units.speed.sign})` },
+        { name: `speed_${units.speed.suffix}`, label: `Driven (${units.speed.sign})` },
         { name: `elevation_${units.height.suffix}`, label: `Height (${units.height.sign})` },
       ],
       get rows() {
@@ -148,8 +148,8 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
       return {
         where: axis.say(inside),
         values: [
-          { label: "target", text: saySpeed(along(channels.target_mps)) },
-          { label: "attained", text: saySpeed(along(channels.speed_mps)) },
+          { label: "driven", text: saySpeed(along(channels.speed_mps)) },
+          { label: "wanted", text: saySpeed(along(channels.target_mps)) },
           ...(isHilly ? [{ label: "height", text: sayHeight(along(channels.elevation_m)) }] : []),
         ],
       };

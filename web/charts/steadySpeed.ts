@@ -35,7 +35,7 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
     namedLines(drawing, {
       lines: packs.map((pack) => ({
         name: pack.name,
-        style: packStyle(pack.index),
+        style: packStyle(pack.index, drawing.chosen),
         // A speed that is not held has no range.
         points: pack.rows
           .map((row) => ({ x: speed(row), y: size(row), isHollow: !row.isHeld }))

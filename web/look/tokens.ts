@@ -14,3 +14,9 @@ export const accent = "#0f5a6b";
  * 20, 45, 40, 59, 31, 51. From the seventh pack on the colours come again; dashes and marks tell those apart.
  */
 export const figureColours: readonly string[] = ["#1b2f52", "#b4491a", "#0f6b62", "#b98312", "#7a2a55", "#3f7fb5"];
+
+/** The one highlight of a figure: the chosen pack, the option in use, the part that is spoken of. */
+export const highlight = "#0f5a6b";
+
+/** Everything beside the highlight, in order of use: lightness L* 38, 46, 55, told apart by dash and mark as well. */
+export const greys: readonly string[] = ["#5d5850", "#726b60", "#8a8274"];

@@ -10,12 +10,13 @@ export default defineSection({
   title: "Energy",
   question: "How much energy does the car take on this road, and where does it go?",
   explains: ["battery_Whpkm", "wheelPositive_Whpkm", "wall_Whpkm", "regen_Wh"],
-  inputs: ["runs", "units"],
-  compute: ({ runs, units }) => {
+  inputs: ["runs", "packIndex", "units"],
+  compute: ({ runs, packIndex, units }) => {
     const say = (use_Whpkm: number) => writeQuantity("energyUse", use_Whpkm, units);
     const driven = runs.candidates.filter(({ distance_km }) => distance_km > 0);
     const byUse = driven.toSorted((a, b) => a.battery_Whpkm - b.battery_Whpkm);
-    const spender = byUse[0];
+    const chosen = runs.candidates[packIndex];
+    const spender = chosen && chosen.distance_km > 0 ? chosen : byUse[0];
     const entries = spender ? Object.entries(ledgerNames) : [];
     const largest = entries
       .map(([key, words]) => ({ words, energy_Wh: spender.ledger_Wh[key as LedgerEntry] }))
@@ -24,9 +25,11 @@ export default defineSection({
       .map(({ words, energy_Wh }) => `${words} ${say(energy_Wh / spender.distance_km)}`);
     return {
       candidates: runs.candidates,
+      chosen: packIndex,
       isComparable: runs.isComparable,
       flat: findingsOf(runs.candidates, ["flatEfficiency"], units),
-      least: spender && { name: spender.name, use: say(spender.battery_Whpkm) },
+      spender: spender?.name ?? "",
+      least: byUse[0] && { name: byUse[0].name, use: say(byUse[0].battery_Whpkm) },
       most:
         byUse.length > 1 ? { name: byUse.at(-1)?.name ?? "", use: say(byUse.at(-1)?.battery_Whpkm ?? 0) } : undefined,
       largest,
@@ -34,7 +37,7 @@ export default defineSection({
         run.name,
         say(run.wheelPositive_Whpkm),
         say(run.battery_Whpkm),
-        say(run.ledger_Wh.total / run.distance_km),
+        say(run.ledger_Wh.packHeat / run.distance_km),
         say(run.wall_Whpkm),
       ]),
       ofDrive: driven.map((run) => [
@@ -46,28 +49,29 @@ export default defineSection({
       ]),
     };
   },
-  plot: ({ candidates, overDistance, ofDrive }, drawing) => [
+  plot: ({ candidates, chosen, overDistance, ofDrive }, drawing) => [
     {
-      caption: "Where every watt-hour goes, over the distance driven, by pack",
-      chart: energyLedger(candidates, drawing),
+      caption:
+        "Where does the energy go that leaves the pack? The chosen pack in full, the others by how much they differ",
+      chart: energyLedger(candidates, { ...drawing, chosen }),
     },
     {
       caption: "Energy over distance, in the mean of the drive",
-      columns: columns("Pack", "At the wheels", "At the pack's terminals", "From the cells", "From the socket"),
+      columns: columns("Pack", "At the wheels", "From the pack", "Warms the pack itself", "From the socket"),
       rows: overDistance,
-      note: "The figure shares out what comes from the cells; between them and the terminals the pack warms itself.",
+      note: "Energy is counted at the pack's terminals everywhere on this page; what warms the pack is lost before them.",
     },
     {
       caption: "Energy of one whole drive of the road",
-      columns: columns("Pack", "Driven", "From the pack", "Given back by braking", "Lost in the wheel brakes"),
+      columns: columns("Pack", "Driven", "From the pack", "Recovered by braking", "Lost in the wheel brakes"),
       rows: ofDrive,
-      note: "From the pack: what is left to pay after what braking gave back.",
+      note: "From the pack: net of regenerative braking.",
     },
   ],
-  sentence: ({ least, most, largest }) => {
+  sentence: ({ spender, least, most, largest }) => {
     if (!least) return "No pack covers any distance on this road.";
     const spread = most ? `; ${most.name} takes the most, ${most.use}` : "";
-    return `${least.name} takes the least, ${least.use}${spread}. Most of it goes into ${largest.join(", ")}.`;
+    return `${least.name} takes the least, ${least.use}${spread}. With ${spender} most of it goes into ${largest.join(", ")}.`;
   },
   summary: ({ least, most }) =>
     least

@@ -8,6 +8,7 @@ import { motorForm, motorPicker } from "../forms/motor/motorForm.ts";
 import { motorMapForm } from "../forms/motor/motorMapForm.ts";
 import { ratedEngine } from "./parts/ratedEngine.ts";
 import { defineSection } from "./parts/section.ts";
+import { torqueAsSet } from "./parts/torqueAsSet.ts";
 
 /** What does the motor give, beside the engine that came out? */
 export default defineSection({
@@ -40,6 +41,8 @@ export default defineSection({
     const most_Nm = Math.min(peak_Nm, job.controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY);
     const box_Nm = job.driveline.limits.gearboxInput_Nm;
     return {
+      asSet: torqueAsSet(motorSurface).asSet,
+      box_Nm,
       name: job.motor.name,
       driving,
       engine,
@@ -55,11 +58,12 @@ export default defineSection({
       tooMuch: box_Nm !== undefined && most_Nm > box_Nm ? [say("torque", most_Nm), say("torque", box_Nm)] : undefined,
     };
   },
-  plot: ({ name, driving, engine, brought, map }, drawing) => {
-    const old = engine && { name: "old engine", points: engine.curve };
-    const curve = torqueCurve({ motor: { name: "motor", points: driving }, ...(old && { engine: old }) }, drawing);
-    const beside = old ? ", beside the engine that came out" : "";
-    const figures = [{ name: "torque", caption: `Peak torque of ${name} over its speed${beside}`, chart: curve }];
+  plot: ({ name, driving, asSet, box_Nm, engine, brought, map }, drawing) => {
+    const old = engine?.curve;
+    const limit = box_Nm === undefined ? {} : { gearboxInput_Nm: box_Nm };
+    const curve = torqueCurve({ motor: driving, asSet, ...limit, ...(old && { engine: old }) }, drawing);
+    const caption = "Does the gearbox take the motor's torque? Torque at the gearbox input over motor speed";
+    const figures = [{ name: "torque", caption, chart: curve }];
     if (!brought || !("map" in brought)) {
       if (!map) return figures;
       const chart = lossMap({ ...map, name: "the job's map", envelope: driving }, drawing);

@@ -3,12 +3,10 @@ import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
-import { type GearSpeedsInput, gearSpeeds } from "../charts/gearSpeeds.ts";
-import type { Drawing } from "../charts/parts/figure/chart.ts";
+import { gearSpeeds } from "../charts/gearSpeeds.ts";
 import { gearboxForm, gearboxPaths } from "../forms/motor/gearboxForm.ts";
 import { shiftingChoice } from "../forms/motor/shiftingChoice.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
-import { keepDrawn } from "./parts/keepDrawn.ts";
 import { defineSection } from "./parts/section.ts";
 import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
 
@@ -88,13 +86,19 @@ export default defineSection({
       used,
       fastest,
       tooFast: findingsOf(runs.candidates, ["motorPastTopSpeed"], units),
-      curves: rows.map(({ name, top_kmh }) => ({ name, speedPerRpm_mps: (top_kmh * MPS_PER_KMH) / maxSpeed_rpm })),
+      roadTop_mps: runs.trace.max_kmh * MPS_PER_KMH,
+      curves: rows.map(({ name, isUsed, top_kmh }) => ({
+        name,
+        isUsed,
+        speedPerRpm_mps: (top_kmh * MPS_PER_KMH) / maxSpeed_rpm,
+      })),
     };
   },
-  plot: ({ rows, speeds, curves, maxSpeed_rpm }, { document, width_px, units }) => [
+  plot: ({ rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
     {
-      caption: "Turns of the motor against road speed, gear by gear",
-      chart: gearsFigure(curves, maxSpeed_rpm, document, width_px, units),
+      caption:
+        "Which gears serve this road? Road speeds of each gear up to the motor's top speed, those in use in colour",
+      chart: gearSpeeds({ gears: curves, maxSpeed_rpm, roadTop_mps }, drawing),
     },
     {
       caption: "Turns of the motor (rpm), by gear and road speed",
@@ -126,14 +130,3 @@ export default defineSection({
   caution:
     "Braking by the motor on the rear axle of a light car can lock it in the wet: set it gently, try it in an empty yard, and keep the wheel brakes in full order. They must stop the car alone when the pack is full.",
 });
-
-// How fast the motor turns on the road is in the finding and not in the figure, which stands while the gears do.
-const gearsFigure = keepDrawn(
-  (
-    gears: GearSpeedsInput["gears"],
-    maxSpeed_rpm: number,
-    document: Document,
-    width_px: number,
-    units: Drawing["units"],
-  ) => gearSpeeds({ gears, maxSpeed_rpm }, { document, width_px, ...(units && { units }) }),
-);

@@ -9,8 +9,9 @@ export default defineSection({
   title: "Own charts",
   question: "What else do you want to see of this drive, against what?",
   given: ownChartsForm,
-  inputs: ["runs", "charts"],
-  compute: ({ runs, charts }) => ({
+  inputs: ["runs", "charts", "packIndex"],
+  compute: ({ runs, charts, packIndex }) => ({
+    chosen: packIndex,
     title: runs.trace.title,
     charts: charts.map((chart) => ({
       ...chart,
@@ -24,12 +25,12 @@ export default defineSection({
       ),
     })),
   }),
-  plot: ({ charts }, drawing) =>
+  plot: ({ charts, chosen }, drawing) =>
     charts.map(({ words, drawn, x, y, colour }) => ({
       // By what it shows, so that it keeps its name when another chart goes.
       name: `${y}Against${firstUpper(x)}${colour ? `By${firstUpper(colour)}` : ""}`,
       caption: words,
-      chart: anyChannel({ packs: drawn, x, y, ...(colour && { colour }) }, drawing),
+      chart: anyChannel({ packs: drawn, x, y, ...(colour && { colour }) }, { ...drawing, chosen }),
     })),
   sentence: ({ charts, title }) => {
     if (charts.length === 0)

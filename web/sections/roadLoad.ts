@@ -39,6 +39,7 @@ export default defineSection({
   inputs: ["steady", "runs", "packIndex", "units"],
   compute: ({ steady, runs, packIndex, units }) => ({
     pack: runs.candidates[packIndex].name,
+    chosen: packIndex,
     units,
     familiar: writeQuantity("speed", familiarSpeed_kmh(units), units),
     packs: steady.map((rows, index) => ({ name: runs.candidates[index]?.name ?? "", index, rows })),
@@ -53,7 +54,7 @@ export default defineSection({
       efficiency: writeQuantity("fraction", row.efficiency_frac, units, 2),
     })),
   }),
-  plot: ({ rows, packs, pack, familiar }, drawing) => [
+  plot: ({ rows, packs, pack, chosen, familiar }, drawing) => [
     {
       caption: `Steady speeds on a level road, with ${pack}`,
       columns: "Speed,Energy at the pack,Range,Motor turns,Motor torque,Motor and controller"
@@ -81,7 +82,7 @@ export default defineSection({
     {
       name: "steady",
       caption: "Energy and range at steady speeds, pack by pack",
-      chart: steadySpeed(packs, drawing),
+      chart: steadySpeed(packs, { ...drawing, chosen }),
     },
   ],
   sentence: ({ rows, pack, units }) => {

@@ -9,9 +9,10 @@ export default defineSection({
   title: "State of charge",
   question: "How full is each pack along the road, and how far would it go?",
   explains: ["range_km"],
-  inputs: ["machine", "runs", "along", "units"],
-  compute: ({ machine, runs, along, units }) => ({
+  inputs: ["machine", "runs", "packIndex", "along", "units"],
+  compute: ({ machine, runs, packIndex, along, units }) => ({
     along,
+    chosen: packIndex,
     packs: runs.candidates.map((run, index) => ({
       name: run.name,
       index,
@@ -25,20 +26,28 @@ export default defineSection({
       range: `${run.rangeEnd === "time" ? "at least " : ""}${writeQuantity("distance", run.range_km, units)}`,
       current: writeQuantity("current", run.peak.battery_A, units),
       lowest: writeQuantity("voltage", run.peak.min_V, units),
+      label_kWh: run.pack.nominal_kWh,
+      held_s: run.limited_s.pack + run.limited_s.heat + run.limited_s.controller,
     })),
   }),
-  plot: ({ packs, along }, drawing) => {
+  plot: ({ packs, chosen, along }, drawing) => {
     const drawn = packs.flatMap(({ channels, ...pack }) => (channels ? [{ ...pack, channels }] : []));
+    const on = { ...drawing, chosen };
+    const largest = drawn.toSorted((a, b) => b.label_kWh - a.label_kWh)[0];
+    const heldBack = drawn.toSorted((a, b) => b.held_s - a.held_s)[0];
+    const charged = drawn.filter((pack) => pack.index === chosen || pack === largest);
+    const powered = drawn.filter((pack) => pack.index === chosen || (pack === heldBack && pack.held_s >= 1));
     return [
       {
         name: "charge",
-        caption: "State of charge along the road, all packs",
-        chart: socAlongRoad({ packs: drawn, along }, drawing),
+        caption: "How much charge does the road take? The chosen pack and the largest",
+        chart: socAlongRoad({ packs: charged, along }, on),
       },
       {
         name: "power",
-        caption: "Power at the pack along the road, one strip a pack; below the line the pack is charged by braking",
-        chart: smallMultiples({ packs: drawn, channel: "batteryPower", along }, drawing),
+        caption:
+          "Does the pack give the power that the road asks for? Below the line braking charges it; a bar marks where a limit holds the car back",
+        chart: smallMultiples({ packs: powered, channel: "batteryPower", along }, on),
       },
       {
         caption: "At the end of the road, and driving on until the floor",

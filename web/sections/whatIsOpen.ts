@@ -1,4 +1,6 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { M_PER_KM } from "../../shared/units.ts";
+import { rankedUnknowns } from "../charts/rankedUnknowns.ts";
 import { labelOf } from "../editing/fieldTable/fieldAt.ts";
 import { writeAtPath } from "../editing/fieldTable/writeAtPath.ts";
 import { originWords } from "../fields/originChoice.ts";
@@ -24,8 +26,8 @@ export default defineSection({
         value: writeAtPath(unknown.path, unknown.value, units),
         from: originWords[unknown.from],
         share: writeQuantity("fraction", unknown.plusMinus_frac, units, 2),
-        low: say(unknown.atLow_km),
-        high: say(unknown.atHigh_km),
+        atLow_m: unknown.atLow_km * M_PER_KM,
+        atHigh_m: unknown.atHigh_km * M_PER_KM,
         effect: say(unknown.effect_km),
       }));
     const { needed_km } = enough;
@@ -36,31 +38,27 @@ export default defineSection({
       doubts,
       count: unknowns.length,
       range: say(range_km),
+      range_m: range_km * M_PER_KM,
       band: `${say(Math.max(0, range_km - together_km))} to ${say(range_km + together_km)}`,
     };
   },
-  plot: ({ doubts, name, count }) =>
+  plot: ({ doubts, name, count, range_m }, drawing) =>
     doubts.length === 0
       ? []
       : [
           {
-            caption: `What each of them does to the range of ${name}, the others staying as they are`,
+            caption: `Which unknown matters most? The range of ${name} with one value at either end of its band, the others as they are`,
+            chart: rankedUnknowns({ range_m, unknowns: doubts }, drawing),
+          },
+          {
+            caption: "Where these values come from, and how far they may be off",
             columns: [
               { title: "Value" },
               { title: "Taken as" },
               { title: "From", isText: true },
               { title: "May be off by" },
-              { title: "Range if lower" },
-              { title: "Range if higher" },
             ],
-            rows: doubts.map(({ label, value, from, share, low, high }) => [
-              label,
-              value,
-              from,
-              `± ${share}`,
-              low,
-              high,
-            ]),
+            rows: doubts.map(({ label, value, from, share }) => [label, value, from, `± ${share}`]),
             note: `${count > doubts.length ? `The ${doubts.length} that matter most of ${count}. ` : ""}Where nobody said how far a value may be off, a tenth either way is assumed.`,
           },
         ],

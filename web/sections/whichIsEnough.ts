@@ -14,8 +14,9 @@ export default defineSection({
   given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
   fields: ["allowance"],
   explains: ["needed_km", "range_km", "dayUse_frac"],
-  inputs: ["enough", "runs", "use", "units"],
-  compute: ({ enough, runs, use, units }) => ({
+  inputs: ["enough", "runs", "use", "answerIndex", "units"],
+  compute: ({ enough, runs, use, answerIndex, units }) => ({
+    chosen: answerIndex,
     pack: enough.pack,
     need: {
       packs: enough.packs.map(({ name, because }, index) => {
@@ -34,10 +35,10 @@ export default defineSection({
       saidIn(why, units),
     ]),
   }),
-  plot: ({ need, rows }, drawing) => [
+  plot: ({ need, rows, chosen }, drawing) => [
     {
       caption: "How far each pack goes today, against what the usual day asks for with winter and age",
-      chart: rangeAgainstNeed(need, drawing),
+      chart: rangeAgainstNeed(need, { ...drawing, chosen }),
     },
     {
       caption: "The packs held against the usual day",

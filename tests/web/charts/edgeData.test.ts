@@ -101,17 +101,18 @@ const cases: Record<string, Record<string, (drawing: Drawing) => Chart>> = {
   "nothing at all": {
     ...ofRuns([], inventedMotorMap),
     energyLedger: (on) => energyLedger([], on),
-    torqueCurve: (on) => torqueCurve({ motor: { name: "motor", points: [] } }, on),
+    torqueCurve: (on) => torqueCurve({ motor: [], asSet: [] }, on),
     steadySpeed: (on) => steadySpeed([], on),
     roadLoad: (on) => roadLoad([], on),
-    gearSpeeds: (on) => gearSpeeds({ gears: [], maxSpeed_rpm: 0 }, on),
+    gearSpeeds: (on) => gearSpeeds({ gears: [], maxSpeed_rpm: 0, roadTop_mps: 0 }, on),
     daysDistribution: (on) => daysDistribution({ days_m: [], usual_m: 0, longest_m: 0, packs: [] }, on),
     rawAgainstCleaned: (on) => rawAgainstCleaned({ raw: log(0, 0), cleaned: log(0, 0) }, on),
     routeMap: (on) => routeMap(track(0, 0), on),
   },
   "one sample": {
     ...ofRuns(onePack(run(1, () => 0.5)), flatMap),
-    torqueCurve: (on) => torqueCurve({ motor: { name: "motor", points: [{ speed_rpm: 0, torque_Nm: 100 }] } }, on),
+    torqueCurve: (on) =>
+      torqueCurve({ motor: [{ speed_rpm: 0, torque_Nm: 100 }], asSet: [{ speed_rpm: 0, torque_Nm: 100 }] }, on),
     steadySpeed: (on) => steadySpeed([{ name: "Pack", index: 0, rows: [steady(50)] }], on),
     roadLoad: (on) => roadLoad([{ speed_mps: 10, rolling_N: 100, aero_N: 50 }], on),
     daysDistribution: (on) => daysDistribution({ days_m: [20_000], usual_m: 20_000, longest_m: 20_000, packs: [] }, on),
@@ -121,10 +122,15 @@ const cases: Record<string, Record<string, (drawing: Drawing) => Chart>> = {
   "nothing but noughts": {
     ...ofRuns(onePack(run(50, () => 0)), flatMap),
     energyLedger: (on) => energyLedger([{ name: "Pack", distance_km: 1, ledger_Wh: ledgerOf(0) }], on),
-    torqueCurve: (on) => torqueCurve({ motor: { name: "motor", points: [{ speed_rpm: 0, torque_Nm: 0 }] } }, on),
+    torqueCurve: (on) =>
+      torqueCurve({ motor: [{ speed_rpm: 0, torque_Nm: 0 }], asSet: [{ speed_rpm: 0, torque_Nm: 0 }] }, on),
     steadySpeed: (on) => steadySpeed([{ name: "Pack", index: 0, rows: [steady(0), steady(0)] }], on),
     roadLoad: (on) => roadLoad([{ speed_mps: 0, rolling_N: 0, aero_N: 0 }], on),
-    gearSpeeds: (on) => gearSpeeds({ gears: [{ name: "top", speedPerRpm_mps: 0 }], maxSpeed_rpm: 6000 }, on),
+    gearSpeeds: (on) =>
+      gearSpeeds(
+        { gears: [{ name: "top", speedPerRpm_mps: 0, isUsed: true }], maxSpeed_rpm: 6000, roadTop_mps: 0 },
+        on,
+      ),
     daysDistribution: (on) =>
       daysDistribution(
         { days_m: [0, 0], usual_m: 0, longest_m: 0, packs: [{ name: "Pack", index: 0, range_m: 0 }] },
@@ -139,13 +145,15 @@ const cases: Record<string, Record<string, (drawing: Drawing) => Chart>> = {
     torqueCurve: (on) =>
       torqueCurve(
         {
-          motor: {
-            name: "M".repeat(200),
-            points: [
-              { speed_rpm: 0, torque_Nm: 1e9 },
-              { speed_rpm: 1e9, torque_Nm: -1e9 },
-            ],
-          },
+          motor: [
+            { speed_rpm: 0, torque_Nm: 1e9 },
+            { speed_rpm: 1e9, torque_Nm: -1e9 },
+          ],
+          asSet: [
+            { speed_rpm: 0, torque_Nm: 1e8 },
+            { speed_rpm: 1e9, torque_Nm: -1e9 },
+          ],
+          gearboxInput_Nm: 1e12,
         },
         on,
       ),
@@ -160,7 +168,15 @@ const cases: Record<string, Record<string, (drawing: Drawing) => Chart>> = {
       ),
     gearSpeeds: (on) =>
       gearSpeeds(
-        { gears: Array.from({ length: 20 }, (_, i) => ({ name: `gear ${i}`, speedPerRpm_mps: i })), maxSpeed_rpm: 1e6 },
+        {
+          gears: Array.from({ length: 20 }, (_, i) => ({
+            name: `gear ${i} `.repeat(9),
+            speedPerRpm_mps: i,
+            isUsed: i > 9,
+          })),
+          maxSpeed_rpm: 1e6,
+          roadTop_mps: 1e7,
+        },
         on,
       ),
     daysDistribution: (on) =>

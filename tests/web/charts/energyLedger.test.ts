@@ -1,58 +1,83 @@
 import { describe, expect, it } from "vitest";
 import { energyLedger } from "../../../web/charts/energyLedger.ts";
+import { highlight } from "../../../web/look/tokens.ts";
 import { drawing } from "../../support/drawing.ts";
 import { inventedLedgers } from "../../support/inventedDrive.ts";
 
-/** Left edge and width of each bar's pieces, in pixels; pieces of one bar lie at one height. */
-function pieces(svg: SVGSVGElement): { x: number; width: number }[][] {
-  const bars = new Map<number, { x: number; width: number }[]>();
-  for (const rect of svg.querySelectorAll("rect")) {
-    const [x = 0, y = 0, width = 0] = ["x", "y", "width"].map((name) => Number(rect.getAttribute(name)));
-    bars.set(y, [...(bars.get(y) ?? []), { x, width }]);
-  }
-  return [...bars.values()];
+type Ledger = (typeof inventedLedgers)[0];
+const first = inventedLedgers[0] as Ledger;
+const perKm = (pack: Ledger) => (pack.ledger_Wh.total - pack.ledger_Wh.packHeat) / pack.distance_km;
+
+/** Left edge, width and fill of each rectangle, by its place down the figure. */
+function pieces(svg: SVGSVGElement) {
+  return [...svg.querySelectorAll("rect")].map((rect) => ({
+    x: Number(rect.getAttribute("x")),
+    width: Number(rect.getAttribute("width")),
+    fill: rect.getAttribute("fill"),
+  }));
 }
 
 describe("energyLedger", () => {
-  it("draws one bar a pack whose pieces add up to the ledger, on the same scale", () => {
-    const { svg } = energyLedger(inventedLedgers, drawing());
-    const bars = pieces(svg);
-    expect(bars.length).toBe(inventedLedgers.length);
-    const scales = bars.map((bar, i) => {
-      const { total: _, ...parts } = (inventedLedgers[i] as (typeof inventedLedgers)[0]).ledger_Wh;
-      const drawn = bar.reduce((sum, piece) => sum + piece.width, 0);
-      return drawn / Object.values(parts).reduce((sum, part) => sum + Math.abs(part), 0);
-    });
+  it("draws the chosen pack in full: pieces in proportion to what leaves the pack, the largest in the highlight", () => {
+    const { svg } = energyLedger(inventedLedgers, { ...drawing(), chosen: 0 });
+    const { total: _, packHeat: __, ...parts } = first.ledger_Wh;
+    const values = Object.values(parts).filter((value) => value !== 0);
+    const bar = pieces(svg).slice(0, values.length);
+    const scale =
+      bar.reduce((sum, { width }) => sum + width, 0) / values.reduce((sum, value) => sum + Math.abs(value), 0);
     // Pixels are printed to hundredths and pieces to whole insets, a pixel in some hundreds.
-    for (const scale of scales) expect(scale / (scales[0] as number)).toBeCloseTo(1, 2);
+    for (const [i, { width }] of bar.entries())
+      expect(Math.abs(width - scale * Math.abs(values[i] ?? 0))).toBeLessThan(2);
+    const widest = bar.reduce((a, b) => (b.width > a.width ? b : a));
+    expect(bar.filter(({ fill }) => fill === highlight)).toEqual([widest]);
+  });
+
+  it("draws the others as differences from it, and says so", () => {
+    const { alt, svg } = energyLedger(inventedLedgers, { ...drawing(), chosen: 0 });
+    let compared = 0;
+    for (const pack of inventedLedgers.slice(1)) {
+      const difference = perKm(pack) - perKm(first);
+      const size = Number(Math.abs(difference).toFixed(1));
+      const words =
+        size === 0 ? "the same as" : `${Number(size.toPrecision(3))} Wh/km ${difference < 0 ? "less" : "more"} than`;
+      expect(alt).toContain(`${pack.name}: ${words} ${first.name}.`);
+      compared++;
+    }
+    expect(compared).toBe(2);
+    expect(svg.textContent).toContain(`More or less than ${first.name}`);
   });
 
   it("puts what is given back to the left of zero", () => {
-    const { svg } = energyLedger(inventedLedgers, drawing());
-    const lefts = pieces(svg).map((bar) => Math.min(...bar.map((piece) => piece.x)));
     // The third pack ends lower than it began.
-    expect(lefts[2]).toBeLessThan(lefts[0] as number);
-    expect(lefts[1]).toBe(lefts[0]);
+    const { svg } = energyLedger(inventedLedgers, { ...drawing(), chosen: 2 });
+    const least = energyLedger(inventedLedgers, { ...drawing(), chosen: 0 });
+    const zero = (of: SVGSVGElement) => Math.min(...pieces(of).map(({ x }) => x));
+    expect(zero(svg)).toBeLessThanOrEqual(zero(least.svg));
+    expect(svg.querySelectorAll("line").length).toBeGreaterThan(least.svg.querySelectorAll("line").length);
   });
 
-  it("names every entry of the first bar that can be seen", () => {
+  it("names every entry of the chosen bar that can be seen", () => {
     const { svg } = energyLedger(inventedLedgers, drawing(340));
     for (const name of ["air", "rolling", "climbing", "driveline", "motor and controller", "friction brakes"]) {
       expect(svg.textContent).toContain(name);
     }
   });
 
-  it("tells total and parts in Wh over the distance covered", () => {
+  it("tells total and parts in Wh over the distance covered, at the pack's terminals", () => {
     const { table } = energyLedger(inventedLedgers, drawing());
     const total = table.rows[0]?.at(-1) as number;
-    expect(total).toBeCloseTo((inventedLedgers[0] as (typeof inventedLedgers)[0]).ledger_Wh.total / 10, 9);
+    expect(total).toBeCloseTo(perKm(first), 9);
     const parts = table.rows[0]?.slice(1, -1) as number[];
     expect(parts.reduce((sum, part) => sum + part, 0)).toBeCloseTo(total, 9);
   });
 
   it("leaves out a pack that went nowhere", () => {
-    const stuck = { ...(inventedLedgers[0] as (typeof inventedLedgers)[0]), distance_km: 0 };
+    const stuck = { ...first, distance_km: 0 };
     expect(energyLedger([stuck], drawing()).alt).toMatch(/No pack covered any distance/);
     expect(energyLedger([stuck, ...inventedLedgers], drawing()).table.rows.length).toBe(3);
+  });
+
+  it("alone, draws no differences", () => {
+    expect(energyLedger([first], drawing()).svg.textContent).not.toContain("More or less");
   });
 });

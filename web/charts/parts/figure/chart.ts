@@ -6,6 +6,8 @@ export interface Drawing {
   readonly document: Document;
   readonly width_px: number;
   readonly units?: FigureUnits;
+  /** Place in the job's list of the pack in the highlight; the others are grey. */
+  readonly chosen?: number;
 }
 
 /** A drawn figure with everything a reader may want of it. */
@@ -36,6 +38,8 @@ export type PositionQuantity =
   | "motorSpeed_rpm"
   | "pack" // place in the list of packs
   | "day_m" // length of a day
+  | "packDifference" // the chosen pack, then the others in the order of the list
+  | "unknown" // place in the list of unknown values
   | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown
 
 /** The horizontal (or, where `isVertical`, the vertical) scale of a figure, in pixels of its own view box. */

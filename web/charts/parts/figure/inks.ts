@@ -6,17 +6,16 @@ export const ramp: readonly string[] = ["#dfd3b4", "#b3c6a4", "#7fb09d", "#478b9
 /** Shade of bands behind a line. */
 export const shade = "#efe8d8";
 
-/** Ledger entries in stacking order. Light and dark by turns, so that neighbours part in grey. */
+/** Parts of the energy in stacking order, dark to light; the gaps of paper between them part neighbours. */
 export const ledgerFills = {
-  aero: "#2b628b",
-  rolling: "#b9d0dc",
-  climb: "#4b6b4c",
-  speed: "#cdd9b8",
-  driveline: "#8f4a2b",
-  motor: "#edc19f",
-  packHeat: "#a8361c",
-  accessories: "#e9d48c",
-  frictionBrake: "#4d4a46",
+  aero: "#5d5850",
+  rolling: "#716a60",
+  climb: "#9a9284",
+  speed: "#a8a092",
+  driveline: "#b5ad9f",
+  motor: "#c2baad",
+  accessories: "#cfc8bb",
+  frictionBrake: "#dcd6ca",
 } as const;
 
 /** Ink or paper, whichever reads on `fill`: at least 4.5 to 1 on every fill above. */

@@ -1,9 +1,18 @@
 import type { LedgerWh } from "../../../../sim/index.ts";
 import { ledgerFills } from "./inks.ts";
 
-export type LedgerEntry = Exclude<keyof LedgerWh, "total">;
+/**
+ * Where the energy goes that leaves the pack's terminals, the boundary of every energy on the page; the pack's own heat is lost
+ * before them.
+ */
+export type LedgerEntry = Exclude<keyof LedgerWh, "total" | "packHeat">;
 
-/** Names of the ledger's entries, from the air to the brakes. */
+/** What left the terminals over a drive, in Wh: the sum of the entries. */
+export function fromPack_Wh({ total, packHeat }: LedgerWh): number {
+  return total - packHeat;
+}
+
+/** Names of the entries, from the air to the brakes. */
 export const ledgerNames: Readonly<Record<LedgerEntry, string>> = {
   aero: "air",
   rolling: "rolling",
@@ -11,7 +20,6 @@ export const ledgerNames: Readonly<Record<LedgerEntry, string>> = {
   speed: "speed gained",
   driveline: "driveline",
   motor: "motor and controller",
-  packHeat: "heat in the pack",
   accessories: "accessories",
   frictionBrake: "friction brakes",
 };
@@ -36,14 +44,6 @@ export function stacked(size: (entry: LedgerEntry) => number): Segment[] {
     if (value < 0) below = to;
     else above = to;
     return { entry, value, from, to };
-  });
-}
-
-/** Ends of entries that lie on the same side of zero in two bars, one above the other. */
-export function alike(bar: readonly Segment[], barAbove: readonly Segment[]): { above: number; below: number }[] {
-  return bar.flatMap((each, k) => {
-    const upper = barAbove[k];
-    return upper && upper.value * each.value > 0 ? [{ above: upper.to, below: each.to }] : [];
   });
 }
 

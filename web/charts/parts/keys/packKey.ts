@@ -19,6 +19,7 @@ export function packKey(
   packs: readonly { readonly name: string; readonly index: number }[],
   left_px: number,
   room_px: number,
+  chosen?: number,
   fill?: string,
 ): PackKey {
   const names = packs.map((pack) => wrapped(pack.name, room_px - 24, FONT_PX, 1).join(""));
@@ -32,7 +33,7 @@ export function packKey(
     height_px: rows * ROW_PX,
     marks(frame, top_px) {
       return packs.map((pack, i) => {
-        const { symbol, colour } = packStyle(pack.index);
+        const { symbol, colour } = packStyle(pack.index, chosen);
         const x = [valueAtPixel(frame, "x", at(i))];
         const y = [valueAtPixel(frame, "y", middle(top_px, places[i]?.row ?? 0))];
         return dot([0], { x, y, r: 4, symbol, fill: fill ?? colour });

@@ -1,5 +1,5 @@
 import { line, rect, ruleY } from "@observablehq/plot";
-import { figureColours, ink, inkSoft } from "../../../look/tokens.ts";
+import { highlight, ink, inkSoft } from "../../../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "../axes/axes.ts";
 import { domain, reach } from "../axes/domain.ts";
 import type { RoadAxis } from "../axes/roadAxis.ts";
@@ -34,7 +34,7 @@ export function logPanel(drawing: Drawing, input: LogPanelInput): { svg: SVGSVGE
   const { axis, unit, label, isLast } = input;
   const lines = [
     { log: input.raw, stroke: inkSoft, strokeWidth: 0.9, strokeOpacity: 0.8 },
-    { log: input.cleaned, stroke: figureColours[0] ?? ink, strokeWidth: 1.6, strokeOpacity: 1 },
+    { log: input.cleaned, stroke: highlight, strokeWidth: 1.6, strokeOpacity: 1 },
   ].flatMap(({ log, ...style }) => {
     const values = log[input.key];
     return values ? [{ time_s: log.time_s, values, style }] : [];

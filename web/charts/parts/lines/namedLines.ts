@@ -52,7 +52,7 @@ export function namedLines(drawing: Drawing, input: NamedLinesInput): { svg: SVG
     bottomAxis({ label: input.xLabel, ticks: ticksFor(frame.right - frame.left), ...noWords }),
     leftAxis({ label: input.yLabel, ticks: 5 }, LEFT_PX),
     ...(input.marksBelow ?? []),
-    input.lines.map(({ style: { colour, dash, symbol }, points }) => {
+    input.lines.map(({ style: { colour, dash, symbol, width_px }, points }) => {
       const marked = input.isDotted ? points.filter((point) => !point.isHollow) : points.slice(-1);
       const hollow = points.filter((point) => point.isHollow);
       const look = { x: "x", y: "y", r: 3.5, symbol } as const;
@@ -60,7 +60,7 @@ export function namedLines(drawing: Drawing, input: NamedLinesInput): { svg: SVG
         linePath(
           points.map(({ x }) => xPixel(frame, x)),
           points.map(({ y }) => yPixel(frame, y)),
-          { stroke: colour, "stroke-width": 1.8, "stroke-dasharray": dash },
+          { stroke: colour, "stroke-width": width_px, "stroke-dasharray": dash },
         ),
         marked.length > 0 ? dot(marked, { ...look, fill: colour }) : null,
         hollow.length > 0 ? dot(hollow, { ...look, fill: paper, stroke: colour }) : null,

@@ -66,7 +66,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
     leftAxis({ label: input.yLabel, ticks: input.yTicks }, LEFT_PX),
     ...(input.marksBelow ?? []),
     packs.map((pack, i) => {
-      const { colour, dash, symbol } = packStyle(pack.index);
+      const { colour, dash, symbol, width_px } = packStyle(pack.index, drawing.chosen);
       const along = axis.column(pack.channels);
       const column = columns[i] ?? [];
       const drawn = straighten(rows[i] ?? [], along, column, unseen);
@@ -75,7 +75,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
         linePath(
           drawnColumn(drawn, along, (at) => xPixel(frame, axis.shown(at))),
           drawnColumn(drawn, column, (value) => yPixel(frame, value)),
-          { stroke: colour, "stroke-width": 1.8, "stroke-dasharray": dash },
+          { stroke: colour, "stroke-width": width_px, "stroke-dasharray": dash },
         ),
         dot((rows[i] ?? []).slice(-1), { ...place, r: 4, fill: colour, symbol }),
       ];
@@ -87,7 +87,7 @@ export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
       lines: names[i] ?? [],
       x: xPixel(frame, x(pack)(end)),
       y: yPixel(frame, columns[i]?.[end] as number),
-      colour: packStyle(pack.index).colour,
+      colour: packStyle(pack.index, drawing.chosen).colour,
     };
   });
   endLabels(svg, labels, frame.right + 22, frame.top - 26, frame.bottom + 18);

@@ -5,9 +5,9 @@ import { bottomAxis, leftAxis, ticksFor } from "../axes/axes.ts";
 import { type GearForScale, roadSpeedAxis } from "../axes/roadSpeedAxis.ts";
 import type { Drawing } from "../figure/chart.ts";
 import { type FigureUnits, METRIC } from "../figure/figureUnits.ts";
-import { drawFrame, type Frame } from "../figure/frame.ts";
-import { type LineKey, lineKey } from "../keys/lineKey.ts";
+import { drawFrame, type Frame, xPixel, yPixel } from "../figure/frame.ts";
 import { filledBetween } from "../lines/filledBetween.ts";
+import { type Box, type PlacedLabel, placeLabels } from "../lines/placeLabels.ts";
 import { distinctLimits } from "./distinctLimits.ts";
 import { type ContourKind, motorContours } from "./motorContours.ts";
 import { peakOf, type TorqueLine, torqueOn } from "./torqueLine.ts";
@@ -28,12 +28,10 @@ export interface MotorGround {
   readonly top_px: number;
   /** Contours within the envelope, limits and scales: a drawing of the caller's own, copied while the frame stays. */
   draw(frame: Frame): SVGSVGElement;
-  /** The numbers of the contours and the names of the limits, which lie over the points. */
-  write(svg: SVGSVGElement, frame: Frame): void;
+  /** The numbers of the contours, and each limit named at its line, clear of the points where there is room. */
+  write(svg: SVGSVGElement, frame: Frame, points?: readonly Box[]): void;
 }
 
-// Below the label of the vertical scale, which Plot puts at the very top.
-const KEY_TOP_PX = 20;
 // Lines of still less loss crowd together near standstill.
 const LEAST_LOSS_W = 50;
 const limitDashes = ["6 3", "2 3", "10 3 2 3", "1 4"];
@@ -60,7 +58,6 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
   // An envelope told for driving only holds for the overrun too.
   const overrun = given.length > 0 ? given : driving.map((each) => ({ ...each, torque_Nm: -each.torque_Nm }));
   const limits = limitLines(map);
-  const key = keyOf(driving, limits, units, drawing.width_px);
   const contours = contoursOf(input, units);
   const draw = (frame: Frame) => {
     const ticks = ticksFor(frame.right - frame.left);
@@ -76,28 +73,46 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
       line(driving, { ...torque.place, stroke: ink, strokeWidth: 1.8 }),
       line(overrun, { ...torque.place, stroke: ink, strokeWidth: 1.8 }),
       limits.map(({ points, style }) => line(points, { ...torque.place, ...style })),
-      key.marks(frame, KEY_TOP_PX),
     ]);
   };
   let last: { readonly frame: string; readonly svg: SVGSVGElement } | undefined;
   return {
     driving,
     overrun,
-    top_px: KEY_TOP_PX + key.height_px + (gear ? 50 : 12),
+    top_px: gear ? 76 : 40,
     draw(frame) {
       const named = JSON.stringify(frame);
       if (last?.frame !== named) last = { frame: named, svg: draw(frame) };
       return last.svg.cloneNode(true) as SVGSVGElement;
     },
-    write(svg, frame) {
+    write(svg, frame, points = []) {
+      const lines = [
+        { name: "motor", points: driving, colour: ink },
+        ...limits.map((each) => ({ ...each, colour: heed })),
+      ];
+      const room = { left: frame.left + 2, right: drawing.width_px - 2, top: frame.top - 22, bottom: frame.bottom - 4 };
+      const labels = lines.map(
+        ({ name, points: each, colour }): PlacedLabel => ({
+          words: `${name} ${torque.say(peakOf(each).torque_Nm)}`,
+          colour,
+          places: placesAlong(each, frame, torque.of),
+        }),
+      );
+      const boxes = placeLabels(svg, labels, room, points);
       // Contours of loss run across the zero line, those of efficiency along it.
       const lowest_Nm = peakOf(driving).torque_Nm * (input.contours === "loss" ? 0.3 : 0.08);
+      const isClear = (x: number, y: number) =>
+        boxes.every(
+          ({ left, right, top, bottom }) => x < left - 26 || x > right + 26 || y < top - 12 || y > bottom + 12,
+        );
       contours.writeNumbers(
         svg,
         frame,
-        (speed_rpm, torque_Nm) => torque_Nm > lowest_Nm && torque_Nm < torqueOn(driving, speed_rpm) * 0.92,
+        (speed_rpm, torque_Nm) =>
+          torque_Nm > lowest_Nm &&
+          torque_Nm < torqueOn(driving, speed_rpm) * 0.92 &&
+          isClear(xPixel(frame, speed_rpm), yPixel(frame, torque.of(torque_Nm))),
       );
-      key.writeNames(svg, KEY_TOP_PX);
     },
   };
 }
@@ -114,18 +129,20 @@ function limitLines(map: MotorSurface) {
   }));
 }
 
-function keyOf(
-  driving: TorqueLine,
-  limits: ReturnType<typeof limitLines>,
-  units: FigureUnits,
-  width_px: number,
-): LineKey {
-  const { say } = torqueShown(units);
-  const lines = [{ name: "envelope", points: driving, style: { stroke: ink, strokeWidth: 1.8 } }, ...limits];
-  return lineKey(
-    lines.map((each) => ({ words: `${say(peakOf(each.points).torque_Nm)} ${each.name}`, style: each.style })),
-    6,
-    width_px - 12,
+/** Places for a label along a line: above it from its right end to its left, then beneath it. */
+function placesAlong(points: TorqueLine, frame: Frame, shown: (torque_Nm: number) => number): PlacedLabel["places"] {
+  const last_rpm = points.at(-1)?.speed_rpm ?? 0;
+  const first_rpm = points[0]?.speed_rpm ?? 0;
+  return [-9, 12].flatMap((off_px) =>
+    [0.98, 0.8, 0.6, 0.4, 0.02].map((share) => {
+      const speed_rpm = first_rpm + share * (last_rpm - first_rpm);
+      const anchor = share > 0.9 ? "end" : share < 0.1 ? "start" : "middle";
+      return {
+        x: xPixel(frame, speed_rpm),
+        y: yPixel(frame, shown(torqueOn(points, speed_rpm))) + off_px,
+        anchor,
+      } as const;
+    }),
   );
 }
 

@@ -14,8 +14,8 @@ export interface ReadableFigure {
 }
 
 /**
- * Lets a figure be read: where the pointer is over it, or by the slider under it (arrow keys, page keys, home, end, a finger),
- * a line stands at the same position in every figure of that quantity, and each says its values there in words. A finger's
+ * Lets a figure be read: where the pointer or a finger is over it, or by arrow keys, page keys, home and end once it has the focus
+ * (an unseen slider takes it), a line stands at the same position in every figure of that quantity, and each says its values there in words. A finger's
  * stays where it tapped; Escape takes any away.
  *
  * The slider speaks for itself through aria-valuetext, so the words beneath are not a live region: fifteen figures that
