@@ -3,6 +3,15 @@
 import { characteristics } from "./trace/characteristics.ts";
 import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 
+export { type Answer, answerFor } from "./plan/answer/answer.ts";
+export type { Band } from "./plan/answer/band.ts";
+export { CONDITIONS, type ConditionId, conditionNames } from "./plan/answer/conditions.ts";
+export { leftBetween, leftCell } from "./plan/answer/leftWords.ts";
+export type { PackAnswer, Use } from "./plan/answer/packAnswer.ts";
+export { type AnswerWords, answerWords, largestWords, settlementWords } from "./plan/answer/sentence.ts";
+export type { Settlement } from "./plan/answer/settle.ts";
+export type { Stop } from "./plan/answer/stops.ts";
+export { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
 export { continuousHeat } from "./plan/continuousHeat.ts";
 export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";

@@ -6,6 +6,7 @@ import "./look/parts.css";
 import "./look/roads.css";
 import "./look/versions.css";
 import "./charts/charts.css";
+import "./look/answer.css";
 import "./look/chapters.css";
 import "./look/workings.css";
 import "./look/print.css";

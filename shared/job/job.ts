@@ -67,6 +67,62 @@ const Environment = z
 
 const Note = z.strictObject({ after: line, text: z.string().max(20_000) });
 
+/** What of a job decides its answer, beside the roads. */
+const decides = {
+  /** The usual day, and the longest of the year: two different numbers. */
+  usualDay_km: above0(2000),
+  longestDay_km: above0(2000).optional(),
+  /** How often in a year the longest day comes. */
+  longestDaysAYear: z.int().min(1).max(366).optional(),
+  vehicle: Vehicle,
+  /** The engine that came out; no result hangs on it. */
+  engine: Engine.optional(),
+  driveline: Driveline,
+  motor: Motor,
+  controller: Controller,
+  module: Module,
+  packs: z.array(Pack).min(1).max(12),
+  accessories: Accessories,
+  charger: Charger,
+  environment: Environment.prefault({}),
+  /** What a pack must allow for beside the day itself; usual values, common practice, no source. */
+  allowance: z
+    .strictObject({
+      /** Energy on a winter's day over that on the day reckoned. */
+      winter_ratio: between(1, 3).default(1.33),
+      /** Capacity left when the pack is old, as a share of what it was tested at. */
+      aged_frac: between(0.3, 1).default(0.75),
+    })
+    .prefault({}),
+  /** Id of the road that the packs are judged on; the first where none is said. */
+  drivenRoad: line.optional(),
+  /** By path, such as `vehicle.load_kg`. */
+  origins: z.record(z.string().max(200), Origin).default({}),
+};
+
+const Left = z.strictObject({ value: between(-1e5, 1e5), low: between(-1e5, 1e5), high: between(-1e5, 1e5) });
+
+/** A state of the job that was pinned: what decided its answer, and the answer as it was. Roads are the job's own. */
+const Pinned = z.strictObject({
+  /** When, as an ISO 8601 date and time. */
+  at: line,
+  state: z.strictObject(decides),
+  answer: z.strictObject({
+    road: line,
+    packs: z
+      .array(
+        z.strictObject({
+          name: line,
+          verdict: line.optional(),
+          /** Kilometres left of the usual day. */
+          left_km: z.strictObject({ new: Left, winter: Left, tenYearsWinter: Left }).optional(),
+        }),
+      )
+      .max(12),
+  }),
+});
+export type Pinned = z.infer<typeof Pinned>;
+
 export const Job = z
   .strictObject({
     format: z.literal(JOB_FORMAT),
@@ -76,40 +132,16 @@ export const Job = z
     isInvented: z.boolean().default(false),
     /** The client's own words for the use. */
     use: z.string().max(2000).default(""),
-    /** The usual day, and the longest of the year: two different numbers. */
-    usualDay_km: above0(2000),
-    longestDay_km: above0(2000).optional(),
-    vehicle: Vehicle,
-    /** The engine that came out; no result hangs on it. */
-    engine: Engine.optional(),
-    driveline: Driveline,
-    motor: Motor,
-    controller: Controller,
-    module: Module,
-    packs: z.array(Pack).min(1).max(12),
-    accessories: Accessories,
-    charger: Charger,
-    environment: Environment.prefault({}),
-    /** What a pack must allow for beside the day itself; usual values, common practice, no source. */
-    allowance: z
-      .strictObject({
-        /** Energy on a winter's day over that on the day reckoned. */
-        winter_ratio: between(1, 3).default(1.33),
-        /** Capacity left when the pack is old, as a share of what it was tested at. */
-        aged_frac: between(0.3, 1).default(0.75),
-      })
-      .prefault({}),
+    ...decides,
     roads: z.array(Road).min(1).max(60),
-    /** Id of the road that the packs are judged on; the first where none is said. */
-    drivenRoad: line.optional(),
     notes: z.array(Note).max(200).default([]),
     /** Charts of the workshop's own. */
     charts: z.array(OwnChart).max(40).default([]),
     /** The units the page speaks; what was typed keeps the way it was typed. */
     units: z.enum(["metric", "british", "american"]).default("metric"),
     hiddenSections: z.array(line).max(100).default([]),
-    /** By path, such as `vehicle.load_kg`. */
-    origins: z.record(z.string().max(200), Origin).default({}),
+    /** A state that the present one is held against, if any. */
+    pinned: Pinned.optional(),
   })
   .check(
     across(["packs.*.name"], ({ packs }, fault) => {

@@ -2,7 +2,7 @@ import type { Job } from "../../shared/job/job.ts";
 import { inputError } from "../../shared/problems.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { answerFor } from "../plan/answer/answer.ts";
-import { unknownsOfPacks } from "../plan/answer/unknownsOfPacks.ts";
+import { packsInQuestion, unknownsOfPacks } from "../plan/answer/unknownsOfPacks.ts";
 import { driveJob } from "../plan/driveJob.ts";
 import type { DriveReport } from "../plan/driveReport.ts";
 import type { Unknown } from "../plan/unknowns.ts";
@@ -59,7 +59,8 @@ export const drive: Command = {
 
 /** What each pack's unknowns do to its range: some dozens of drives, so none where one of them takes long. */
 function drivenUnknowns(job: Job, { candidates }: DriveReport, trace: Trace, warn: Print): Unknown[][] | undefined {
-  if (trace.time_s.length * candidates.length <= manyRows) return unknownsOfPacks(job, candidates, trace);
+  if (trace.time_s.length * candidates.length <= manyRows)
+    return unknownsOfPacks(job, packsInQuestion(job, candidates), trace);
   warn("the road is long, so what is not known is left out: no bands, and no verdict where they decide it");
   return undefined;
 }

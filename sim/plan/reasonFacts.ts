@@ -1,6 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import type { QuantityKind } from "../../shared/quantity/kinds.ts";
 import type { Candidate, SteadyRow } from "./driveReport.ts";
+import type { Unknown } from "./unknowns.ts";
 
 /** What is known of one pack when its numbers are explained; what is not worked out yet is left out. */
 export interface ReasonFacts {
@@ -13,7 +14,7 @@ export interface ReasonFacts {
   /** Peak torque over speed at the pack's nominal voltage. */
   readonly envelope?: readonly { readonly speed_rpm: number; readonly torque_Nm: number }[] | undefined;
   /** What each open value does to the range. */
-  readonly effects_km?: readonly number[] | undefined;
+  readonly unknowns?: readonly Unknown[] | undefined;
 }
 
 /** A result, and how it comes about with the numbers put in: each line says what a pocket calculator says. */

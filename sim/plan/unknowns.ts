@@ -1,6 +1,7 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { prepare } from "../step/prepare.ts";
+import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
 import { rangeOn } from "./range.ts";
 
@@ -16,6 +17,8 @@ export interface Unknown {
   readonly from: Origin["from"];
   readonly value: number;
   readonly plusMinus_frac: number;
+  /** The range with every value as taken. */
+  readonly asTaken_km: number;
   /** Either end of the band, and the range there. */
   readonly low: number;
   readonly high: number;
@@ -59,6 +62,7 @@ export function unknownsByEffect(
       from: origin.from,
       value,
       plusMinus_frac,
+      asTaken_km: asTaken.range_km,
       low,
       high,
       atLow_km: atLow.range_km,
@@ -73,7 +77,9 @@ export function unknownsByEffect(
 
 function drivenRange(job: Job, packIndex: number, trace: Trace) {
   const { distance_m, end } = rangeOn(prepare(job, job.packs[packIndex]), trace);
-  return { range_km: distance_m / M_PER_KM, isStuck: end === "stuck" };
+  // Stuck on the way out or on the way home; one that is stuck later has driven the road.
+  const isStuck = end === "stuck" && distance_m < 1.5 * characteristics(trace).distance_m;
+  return { range_km: distance_m / M_PER_KM, isStuck };
 }
 
 /** A quantity's key bears its unit, its items have an index behind that; what has no unit is a count. */

@@ -2,6 +2,7 @@ import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { RADPS_PER_RPM, W_PER_KW, WH_PER_KWH } from "../../shared/units.ts";
 import { accessories_W } from "../step/prepare.ts";
+import { bandOf } from "./answer/band.ts";
 import type { Candidate, SteadyRow } from "./driveReport.ts";
 import { gearSpeedReason } from "./gearSpeedReason.ts";
 import type { ReasonFacts, Say, WorkedReason } from "./reasonFacts.ts";
@@ -150,20 +151,30 @@ const works: Readonly<Record<string, Work>> = {
       ],
     };
   },
-  band_km: ({ effects_km, run }, say) => {
-    if (!effects_km) return undefined;
-    const band_km = Math.hypot(...effects_km);
-    const told = effects_km.slice(0, TOLD_AT_MOST);
-    const rest_km = Math.hypot(...effects_km.slice(TOLD_AT_MOST));
-    const squares = [...told, ...(rest_km > 0 ? [rest_km] : [])].map((each_km) => `(${say("distance", each_km)})²`);
-    const others = rest_km > 0 ? " for all others together" : "";
-    const band = say("distance", band_km);
+  band_km: ({ unknowns, run: { range_km } }, say) => {
+    if (!unknowns) return undefined;
+    const driven = unknowns.filter(({ failsAtLow, failsAtHigh }) => !failsAtLow && !failsAtHigh);
+    const ends = driven.map(({ atLow_km, atHigh_km }) => ({ atLow: atLow_km, atHigh: atHigh_km }));
+    const { low, high } = bandOf(range_km, ends);
+    const drops_km = ends.map(({ atLow, atHigh }) => Math.max(0, range_km - Math.min(atLow, atHigh)));
+    const rises_km = ends.map(({ atLow, atHigh }) => Math.max(0, Math.max(atLow, atHigh) - range_km));
     return {
-      value: `${say("distance", run.range_km)} ± ${band}`,
-      lines: squares.length > 0 ? [`√(${squares.join(" + ")}${others}) = ${band}`] : [],
+      value: `${say("distance", low)} to ${say("distance", high)}`,
+      lines: [...squaresLine("less", drops_km, say), ...squaresLine("more", rises_km, say)],
     };
   },
 };
+
+/** The root of the sum of squares, the largest first; what is left of many is taken together. */
+function squaresLine(words: string, effects_km: readonly number[], say: Say): string[] {
+  const sorted_km = effects_km.filter((each_km) => each_km > 0).sort((a, b) => b - a);
+  if (sorted_km.length === 0) return [];
+  const rest_km = Math.hypot(...sorted_km.slice(TOLD_AT_MOST));
+  const parts_km = [...sorted_km.slice(0, TOLD_AT_MOST), ...(rest_km > 0 ? [rest_km] : [])];
+  const squares = parts_km.map((each_km) => `(${say("distance", each_km)})²`).join(" + ");
+  const others = rest_km > 0 ? " for all others together" : "";
+  return [`${words}: √(${squares}${others}) = ${say("distance", Math.hypot(...sorted_km))}`];
+}
 
 function num(value: number): string {
   return formatNumber(value);

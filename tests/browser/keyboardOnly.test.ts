@@ -94,7 +94,7 @@ describe("by the keyboard alone", () => {
     await page.keyboard.press("Space");
     await worked(page);
     expect(await page.locator("#roadLoad .offer").count()).toBe(0);
-    expect(await page.locator(".tools button", { hasText: "Take back" }).textContent()).toContain(part);
+    expect(await page.locator(".tools button", { hasText: "Undo" }).textContent()).toContain(part);
 
     const packs = await page.locator("fieldset.pack").count();
     await tabTo(page, "fieldset.pack button", "Copy");
@@ -137,14 +137,15 @@ describe("by the keyboard alone", () => {
     await page.keyboard.press("ArrowDown");
     await worked(page);
     expect(await finding(page, "whichIsEnough")).toContain("miles");
-    await tabTo(page, ".tools button", "Take back", "Shift+Tab");
+    await tabTo(page, ".tools button", "Undo", "Shift+Tab");
     await page.keyboard.press("Enter");
     await worked(page);
     expect(await finding(page, "whichIsEnough")).toContain("km");
 
-    await tabTo(page, '.answer a[href="#whichIsEnough"]', "", "Shift+Tab");
+    await tabTo(page, 'a.skip[href="#answer"]', "", "Shift+Tab");
     await page.keyboard.press("Enter");
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe("whichIsEnough");
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe("answer");
+    expect(await page.locator(".answer .verdict").boundingBox()).not.toBeNull();
     expect(await page.locator("#whichIsEnough .sentence").boundingBox()).not.toBeNull();
     expect(await finding(page, "whichIsEnough")).toMatch(/enough/);
     expect(faults).toEqual([]);

@@ -41,7 +41,7 @@ describe("a generic part", () => {
     expect(await valueAt(page, "vehicle.tyres.rolling_coeff")).toBe("0.0169");
     expect(await finding(page, "roadLoad")).not.toBe(before);
 
-    await page.locator("button", { hasText: "Take back" }).click();
+    await page.locator("button", { hasText: "Undo" }).click();
     await worked(page);
     expect(await valueAt(page, "vehicle.tyres.rolling_coeff")).toBe("0.0136");
     expect(await finding(page, "roadLoad")).toBe(before);
@@ -92,7 +92,7 @@ describe("a motor map from a file", () => {
     expect(await finding(page, "energyPerKm")).toBe(energy);
 
     await write(page, "vehicle.load_kg", "150 kg");
-    await page.locator("button", { hasText: "Take back" }).click();
+    await page.locator("button", { hasText: "Undo" }).click();
     await worked(page);
     expect(await page.locator("#motor .offer").count()).toBe(1); // it lies there until it is taken or put back
     await press(page, "motor", "Take it as the motor's losses");
@@ -100,7 +100,7 @@ describe("a motor map from a file", () => {
     expect(await page.locator("#kind-motor-loss").inputValue()).toBe("lossTable");
     expect(await finding(page, "energyPerKm")).not.toBe(energy);
 
-    await page.locator("button", { hasText: "Take back" }).click();
+    await page.locator("button", { hasText: "Undo" }).click();
     await worked(page);
     expect(await finding(page, "energyPerKm")).toBe(energy);
     expect(faults).toEqual([]);

@@ -110,6 +110,12 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: [...core, "web/fields", "web/forms", "web/charts", "web/sections/parts"],
     packages: runTime,
   },
+  // Headline, picture, table and controls of the answer; the client sheet takes them too.
+  "web/answer/picture": { rooms: [...core, "web/look"], packages: runTime },
+  "web/answer": {
+    rooms: [...core, "web/look", "web/editing", "web/fields", "web/answer/picture"],
+    packages: runTime,
+  },
   "web/notebook/workings": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
   "web/notebook/chapters": {
     rooms: [...notebookParts, "web/charts", "web/chapters", "web/notebook/graph", "web/notebook/figures"],

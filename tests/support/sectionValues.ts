@@ -1,5 +1,13 @@
 import type { Job } from "../../shared/job/job.ts";
-import { driveJob, motorSurface, roadTrace, steadyTable, unknownsByEffect } from "../../sim/index.ts";
+import {
+  answerFor,
+  driveJob,
+  motorSurface,
+  packsInQuestion,
+  roadTrace,
+  steadyTable,
+  unknownsOfPacks,
+} from "../../sim/index.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
@@ -12,6 +20,8 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     0,
     runs.candidates.findIndex(({ name }) => name === runs.enough.pack),
   );
+  const inQuestion = packsInQuestion(job, runs.candidates);
+  const packUnknowns = unknownsOfPacks(job, inQuestion, road);
   return {
     job,
     machine: job,
@@ -36,7 +46,10 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
       },
     ],
     motorSurface: motorSurface(job, packIndex),
-    unknowns: unknownsByEffect(job, packIndex, road),
+    unknowns: packUnknowns[packIndex],
+    packsInQuestion: inQuestion,
+    packUnknowns,
+    answer: answerFor(job, runs.candidates, packUnknowns),
     ...changes,
   };
 }

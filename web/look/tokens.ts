@@ -8,6 +8,10 @@ export const rule = "#cfc7b6";
 export const heed = "#8a3b12";
 /** The one highlight: the chosen pack, the piece that is spoken of. */
 export const accent = "#0f5a6b";
+export const tint = "#efeae0";
+export const dayWinter = "#1b2f52";
+export const dayOther = "#6896b7";
+export const pinned = "#958d7e";
 
 /**
  * One colour a pack, in order of use, told apart by colour-blind readers and in grey: lightness L* is

@@ -1,5 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
+import { fillAnswer } from "../answer/answerScreen.ts";
+import { ofThisJob, type Standing, shownAnswer } from "../answer/shownAnswer.ts";
 import { chapters } from "../chapters/index.ts";
 import { commonPosition } from "../charts/parts/reading/commonPosition.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
@@ -7,6 +9,7 @@ import { keepShared } from "../editing/keepShared.ts";
 import { createForm, type FieldContext } from "../fields/fieldContext.ts";
 import type { AnySection } from "../sections/parts/section.ts";
 import type { Jobs } from "../store/jobsDoor.ts";
+import { barView } from "./barView.ts";
 import { chapterFrame, fillChapter } from "./chapters/chapterView.ts";
 import { fillWorked } from "./figures/fillWorked.ts";
 import { type Places, placesOf, sectionFrame } from "./figures/sectionView.ts";
@@ -20,13 +23,11 @@ import { showJobs } from "./jobs/showJobs.ts";
 import { takeDroppedFiles } from "./jobs/takeDroppedFiles.ts";
 import { keepFocus } from "./keepFocus.ts";
 import { listenForUndo } from "./listenForUndo.ts";
-import { mastheadView } from "./mastheadView.ts";
 import { type NamedFigure, type NumberedFigure, numberedFigures } from "./notes/figureNames.ts";
 import { noteView, otherNotesView } from "./notes/noteView.ts";
 import { fillReasons } from "./reasons/fillReasons.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
-import { bandOf, doubtOf, shortAnswer } from "./shortAnswer.ts";
-import { questionsView, welcomeView } from "./start/firstQuestions.ts";
+import { questionsView } from "./start/firstQuestions.ts";
 import { ownCar } from "./start/ownCar.ts";
 import { openWorkings } from "./workings/openWorkings.ts";
 import { standingOf } from "./workings/standing.ts";
@@ -58,14 +59,17 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   page.replaceChildren();
   render(
-    html`<a class="skip" href="#chapters">To the chapters</a> <a class="skip" href="#workings">To the workings</a>
+    html`<a class="skip" href="#answer">To the answer</a> <a class="skip" href="#chapters">To the chapters</a>
+      <a class="skip" href="#workings">To the workings</a>
       <header class="masthead">
-        <div class="head" data-place="masthead"></div>
+        <h1 data-place="title"></h1>
         <div data-place="keeping"></div>
-        <div data-place="first"></div>
+        <div class="tools" data-place="tools"></div>
         <div data-place="jobs"></div>
         <div class="complaint" role="alert" data-place="complaint"></div>
       </header>
+      <div class="answer" id="answer" tabindex="-1" data-place="answer"></div>
+      <div data-place="first"></div>
       <div id="chapters" class="chapters" tabindex="-1">${chapters.map(chapterFrame)}</div>
       <div id="workings" class="workings" tabindex="-1">
         <div data-place="workings-head"></div>
@@ -79,14 +83,21 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const place = (name: string) => page.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? page;
   const readings = sections.map(({ name }) => notebook.graph.read(name));
 
-  const answer = computed(() => shortAnswer(sections, readings));
+  const { graph } = notebook;
+  const standing = <T>(name: string) => graph.read(name).value as Standing<T>;
+  const now = computed(() => shownAnswer(standing("use"), standing("runs"), standing("packUnknowns")));
+  const calculatedFor = signal<string | undefined>(undefined);
   effect(() => {
+    if (now.value.late === "none") calculatedFor.value = notebook.jobs.current.peek()?.id;
+  });
+  const shown = computed(() => ofThisJob(now.value, calculatedFor.value, notebook.jobs.current.value?.id));
+  const { spoken: answer, band } = fillAnswer(place("answer"), shown, context);
+  effect(() => {
+    const { title, isInvented } = jobEditor.job.value;
     const state = jobEditor.isLooking.value ? " (an earlier state)" : "";
-    document.title = `${jobEditor.job.value.title}${state} · Bellhousing`;
-    render(
-      mastheadView({ jobEditor, context, answer: answer.value, doubt: doubtOf(sections, readings), say }),
-      place("masthead"),
-    );
+    document.title = `${title}${state} · Bellhousing`;
+    place("title").textContent = title;
+    page.toggleAttribute("data-invented", isInvented);
   });
   sayWhenSettled(answer, say);
   effect(() => {
@@ -127,15 +138,20 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   });
 
   const isAsking = signal(false);
+  const newJob = () =>
+    attempt(async () => {
+      await notebook.jobs.create(ownCar(), "the usual values");
+      isAsking.value = true;
+      page.querySelector(".first-questions")?.scrollIntoView({ block: "start" });
+    });
   effect(() => {
     const isDemo = jobEditor.job.value.isInvented;
-    const start = () =>
-      attempt(async () => {
-        await notebook.jobs.create(ownCar(), "the usual values");
-        isAsking.value = true;
-      });
-    const found = { answer: answer.value, doubt: bandOf(sections, readings) };
-    render(isDemo ? welcomeView(context, start) : questionsView(context, isAsking.value, found), place("first"));
+    const found = { answer: answer.value, doubt: band.value };
+    render(isDemo ? nothing : questionsView(context, isAsking.value, found), place("first"));
+  });
+  const share = () => attempt(() => notebook.jobs.exportFile());
+  effect(() => {
+    render(barView({ jobEditor, context, say, newJob, share, print: () => window.print() }), place("tools"));
   });
 
   const common = commonPosition();

@@ -12,12 +12,11 @@ export default defineSection({
   title: "Unknowns",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
   explains: ["band_km"],
-  inputs: ["unknowns", "runs", "enough", "answerIndex", "units"],
-  compute: ({ unknowns, runs, enough, answerIndex, units }) => {
+  inputs: ["unknowns", "runs", "answer", "answerIndex", "units"],
+  compute: ({ unknowns, runs, answer, answerIndex, units }) => {
     const say = (range_km: number) => writeQuantity("distance", range_km, units);
     const { name, range_km } = runs.candidates[answerIndex];
-    // Taken as independent of one another, their effects add up as squares do.
-    const together_km = Math.hypot(...unknowns.map(({ effect_km }) => effect_km));
+    const { range, verdict } = answer.packs[answerIndex];
     const doubts = unknowns
       .filter(({ effect_km }) => effect_km >= 0.005 * range_km)
       .slice(0, 10)
@@ -26,20 +25,19 @@ export default defineSection({
         value: writeAtPath(unknown.path, unknown.value, units),
         from: originWords[unknown.from],
         share: writeQuantity("fraction", unknown.plusMinus_frac, units, 2),
-        atLow_m: unknown.atLow_km * M_PER_KM,
-        atHigh_m: unknown.atHigh_km * M_PER_KM,
+        atLow_m: (unknown.failsAtLow ? 0 : unknown.atLow_km) * M_PER_KM,
+        atHigh_m: (unknown.failsAtHigh ? 0 : unknown.atHigh_km) * M_PER_KM,
+        fails: unknown.failsAtLow || unknown.failsAtHigh,
         effect: say(unknown.effect_km),
       }));
-    const { needed_km } = enough;
-    const isCloseCall = enough.packs[answerIndex].isEnough && range_km - together_km < needed_km;
     return {
       name,
-      needed: isCloseCall ? say(needed_km) : undefined,
+      isOnlyJust: verdict === "only just",
       doubts,
       count: unknowns.length,
       range: say(range_km),
       range_m: range_km * M_PER_KM,
-      band: `${say(Math.max(0, range_km - together_km))} to ${say(range_km + together_km)}`,
+      band: range ? `${say(range.new.low)} to ${say(range.new.high)}` : say(range_km),
     };
   },
   plot: ({ doubts, name, count, range_m }, drawing) =>
@@ -67,15 +65,16 @@ export default defineSection({
     if (doubts.length === 0)
       return `${count} values are still open, and none of them moves the range of ${name} to speak of.`;
     const [first] = doubts;
-    return `The range of ${name} is ${range}; with ${count} values still open it may well be anything from ${band}. Measure first: ${first.label.toLowerCase()}, worth ${first.effect} either way.`;
+    const worth = first.fails
+      ? "with the worst it may be, the car does not drive this road"
+      : `worth up to ${first.effect}`;
+    return `The range of ${name} is ${range}; with ${count} values still open, ${band}. Measure first: ${first.label.toLowerCase()}, ${worth}.`;
   },
   summary: ({ doubts, count }) => {
     if (count === 0) return "none: every value was measured or is from a handbook";
-    const first = doubts[0] ? `; ${doubts[0].label.toLowerCase()} matters most, ±${doubts[0].effect}` : "";
+    const first = doubts[0] ? `; ${doubts[0].label.toLowerCase()} matters most` : "";
     return `${count} typed, usual or guessed values${first}`;
   },
-  attention: ({ needed, name, band }) =>
-    needed === undefined
-      ? []
-      : [`The usual day asks for ${needed}, and ${name} may go anything from ${band}: measure before it is promised.`],
+  attention: ({ isOnlyJust, name, band }) =>
+    isOnlyJust ? [`${name} is only just enough, with a range of ${band}: measure before it is promised.`] : [],
 });

@@ -11,6 +11,6 @@ export interface SimulationApi {
   /** Every pack at steady speeds on a level road. */
   steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;
-  /** What the values that nobody measured do to one pack's range: some dozens of drives. */
-  unknowns(job: Job, packIndex: number, trace: Trace): Promise<readonly Unknown[]>;
+  /** What the values that nobody measured do to the range of these packs, nothing for the others: some dozens of drives each. */
+  unknowns(job: Job, packIndexes: readonly number[], trace: Trace): Promise<readonly (readonly Unknown[])[]>;
 }

@@ -6,7 +6,7 @@ import {
   roadTrace,
   steadyTable,
   type Trace,
-  unknownsByEffect,
+  unknownsOfPacks,
 } from "../../sim/index.ts";
 import { cycleText } from "./cycleText.ts";
 import type { SimulationInside } from "./workerApi.ts";
@@ -30,7 +30,7 @@ export const simulation: SimulationInside = {
   },
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
-  unknowns: async (job, packIndex, traceId) => unknownsByEffect(job, packIndex, kept(traceId)),
+  unknowns: async (job, packIndexes, traceId) => unknownsOfPacks(job, packIndexes, kept(traceId)),
 };
 
 function kept(traceId: number): Trace {

@@ -21,9 +21,9 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
     steady: (job, speeds_kmh) => ask("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
-    unknowns: (job, packIndex, trace) =>
+    unknowns: (job, packIndexes, trace) =>
       study("unknowns", () =>
-        studies.ask(async (life) => life.api.unknowns(job, packIndex, await sendTrace(life, trace))),
+        studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),
       ),
   };
 }

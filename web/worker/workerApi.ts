@@ -9,7 +9,7 @@ export interface SimulationInside extends Omit<SimulationApi, "drive" | "unknown
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
   drive(job: Job, traceId: number): Promise<DriveReport>;
-  unknowns(job: Job, packIndex: number, traceId: number): Promise<readonly Unknown[]>;
+  unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;
 }
 
 export type WorkerApi = SimulationInside & RoadsApi & Watchable;

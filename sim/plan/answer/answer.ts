@@ -9,6 +9,7 @@ import { verdicts } from "./verdicts.ts";
 export interface Answer {
   readonly day_km: number;
   readonly longestDay_km?: number;
+  readonly longestDaysAYear?: number;
   /** In the order of the job. */
   readonly packs: readonly PackAnswer[];
   /** False while what is not known has not been driven: bands are then empty, and verdicts that hang on them are not given. */
@@ -59,6 +60,7 @@ export function answerFor(
   return {
     day_km: use.usualDay_km,
     ...(use.longestDay_km !== undefined && { longestDay_km: use.longestDay_km }),
+    ...(use.longestDaysAYear !== undefined && { longestDaysAYear: use.longestDaysAYear }),
     packs,
     isBandKnown,
     ...(cannot && { cannot }),

@@ -12,7 +12,7 @@ const MISSED_frac = 0.02;
 const WHY_NOT = ["doesNotStart", "stopsOnRoad", "noRange", "stuck", "traceNotFollowed"];
 
 /** What the answer asks of a job beside its drives. */
-export type Use = Pick<Job, "usualDay_km" | "longestDay_km" | "allowance"> & Limits;
+export type Use = Pick<Job, "usualDay_km" | "longestDay_km" | "longestDaysAYear" | "allowance"> & Limits;
 
 /** The verdict on a pack, the worst first. */
 export const VERDICTS = ["not enough", "only just", "enough", "more than enough"] as const;

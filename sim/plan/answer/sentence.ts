@@ -1,7 +1,7 @@
 import { quantity as q, type Said, say, whole } from "../../../shared/quantity/said.ts";
 import type { Answer } from "./answer.ts";
 import { CONDITIONS } from "./conditions.ts";
-import { leftAmount, leftBetween, leftPhrase } from "./leftWords.ts";
+import { leftAmount, leftPhrase } from "./leftWords.ts";
 import { measurementOf } from "./measurements.ts";
 import type { PackAnswer } from "./packAnswer.ts";
 
@@ -26,7 +26,7 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
   }
   if (answer.cannot) {
     const sentences = [pack.cannot ?? answer.cannot, say`No pack here changes that.`];
-    return { headline: say`The car does not do this road.`, sentences, isStop: false };
+    return { headline: say`The car cannot drive this road.`, sentences, isStop: false };
   }
   const headline = pack.verdict ? say`${pack.name}: ${pack.verdict}.` : say`${pack.name}: calculating …`;
   return {
@@ -100,15 +100,20 @@ function otherwise({ packs, smallest, enough, recommended, isBandKnown }: Answer
 }
 
 /** Whether the longest day goes on one charge. */
-function longestOf({ day_km, longestDay_km }: Answer, { longest, cannot }: PackAnswer): Said[] {
+function longestOf({ day_km, longestDay_km, longestDaysAYear }: Answer, { longest, cannot }: PackAnswer): Said[] {
   if (longestDay_km === undefined || longestDay_km <= day_km || !longest || cannot) return [];
-  const day = say`The longest day, ${q("distance", longestDay_km)},`;
+  const often = longestDaysAYear === undefined ? "" : ` ${timesAYear(longestDaysAYear)}`;
+  const day = say`The longest day, ${q("distance", longestDay_km)}${often},`;
   const { new: fresh, winter, tenYearsWinter: aged } = longest;
   if (fresh.value < 0) return [say`${day} needs a charge on the way.`];
   if (winter.value < 0) return [say`${day} goes on one charge while the pack is new, but not in winter.`];
   if (aged.value < 0) return [say`${day} goes on one charge when new, but not in winter at ten years.`];
   if (aged.low < 0) return [say`${day} only just goes on one charge at ten years, in winter.`];
   return [say`${day} goes on one charge.`];
+}
+
+function timesAYear(times: number): string {
+  return times === 1 ? "once a year" : times === 2 ? "twice a year" : `${times} times a year`;
 }
 
 /** What the largest pack carries for nothing, for beside its row; nothing where it carries little. */
@@ -132,9 +137,13 @@ export function settlementWords({ settlements, packs }: Answer, index: number): 
   const cost = whole("distance", worth.value - worth.low, "up");
   const what = fails
     ? say`It shows whether the car drives this road.`
-    : say`At ten years, in winter, ${measurement.subject} may cost ${cost}.`;
-  const open = say`With that known the day ends ${leftBetween(rest)}${next ? `; then ${next.name}` : ""}.`;
+    : say`${capital(measurement.subject)} may cost ${cost}.`;
+  const open = next ? say`Then, as that may not settle it: ${next.name}.` : say`That may not settle it.`;
   return [first, what, ...(rest.low < 0 ? [open] : [])];
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function dayCount(count: number): string {

@@ -2,13 +2,14 @@ import { expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
 import { drivenRoad } from "../../../shared/job/job.ts";
 import { answerFor } from "../../../sim/plan/answer/answer.ts";
-import { unknownsOfPacks } from "../../../sim/plan/answer/unknownsOfPacks.ts";
+import { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "../../../sim/plan/answer/unknownsOfPacks.ts";
 import { driveJob } from "../../../sim/plan/driveJob.ts";
 import { roadTrace } from "../../../sim/plan/roadTrace.ts";
 import { unknownsByEffect, withValue } from "../../../sim/plan/unknowns.ts";
 import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { demoJob } from "../../support/demoJob.ts";
+import { inventedCandidate, inventedUnknown } from "../../support/inventedCandidate.ts";
 import { inventedJob } from "../../support/inventedJob.ts";
 
 const town = cycleTrace("ece-15", cycleTexts);
@@ -60,14 +61,20 @@ it("drives nothing for a pack that may not be used", () => {
     controller: { ...job.controller, max_V: 1 + job.controller.min_V },
     origins: { "vehicle.load_kg": { from: "guessed" } },
   };
-  expect(unknownsOfPacks(tooHigh, driveJob(tooHigh, town).candidates, town)).toEqual([[], []]);
+  const asked = packsInQuestion(tooHigh, driveJob(tooHigh, town).candidates);
+  expect(asked).toEqual([]);
+  expect(unknownsOfPacks(tooHigh, asked, town)).toEqual([[], []]);
 });
 
 it("gives the vineyard's pick-up a band that was driven: slippery gravel is said, not mirrored into kilometres", () => {
   const pickUp = demoJob(2);
   const terraces = roadTrace(drivenRoad(pickUp), cycleTexts);
   const { candidates } = driveJob(pickUp, terraces);
-  const { packs } = answerFor(pickUp, candidates, unknownsOfPacks(pickUp, candidates, terraces));
+  const { packs } = answerFor(
+    pickUp,
+    candidates,
+    unknownsOfPacks(pickUp, packsInQuestion(pickUp, candidates), terraces),
+  );
   for (const { range, mayFail } of packs) {
     expect(mayFail).toEqual([{ path: "environment.grip_coeff", value: 0.35 }]);
     const { value = Number.NaN, low, high } = range?.new ?? {};
@@ -75,4 +82,12 @@ it("gives the vineyard's pick-up a band that was driven: slippery gravel is said
     expect(high).toBeLessThan(1.5 * value);
     expect((high ?? 0) - value).not.toBeCloseTo(value - (low ?? 0), 1);
   }
+});
+
+it("stands in for what was not driven again by the same shares of the new range", () => {
+  const before = [[inventedUnknown(100, 20, 10)]];
+  expect(scaledUnknowns(before, [inventedCandidate(5)])).toEqual([
+    [{ ...before[0]?.[0], atLow_km: 60, atHigh_km: 45 }],
+  ]);
+  expect(scaledUnknowns(before, [inventedCandidate(5), inventedCandidate(6)])).toBeUndefined();
 });

@@ -13,6 +13,7 @@ export const jobFields: Readonly<Record<string, Field>> = {
     ...optional,
     help: "Kept apart from the usual day, so that one trip a year does not size the pack.",
   }),
+  longestDaysAYear: quantity("count", "Times a year", { ...optional, ...chosen }),
   "notes.*.text": {
     type: "text",
     label: "Note",

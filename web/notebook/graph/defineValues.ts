@@ -1,8 +1,7 @@
 import { computed, type ReadonlySignal } from "@preact/signals-core";
-import { maxIndex } from "d3-array";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/road.ts";
-import { type DriveReport, type Enough, enoughFor } from "../../../sim/index.ts";
+import { answerFor, enoughFor, packsInQuestion } from "../../../sim/index.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
 import { steadySpeeds_kmh } from "../../sections/parts/steadySpeeds.ts";
@@ -18,9 +17,10 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     usualDay_km: whole.usualDay_km,
     allowance: whole.allowance,
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
+    ...(whole.longestDaysAYear !== undefined && { longestDaysAYear: whole.longestDaysAYear }),
   }));
   const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
-  const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), origins: doubtsOf(whole) }));
+  const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), ...doubtsOf(whole) }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -40,18 +40,33 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
     },
     {
       name: "answerIndex",
-      inputs: ["runs", "enough"],
-      compute: ({ runs, enough }: Values) => answerOf(runs.candidates, enough),
+      inputs: ["use", "runs"],
+      compute: ({ use, runs }: Values) => answerFor(use, runs.candidates, undefined).recommended ?? 0,
     },
     { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
     { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
     { name: "drivetrain", inputs: ["machine"], compute: (values: Values) => sameDrivetrain(values.machine) },
     { name: "doubts", inputs: ["job"], compute: (values: Values) => sameDoubts(values.job) },
     {
-      name: "unknowns",
-      inputs: ["doubts", "answerIndex", "road"],
+      name: "packsInQuestion",
+      inputs: ["use", "runs"],
+      compute: ({ use, runs }: Values) => packsInQuestion(use, runs.candidates),
+    },
+    {
+      name: "packUnknowns",
+      inputs: ["doubts", "packsInQuestion", "road"],
       ask: (values: Values & { doubts: Job }) =>
-        simulation.unknowns(values.doubts, packIn(values.doubts, values.answerIndex), values.road),
+        simulation.unknowns(values.doubts, values.packsInQuestion, values.road),
+    },
+    {
+      name: "unknowns",
+      inputs: ["packUnknowns", "answerIndex"],
+      compute: ({ packUnknowns, answerIndex }: Values) => packUnknowns[answerIndex] ?? [],
+    },
+    {
+      name: "answer",
+      inputs: ["use", "runs", "packUnknowns"],
+      compute: ({ use, runs, packUnknowns }: Values) => answerFor(use, runs.candidates, packUnknowns),
     },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
@@ -89,13 +104,6 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
   ];
 }
 
-function answerOf(candidates: DriveReport["candidates"], { pack }: Enough): number {
-  const smallest = candidates.findIndex(({ name }) => name === pack);
-  if (smallest >= 0) return smallest;
-  const furthest = maxIndex(candidates, ({ range_km }) => range_km);
-  return Math.max(0, furthest);
-}
-
 /** The pack at an index of the last runs, in a job that may have fewer by now. */
 function packIn(job: Job, packIndex: number): number {
   return Math.min(packIndex, job.packs.length - 1);
@@ -103,7 +111,8 @@ function packIn(job: Job, packIndex: number): number {
 
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
-  const { longestDay_km: _day, engine: _engine, drivenRoad: _road, ...others } = job;
+  const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
+  const { pinned: _pinned, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], origins: {} };
   return {
@@ -116,14 +125,15 @@ function machineOf(job: Job): Job {
   };
 }
 
-/** Origins of what moves the car and was not measured, without the words around them. */
-function doubtsOf({ origins }: Job): Job["origins"] {
+/** Origins of what moves the car and was not measured, without the words around them; what is allowed where that is in doubt. */
+function doubtsOf({ origins, allowance }: Job): Pick<Job, "origins"> & Partial<Pick<Job, "allowance">> {
   const doubts: Record<string, Job["origins"][string]> = {};
   for (const [path, { from, plusMinus_frac }] of Object.entries(origins)) {
     if (/^(usualDay|longestDay|engine|roads)/.test(path) || from === "measured" || from === "handbook") continue;
     doubts[path] = { from, ...(plusMinus_frac !== undefined && { plusMinus_frac }) };
   }
-  return doubts;
+  const isAllowanceOpen = Object.keys(doubts).some((path) => path.startsWith("allowance."));
+  return { origins: doubts, ...(isAllowanceOpen && { allowance }) };
 }
 
 /** `work` with every part of its answer that came out the same being the same object as the last time. */

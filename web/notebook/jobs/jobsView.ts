@@ -21,7 +21,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
     if (file) attempt(() => jobs.importFile(file));
   };
   return html`<details class="jobs">
-    <summary>Jobs and files</summary>
+    <summary><span class="wide">Jobs</span><span class="narrow">Menu</span></summary>
     <div class="jobs-body">
       <p class="buttons">
         <button type="button" @click=${() => attempt(() => jobs.exportFile())}>Save this job as a file</button>

@@ -4,7 +4,8 @@ import type { EarlierLook } from "./earlierLook.ts";
 import { earlierView } from "./earlierView.ts";
 
 /** What an earlier state leaves without an answer: everything that a person gives, and the first questions. */
-const GIVEN = '.given > [data-place="given"], [data-place="note"], [data-place="first"]';
+const GIVEN =
+  '.given > [data-place="given"], [data-place="note"], [data-place="first"], [data-part="day"], [data-part="controls"], [data-part="pin"]';
 
 /**
  * Keeps the band over the page true to what is looked at, and closes every field meanwhile. `attempt` does what may fail.

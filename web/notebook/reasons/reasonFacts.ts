@@ -26,7 +26,6 @@ export function reasonFacts(standing: Standing, packIndex: number | undefined): 
     needed_km: enough.needed_km,
     steady: familiarRow(standing("steady")?.[packIndex] ?? [], units),
     envelope: standing("packIndex") === packIndex ? standing("motorSurface")?.envelope : undefined,
-    effects_km:
-      standing("answerIndex") === packIndex ? standing("unknowns")?.map(({ effect_km }) => effect_km) : undefined,
+    unknowns: standing("answerIndex") === packIndex ? standing("unknowns") : undefined,
   };
 }

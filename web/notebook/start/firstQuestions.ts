@@ -16,24 +16,6 @@ export interface FirstAnswer {
   readonly doubt: string;
 }
 
-/**
- * The first visit, as part of the page: what this is in three sentences, and a first question. Below it the way to a car
- * of one's own.
- */
-export function welcomeView(context: FieldContext, start: () => void): TemplateResult {
-  const form = createForm({ ...context, idPrefix: "welcome-" });
-  return html`<div class="welcome">
-    <p>
-      This is a worked example: an invented car, its owner's roads, and the packs that could go in. Everything on the page
-      can be changed, and whatever depends on it follows at once. It is worked out and kept in this browser, and sent
-      nowhere.
-    </p>
-    <p>To begin: how far does the car go on an ordinary day? Change it, and see which pack is still enough.</p>
-    ${form.fields("usualDay_km")}
-    <p class="buttons"><button type="button" @click=${start}>Start with your own car</button></p>
-  </div>`;
-}
-
 /** Ten questions of the first phone call. Each is a field of the job itself, so nothing has to be finished or sent off. */
 export function questionsView(context: FieldContext, isOpen: boolean, { answer, doubt }: FirstAnswer): TemplateResult {
   const form = createForm({ ...context, idPrefix: PREFIX });

@@ -2,7 +2,7 @@ import type { ReadonlySignal } from "@preact/signals-core";
 import type { OwnChart } from "../../../shared/job/chart.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
-import type { DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../../sim/index.ts";
+import type { Answer, DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../../sim/index.ts";
 import type { Along } from "../../charts/parts/axes/roadAxis.ts";
 import type { BroughtMap } from "../../fields/staging.ts";
 import type { LogInView } from "../../log/logInView.ts";
@@ -22,6 +22,12 @@ export interface Values {
   /** Every pack over the road. What is enough is not in it: see `enough`, which follows the day without driving figures anew. */
   readonly runs: Omit<DriveReport, "enough">;
   readonly enough: Enough;
+  /** The answer with its bands: from `use`, `runs` and `packUnknowns`. */
+  readonly answer: Answer;
+  /** Packs whose verdict hangs on what is not known. */
+  readonly packsInQuestion: readonly number[];
+  /** Values that nobody measured, by what they do to the range of each pack. */
+  readonly packUnknowns: readonly (readonly Unknown[])[];
   /** Whether figures along the road go by time or by distance. */
   readonly along: Along;
   /** The pack that single-pack figures show. */
@@ -36,7 +42,7 @@ export interface Values {
   readonly logInView?: LogInView | undefined;
   /** Positions of the road in view, where it came from a log. */
   readonly keptTrack?: KeptTrack | undefined;
-  /** The pack that the answer speaks of: the one that is enough, or else the one that goes furthest. */
+  /** The pack that is recommended, or else the first. */
   readonly answerIndex: number;
   /** Values that nobody measured, by what they do to the range of that pack. */
   readonly unknowns: readonly Unknown[];

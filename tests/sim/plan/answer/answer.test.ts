@@ -89,7 +89,8 @@ describe("the pack that is recommended", () => {
 
 describe("a car that does not drive the road", () => {
   const findings = [{ kind: "stuck", weight: "warning" as const, sentence: ["does not start"] }];
-  const still = (size: number) => inventedCandidate(size, { rangeEnd: "stuck", range_km: 0.1, findings });
+  const still = (size: number) =>
+    inventedCandidate(size, { rangeEnd: "stuck", distance_km: 0.1, missed_km: 4.9, range_km: 0.1, findings });
 
   it("comes first, with its reason and without kilometres", () => {
     const answer = answerFor(use, [still(4), still(8)], [[], []]);
@@ -106,6 +107,16 @@ describe("a car that does not drive the road", () => {
     expect(answer).toMatchObject({ recommended: 1 });
     expect(answer.packs[0].cannot).toEqual(["does not start"]);
   });
+});
+
+it("gives no kilometres of a road that draws nothing, and keeps those of a car that is stuck only later in the day", () => {
+  const findings = [{ kind: "noRange", weight: "warning" as const, sentence: ["draws nothing"] }];
+  const endless = inventedCandidate(8, { rangeEnd: "endless", range_km: 0, findings });
+  expect(answerFor(use, [endless], [[]])).toMatchObject({ cannot: ["draws nothing"] });
+  const later = inventedCandidate(8, { rangeEnd: "stuck", range_km: 60 });
+  const { packs } = answerFor(use, [later], [[]]);
+  expect(packs[0]?.cannot).toBeUndefined();
+  expect(packs[0]?.range?.new.value).toBe(60);
 });
 
 it("counts the usual days that the largest pack never uses, and what it weighs more than the one recommended", () => {

@@ -81,6 +81,9 @@ describe("the sentence", () => {
     expect(longest(25)).toMatch(/goes on one charge\.$/);
     expect(longest(25, 0.1)).toMatch(/only just goes on one charge at ten years, in winter\.$/);
     expect(longest(9)).not.toContain("longest");
+    expect(wordsOf(answered([10], 0, { longestDay_km: 101, longestDaysAYear: 2 })).text).toMatch(
+      /The longest day, 101 km twice a year, needs a charge on the way\.$/,
+    );
   });
 
   it("says what may keep the car from driving the road", () => {
@@ -117,9 +120,17 @@ describe("what cannot be", () => {
       { kind: "traceNotFollowed", weight: "warning", sentence: ["behind"] },
       { kind: "doesNotStart", weight: "warning", sentence: ["Does not start: needs 41 Nm in third, has 30."] },
     ];
-    const still = inventedCandidate(20, { rangeEnd: "stuck", findings });
+    const stands = {
+      distance_km: 0,
+      grade_ratio: 0,
+      gear: "third",
+      needed_Nm: 41,
+      available_Nm: 30,
+      limit: "motor" as const,
+    };
+    const still = inventedCandidate(20, { rangeEnd: "stuck", findings, stands });
     const { headline, text } = wordsOf(answerFor(use, [still], [[]]));
-    expect(headline).toBe("The car does not do this road.");
+    expect(headline).toBe("The car cannot drive this road.");
     expect(text).toMatch(/^Does not start: needs 41 Nm in third, has 30\./);
     expect(text).not.toContain("km");
   });

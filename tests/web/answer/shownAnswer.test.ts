@@ -1,0 +1,55 @@
+import { expect, it } from "vitest";
+import { ofThisJob, type Standing, shownAnswer } from "../../../web/answer/shownAnswer.ts";
+import { inventedCandidate, inventedUnknown, inventedUse } from "../../support/inventedCandidate.ts";
+
+const use = inventedUse();
+const ready = <T>(value: T, isLate = false): Standing<T> => ({ state: "ready", value, isLate });
+const waiting = { state: "waiting" } as const;
+const two = { candidates: [inventedCandidate(4.4), inventedCandidate(6)] };
+const doubts = [[inventedUnknown(44, 4.4, 4.4)], [inventedUnknown(60, 6, 6)]];
+const used = ready(use);
+
+it("is settled once packs and unknowns are driven", () => {
+  const { answer, late } = shownAnswer(used, ready(two), ready(doubts));
+  expect(late).toBe("none");
+  expect(answer?.packs.map(({ verdict }) => verdict)).toEqual(["only just", "enough"]);
+});
+
+it("shows kilometres before the first band is known, and no verdict that hangs on it", () => {
+  const { answer, late } = shownAnswer(used, ready(two), waiting);
+  expect(late).toBe("bands");
+  expect(answer?.isBandKnown).toBe(false);
+  expect(answer?.packs[0]?.left?.tenYearsWinter.value).toBe(1);
+});
+
+it("scales the bands of before a change until they are driven again", () => {
+  const heavier = { candidates: [inventedCandidate(4.4, { range_km: 42 }), inventedCandidate(6, { range_km: 57 })] };
+  const { answer, late } = shownAnswer(used, ready(heavier), ready(doubts, true));
+  expect(late).toBe("bands");
+  expect(answer?.packs[0]?.range?.new).toEqual({ value: 42, low: 42 * 0.9, high: expect.closeTo(42 * 1.1, 9) });
+});
+
+it("keeps the answer of before while the packs are driven again, and says that all of it is late", () => {
+  const { answer, late } = shownAnswer(used, ready(two, true), ready(doubts, true));
+  expect(late).toBe("all");
+  expect(answer?.packs).toHaveLength(2);
+});
+
+it("shows none while nothing is driven", () => {
+  expect(shownAnswer(used, waiting, waiting)).toEqual({ late: "all" });
+});
+
+it("never shows one job's late answer under another's name", () => {
+  const late = shownAnswer(used, ready(two, true), ready(doubts));
+  expect(ofThisJob(late, "a", "a")).toBe(late);
+  expect(ofThisJob(late, "a", "b")).toEqual({ late: "all" });
+  const settled = shownAnswer(used, ready(two), ready(doubts));
+  expect(ofThisJob(settled, "a", "b")).toBe(settled);
+});
+
+it("says why where something failed", () => {
+  expect(shownAnswer(used, { state: "failed", message: "no road" }, waiting)).toEqual({
+    late: "all",
+    failure: "no road",
+  });
+});

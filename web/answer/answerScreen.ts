@@ -1,0 +1,105 @@
+import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { html, nothing, render } from "lit-html";
+import { createForm, type FieldContext } from "../fields/fieldContext.ts";
+import { answerTable } from "./answerTable.ts";
+import { controlsView } from "./controlsView.ts";
+import { createDayBefore, dayControl } from "./dayControl.ts";
+import { bandWords, headlineView, spokenAnswer } from "./headlineView.ts";
+import { rowsShown } from "./picture/rowsShown.ts";
+import { pictureFigure } from "./pictureFigure.ts";
+import { pinView } from "./pinView.ts";
+import { settleView } from "./settleView.ts";
+import type { ShownAnswer } from "./shownAnswer.ts";
+import { tableView } from "./tableView.ts";
+
+export interface AnswerScreen {
+  /** The answer in words once it is settled; empty until then. */
+  readonly spoken: ReadonlySignal<string>;
+  /** How far it may go either way. */
+  readonly band: ReadonlySignal<string>;
+}
+
+/**
+ * Fills the answer's place on the page and keeps it true to the job: verdict, sentence, picture, table and the few things that are
+ * talked about. It is drawn at once, before any figure of the workings.
+ */
+export function fillAnswer(
+  place: HTMLElement,
+  shown: ReadonlySignal<ShownAnswer>,
+  context: FieldContext,
+  now: () => Date = () => new Date(),
+): AnswerScreen {
+  const { jobEditor, view } = context;
+  const part = frame(place);
+  const day = createDayBefore();
+  const form = () => createForm({ ...context, idPrefix: "answer-" });
+  const chosen = computed(() => {
+    const { answer } = shown.value;
+    const wanted = view.packIndex.value;
+    return answer && wanted !== undefined && wanted < answer.packs.length ? wanted : answer?.recommended;
+  });
+  const choose = (index: number) => {
+    view.packIndex.value = index === shown.peek().answer?.recommended ? undefined : index;
+  };
+  const isAll = signal(false);
+  const rows = computed(() => (shown.value.answer ? rowsShown(shown.value.answer, chosen.value) : []));
+
+  effect(() => {
+    render(headlineView(shown.value, chosen.value, view.units.value), part("say"));
+    place.dataset["late"] = shown.value.late;
+  });
+  effect(() => {
+    render(dayControl(form(), day), part("day"));
+  });
+  effect(() => {
+    render(html`<h3>Change it</h3>${controlsView(form())}`, part("controls"));
+  });
+  effect(() => {
+    const { answer, late } = shown.value;
+    render(pinView(form(), late === "none" ? answer : undefined, chosen.value, now), part("pin"));
+    render(answer ? settleView(answer, chosen.value, view.units.value) : nothing, part("settle"));
+  });
+  effect(() => {
+    const { answer } = shown.value;
+    if (!answer) {
+      render(nothing, part("table"));
+      return;
+    }
+    const { length } = answer.packs;
+    const all = answer.packs.map((_, i) => i);
+    const table = answerTable(answer, isAll.value ? all : rows.value, view.units.value, jobEditor.job.value.pinned);
+    const fold = () => {
+      isAll.value = !isAll.value;
+    };
+    const words = isAll.value ? "show four" : `all ${length}`;
+    const more =
+      length > rows.value.length
+        ? html` <button type="button" class="as-link" aria-expanded=${isAll.value} @click=${fold}>${words}</button>`
+        : nothing;
+    render(tableView(table, chosen.value, view.units.value, choose, more), part("table"));
+  });
+  pictureFigure(part("picture"), { shown, rows, chosen, choose, context });
+  return {
+    spoken: computed(() => spokenAnswer(shown.value, chosen.value, view.units.value)),
+    band: computed(() => bandWords(shown.value, chosen.value, view.units.value)),
+  };
+}
+
+/** The places of the answer, in the order in which they are read. */
+function frame(place: HTMLElement): (name: string) => HTMLElement {
+  render(
+    html`<div data-part="say"></div>
+      <div class="shown">
+        <div data-part="picture"></div>
+        <div data-part="table"></div>
+      </div>
+      <div class="change">
+        <div data-part="day"></div>
+        <div data-part="settle"></div>
+        <div data-part="controls"></div>
+        <div data-part="pin"></div>
+      </div>`,
+    place,
+  );
+  return (name) => place.querySelector<HTMLElement>(`[data-part="${name}"]`) ?? place;
+}

@@ -1,0 +1,41 @@
+import type { Pinned } from "../../shared/job/job.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type Answer, CONDITIONS, leftCell } from "../../sim/index.ts";
+
+/** The packs side by side, every cell as it is read. */
+export interface AnswerTable {
+  readonly rows: readonly AnswerRow[];
+  readonly hasPinned: boolean;
+}
+
+interface AnswerRow {
+  readonly index: number;
+  readonly name: string;
+  readonly weight: string;
+  /** Left of a usual day: new, winter, ten years in winter. A stop has its sentence instead. */
+  readonly left: readonly [string, string, string];
+  /** Left at ten years in winter in the pinned state. */
+  readonly pinned: string;
+  readonly verdict: string;
+}
+
+/** The cells of the table, from the answer alone. */
+export function answerTable(answer: Answer, rows: readonly number[], units: UnitHabit, pinned?: Pinned): AnswerTable {
+  return {
+    hasPinned: pinned !== undefined,
+    rows: rows.map((index) => {
+      const { name, mass_kg, left, isAtLeast, verdict, stop } = answer.packs[index];
+      const cell = (k: number) => (left ? leftCell(left[CONDITIONS[k]], units, isAtLeast) : "–");
+      const before = pinned?.answer.packs.find((pack) => pack.name === name)?.left_km;
+      return {
+        index,
+        name,
+        weight: writeQuantity("mass", Math.round(mass_kg), units),
+        left: [cell(0), cell(1), cell(2)],
+        pinned: before ? leftCell(before.tenYearsWinter, units) : "–",
+        verdict: stop ? "stop" : (verdict ?? "calculating"),
+      };
+    }),
+  };
+}

@@ -1,0 +1,47 @@
+import { html, nothing, type TemplateResult } from "lit-html";
+import { quantity, saidIn, say } from "../../shared/quantity/said.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import { answerWords, leftBetween } from "../../sim/index.ts";
+import { unbroken } from "../look/unbroken.ts";
+import type { ShownAnswer } from "./shownAnswer.ts";
+
+/** The verdict and its sentence, for the pack chosen. A stop takes their place, with two ways out. */
+export function headlineView(
+  { answer, failure }: ShownAnswer,
+  chosen: number | undefined,
+  units: UnitHabit,
+): TemplateResult {
+  if (!answer) {
+    return failure === undefined
+      ? html`<h2 class="verdict">Calculating …</h2><p class="say">The packs are being driven over the road.</p>`
+      : html`<h2 class="verdict">No answer.</h2><p class="say">It could not be calculated: ${failure}</p>`;
+  }
+  const { headline, sentences, isStop } = answerWords(answer, chosen);
+  const stop = isStop ? answer.packs[chosen ?? answer.recommended ?? 0].stop : undefined;
+  return html`<div class=${isStop ? "is-stop" : ""}>
+    <h2 class="verdict">${saidIn(headline, units)}</h2>
+    <p class="say">${unbroken(sentences.map((sentence) => saidIn(sentence, units)).join(" "))}</p>
+    ${
+      stop
+        ? html`<p class="ways">
+          No range or price is shown for this pack. ${stop.ways.map(({ words, path }) => html`<a href="#field-${path.replaceAll(".", "-")}">${saidIn(words, units)}</a> `)}
+        </p>`
+        : nothing
+    }
+  </div>`;
+}
+
+/** How far the usual day may go either way at ten years in winter; empty while that is not known. */
+export function bandWords({ answer }: ShownAnswer, chosen: number | undefined, units: UnitHabit): string {
+  const left = chosen === undefined ? undefined : answer?.packs[chosen]?.left;
+  if (!answer?.isBandKnown || !left) return "";
+  const day = quantity("distance", answer.day_km);
+  return saidIn(say`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}.`, units);
+}
+
+/** The answer in one line, for whoever hears the page. */
+export function spokenAnswer({ answer, late }: ShownAnswer, chosen: number | undefined, units: UnitHabit): string {
+  if (!answer || late !== "none") return "";
+  const { headline, sentences } = answerWords(answer, chosen);
+  return [headline, ...sentences].map((sentence) => saidIn(sentence, units)).join(" ");
+}

@@ -1,0 +1,409 @@
+import { saidIn } from "../../../shared/quantity/said.ts";
+import { inUnits, type UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
+import { type Answer, type Band, type ConditionId, conditionNames, largestWords } from "../../../sim/index.ts";
+import * as look from "../../look/tokens.ts";
+import { type LeftAxis, leftAxis } from "./axis.ts";
+import { inReaders, type Mark, marksOf } from "./marks.ts";
+import { type Draw, penOf } from "./svg.ts";
+
+/** What the picture is drawn on and from. Nothing of the page is in it: the client sheet draws it too. */
+export interface AnswerDrawing {
+  readonly document: Document;
+  readonly width_px: number;
+  readonly rowHeight_px: number;
+  readonly units: UnitHabit;
+  /** Packs from the top down, and the one whose band is drawn in full. */
+  readonly rows: readonly number[];
+  readonly chosen: number | undefined;
+  /** What was left by pack in a pinned state, by the pack's name. */
+  readonly pinned?: ReadonlyMap<string, Partial<Record<ConditionId, Band>>>;
+  readonly pinnedWords?: string;
+}
+
+/** The picture, and where things stand in it. */
+export interface AnswerPicture {
+  readonly svg: SVGSVGElement;
+  readonly axis: LeftAxis;
+  /** Pixels of a number of kilometres or miles left, and back. */
+  readonly toPixel: (left: number) => number;
+  readonly fromPixel: (x_px: number) => number;
+  readonly top_px: number;
+  readonly bottom_px: number;
+  /** The row at a height, as a place in `rows`. */
+  readonly rowAt: (y_px: number) => number;
+}
+
+/** Below this width the names stand over their rows. */
+const NARROW_px = 600;
+const HEAD_px = 26;
+const FOOT_px = 26;
+const TEXT_px = 14;
+
+/**
+ * Every pack's evening on coming home: a row a pack, along it what is left of the day. New above the row's line, winter next to it, at
+ * ten years in winter below: where each day's dot will stand. Each mark is a band, with the value as taken on it.
+ */
+export function drawAnswer(answer: Answer, drawing: AnswerDrawing): AnswerPicture {
+  const { width_px, rowHeight_px, units, rows, document } = drawing;
+  const pen = penOf(document);
+  const isNarrow = width_px < NARROW_px;
+  const left_px = isNarrow ? 2 : 138;
+  const right_px = width_px - (isNarrow ? 10 : 14);
+  const axis = leftAxis(
+    rows.flatMap((i) => marksOf(answer.packs[i], units).flatMap(({ band }) => [band.low, band.high])),
+    isNarrow ? 5 : 9,
+  );
+  const toPixel = (left: number) => left_px + ((left - axis.from) / (axis.to - axis.from)) * (right_px - left_px);
+  const fromPixel = (x_px: number) => axis.from + ((x_px - left_px) / (right_px - left_px)) * (axis.to - axis.from);
+  const bottom_px = HEAD_px + rows.length * rowHeight_px;
+  const frame = { axis, toPixel, fromPixel, top_px: HEAD_px, bottom_px };
+  const svg = pen("svg", {
+    class: "answer-picture",
+    viewBox: `0 0 ${width_px} ${bottom_px + FOOT_px}`,
+    width: width_px,
+    height: bottom_px + FOOT_px,
+    role: "img",
+    "aria-label": altOf(answer, drawing),
+    "font-family": look.face,
+    "font-size": TEXT_px,
+    fill: look.ink,
+  }) as SVGSVGElement;
+  svg.append(...ground(pen, frame, { left_px, right_px, isNarrow, units }));
+  rows.forEach((index, place) => {
+    svg.append(row(pen, answer, drawing, { ...frame, index, place, left_px, right_px, isNarrow }));
+  });
+  const home_px = toPixel(0);
+  svg.append(
+    pen("line", {
+      class: "home",
+      x1: home_px,
+      x2: home_px,
+      y1: 2,
+      y2: bottom_px + 4,
+      stroke: look.ink,
+      "stroke-width": 2,
+    }),
+  );
+  const rowAt = (y_px: number) => Math.max(0, Math.min(rows.length - 1, Math.floor((y_px - HEAD_px) / rowHeight_px)));
+  return { svg, ...frame, rowAt };
+}
+
+type Frame = Pick<AnswerPicture, "axis" | "toPixel" | "top_px" | "bottom_px">;
+
+interface Sides {
+  readonly left_px: number;
+  readonly right_px: number;
+  readonly isNarrow: boolean;
+}
+
+/** Tint where it would not get home, lines at round distances, and what they mean. */
+function ground(
+  pen: Draw,
+  { axis, toPixel, top_px, bottom_px }: Frame,
+  { left_px, right_px, isNarrow, units }: Sides & { readonly units: UnitHabit },
+): SVGElement[] {
+  const home_px = toPixel(0);
+  const unit = units === "metric" ? "km" : "miles";
+  const out: SVGElement[] = [
+    pen("rect", {
+      class: "tint",
+      x: left_px,
+      y: top_px,
+      width: home_px - left_px,
+      height: bottom_px - top_px,
+      fill: look.tint,
+    }),
+  ];
+  for (const tick of axis.ticks) {
+    const x_px = toPixel(tick);
+    if (tick !== 0) {
+      out.push(
+        pen("line", {
+          class: "grid",
+          x1: x_px,
+          x2: x_px,
+          y1: top_px,
+          y2: bottom_px,
+          stroke: look.rule,
+          "stroke-width": 1,
+        }),
+      );
+    }
+    const words = tick === 0 ? "home" : tick < 0 ? `${-tick} short` : `${tick}`;
+    const isCut = x_px < left_px + 22 || x_px > right_px - 8;
+    const isBesideHome = tick < 0 && home_px - x_px < 56;
+    if (tick === 0 || !(isCut || isBesideHome)) {
+      out.push(
+        pen(
+          "text",
+          { x: x_px, y: bottom_px + 18, "text-anchor": "middle", ...(tick === 0 && { "font-weight": 700 }) },
+          words,
+        ),
+      );
+    }
+  }
+  const before = isNarrow ? "not home" : "would not get home";
+  if (home_px - left_px > (isNarrow ? 66 : 134) || !isNarrow) {
+    out.push(pen("text", { x: home_px - 8, y: 17, "text-anchor": "end" }, before));
+  }
+  const after = isNarrow ? `home, with … ${unit} left` : `home, with this many ${unit} left`;
+  out.push(pen("text", { x: home_px + 8, y: 17 }, after));
+  return out;
+}
+
+interface RowFrame extends Frame, Sides {
+  readonly index: number;
+  readonly place: number;
+}
+
+function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame): SVGElement {
+  const { index, place, left_px, right_px, isNarrow, toPixel, top_px } = frame;
+  const { rowHeight_px, units, chosen } = drawing;
+  const pack = answer.packs[index];
+  const isChosen = index === chosen;
+  const y0 = top_px + place * rowHeight_px;
+  const strip_px = isNarrow ? 20 : 0;
+  const space_px = rowHeight_px - strip_px;
+  const middle_px = y0 + strip_px + 0.54 * space_px;
+  const group = pen("g", { class: isChosen ? "row is-chosen" : "row", "data-row": place });
+  const edge = (y_px: number) =>
+    pen("line", {
+      class: isChosen ? "edge-chosen" : "edge",
+      x1: 0,
+      x2: right_px + 8,
+      y1: y_px,
+      y2: y_px,
+      stroke: isChosen ? look.accent : look.rule,
+      "stroke-width": isChosen ? 2 : 1,
+    });
+  const isBelowChosen = place > 0 && drawing.rows[place - 1] === chosen;
+  if (isChosen || (place > 0 && !isBelowChosen)) group.append(edge(y0));
+  if (isChosen) group.append(edge(y0 + rowHeight_px));
+  group.append(...names(pen, answer, index, { y0, isNarrow, isChosen, rowHeight_px, right_px }));
+  if (pack.stop || !pack.left) {
+    const words = pack.stop ? saidIn(pack.stop.sentence, units) : "The car does not drive this road with it.";
+    group.append(
+      pen("text", { x: Math.max(left_px, toPixel(0)) + 10, y: middle_px + 5, "font-style": "italic" }, words),
+    );
+    return group;
+  }
+  group.append(
+    pen("line", { class: "middle", x1: left_px, x2: right_px, y1: middle_px, y2: middle_px, stroke: look.pinned }),
+  );
+  const offsets: Record<ConditionId, number> = {
+    new: -0.31 * space_px,
+    winter: -0.1 * space_px,
+    tenYearsWinter: 0.19 * space_px,
+  };
+  for (const mark of marksOf(pack, units)) {
+    const y_px = middle_px + offsets[mark.condition];
+    group.append(markShape(pen, mark, y_px, toPixel, isChosen, left_px));
+    if (isChosen) group.append(markLabel(pen, mark, y_px, frame));
+  }
+  group.append(...pinnedSpans(pen, pack.name, drawing, { y0: y0 + strip_px, space_px, isChosen }, frame));
+  group.append(...rings(pen, answer, index, drawing, { middle_px, space_px, isChosen }, frame));
+  const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
+  if (waste && !isChosen) group.append(...wasteNote(pen, saidIn(waste, units), y0, space_px, frame, pack, units));
+  return group;
+}
+
+interface NamesAt {
+  readonly y0: number;
+  readonly isNarrow: boolean;
+  readonly isChosen: boolean;
+  readonly rowHeight_px: number;
+  readonly right_px: number;
+}
+
+/** Name, weight and verdict: beside the row, or on a strip over it. */
+function names(pen: Draw, { packs }: Answer, index: number, at: NamesAt): SVGElement[] {
+  const { y0, isNarrow, isChosen, rowHeight_px, right_px } = at;
+  const { name, mass_kg, verdict, stop } = packs[index];
+  const weight = `${Math.round(mass_kg)} kg`;
+  const word = stop ? "stop" : (verdict ?? "…");
+  const short = name.length > 15 ? `${name.slice(0, 14)}…` : name;
+  const heavy = isChosen ? 700 : 600;
+  if (isNarrow) {
+    return [
+      halo(pen, { x: 4, y: y0 + 16, "font-weight": heavy }, short),
+      halo(pen, { x: 4 + 9 * Math.max(8, short.length), y: y0 + 16, fill: look.inkSoft }, weight),
+      halo(pen, { x: right_px, y: y0 + 16, "text-anchor": "end", "font-weight": 600 }, word),
+    ];
+  }
+  const middle_px = y0 + rowHeight_px / 2;
+  return [
+    pen("text", { x: 6, y: middle_px - 12, "font-size": 18, "font-weight": heavy }, short),
+    pen("text", { x: 6, y: middle_px + 7, fill: look.inkSoft }, weight),
+    pen("text", { x: 6, y: middle_px + 25, "font-weight": 600 }, word),
+  ];
+}
+
+/** A band with its ends, and on it the value: a ring when new, a dot in winter, a square at ten years in winter. */
+function markShape(
+  pen: Draw,
+  { condition, band }: Mark,
+  y_px: number,
+  toPixel: (left: number) => number,
+  isChosen: boolean,
+  left_px: number,
+): SVGElement {
+  const isNew = condition === "new";
+  const colour = isNew ? look.dayOther : look.dayWinter;
+  const isBlack = isChosen && condition === "tenYearsWinter";
+  const stroke = isBlack ? look.ink : colour;
+  const group = pen("g", { class: `mark mark-${condition}${isBlack ? " is-band" : ""}`, stroke, fill: stroke });
+  const [low, high, value] = [band.low, band.high, band.value].map((left) => Math.max(left_px, toPixel(left)));
+  if (high <= left_px) {
+    const words = `◂ ${Math.ceil(-band.value)} short`;
+    group.append(pen("text", { x: left_px + 4, y: y_px + 5, stroke: "none", fill: look.inkSoft }, words));
+    return group;
+  }
+  group.append(pen("line", { x1: low, x2: high, y1: y_px, y2: y_px, "stroke-width": isBlack ? 4 : 3 }));
+  for (const end of [low, high]) {
+    group.append(pen("line", { x1: end, x2: end, y1: y_px - 5, y2: y_px + 5, "stroke-width": isBlack ? 3 : 2 }));
+  }
+  if (isNew) group.append(pen("circle", { cx: value, cy: y_px, r: 5, fill: look.paper, "stroke-width": 2.5 }));
+  else if (condition === "winter") group.append(pen("circle", { cx: value, cy: y_px, r: 5, stroke: "none" }));
+  else group.append(pen("rect", { x: value - 5, y: y_px - 5, width: 10, height: 10, stroke: "none" }));
+  return group;
+}
+
+/** Which mark it is, beside it on the side that has room. */
+function markLabel(
+  pen: Draw,
+  mark: Mark,
+  y_px: number,
+  { toPixel, right_px, left_px, isNarrow }: RowFrame,
+): SVGElement {
+  const name = conditionNames[mark.condition];
+  const words = isNarrow ? name : `${name}: ${mark.words}`;
+  const width_px = 7 * words.length;
+  const end_px = Math.max(left_px, toPixel(mark.band.high)) + 10;
+  const isRight = end_px + width_px < right_px;
+  const attributes = {
+    class: "mark-label",
+    y: y_px + 5,
+    ...(mark.condition === "tenYearsWinter" && { "font-weight": 600 }),
+    ...(isRight
+      ? { x: end_px, "text-anchor": "start" }
+      : { x: Math.max(left_px + width_px, toPixel(mark.band.low) - 10), "text-anchor": "end" }),
+  };
+  return halo(pen, attributes, words);
+}
+
+/** Text on a ground of paper, so that lines do not run through it. */
+function halo(pen: Draw, attributes: Readonly<Record<string, string | number>>, words: string): SVGElement {
+  return pen(
+    "text",
+    { ...attributes, stroke: look.paper, "stroke-width": 4, "stroke-linejoin": "round", "paint-order": "stroke" },
+    words,
+  );
+}
+
+interface SpansAt {
+  readonly y0: number;
+  readonly space_px: number;
+  readonly isChosen: boolean;
+}
+
+/** What was pinned: a thin grey span at the row's top for new, at its bottom for ten years in winter. */
+function pinnedSpans(
+  pen: Draw,
+  name: string,
+  { pinned, pinnedWords, units }: AnswerDrawing,
+  { y0, space_px, isChosen }: SpansAt,
+  { toPixel, left_px, right_px }: RowFrame,
+): SVGElement[] {
+  const before = pinned?.get(name);
+  if (!before) return [];
+  const inside = (left: number) => Math.max(left_px, Math.min(right_px, toPixel(left)));
+  const spans = (["new", "tenYearsWinter"] as const).flatMap((condition) => {
+    const band = before[condition];
+    if (!band) return [];
+    const { low, high, value } = inReaders(band, units);
+    const y_px = condition === "new" ? y0 + 5 : y0 + space_px - 6;
+    const group = pen("g", { class: "pinned", stroke: look.pinned, "stroke-width": 1.5 });
+    group.append(pen("line", { x1: inside(low), x2: inside(high), y1: y_px, y2: y_px }));
+    for (const at of [low, high, value]) {
+      group.append(pen("line", { x1: inside(at), x2: inside(at), y1: y_px - 3, y2: y_px + 3 }));
+    }
+    if (condition === "new" && isChosen && pinnedWords) {
+      const x = Math.min(inside(high) + 8, right_px - 6.4 * pinnedWords.length);
+      group.append(
+        pen("text", { x, y: y_px + 5, stroke: "none", fill: look.inkSoft, "font-style": "italic" }, pinnedWords),
+      );
+    }
+    return [group];
+  });
+  return spans;
+}
+
+interface RingsAt {
+  readonly middle_px: number;
+  readonly space_px: number;
+  readonly isChosen: boolean;
+}
+
+/** The longest day, as a ring: new above the line, at ten years in winter below it; an arrow where it lies beyond the picture. */
+function rings(
+  pen: Draw,
+  answer: Answer,
+  index: number,
+  { units }: AnswerDrawing,
+  { middle_px, space_px, isChosen }: RingsAt,
+  { toPixel, left_px, isNarrow }: RowFrame,
+): SVGElement[] {
+  const { longest } = answer.packs[index];
+  if (!longest || answer.longestDay_km === undefined || answer.longestDay_km <= answer.day_km) return [];
+  const out: SVGElement[] = [];
+  for (const condition of ["new", "tenYearsWinter"] as const) {
+    const { value } = inReaders(longest[condition], units);
+    const x_px = toPixel(value);
+    const y_px = middle_px + (condition === "new" ? -0.31 : 0.36) * space_px;
+    if (x_px < left_px + 8) continue;
+    const group = pen("g", { class: "longest", stroke: look.ink, fill: "none", "stroke-width": 2 });
+    group.append(pen("circle", { cx: x_px, cy: y_px, r: 4.5 }), pen("circle", { cx: x_px, cy: y_px, r: 1 }));
+    if (isChosen && condition === "new" && !isNarrow) {
+      const day = inUnits("distance", answer.longestDay_km, units);
+      const words = `longest day, ${Math.round(day.number)} ${day.unit}`;
+      const isLeft = x_px - 7 * words.length > left_px;
+      const at = isLeft ? { x: x_px - 10, "text-anchor": "end" } : { x: x_px + 10 };
+      group.append(halo(pen, { ...at, y: y_px + 5, fill: look.ink, "font-style": "italic" }, words));
+    }
+    out.push(group);
+  }
+  return out;
+}
+
+/** What the largest pack carries for nothing, where its row has room: between home and its first mark. */
+function wasteNote(
+  pen: Draw,
+  words: string,
+  y0: number,
+  space_px: number,
+  { toPixel }: RowFrame,
+  pack: Answer["packs"][number],
+  units: UnitHabit,
+): SVGElement[] {
+  const [first, second = ""] = words.split("; ");
+  const from_px = toPixel(0) + 10;
+  const upper = marksOf(pack, units).filter(({ condition }) => condition !== "tenYearsWinter");
+  const ring = pack.longest ? [inReaders(pack.longest.new, units).value].filter((value) => value > 0) : [];
+  const free_px = toPixel(Math.min(...ring, ...upper.map(({ band }) => band.low))) - 10 - from_px;
+  if (free_px < 6.6 * Math.max(first.length, second.length)) return [];
+  return [first + (second ? ";" : ""), second].map((line, i) =>
+    pen("text", { class: "waste", x: from_px, y: y0 + 0.54 * space_px - 21 + 16 * i, fill: look.inkSoft }, line),
+  );
+}
+
+/** The picture in words. */
+function altOf({ packs }: Answer, { rows, units }: AnswerDrawing): string {
+  const unit = units === "metric" ? "Kilometres" : "Miles";
+  const each = rows.map((i) => {
+    const { name, verdict, stop } = packs[i];
+    if (stop) return `${name}: stop`;
+    const marks = marksOf(packs[i], units).map(({ condition, words }) => `${conditionNames[condition]} ${words}`);
+    return `${name}: ${[...marks, ...(verdict ? [verdict] : [])].join(", ")}`;
+  });
+  return `${unit} left on coming home from a usual day. ${each.join(". ")}.`;
+}

@@ -1,0 +1,74 @@
+import { drivenRoad, type Job, type Pinned } from "../../shared/job/job.ts";
+import { quantity as q, type Said, saidIn, say } from "../../shared/quantity/said.ts";
+import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
+import type { Answer } from "../../sim/index.ts";
+import type { EditorState } from "../editing/jobEditor.ts";
+
+/** What of a job decides its answer, as the job file keeps it of a pinned state. */
+const decides = [
+  ...(["usualDay_km", "longestDay_km", "longestDaysAYear", "vehicle", "engine", "driveline", "motor"] as const),
+  ...(["controller", "module", "packs", "accessories", "charger", "environment", "allowance"] as const),
+  ...(["drivenRoad", "origins"] as const),
+] satisfies readonly (keyof Pinned["state"])[];
+
+/** The state with itself pinned, its answer beside it. `at` is a moment as ISO 8601. */
+export function withPin({ job, drafts }: EditorState, answer: Answer, at: string): EditorState {
+  const pinned: Pinned = {
+    at,
+    state: picked(job),
+    answer: {
+      road: drivenRoad(job).title,
+      packs: answer.packs.map(({ name, verdict, left }) => ({
+        name,
+        ...(verdict && { verdict }),
+        ...(left && { left_km: left }),
+      })),
+    },
+  };
+  return { job: { ...job, pinned }, drafts };
+}
+
+/** The state with the pinned one in its place, which stays pinned. Roads are the job's own: one that is gone is not driven again. */
+export function backToPinned({ job, drafts }: EditorState): EditorState {
+  const { pinned } = job;
+  if (!pinned) return { job, drafts };
+  const others: Record<string, unknown> = { ...job };
+  for (const key of decides) delete others[key];
+  const { drivenRoad: road, ...state } = pinned.state;
+  const hasRoad = road !== undefined && job.roads.some(({ id }) => id === road);
+  return { job: { ...others, ...state, ...(hasRoad && { drivenRoad: road }) } as Job, drafts: {} };
+}
+
+/** The state with nothing pinned. */
+export function unpinned({ job: { pinned: _pinned, ...job }, drafts }: EditorState): EditorState {
+  return { job, drafts };
+}
+
+/** In which of the things that are talked about the pinned state differs, as it was there: "usual day 30 km". */
+export function pinnedWords(job: Job, units: UnitHabit): string {
+  const { pinned } = job;
+  if (!pinned) return "";
+  const { state } = pinned;
+  const parts: Said[] = [];
+  if (state.usualDay_km !== job.usualDay_km) parts.push(say`usual day ${q("distance", state.usualDay_km)}`);
+  if (state.longestDay_km !== job.longestDay_km) {
+    parts.push(state.longestDay_km ? say`longest day ${q("distance", state.longestDay_km)}` : say`no longest day`);
+  }
+  if (pinned.answer.road !== drivenRoad(job).title) parts.push(say`road: ${pinned.answer.road}`);
+  if (state.vehicle.load_kg !== job.vehicle.load_kg) parts.push(say`load ${q("mass", state.vehicle.load_kg)}`);
+  if (state.allowance.winter_ratio !== job.allowance.winter_ratio)
+    parts.push(say`winter × ${state.allowance.winter_ratio}`);
+  if (state.packs.map(({ name }) => name).join() !== job.packs.map(({ name }) => name).join())
+    parts.push(say`other packs`);
+  if (parts.length === 0) parts.push(isSame(picked(job), state) ? say`as it is now` : say`other values`);
+  return parts.map((part) => saidIn(part, units)).join(", ");
+}
+
+function picked(job: Job): Pinned["state"] {
+  const entries = decides.flatMap((key) => (job[key] === undefined ? [] : [[key, job[key]] as const]));
+  return Object.fromEntries(entries) as unknown as Pinned["state"];
+}
+
+function isSame(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}

@@ -1,0 +1,46 @@
+import { type Answer, answerFor, type DriveReport, scaledUnknowns, type Unknown, type Use } from "../../sim/index.ts";
+
+/** A value of the page as it stands: not there yet, failed, or there, and late where it is being calculated again. */
+export type Standing<T> =
+  | { readonly state: "waiting" }
+  | { readonly state: "failed"; readonly message: string }
+  | { readonly state: "ready"; readonly value: T; readonly isLate: boolean };
+
+/** The answer to show now. */
+export interface ShownAnswer {
+  readonly answer?: Answer;
+  /** What of it is not calculated yet for what is in the job now: all of it, its bands, or nothing. */
+  readonly late: "all" | "bands" | "none";
+  /** Why there is none. */
+  readonly failure?: string;
+}
+
+/** The answer as long as it is of the job that is open: one that was calculated for another job never stands under this one's name. */
+export function ofThisJob(
+  shown: ShownAnswer,
+  calculatedFor: string | undefined,
+  open: string | undefined,
+): ShownAnswer {
+  return shown.late === "none" || calculatedFor === open ? shown : { late: "all" };
+}
+
+/**
+ * The answer from what stands: once the packs are driven it is there at once, with the bands of before the change scaled to the new
+ * ranges until they are driven too; until the packs are driven again the one of before stays.
+ */
+export function shownAnswer(
+  use: Standing<Use>,
+  runs: Standing<Pick<DriveReport, "candidates">>,
+  unknowns: Standing<readonly (readonly Unknown[])[]>,
+): ShownAnswer {
+  for (const each of [use, runs, unknowns]) if (each.state === "failed") return { late: "all", failure: each.message };
+  if (use.state !== "ready" || runs.state !== "ready") return { late: "all" };
+  const { candidates } = runs.value;
+  if (unknowns.state !== "ready") return { answer: answerFor(use.value, candidates, undefined), late: "bands" };
+  const isOld = unknowns.isLate || runs.isLate;
+  const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
+  return {
+    answer: answerFor(use.value, candidates, bands),
+    late: runs.isLate ? "all" : isOld ? "bands" : "none",
+  };
+}
