@@ -1,13 +1,166 @@
+import { createHash } from "node:crypto";
+import { builtinModules } from "node:module";
 import { fileURLToPath } from "node:url";
-import { defineConfig } from "vite";
+import type { Plugin, UserConfig } from "vite";
+import { viteSingleFile } from "vite-plugin-singlefile";
+import { defineConfig, type ViteUserConfig } from "vitest/config";
+import { licences } from "./.ci/licences.ts";
+import { CountReporter } from "./tests/support/countReporter.ts";
 
-// The notebook. How much script it may load is held by tests/browser/pageWeight.test.ts, so the bundler need not warn.
-// Paths stay relative (`base`), so that the built folder works under any address.
-export default defineConfig({
+// Everything that is built and tested, by mode: `vite build` makes the notebook, `--mode oneFile` the notebook as one file,
+// `--mode command` the command line, `--mode library` the core for scripts; `vitest` asks for the mode `test`.
+export default defineConfig(({ mode }) => {
+  if (mode === "test") return { test: tests };
+  if (mode === "oneFile") return oneFile;
+  return mode === "command" || mode === "library" ? forNode(mode) : notebook;
+});
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const noStream = { find: "stream", replacement: here("web/worker/noStream.ts") };
+
+// How much script the notebook may load is held by tests/browser/pageWeight.test.ts, so the bundler need not warn. Paths stay
+// relative (`base`), so that the built folder works under any address.
+const notebook: UserConfig = {
   root: "web",
   base: "./",
   build: { outDir: "../dist/web", emptyOutDir: true, target: "es2022", chunkSizeWarningLimit: 1500 },
-  resolve: { alias: { stream: fileURLToPath(new URL("web/worker/noStream.ts", import.meta.url)) } },
+  resolve: { alias: [noStream] },
   worker: { format: "es" },
   server: { host: "127.0.0.1" },
-});
+  plugins: [licencesBeside()],
+};
+
+// The notebook as one file that needs no server: script, look, typeface, cycles, workers and licences lie inside it.
+const oneFile: UserConfig = {
+  ...notebook,
+  build: {
+    ...notebook.build,
+    outDir: "../dist",
+    emptyOutDir: false,
+    modulePreload: false,
+    reportCompressedSize: false,
+  },
+  resolve: { alias: [noStream, { find: /^.*\/workersBeside\.ts$/, replacement: here("web/worker/workersInside.ts") }] },
+  // A module worker does not start from a page on disk, and a classic one cannot fetch pieces of itself.
+  worker: { format: "iife", rolldownOptions: { output: { codeSplitting: false } } },
+  plugins: [viteSingleFile(), closed()],
+};
+
+/** The command as one file that needs no node_modules (the shebang of main.ts is kept), and the core for scripts. */
+function forNode(mode: "command" | "library"): UserConfig {
+  const [input, outDir] =
+    mode === "command"
+      ? [{ main: "sim/cli/main.ts" }, "dist/cli"]
+      : [{ index: "sim/index.ts", job: "shared/job/readJob.ts" }, "dist/core"];
+  return {
+    build: {
+      ssr: true,
+      outDir,
+      emptyOutDir: true,
+      target: "node20",
+      rollupOptions: { input, output: { entryFileNames: "[name].mjs", chunkFileNames: "[name]-[hash].mjs" } },
+    },
+    ssr: { noExternal: true, external: [...builtinModules] },
+    plugins: [licencesBeside()],
+  };
+}
+
+// One project a room, so that `npx vitest run --project sim` runs that room alone. All of them together are the gate.
+const rooms = ["shared", "sim", "web", "reference", "invariants", "conventions", "plots"];
+const roomProjects = rooms.map((room) => ({
+  extends: true as const,
+  test: {
+    name: room,
+    include: [`tests/${room}/**/*.test.ts`],
+    setupFiles: ["tests/support/sameCases.ts"],
+    // Snapshots of text and pictures must not depend on where the machine stands.
+    env: { TZ: "UTC" },
+    // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.
+    testTimeout: room === "conventions" ? 240_000 : 60_000,
+    benchmark: { include: room === "sim" ? ["tests/bench/**/*.bench.ts"] : [] },
+  },
+}));
+
+const tests: NonNullable<ViteUserConfig["test"]> = {
+  reporters: ["default", new CountReporter()],
+  environment: "node",
+  // The machine of the gate has two cores, and the usual "all but one" would leave half of it idle.
+  maxWorkers: "100%",
+  // A run that finds no test at all has failed.
+  passWithNoTests: false,
+  coverage: { provider: "v8", include: ["shared/**/*.ts", "sim/**/*.ts", "web/**/*.ts"] },
+  projects: [
+    ...roomProjects,
+    {
+      extends: true,
+      test: {
+        name: "browser",
+        include: ["tests/browser/**/*.test.ts"],
+        // Builds the notebook, serves it on a free port and finds Chromium, once for all files.
+        globalSetup: ["tests/support/builtNotebook.ts"],
+        testTimeout: 120_000,
+        hookTimeout: 120_000,
+        benchmark: { include: [] },
+      },
+    },
+  ],
+};
+
+/** Lays the licences of what is bundled beside it, as they ask for. */
+function licencesBeside(): Plugin {
+  return {
+    name: "licences",
+    generateBundle() {
+      this.emitFile({ type: "asset", fileName: "licences.txt", source: licences() });
+    },
+  };
+}
+
+/**
+ * Names the one file, puts the licences into it, and has it carry the policy that a server would send: it may run the scripts it was
+ * built with, known by their digests, show what is inside it, and ask no host for anything.
+ */
+function closed(): Plugin {
+  return {
+    name: "closed",
+    enforce: "post",
+    generateBundle: {
+      order: "post",
+      handler(_, bundle) {
+        const page = bundle["index.html"];
+        const strays = Object.keys(bundle).filter((file) => file !== "index.html");
+        if (page?.type !== "asset" || strays.length > 0)
+          throw new Error(`the page is not in one file: beside it are ${strays.join(", ") || "no page"}`);
+        const html = String(page.source);
+        // After the character set, which has to stand in the first kilobyte.
+        const closed = html.replace(/<meta charset[^>]*>/, (charset) => `${charset}\n    ${policyOf(html)}`);
+        // A comment ends at two dashes and a bracket.
+        const source = `${closed}\n<!--\n${licences().replaceAll("-->", "- ->")}\n-->\n`;
+        delete bundle["index.html"];
+        this.emitFile({ type: "asset", fileName: "bellhousing.html", source });
+      },
+    },
+  };
+}
+
+function policyOf(html: string): string {
+  const scripts = [...html.matchAll(/<script\b[^>]*>([\s\S]*?)<\/script>/g)];
+  const digests = scripts.map(
+    ([, text]) =>
+      `'sha256-${createHash("sha256")
+        .update(text ?? "")
+        .digest("base64")}'`,
+  );
+  const policy = [
+    "default-src 'none'",
+    `script-src ${digests.join(" ")}`,
+    "style-src 'unsafe-inline'",
+    "font-src data:",
+    "img-src data: blob:",
+    "worker-src blob: data:",
+    "connect-src data: blob:",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
+  return `<meta http-equiv="Content-Security-Policy" content="${policy}" />`;
+}

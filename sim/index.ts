@@ -1,4 +1,4 @@
-/** The only door of sim/ for web/. */
+/** The only door of sim/ for web/, and what scripts import from the package. */
 
 import { characteristics } from "./trace/characteristics.ts";
 import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
@@ -39,7 +39,7 @@ export type { TypedDriving } from "./route/roads/typedRoad.ts";
 export type { Place } from "./route/trips/findPlaces.ts";
 export type { Trip, Trips } from "./route/trips/splitTrips.ts";
 export { type Channels, createChannels, LIMITS, type Limit } from "./step/channels.ts";
-export { standardCycles } from "./trace/standardCycles.ts";
+export { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 export { type Pitch, steepestPitch } from "./trace/steepestPitch.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
 

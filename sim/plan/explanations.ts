@@ -1,5 +1,5 @@
 /** Where a result comes from: its formula in plain text, the values of the job it hangs on most, and its source. */
-interface Explanation {
+export interface Explanation {
   readonly result: string;
   readonly formula: string;
   /** Paths in the job, whose origins tell measured from guessed; `pack` is the pack that is spoken of, `road` the road driven. */

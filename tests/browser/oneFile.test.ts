@@ -30,8 +30,7 @@ beforeAll(async () => {
   const mode = process.env["NODE_ENV"];
   process.env["NODE_ENV"] = "production";
   await build({
-    configFile: "vite.oneFile.config.ts",
-    mode: "production",
+    mode: "oneFile",
     logLevel: "error",
     build: { outDir: folder },
   });
