@@ -1,8 +1,9 @@
 import type { Command } from "./command.ts";
 import { cycles } from "./cycles.ts";
 import { drive } from "./drive.ts";
+import { gears } from "./gears.ts";
 import { newJob } from "./new.ts";
 import { trace } from "./trace.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [drive, trace, cycles, newJob];
+export const commands: readonly Command[] = [drive, gears, trace, cycles, newJob];

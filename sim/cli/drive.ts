@@ -16,6 +16,7 @@ import { driveTable } from "./driveTable.ts";
 import { checkPlace, isSameFile, writeText } from "./files.ts";
 import { readJobFile } from "./jobFile.ts";
 import { jsonText } from "./json.ts";
+import { onlyJobPath } from "./oneJob.ts";
 import { hasOption, numberOption, textOption } from "./optionValue.ts";
 import { roadToDrive } from "./roadToDrive.ts";
 
@@ -39,7 +40,7 @@ export const drive: Command = {
     force: { type: "boolean", help: "with --channels: replace a file of that name" },
   },
   run(args, print, warn) {
-    const path = jobPath(args);
+    const path = onlyJobPath(args, "drive");
     const job = readJobFile(path);
     const { trace: road, source } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const trace = stepped(road, args, warn);
@@ -63,15 +64,6 @@ function drivenUnknowns(job: Job, { candidates }: DriveReport, trace: Trace, war
     return unknownsOfPacks(job, packsInQuestion(job, candidates), trace);
   warn("the road is long, so what is not known is left out: no bands, and no verdict where they decide it");
   return undefined;
-}
-
-function jobPath({ positionals }: CommandArguments): string {
-  const [path, extra] = positionals;
-  if (path === undefined)
-    throw inputError("argument-missing", "drive", "found no job file, one is wanted; bellhousing new FILE writes one");
-  if (extra !== undefined)
-    throw inputError("argument-extra", extra, "found a second argument, drive takes one job file");
-  return path;
 }
 
 /** The road at the steps asked for, with a word where they are coarser than its samples. */

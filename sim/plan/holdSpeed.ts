@@ -29,16 +29,23 @@ const HELD_mps = 0.5 * MPS_PER_KMH;
 const EMPTY_frac = 0.8;
 const PACK_LIMIT = LIMITS.indexOf("pack");
 
+/** An even slope without an end. */
+const ENDLESS_m = 1e9;
+
 /**
- * Drives a prepared car on a level road at one speed, from that speed and a pack as charged, charge and temperatures going on. A road
- * that is repeated would give the car its speed back at each repetition; this one has no end.
+ * Drives a prepared car on an even slope, level where none is given, at one speed, from that speed and a pack as charged, charge and
+ * temperatures going on. A road that is repeated would give the car its speed back at each repetition; this one has no end.
  */
-export function holdSpeed(model: Model, speed_mps: number): Hold {
+export function holdSpeed(model: Model, speed_mps: number, sinSlope = 0): Hold {
   const { ceiling_frac, floor_frac } = model.pack;
   const work = createWork(model, ceiling_frac);
   const { state, interval } = work;
   const totals = createTotals(state.soc_frac, state.motor_K, state.pack_K);
-  beginRoad(work, undefined, speed_mps);
+  const slope =
+    sinSlope === 0
+      ? undefined
+      : { distance_m: Float64Array.of(0, ENDLESS_m), elevation_m: Float64Array.of(0, sinSlope * ENDLESS_m) };
+  beginRoad(work, slope, speed_mps);
   while (!totals.reachedFloor && totals.time_s < LONGEST_s) {
     step(work, speed_mps, STEP_s);
     if (interval.end_mps < speed_mps - HELD_mps) {
@@ -47,6 +54,7 @@ export function holdSpeed(model: Model, speed_mps: number): Hold {
       return { isHeld, distance_m: totals.distance_m, isAtLeast: false, held_s: totals.time_s, limit: interval.limit };
     }
     book(work, totals, interval.moving_s > 0 ? interval.moving_s : STEP_s);
+    state.elevation_m = sinSlope * state.distance_m;
   }
   checkLedger(totals.ledger);
   const isAtLeast = !totals.reachedFloor;
