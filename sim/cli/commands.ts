@@ -1,3 +1,4 @@
+import { coastdown } from "./coastdown.ts";
 import type { Command } from "./command.ts";
 import { cycles } from "./cycles.ts";
 import { drive } from "./drive.ts";
@@ -6,4 +7,4 @@ import { newJob } from "./new.ts";
 import { trace } from "./trace.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [drive, gears, trace, cycles, newJob];
+export const commands: readonly Command[] = [drive, gears, coastdown, trace, cycles, newJob];

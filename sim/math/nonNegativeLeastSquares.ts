@@ -1,3 +1,5 @@
+import { solveLinear } from "./solveLinear.ts";
+
 /**
  * Coefficients x >= 0 that make rows · x nearest to the targets in the least-squares sense; for a handful of unknowns.
  *
@@ -22,7 +24,7 @@ export function nonNegativeLeastSquares(rows: readonly (readonly number[])[], ta
   let bestDrop = 0; // how far the sum of squares falls below that of x = 0
   for (let mask = 1; mask < 1 << n; mask++) {
     const kept = Array.from({ length: n }, (_, j) => j).filter((j) => mask & (1 << j));
-    const part = solve(
+    const part = solveLinear(
       kept.map((j) => kept.map((k) => gram[j][k])),
       kept.map((j) => moments[j]),
     );
@@ -37,27 +39,4 @@ export function nonNegativeLeastSquares(rows: readonly (readonly number[])[], ta
     }
   }
   return best;
-}
-
-/** Gauss elimination with row pivoting; nothing where the matrix is singular to rounding. */
-function solve(matrix: number[][], right: number[]): number[] | undefined {
-  const n = right.length;
-  const a = matrix.map((row, i) => [...row, right[i]]);
-  for (let column = 0; column < n; column++) {
-    let pivot = column;
-    for (let i = column + 1; i < n; i++) if (Math.abs(a[i][column]) > Math.abs(a[pivot][column])) pivot = i;
-    if (Math.abs(a[pivot][column]) < 1e-13) return undefined;
-    [a[column], a[pivot]] = [a[pivot], a[column]];
-    for (let i = column + 1; i < n; i++) {
-      const factor = a[i][column] / a[column][column];
-      for (let k = column; k <= n; k++) a[i][k] -= factor * a[column][k];
-    }
-  }
-  const x = new Array<number>(n).fill(0);
-  for (let i = n - 1; i >= 0; i--) {
-    let rest = a[i][n];
-    for (let k = i + 1; k < n; k++) rest -= a[i][k] * x[k];
-    x[i] = rest / a[i][i];
-  }
-  return x;
 }

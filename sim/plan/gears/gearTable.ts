@@ -72,7 +72,7 @@ function gearRow(job: Job, packIndex: number, trace: Trace, demand: GearDemand, 
   const model = prepare(job, job.packs[packIndex]);
   const [gear] = model.gears;
   const { motor_radpm, top_mps } = gear;
-  const steepest_sin = steepestStart(model, gear);
+  const steepestSine = steepestStart(model, gear);
   const { totals } = run(model, trace);
   const radius_m = job.vehicle.tyres.loadedRadius_mm / MM_PER_M;
   const starting = standingStart(model, START_s, START_STEP_s, job.controller.ramp_s);
@@ -83,8 +83,8 @@ function gearRow(job: Job, packIndex: number, trace: Trace, demand: GearDemand, 
     top_kmh: top_mps / MPS_PER_KMH,
     easy_kmh: (EASY_frac * top_mps) / MPS_PER_KMH,
     motorAtTop_rpm: (demand.top_kmh * MPS_PER_KMH * motor_radpm) / RADPS_PER_RPM,
-    steepestStart_percent: 100 * gradeOf(steepest_sin),
-    startLimit: startTorque(model, gear, steepest_sin).limit,
+    steepestStart_percent: 100 * gradeOf(steepestSine),
+    startLimit: startTorque(model, gear, steepestSine).limit,
     ...(demand.hill_ratio !== undefined && { hill: hillOf(model, demand.hill_ratio) }),
     ...(to50kmh_s !== undefined && { to50kmh_s }),
     ...(totals.distance_m > 0 && {
