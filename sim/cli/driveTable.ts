@@ -13,7 +13,8 @@ import { wrapText } from "./wrapText.ts";
 export function driveTable(report: DriveReport, answer: Answer): string {
   return [
     `${report.job}\n${wrapText(roadLine(report.trace))}`,
-    findingLines(report.candidates, ({ kind }) => isCannot(kind)).join("\n"),
+    // Said first; where it holds for every pack, the answer itself says it.
+    answer.cannot ? "" : findingLines(report.candidates, ({ kind }) => isCannot(kind)).join("\n"),
     wrapText(spoken(answer)),
     answerTable(answer),
     packTable(report, answer),
@@ -74,17 +75,12 @@ function packTable({ candidates }: DriveReport, answer: Answer): string {
       n(one.testMass_kg),
       one.distance_km > 0 ? n(one.battery_Whpkm) : "-",
       one.distance_km > 0 ? n(one.wall_Whpkm) : "-",
-      answer.packs[k].range ? rangeText(one) : "-",
+      answer.packs[k].range ? `${one.rangeEnd === "time" ? "over " : ""}${n(one.range_km)}` : "-",
       n(one.peak.battery_A),
       n(one.peak.motor_kW),
       n(one.peak.min_V),
     ]),
   );
-}
-
-function rangeText({ rangeEnd, range_km }: Candidate): string {
-  if (rangeEnd === "endless") return "none";
-  return `${rangeEnd === "time" ? "over " : ""}${n(range_km)}`;
 }
 
 /** What stops a pack, and what would settle the verdict on the pack spoken of. */

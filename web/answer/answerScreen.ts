@@ -45,7 +45,12 @@ export function fillAnswer(
   const rows = computed(() => (shown.value.answer ? rowsShown(shown.value.answer, chosen.value) : []));
 
   effect(() => {
-    render(headlineView(shown.value, chosen.value, view.units.value), part("say"));
+    const isWaiting = Object.values(jobEditor.drafts.value).some(({ problem }) => problem !== undefined);
+    render(
+      html`${headlineView(shown.value, chosen.value, view.units.value)}
+      ${isWaiting ? html`<p class="aside">Fields that cannot be read count with their last value.</p>` : nothing}`,
+      part("say"),
+    );
     place.dataset["late"] = shown.value.late;
   });
   effect(() => {

@@ -1,4 +1,4 @@
-import { type Signal, signal } from "@preact/signals-core";
+import { batch, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { inUnits, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
@@ -25,10 +25,13 @@ export function dayControl(form: Form, day: DayBefore): TemplateResult {
   const most = Math.max(100, Math.ceil((1.5 * far) / 50) * 50);
   const shown = writeQuantity("distance", usualDay_km, units);
   const push = (event: Event) => {
-    if (!day.isPushing) day.before_km.value = usualDay_km;
-    day.isPushing = true;
+    // Read first: what is drawn anew for the tick puts the job's own day back into the slider.
     const value = Number((event.target as HTMLInputElement).value);
-    form.jobEditor.edit("usualDay_km", `${value} ${unit}`, value / perKm, { what: "Usual day" });
+    batch(() => {
+      if (!day.isPushing) day.before_km.value = usualDay_km;
+      day.isPushing = true;
+      form.jobEditor.edit("usualDay_km", `${value} ${unit}`, value / perKm, { what: "Usual day" });
+    });
   };
   const settle = () => {
     day.isPushing = false;

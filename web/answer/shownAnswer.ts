@@ -15,15 +15,6 @@ export interface ShownAnswer {
   readonly failure?: string;
 }
 
-/** The answer as long as it is of the job that is open: one that was calculated for another job never stands under this one's name. */
-export function ofThisJob(
-  shown: ShownAnswer,
-  calculatedFor: string | undefined,
-  open: string | undefined,
-): ShownAnswer {
-  return shown.late === "none" || calculatedFor === open ? shown : { late: "all" };
-}
-
 /**
  * The answer from what stands: once the packs are driven it is there at once, with the bands of before the change scaled to the new
  * ranges until they are driven too; until the packs are driven again the one of before stays.

@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
 import { fillAnswer } from "../answer/answerScreen.ts";
-import { ofThisJob, type Standing, shownAnswer } from "../answer/shownAnswer.ts";
+import { type Standing, shownAnswer } from "../answer/shownAnswer.ts";
 import { chapters } from "../chapters/index.ts";
 import { commonPosition } from "../charts/parts/reading/commonPosition.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
@@ -85,12 +85,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   const { graph } = notebook;
   const standing = <T>(name: string) => graph.read(name).value as Standing<T>;
-  const now = computed(() => shownAnswer(standing("use"), standing("runs"), standing("packUnknowns")));
-  const calculatedFor = signal<string | undefined>(undefined);
-  effect(() => {
-    if (now.value.late === "none") calculatedFor.value = notebook.jobs.current.peek()?.id;
-  });
-  const shown = computed(() => ofThisJob(now.value, calculatedFor.value, notebook.jobs.current.value?.id));
+  const shown = computed(() => shownAnswer(standing("use"), standing("runs"), standing("packUnknowns")));
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context);
   effect(() => {
     const { title, isInvented } = jobEditor.job.value;

@@ -52,15 +52,15 @@ export function packAnswer(
   const base = { name, mass_kg: pack.mass_kg, testMass_kg, usable_kWh: pack.usable_kWh, isAtLeast: false, mayFail: [] };
   const stop = stopOf(use, packIndex, candidate);
   if (stop) return { ...base, stop };
-  const cannot = whyNot(candidate);
-  if (cannot && isWithoutRange(candidate)) return { ...base, cannot };
+  const not = whyNot(candidate);
+  if (not && !not.hasRange) return { ...base, cannot: not.why };
   const range = byCondition((condition) =>
     bandOf(range_km * rangeFactor(condition, use.allowance), endsIn(condition, use, candidate, unknowns ?? [])),
   );
   const { longestDay_km } = use;
   return {
     ...base,
-    ...(cannot && { cannot }),
+    ...(not && { cannot: not.why }),
     range,
     left: byCondition((condition) => shifted(range[condition], -use.usualDay_km)),
     ...(longestDay_km !== undefined && {
@@ -101,19 +101,19 @@ function allowanceWith(allowance: Use["allowance"], path: string, value: number)
   return path === "allowance.aged_frac" ? { ...allowance, aged_frac: value } : allowance;
 }
 
-/** A car that stands, or that draws nothing, has no kilometres to speak of. */
-function isWithoutRange({ rangeEnd, stands }: Candidate): boolean {
-  return rangeEnd === "stuck" || rangeEnd === "endless" || stands !== undefined;
-}
-
-/** Why the car does not drive this road, or nothing where it keeps up well enough. */
-export function whyNot(candidate: Candidate): Said | undefined {
-  const { findings, missed_km, distance_km, reachedFloor } = candidate;
-  const asked_km = distance_km + missed_km;
-  if (isWithoutRange(candidate)) {
+/**
+ * Why the car does not drive this road, or nothing where it keeps up well enough. It has a range all the same where it only falls behind,
+ * or where it is later in the day that it no longer covers half of the road.
+ */
+export function whyNot(candidate: Candidate): { readonly why: Said; readonly hasRange: boolean } | undefined {
+  const { findings, missed_km, distance_km, reachedFloor, rangeEnd, stands } = candidate;
+  const isTooSlow = rangeEnd === "stuck" && distance_km < missed_km;
+  if (stands || isTooSlow || rangeEnd === "endless") {
     const found = WHY_NOT.map((kind) => findings.find((finding) => finding.kind === kind)).find((one) => one);
-    return found?.sentence ?? say`The car does not drive this road.`;
+    return { why: found?.sentence ?? say`The car does not drive this road.`, hasRange: false };
   }
-  if (asked_km <= 0 || reachedFloor || missed_km / asked_km <= MISSED_frac) return undefined;
-  return say`The car does not keep up with this road: ${q("fraction", missed_km / asked_km)} of it is missed.`;
+  const asked_km = distance_km + missed_km;
+  if (asked_km === 0 || reachedFloor || missed_km / asked_km <= MISSED_frac) return undefined;
+  const missed = q("fraction", missed_km / asked_km);
+  return { why: say`The car does not keep up with this road: ${missed} of it is missed.`, hasRange: true };
 }

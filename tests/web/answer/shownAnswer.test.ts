@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { ofThisJob, type Standing, shownAnswer } from "../../../web/answer/shownAnswer.ts";
+import { type Standing, shownAnswer } from "../../../web/answer/shownAnswer.ts";
 import { inventedCandidate, inventedUnknown, inventedUse } from "../../support/inventedCandidate.ts";
 
 const use = inventedUse();
@@ -37,14 +37,6 @@ it("keeps the answer of before while the packs are driven again, and says that a
 
 it("shows none while nothing is driven", () => {
   expect(shownAnswer(used, waiting, waiting)).toEqual({ late: "all" });
-});
-
-it("never shows one job's late answer under another's name", () => {
-  const late = shownAnswer(used, ready(two, true), ready(doubts));
-  expect(ofThisJob(late, "a", "a")).toBe(late);
-  expect(ofThisJob(late, "a", "b")).toEqual({ late: "all" });
-  const settled = shownAnswer(used, ready(two), ready(doubts));
-  expect(ofThisJob(settled, "a", "b")).toBe(settled);
 });
 
 it("says why where something failed", () => {
