@@ -3,7 +3,7 @@ import { bisectLeft, ticks } from "d3-array";
 import { heed, ink, paper } from "../look/tokens.ts";
 import { reach } from "./parts/axes/domain.ts";
 import { roadAxis } from "./parts/axes/roadAxis.ts";
-import { drawPath, writeWords } from "./parts/figure/annotate.ts";
+import { drawDots, drawPath, writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing, Position } from "./parts/figure/chart.ts";
 import { FONT_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
@@ -17,22 +17,29 @@ import { steppedRamp } from "./parts/keys/steppedRamp.ts";
 import { apart, drawnTrack, fitted, INSET_PX } from "./parts/track/trackLegs.ts";
 import { onPlane, type Track } from "./parts/track/trackOnPlane.ts";
 
-/** Where a log was driven: its track, north up, darker where faster, repaired stretches in a wide rim; no map beneath. */
+/**
+ * Where a road goes: its track, north up, no map beneath; darker where more energy leaves the pack, or, of a log that no pack has driven,
+ * where faster. Repaired stretches have a wide rim, and the place is marked where the car falls behind longest.
+ */
 export function routeMap(track: Track, drawing: Drawing): Chart {
   const n = track.longitude_deg.length;
   if (n === 0) return emptyFigure(drawing, "The log holds no position, so there is no track to show.");
   const units = drawing.units ?? METRIC;
+  const { time_s } = track;
   const speeds = track.speed_mps.map((speed_mps) => inUnit(units.speed, speed_mps));
   const [slowest, fastest] = reach(speeds, n);
-  const colours = steppedRamp(slowest, fastest);
+  const uses = track.use_Whpkm?.map((use_Whpkm) => inUnit(units.consumption, use_Whpkm));
+  const shown = uses ?? speeds;
+  const colours = steppedRamp(...reach(shown, n));
   let samples = 0;
   for (const flag of track.isRepaired ?? []) samples += flag;
-  const title = `Speed (${units.speed.sign})${samples > 0 ? ", wide rim: repaired" : ""}`;
+  const what = uses ? `Energy from the pack (${units.consumption.sign})` : `Speed (${units.speed.sign})`;
+  const title = `${what}${samples > 0 ? ", wide rim: repaired" : ""}`;
   const room_px = drawing.width_px - 20;
   const plane = onPlane(track);
   const frame = fitted(plane, drawing.width_px, 10 + rampKeyHeight_px(colours, title, room_px));
   const kept = apart(plane, frame, track.partRows);
-  const { rows, legs, outline } = drawnTrack(kept, track, speeds, colours, plane, frame);
+  const { rows, legs, outline } = drawnTrack(kept, track, shown, colours, plane, frame);
   const place = { x: (i: number) => plane.east_m[i], y: (i: number) => plane.north_m[i] };
   const round = { ...place, strokeLinejoin: "round", strokeLinecap: "round" } as const;
   const svg = drawFrame(drawing, frame, [
@@ -54,6 +61,8 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
     yPixel(frame, plane.north_m[i] as number),
   ];
   nameEnds(svg, frame, pixels(0), pixels(n - 1));
+  const behind = longestBehind(track.isBehind, time_s);
+  if (behind !== undefined) markBehind(svg, frame, pixels(behind));
   drawScaleBar(svg, frame, units.distance);
 
   const [west_m, east_m] = reach(plane.east_m, n);
@@ -62,10 +71,15 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
   const alt =
     `Track of ${far(plane.length_m)}, ${far(east_m - west_m)} from west to east and ${far(north_m - south_m)} from south to north, ` +
     `driven at ${threeFigures(slowest)} to ${threeFigures(fastest)} ${units.speed.sign}. ` +
+    (uses
+      ? `The pack gives ${reach(uses, n).map(threeFigures).join(" to ")} ${units.consumption.sign} along it. `
+      : "") +
+    (behind === undefined
+      ? ""
+      : `The car falls behind, longest ${roadAxis("time", time_s[n - 1] as number, units).say(time_s[behind] as number)} after the start. `) +
     (samples === 0 ? "Nothing was repaired." : `${samples} of ${n} samples were repaired and stand in a wide rim.`);
   nameFigure(svg, alt);
 
-  const { time_s } = track;
   const axis = roadAxis("time", time_s[n - 1] as number, units);
   const position: Position = {
     quantity: "time_s",
@@ -91,6 +105,9 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
         { name: "longitude_deg", label: "Longitude (deg)" },
         { name: "latitude_deg", label: "Latitude (deg)" },
         { name: `speed_${units.speed.suffix}`, label: `Speed (${units.speed.sign})` },
+        ...(uses
+          ? [{ name: `use_${units.consumption.suffix}`, label: `Energy from the pack (${units.consumption.sign})` }]
+          : []),
         { name: "repaired", label: "Repaired" },
       ],
       // Every sample, not only those that stand apart on the drawing, or the highest speed might be missing.
@@ -100,6 +117,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
           track.longitude_deg[i] as number,
           track.latitude_deg[i] as number,
           speeds[i] as number,
+          ...(uses ? [uses[i] as number] : []),
           track.isRepaired?.[i] ? "yes" : "no",
         ]);
       },
@@ -111,7 +129,10 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
       const repaired = track.isRepaired?.[i] ? ", repaired" : "";
       return {
         where: axis.say(inside),
-        values: [{ label: "speed", text: `${threeFigures(speeds[i] as number)} ${units.speed.sign}${repaired}` }],
+        values: [
+          ...(uses ? [{ label: "energy", text: `${threeFigures(uses[i] as number)} ${units.consumption.sign}` }] : []),
+          { label: "speed", text: `${threeFigures(speeds[i] as number)} ${units.speed.sign}${repaired}` },
+        ],
       };
     },
   };
@@ -138,6 +159,36 @@ function nameEnds(svg: SVGSVGElement, frame: Frame, start: [number, number], end
   };
   word(start, isOneWord ? "start and end" : "start");
   if (!isOneWord) word(end, "end");
+}
+
+/** The sample in the middle of the longest time behind; nothing where the car never is. */
+function longestBehind(isBehind: Uint8Array | undefined, time_s: Float64Array): number | undefined {
+  let best: { from: number; to: number } | undefined;
+  let from: number | undefined;
+  for (let i = 0; i <= (isBehind?.length ?? 0); i++) {
+    if (isBehind?.[i]) from ??= i;
+    else if (from !== undefined) {
+      const long_s = (time_s[i - 1] as number) - (time_s[from] as number);
+      if (!best || long_s > (time_s[best.to] as number) - (time_s[best.from] as number)) best = { from, to: i - 1 };
+      from = undefined;
+    }
+  }
+  return best && Math.round((best.from + best.to) / 2);
+}
+
+function markBehind(svg: SVGSVGElement, frame: Frame, [x, y]: [number, number]): void {
+  const words = "fell behind here";
+  const isLeft = x > (frame.left + frame.right) / 2;
+  drawDots(svg, [{ x, y, r: 6 }], { fill: paper, stroke: heed, "stroke-width": 2.5 });
+  // On the side with more room, past the ring.
+  writeWords(svg, {
+    x: x + (isLeft ? -11 : 11),
+    y: Math.min(frame.bottom - 8, Math.max(frame.top + 8, y)),
+    lines: [words],
+    anchor: isLeft ? "end" : "start",
+    fill: heed,
+    isHaloed: true,
+  });
 }
 
 /** A round length, a sixth to a third of the width, under the track. */

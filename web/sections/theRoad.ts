@@ -74,7 +74,7 @@ export default defineSection({
         chart,
       };
     }
-    if (kept) yield { ...keptMap(kept, drawing), name: "map" };
+    if (kept) yield { ...keptMap({ ...kept, channels: run?.channels }, drawing), name: "map" };
     if (log) yield* logWorked(log, drawing);
   },
   sentence: ({ title, minutes, distance, mean, top, climb, descent, missing, there }) => {

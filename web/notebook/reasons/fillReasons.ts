@@ -50,7 +50,7 @@ export function fillReasons(section: AnySection, place: HTMLElement, graph: Grap
   effect(() => {
     render(
       html`<details class="reasons" @toggle=${toggle}>
-        <summary>Why are these numbers so?</summary>
+        <summary>How this was calculated</summary>
         ${isOpen.value && missing.value !== undefined ? reloadView(missing.value) : told.value}
       </details>`,
       place,

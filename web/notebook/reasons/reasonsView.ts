@@ -16,28 +16,47 @@ export interface ReasonsOf {
   readonly whose: string;
 }
 
+const MOST_OPEN = 12;
+
 /**
- * Why a section's numbers are what they are: the result, its formula, the formula with the numbers put in, the values it hangs on
- * with their origins, the source.
+ * How a section's numbers were calculated, the shortest way first: each result as the sum with its numbers; what in them was not
+ * measured; and on demand the formulas, every value with its origin, and the sources.
  */
 export function reasonsView(keys: readonly string[], of: ReasonsOf, known: Explanations): TemplateResult {
-  return html`${keys.map((key) => {
+  const explained = keys.flatMap((key) => {
     const explanation = known.explanations[key];
-    if (explanation === undefined) return nothing;
-    const { result, formula, inputs, source } = explanation;
-    const worked = of.facts && known.workedReason(key, of.facts, of.units);
-    const whose = worked?.isOfEveryPack ? "for every pack" : of.whose;
-    return html`<h3>${result}</h3>
-      <p>${worked ? html`<strong>${unbroken(worked.value)}</strong>, ${unbroken(whose)}` : "Not worked out yet."}</p>
-      <p class="formula">
-        ${inSigns(inReadersUnits(formula, of.units))}
-        ${worked?.lines.map((line) => html`<br />${inSigns(line)}`)}
-      </p>
-      <ul>
-        ${reasonLines(of.job, inputs, of.units, of.facts?.packIndex).map(reasonView)}
-      </ul>
-      <p>Source: ${source}.</p>`;
-  })}`;
+    if (explanation === undefined) return [];
+    const lines = reasonLines(of.job, explanation.inputs, of.units, of.facts?.packIndex);
+    return [{ ...explanation, lines, worked: of.facts && known.workedReason(key, of.facts, of.units) }];
+  });
+  const open = explained.flatMap(({ lines }) => lines.filter(({ isOpen }) => isOpen));
+  const once = open.filter(({ path }, i) => open.findIndex((other) => other.path === path) === i);
+  return html`${explained.map(
+    ({ result, worked }) => html`<p class="sum">
+      ${result}: ${worked ? html`<strong>${unbroken(worked.value)}</strong>, ${unbroken(worked.isOfEveryPack ? "for every pack" : of.whose)}` : "not worked out yet"}
+      ${worked?.lines.map((line) => html`<br />${inSigns(line)}`)}
+    </p>`,
+  )}
+  ${
+    once.length === 0
+      ? html`<p>Everything in these numbers was measured, chosen, or is from a handbook.</p>`
+      : html`<h3>Not measured</h3>
+        <ul>
+          ${once.slice(0, MOST_OPEN).map(reasonView)}
+        </ul>
+        ${once.length > MOST_OPEN ? html`<p>And ${once.length - MOST_OPEN} more, below.</p>` : nothing}`
+  }
+  <details>
+    <summary>Formulas, all values, sources</summary>
+    ${explained.map(
+      ({ result, formula, lines, source }) => html`<h3>${result}</h3>
+        <p class="formula">${inSigns(inReadersUnits(formula, of.units))}</p>
+        <ul>
+          ${lines.map(reasonView)}
+        </ul>
+        <p>Source: ${source}.</p>`,
+    )}
+  </details>`;
 }
 
 function inSigns(text: string): string {

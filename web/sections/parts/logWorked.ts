@@ -3,13 +3,14 @@ import type { Job } from "../../../shared/job/job.ts";
 import { inReadersUnits } from "../../../shared/quantity/inReadersUnits.ts";
 import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
-import type { Candidate, Trace } from "../../../sim/index.ts";
+import type { Candidate, Channels, Trace } from "../../../sim/index.ts";
 import { daysDistribution } from "../../charts/daysDistribution.ts";
 import type { Drawing } from "../../charts/parts/figure/chart.ts";
 import { emptyFigure } from "../../charts/parts/figure/emptyFigure.ts";
 import { inUnit, METRIC } from "../../charts/parts/figure/figureUnits.ts";
 import { threeFigures } from "../../charts/parts/figure/threeFigures.ts";
 import { cutTrackEnds } from "../../charts/parts/track/cutTrackEnds.ts";
+import { behindAlong, useAlong } from "../../charts/parts/track/useAlong.ts";
 import { rawAgainstCleaned } from "../../charts/rawAgainstCleaned.ts";
 import { routeMap } from "../../charts/routeMap.ts";
 import type { LogInView } from "../../log/logInView.ts";
@@ -103,22 +104,42 @@ function mapFigure(
   };
 }
 
-/** The map of a recorded road in the job, or the sentence that its positions are not here. */
-export function keptMap({ keptTrack, road }: { keptTrack: KeptTrack; road: Trace }, drawing: Drawing): Figure {
+/** The map of a recorded road in the job with a run over it, or the sentence that its positions are not here. */
+export function keptMap(
+  { keptTrack, road, channels }: { keptTrack: KeptTrack; road: Trace; channels: Channels | undefined },
+  drawing: Drawing,
+): Figure {
   const { document, width_px, units } = drawing;
-  return trackFigure(keptTrack, road, document, width_px, units);
+  return trackFigure(keptTrack, road, channels, document, width_px, units);
 }
 
-const trackFigure = keepDrawn(({ track }: KeptTrack, road: Trace, ...on: DrawnOn): Figure => {
-  const drawing = drawingOn(on);
-  if (!track || track.latitude_deg.length !== road.time_s.length) {
-    const gone =
-      "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
-    return { caption: `Map of ${road.title}`, chart: emptyFigure(drawing, gone) };
+const trackFigure = keepDrawn(
+  ({ track }: KeptTrack, road: Trace, channels: Channels | undefined, ...on: DrawnOn): Figure => {
+    const drawing = drawingOn(on);
+    if (!track || track.latitude_deg.length !== road.time_s.length) {
+      const gone =
+        "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
+      return { caption: `Map of ${road.title}`, chart: emptyFigure(drawing, gone) };
+    }
+    const { time_s, speed_mps } = road;
+    const along_m = distanceAlong_m(time_s, speed_mps);
+    const whole = {
+      ...{ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) },
+      ...(channels && { use_Whpkm: useAlong(channels, along_m), isBehind: behindAlong(channels, along_m) }),
+    };
+    return mapFigure(whole, true, channels ? `Where does ${road.title} take its energy` : road.title, drawing);
+  },
+);
+
+/** Metres along a trace at each of its samples. */
+function distanceAlong_m(time_s: Float64Array, speed_mps: Float64Array): Float64Array {
+  const along_m = new Float64Array(time_s.length);
+  for (let i = 1; i < time_s.length; i++) {
+    const mean_mps = ((speed_mps[i] as number) + (speed_mps[i - 1] as number)) / 2;
+    along_m[i] = (along_m[i - 1] as number) + mean_mps * ((time_s[i] as number) - (time_s[i - 1] as number));
   }
-  const { time_s, speed_mps } = road;
-  return mapFigure({ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) }, true, road.title, drawing);
-});
+  return along_m;
+}
 
 function tripTable({ trips }: Drive, units: UnitHabit): Table {
   return {

@@ -41,14 +41,19 @@ function picked(track: Track, rows: Uint32Array): Track {
     for (let k = 0; k < rows.length; k++) out[k] = column[rows[k] as number] as number;
     return out;
   };
-  const { isRepaired } = track;
-  const flags = new Uint8Array(isRepaired ? rows.length : 0);
-  if (isRepaired) for (let k = 0; k < rows.length; k++) flags[k] = isRepaired[rows[k] as number] as number;
+  const flags = (column: Uint8Array) => {
+    const out = new Uint8Array(rows.length);
+    for (let k = 0; k < rows.length; k++) out[k] = column[rows[k] as number] as number;
+    return out;
+  };
+  const { isRepaired, use_Whpkm, isBehind } = track;
   return {
     time_s: pick(track.time_s),
     longitude_deg: pick(track.longitude_deg),
     latitude_deg: pick(track.latitude_deg),
     speed_mps: pick(track.speed_mps),
-    ...(isRepaired && { isRepaired: flags }),
+    ...(isRepaired && { isRepaired: flags(isRepaired) }),
+    ...(use_Whpkm && { use_Whpkm: pick(use_Whpkm) }),
+    ...(isBehind && { isBehind: flags(isBehind) }),
   };
 }

@@ -6,6 +6,10 @@ export interface Track {
   readonly speed_mps: Float64Array;
   /** 1 where the cleaning changed or filled the sample. */
   readonly isRepaired?: Uint8Array;
+  /** Energy from the pack about there, in Wh/km, where a pack has been driven over it. */
+  readonly use_Whpkm?: Float64Array;
+  /** 1 where that pack's car falls behind the wanted speed. */
+  readonly isBehind?: Uint8Array;
   /** Samples that begin anew elsewhere: no line is drawn to them. The first needs no mention. */
   readonly partRows?: readonly number[];
 }

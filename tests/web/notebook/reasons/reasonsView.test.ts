@@ -1,0 +1,34 @@
+import { JSDOM } from "jsdom";
+import { expect, it } from "vitest";
+import { openExplanations } from "../../../../sim/index.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+import { sectionValues } from "../../../support/sectionValues.ts";
+
+// lit-html takes the document that stands when it is loaded.
+const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
+Object.assign(globalThis, { document, Node, HTMLElement });
+const { render } = await import("lit-html");
+const { reasonFacts } = await import("../../../../web/notebook/reasons/reasonFacts.ts");
+const { reasonsView } = await import("../../../../web/notebook/reasons/reasonsView.ts");
+const { sections } = await import("../../../../web/sections/index.ts");
+
+const known = await openExplanations();
+const values = sectionValues(demoJob());
+const facts = reasonFacts((name) => values[name], values.answerIndex);
+const explained = sections.filter(({ explains = [] }) => explains.length > 0);
+
+it.each(explained.map((section) => [section.name, section.explains ?? []] as const))(
+  "%s: the sums come first, then what was not measured, in 30 lines; formulas and sources are folded",
+  (_, keys) => {
+    const place = document.createElement("div");
+    render(reasonsView(keys, { job: values.job, units: "metric", facts, whose: "with it" }, known), place);
+    const folded = place.querySelector("details");
+    expect(folded?.textContent).toContain("Source:");
+    folded?.remove();
+    const lines = place.querySelectorAll("p, p br, li, h3").length;
+    expect(lines).toBeLessThanOrEqual(30);
+    expect(place.querySelector("p.sum")?.textContent).toMatch(/\d/);
+    expect(place.textContent).not.toContain("Source:");
+    expect(place.querySelectorAll("li:not(.is-open)").length).toBe(0);
+  },
+);
