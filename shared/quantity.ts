@@ -1,6 +1,8 @@
 import { refuse, type Written } from "./quantity/answers.ts";
 import { formatNumber } from "./quantity/formatNumber.ts";
 import { kindInfo, type QuantityKind } from "./quantity/kinds.ts";
+import { readArea } from "./quantity/readArea.ts";
+import { readBand } from "./quantity/readBand.ts";
 import { readClock } from "./quantity/readClock.ts";
 import { readFraction } from "./quantity/readFraction.ts";
 import { readGradient } from "./quantity/readGradient.ts";
@@ -8,6 +10,7 @@ import type { QuantityOptions, QuantityReading } from "./quantity/reading.ts";
 import { readNumber } from "./quantity/readNumber.ts";
 import { readPlain } from "./quantity/readPlain.ts";
 import { readRatio } from "./quantity/readRatio.ts";
+import { readSum } from "./quantity/readSum.ts";
 import { readWheel } from "./quantity/readWheel.ts";
 import { tidyText } from "./quantity/tidyText.ts";
 
@@ -19,7 +22,8 @@ const longest = 200; // characters; what a workshop writes in a field is shorter
  * What a workshop wrote, as a number in the unit that the job file has for this kind, with how it was understood; or
  * "unknown"; or why it is refused and what was likely meant. Never throws and never returns a number that is not finite.
  *
- * A decimal comma is read only where it can be nothing else. Bounds are the kind's own, or the field's where given.
+ * A decimal comma is read only where it can be nothing else. Sums (`40+35+18`), bands (`0.50 to 0.65`) and areas as width by
+ * height by share are worked out. Bounds are the kind's own, or the field's where given.
  */
 export function readQuantity(kind: QuantityKind, text: string, options: QuantityOptions = {}): QuantityReading {
   const typed = text.trim();
@@ -39,7 +43,14 @@ export function readQuantity(kind: QuantityKind, text: string, options: Quantity
     : { ...reading, notes: [...reading.notes, "written as about"] };
 }
 
+/** As one value of the kind; where it is none, as a product, a sum or a band of such values. */
 function readKind(written: Written): QuantityReading {
+  const reading = readOne(written);
+  if (reading.ok) return reading;
+  return readArea(written, readKind) ?? readSum(written) ?? readBand(written, readOne) ?? reading;
+}
+
+function readOne(written: Written): QuantityReading {
   switch (written.kind) {
     case "gradient":
       return readGradient(written);

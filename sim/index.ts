@@ -54,16 +54,17 @@ export async function openRoutes() {
     import("./route/trips/findPlaces.ts"),
     import("./route/roads/toTrace.ts"),
     import("./route/roads/routeShape.ts"),
+    import("./route/roads/readTypedRoad.ts"),
     import("./route/roads/typedRoad.ts"),
     import("./route/roads/repeatCycle.ts"),
     import("./route/roads/layHillsUnder.ts"),
     import("./route/roads/standardCycleLike.ts"),
     import("./route/log/steps.ts"),
   ]);
-  const [read, clean, join, split, days, places, trace, shape, typed, repeat, hills, like, steps] = rooms;
+  const [read, clean, join, split, days, places, trace, shape, readTyped, typed, repeat, hills, like, steps] = rooms;
   return {
     ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...trace, ...shape },
-    ...{ ...typed, ...repeat, ...hills, ...like, ...steps },
+    ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },
     ...{ standardCycles, cycleTrace, characteristics },
   };
 }

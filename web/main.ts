@@ -1,3 +1,4 @@
+import { computed } from "@preact/signals-core";
 import "./look/tokens.css";
 import "./look/page.css";
 import "./look/tables.css";
@@ -13,6 +14,7 @@ import "./look/print.css";
 import { demos } from "../shared/demos/index.ts";
 import { readJob } from "../shared/job/readJob.ts";
 import { chapters } from "./chapters/index.ts";
+import { emptiedFields } from "./editing/emptied.ts";
 import { createJobEditor } from "./editing/jobEditor.ts";
 import { createFieldContext } from "./fields/fieldContext.ts";
 import { keepTracks } from "./log/keepTracks.ts";
@@ -47,7 +49,8 @@ async function start(page: HTMLElement): Promise<void> {
   keepJobs(jobEditor, jobs);
   const context = createFieldContext(jobEditor, roads);
   keepTracks(context.view, jobEditor, jobs);
-  const values = defineValues(jobEditor.job, context.view, simulation);
+  const emptied = computed(() => emptiedFields(jobEditor.drafts.value, context.typing.value?.path));
+  const values = defineValues(jobEditor.job, context.view, simulation, emptied);
   const graph = createGraph([...values, ...sections, ...chapters], jobEditor.opened);
   mount(page, { sections, graph, jobEditor, context, jobs });
 }

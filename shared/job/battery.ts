@@ -81,6 +81,15 @@ export const Pack = z
     name: line,
     seriesModules: z.int().min(1).max(400),
     parallelModules: z.int().min(1).max(100),
+    /** The whole pack in three figures, in place of modules; its cells behave as those of the job's module. */
+    whole: z
+      .strictObject({
+        energy_kWh: above0(1000),
+        nominal_V: between(10, 1200),
+        /** Mass for each kWh, boxes, bars and lids in it. */
+        mass_kgpkWh: between(2, 100),
+      })
+      .optional(),
     /** Top and bottom of the usable window, as shares of the tested capacity. */
     ceiling_frac: between(0.05, 1).default(0.95),
     floor_frac: between(0, 0.95).default(0.1),

@@ -46,6 +46,8 @@ export const Driveline = z
     gears: z.array(Gear).min(1).max(20),
     finalDrive_ratio: between(0.5, 20),
     finalDriveEfficiency_frac: between(0.3, 1),
+    /** From the motor's shaft to the wheels, in every gear; it counts in place of those of gears, transfer box and final drive. */
+    wholeEfficiency_frac: between(0.3, 1).optional(),
     shifting: Shifting,
     /** Drag torque at the gearbox input while it turns, driving or not. */
     noLoadDrag_Nm: between(0, 100).default(0),

@@ -7,18 +7,22 @@ import { Driveline } from "./driveline.ts";
 import { Engine } from "./engine.ts";
 import { Motor } from "./motor.ts";
 import { above0, between, line } from "./number.ts";
+import { keysOf } from "./path.ts";
 import { Road } from "./road.ts";
+import { isInSchema } from "./schemaAt.ts";
 import { Vehicle } from "./vehicle.ts";
 
 export const JOB_FORMAT = "bellhousing-job";
 export const JOB_VERSION = 1;
 
-/** Where a value came from, how it was typed, and how far it may be off. */
+/** Where a value came from, how it was typed, and how far it may be off. `typed`: nobody has told where from. */
 const Origin = z.strictObject({
-  from: z.enum(["measured", "handbook", "usual", "guessed"]),
+  from: z.enum(["typed", "measured", "handbook", "usual", "guessed"]),
   typed: z.string().max(200).optional(),
   plusMinus_frac: between(0, 2).optional(),
   note: z.string().max(500).optional(),
+  /** Unusual, and its owner says that it is right. */
+  isConfirmed: z.boolean().optional(),
 });
 export type Origin = z.infer<typeof Origin>;
 
@@ -123,51 +127,66 @@ const Pinned = z.strictObject({
 });
 export type Pinned = z.infer<typeof Pinned>;
 
-export const Job = z
-  .strictObject({
-    format: z.literal(JOB_FORMAT),
-    version: z.literal(JOB_VERSION),
-    title: line,
-    /** True in demo jobs: nobody's car. */
-    isInvented: z.boolean().default(false),
-    /** The client's own words for the use. */
-    use: z.string().max(2000).default(""),
-    ...decides,
-    roads: z.array(Road).min(1).max(60),
-    notes: z.array(Note).max(200).default([]),
-    /** Charts of the workshop's own. */
-    charts: z.array(OwnChart).max(40).default([]),
-    /** The units the page speaks; what was typed keeps the way it was typed. */
-    units: z.enum(["metric", "british", "american"]).default("metric"),
-    hiddenSections: z.array(line).max(100).default([]),
-    /** A state that the present one is held against, if any. */
-    pinned: Pinned.optional(),
-  })
-  .check(
-    across(["packs.*.name"], ({ packs }, fault) => {
-      packs.forEach(({ name }, i) => {
-        if (packs.findIndex((other) => other.name === name) < i)
-          fault(["packs", i, "name"], `found "${name}" twice, names must differ`);
-      });
-    }),
-    across(["roads.*.id", "roads.*.kind"], ({ roads }, fault) => {
-      roads.forEach(({ id }, i) => {
-        if (roads.findIndex((other) => other.id === id) < i)
-          fault(["roads", i, "id"], `found "${id}" twice, ids must differ`);
-      });
-    }),
-    across(["drivenRoad", "roads.*.id"], ({ drivenRoad, roads }, fault) => {
-      if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
-        fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
-    }),
-    across(["vehicle.removed_kg", "vehicle.arriving_kg"], ({ vehicle: { removed_kg, arriving_kg } }, fault) => {
-      if (removed_kg >= arriving_kg) {
-        const found = `found ${removed_kg} kg taken out of ${arriving_kg} kg`;
-        fault(["vehicle", "removed_kg"], `${found}, less than the whole car wanted`);
-      }
-    }),
-  );
+const shape = z.strictObject({
+  format: z.literal(JOB_FORMAT),
+  version: z.literal(JOB_VERSION),
+  title: line,
+  /** True in demo jobs: nobody's car. */
+  isInvented: z.boolean().default(false),
+  /** The client's own words for the use. */
+  use: z.string().max(2000).default(""),
+  ...decides,
+  roads: z.array(Road).min(1).max(60),
+  notes: z.array(Note).max(200).default([]),
+  /** Charts of the workshop's own. */
+  charts: z.array(OwnChart).max(40).default([]),
+  /** The units the page speaks; what was typed keeps the way it was typed. */
+  units: z.enum(["metric", "british", "american"]).default("metric"),
+  hiddenSections: z.array(line).max(100).default([]),
+  /** A state that the present one is held against, if any. */
+  pinned: Pinned.optional(),
+});
+
+export const Job = shape.check(
+  across(["origins"], ({ origins }, fault) => {
+    for (const path of Object.keys(origins)) {
+      if (!hasPlace(path)) fault(["origins", path], "found an origin of a value that no job has");
+    }
+  }),
+  across(["packs.*.name"], ({ packs }, fault) => {
+    packs.forEach(({ name }, i) => {
+      if (packs.findIndex((other) => other.name === name) < i)
+        fault(["packs", i, "name"], `found "${name}" twice, names must differ`);
+    });
+  }),
+  across(["roads.*.id", "roads.*.kind"], ({ roads }, fault) => {
+    roads.forEach(({ id }, i) => {
+      if (roads.findIndex((other) => other.id === id) < i)
+        fault(["roads", i, "id"], `found "${id}" twice, ids must differ`);
+    });
+  }),
+  across(["drivenRoad", "roads.*.id"], ({ drivenRoad, roads }, fault) => {
+    if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
+      fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
+  }),
+  across(["vehicle.removed_kg", "vehicle.arriving_kg"], ({ vehicle: { removed_kg, arriving_kg } }, fault) => {
+    if (removed_kg >= arriving_kg) {
+      const found = `found ${removed_kg} kg taken out of ${arriving_kg} kg`;
+      fault(["vehicle", "removed_kg"], `${found}, less than the whole car wanted`);
+    }
+  }),
+);
 export type Job = z.infer<typeof Job>;
+
+/** Paths of origins that are known to lead somewhere, whatever the place in a list: each is looked up once. */
+const places = new Map<string, boolean>();
+
+function hasPlace(path: string): boolean {
+  const place = path.replace(/\.\d+(?=\.|$)/g, ".0");
+  const known = places.get(place) ?? isInSchema(shape, keysOf(place));
+  if (places.size < 1000) places.set(place, known);
+  return known;
+}
 
 /** The road that the packs are judged on. */
 export function drivenRoad(job: Pick<Job, "roads" | "drivenRoad">): Job["roads"][number] {

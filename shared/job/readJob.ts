@@ -1,10 +1,12 @@
 import type * as z from "zod";
 import { InputError, inputError } from "../problems.ts";
+import { checkSize } from "./checkSize.ts";
 import { describeFound } from "./describeFound.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
 import { Road } from "./road.ts";
 import { toProblems } from "./toProblems.ts";
 
+const MOST_LETTERS = 100_000_000; // the most values that a job may hold, each of 25 letters
 const listedFaults = 100; // a wrong list makes as many faults as it has entries; the rest is counted
 
 /**
@@ -12,6 +14,10 @@ const listedFaults = 100; // a wrong list makes as many faults as it has entries
  * value with its path, what was found and what is allowed. `where` names the file.
  */
 export function readJobText(text: string, where: string): Job {
+  if (text.length > MOST_LETTERS) {
+    const found = `found ${Math.round(text.length / 1e6)} million letters`;
+    throw inputError("tooLarge", where, `${found}, at most ${MOST_LETTERS / 1e6} million allowed in a job file`);
+  }
   const tidy = text.replace(/^\uFEFF/, "");
   let json: unknown;
   try {
@@ -60,6 +66,7 @@ export function readJob(json: unknown, where = "document"): Job {
       `found version ${version}, this program reads up to version ${JOB_VERSION}: open it with a newer program`,
     );
   }
+  checkSize(json, where);
   return held(Job, json, where);
 }
 

@@ -16,6 +16,11 @@ export function boundsAt(schema: unknown, path: readonly PropertyKey[]): string 
     : `${number.minValue} to ${number.maxValue}${unit}`;
 }
 
+/** Whether the schema has anything at a path, whatever the kinds that a document has chosen on the way. */
+export function isInSchema(schema: unknown, path: readonly PropertyKey[]): boolean {
+  return shapesAt(schema, path).length > 0;
+}
+
 /** The keys the schema knows at a path, for suggesting what a misspelt one meant. */
 export function keysAt(schema: unknown, path: readonly PropertyKey[]): string[] {
   return shapesAt(schema, path)
@@ -34,7 +39,7 @@ function shapesAt(schema: unknown, path: readonly PropertyKey[]): unknown[] {
 function children(shape: unknown, key: PropertyKey): unknown[] {
   const inner = unwrap(shape);
   if (inner instanceof z.ZodObject) return [inner.shape[String(key)]].filter(Boolean);
-  if (inner instanceof z.ZodArray) return [inner.element];
+  if (inner instanceof z.ZodArray) return /^\d+$/.test(String(key)) ? [inner.element] : [];
   if (inner instanceof z.ZodRecord) return [inner.valueType];
   if (inner instanceof z.ZodDiscriminatedUnion) return inner.options.flatMap((option) => children(option, key));
   return [];
@@ -47,7 +52,7 @@ function members(shape: unknown): readonly unknown[] {
 }
 
 /** The schema under optional, default and prefault wrappers; of a union, every member is tried by the caller. */
-function unwrap(shape: unknown): unknown {
+export function unwrap(shape: unknown): unknown {
   let inner = shape;
   while (inner instanceof z.ZodOptional || inner instanceof z.ZodDefault || inner instanceof z.ZodPrefault)
     inner = inner.unwrap();

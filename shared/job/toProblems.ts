@@ -3,6 +3,7 @@ import { nearest } from "../nearest.ts";
 import type { Problem } from "../problems.ts";
 import { describeFound } from "./describeFound.ts";
 import { Job } from "./job.ts";
+import { atPath } from "./path.ts";
 import { boundsAt, keysAt } from "./schemaAt.ts";
 import { unitWords } from "./unitWords.ts";
 
@@ -12,7 +13,7 @@ import { unitWords } from "./unitWords.ts";
  */
 export function toProblems(issue: z.core.$ZodIssue, json: unknown, schema: unknown = Job): Problem[] {
   const where = issue.path.length > 0 ? issue.path.map(String).join(".") : "document";
-  const found = valueAt(json, issue.path);
+  const found = atPath(json, issue.path);
   switch (issue.code) {
     case "unrecognized_keys":
       return issue.keys.map((key) => {
@@ -85,13 +86,4 @@ function typeName({ expected, path }: z.core.$ZodIssueInvalidType, schema: unkno
   const bounds = boundsAt(schema, path);
   if (bounds === undefined) return "a number";
   return bounds.startsWith("above") ? `a number ${bounds}` : `a number from ${bounds}`;
-}
-
-function valueAt(json: unknown, path: readonly PropertyKey[]): unknown {
-  let value: unknown = json;
-  for (const key of path) {
-    if (typeof value !== "object" || value === null) return undefined;
-    value = (value as Record<PropertyKey, unknown>)[key];
-  }
-  return value;
 }

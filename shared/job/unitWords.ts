@@ -14,14 +14,20 @@ const written: Readonly<Record<string, string>> = {
   ratio: "",
 };
 
+/** The unit suffix of the innermost named key of a path, `kmh` of `roads.0.speed_kmh.12`; none for counts, names and choices. */
+export function unitSuffixAt(path: readonly PropertyKey[]): string | undefined {
+  const name = path.findLast((key) => typeof key === "string" && !/^\d+$/.test(key));
+  const suffix = String(name).match(/_([A-Za-z0-9]+)$/)?.[1];
+  return suffix !== undefined && unitSuffixes.includes(suffix) ? suffix : undefined;
+}
+
 /**
  * The unit of the value at a path, as people write it, with a space before it; nothing for a pure number. The innermost key with a
  * suffix says it: of `roads.0.speed_kmh.12` it is ` km/h`.
  */
 export function unitWords(path: readonly PropertyKey[]): string {
-  const name = path.findLast((key) => typeof key === "string");
-  const suffix = String(name).match(/_([A-Za-z0-9]+)$/)?.[1];
-  if (suffix === undefined || !unitSuffixes.includes(suffix)) return "";
+  const suffix = unitSuffixAt(path);
+  if (suffix === undefined) return "";
   const unit = written[suffix] ?? suffix;
   return unit === "" ? "" : ` ${unit}`;
 }

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { across } from "./across.ts";
 import { above0, between, line } from "./number.ts";
 
 /** Road load from the body and the tyres. */
@@ -10,14 +11,35 @@ export const PhysicalRoadLoad = z.strictObject({
   wheelDrag_Nm: between(0, 500).default(0),
 });
 
-/** Road load measured by coast-down: F = f0 + f1 v + f2 v^2, at 20 degC, 100 kPa, with the mass it was found at. */
-const CoastDownRoadLoad = z.strictObject({
-  kind: z.literal("coastDown"),
-  f0_N: between(0, 5000),
-  f1_Npkmh: between(-20, 50),
-  f2_Npkmh2: between(0, 2),
-  mass_kg: above0(20_000),
+/** Drag coefficient times frontal area as one figure, as wind tunnels and some tests print it. */
+const DragAreaRoadLoad = z.strictObject({
+  kind: z.literal("dragArea"),
+  dragArea_m2: between(0, 15),
+  wheelDrag_Nm: between(0, 500).default(0),
 });
+
+/** Up to here the terms of a coast-down must not push the car. */
+const fastest_kmh = 150;
+
+/** Road load measured by coast-down: F = f0 + f1 v + f2 v^2, at 20 degC, 100 kPa, with the mass it was found at. */
+const CoastDownRoadLoad = z
+  .strictObject({
+    kind: z.literal("coastDown"),
+    f0_N: between(0, 5000),
+    f1_Npkmh: between(-20, 50),
+    f2_Npkmh2: between(0, 2),
+    mass_kg: above0(20_000),
+  })
+  .check(
+    across(["f0_N", "f1_Npkmh", "f2_Npkmh2"], ({ f0_N, f1_Npkmh, f2_Npkmh2 }, fault) => {
+      // The parabola's lowest point, where it lies on the way; no road load pushes a car.
+      const least_kmh = f1_Npkmh < 0 ? Math.min(fastest_kmh, -f1_Npkmh / (2 * f2_Npkmh2)) : 0;
+      const least_N = f0_N + f1_Npkmh * least_kmh + f2_Npkmh2 * least_kmh ** 2;
+      if (least_N >= 0) return;
+      const found = `found terms that make ${Math.round(least_N)} N at ${Math.round(least_kmh)} km/h`;
+      fault(["f1_Npkmh"], `${found}, 0 N or more wanted up to ${fastest_kmh} km/h`);
+    }),
+  );
 
 export const Tyres = z.strictObject({
   name: line.optional(),
@@ -55,12 +77,14 @@ export const Vehicle = z.strictObject({
   removed_kg: between(0, 10_000).default(0),
   /** Motor, controller, adapter, charger, heater put in; without modules and their boxes. */
   added_kg: between(0, 10_000).default(0),
+  /** Weighed as converted, without modules and their boxes, nobody aboard; it counts in place of the three above. */
+  converted_kg: above0(20_000).optional(),
   /** People and luggage as driven. */
   load_kg: between(0, 10_000).default(0),
   /** Gross mass on the plate. */
   gross_kg: above0(40_000).optional(),
   tyres: Tyres,
-  roadLoad: z.discriminatedUnion("kind", [PhysicalRoadLoad, CoastDownRoadLoad]),
+  roadLoad: z.discriminatedUnion("kind", [PhysicalRoadLoad, DragAreaRoadLoad, CoastDownRoadLoad]),
   inertia: Inertia.default({ kind: "parts" }),
   balance: Balance.optional(),
   roof: z.strictObject({ mass_kg: between(0, 1000), dragArea_m2: between(0, 5) }).optional(),

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { line } from "../job/number.ts";
+import { isAtOrBelow, numbersIn } from "../job/path.ts";
 import { PartOrigin } from "./origin.ts";
 
 /** One generic part: `data` is what a job takes as it is, `origins` says of every number in it where it comes from. */
@@ -50,15 +51,4 @@ export function partOf<Data extends z.ZodType>(data: Data) {
         }
       }
     });
-}
-
-/** Every number in a value, with its path in dots. */
-export function numbersIn(value: unknown, path = ""): { path: string; value: number }[] {
-  if (typeof value === "number") return [{ path, value }];
-  if (typeof value !== "object" || value === null) return [];
-  return Object.entries(value).flatMap(([key, inner]) => numbersIn(inner, path === "" ? key : `${path}.${key}`));
-}
-
-function isAtOrBelow(path: string, prefix: string): boolean {
-  return path === prefix || path.startsWith(`${prefix}.`);
 }

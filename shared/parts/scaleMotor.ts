@@ -1,5 +1,6 @@
 import type { Motor, MotorLoss } from "../job/motor.ts";
-import { numbersIn, type Part } from "./part.ts";
+import { numbersIn } from "../job/path.ts";
+import type { Part } from "./part.ts";
 
 /** A generic motor is drawn larger or smaller by at most this factor of power. */
 export const MOST_SCALED_ratio = 3;

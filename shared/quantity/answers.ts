@@ -2,6 +2,8 @@ import { formatNumber } from "./formatNumber.ts";
 import { kindInfo, type QuantityKind } from "./kinds.ts";
 import { isAllowed, type Likely } from "./likelyMeant.ts";
 import type { QuantityOptions, QuantityQuestion, QuantityReading, Refused } from "./reading.ts";
+import { tidyUnit } from "./tidyText.ts";
+import { applyUnit } from "./unitRule.ts";
 
 /** One reader's text and what its field says about itself. */
 export interface Written {
@@ -47,9 +49,19 @@ export function answer(written: Written, value: number, aside: Aside = {}): Quan
     value: value + 0, // never -0
     ...(aside.plusMinus === undefined ? {} : { plusMinus: aside.plusMinus }),
     understood: written.text === shown ? shown : `${typed} = ${shown}`,
+    isAsTyped: isPlainly(written, value, shown),
     notes,
     ...(aside.question ? { question: aside.question } : {}),
   };
+}
+
+/** `52 Ah`, or digits alone in the unit that stands beside the field: no comma, nothing converted, nothing turned over. */
+function isPlainly({ kind, text, options }: Written, value: number, shown: string): boolean {
+  if (text === shown) return true;
+  if (!/^[+-]?\d+(\.\d+)?$/.test(text)) return false;
+  if (kind === "fraction" || kind === "gradient") return `${text} %` === shown;
+  const rule = kindInfo(kind).units[tidyUnit(options.bareUnit ?? "")] ?? 1;
+  return Math.abs(applyUnit(rule, Number(text)) - value) <= 1e-12 * Math.abs(value);
 }
 
 /** A refusal, with a guess at what was meant if there is one. */
@@ -73,8 +85,18 @@ export function refuse(
 function bounds(kind: QuantityKind, options: QuantityOptions): string {
   const { name, unit, min, max } = kindInfo(kind);
   const [from, to] = [showValue(kind, options.min ?? min, 12), showValue(kind, options.max ?? max, 12)];
-  const isTwice = unit !== "" && from.endsWith(` ${unit}`); // -60 to 200 °C, not -60 °C to 200 °C
-  return `${name} is ${isTwice ? from.slice(0, -unit.length - 1) : from} to ${to}`;
+  return `${name} is ${withoutUnit(from, unit)} to ${to}`; // -60 to 200 °C, not -60 °C to 200 °C
+}
+
+/** `1480 ± 10 kg` */
+export function showBand(kind: QuantityKind, value: number, plusMinus: number, digits = 4): string {
+  const { unit } = kindInfo(kind);
+  const own = kind === "gradient" ? "%" : unit;
+  return `${withoutUnit(showValue(kind, value, digits), own)} ± ${showValue(kind, plusMinus, 2)}`;
+}
+
+function withoutUnit(text: string, unit: string): string {
+  return unit !== "" && text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
 }
 
 /** A value of the kind with its unit, as people read it. */

@@ -1,7 +1,7 @@
 import { answer, refuse, type Written } from "./answers.ts";
 import { formatNumber } from "./formatNumber.ts";
 import { kindInfo } from "./kinds.ts";
-import { isAllowed } from "./likelyMeant.ts";
+import { isAllowed, type Likely } from "./likelyMeant.ts";
 import type { QuantityOptions, QuantityQuestion, QuantityReading } from "./reading.ts";
 import { readNumber } from "./readNumber.ts";
 import { unknownUnit, unreadable } from "./readPlain.ts";
@@ -23,7 +23,7 @@ export function readFraction(written: Written): QuantityReading {
     const isTiny = number.value > 0 && number.value < 1 && isAllowed("fraction", number.value, options);
     const whole = `${formatNumber(100 * number.value, 12)} %`;
     const question = isTiny ? choose(written, [`${typed} %`, whole]) : undefined;
-    const likely = isTiny ? { text: whole, value: number.value } : undefined;
+    const likely = isTiny ? { text: whole, value: number.value } : lostPoint(number.value, " %", options);
     return answer(written, number.value / 100, { notes, question, likely, digits: 12 });
   }
   if (/^(‰|per mille)$/.test(unit)) return answer(written, number.value / 1000, { notes, digits: 12 });
@@ -49,7 +49,16 @@ export function readFraction(written: Written): QuantityReading {
     const hint = `${message}; write ${typed} % if percent is meant`;
     return refuse(written, "quantity-ambiguous", hint, { text: `${typed} %`, value: share }, question);
   }
-  return answer(written, share, { notes: [...notes, "read as percent"], digits: 12 });
+  const likely = lostPoint(number.value, "", options);
+  return answer(written, share, { notes: [...notes, "read as percent"], likely, digits: 12 });
+}
+
+/** What a percentage far above 100 was likely meant to be, its decimal point forgotten: 94 % for 940 %. */
+function lostPoint(percent: number, unit: string, options: QuantityOptions): Likely | undefined {
+  if (percent < 200) return undefined; // 112 % is more likely a mistake of another kind than 11.2 %
+  const moved = [percent / 10, percent / 100].find((meant) => meant <= 100);
+  if (moved === undefined || !isAllowed("fraction", moved / 100, options)) return undefined;
+  return { text: `${formatNumber(moved, 12)}${unit}`, value: moved / 100 };
 }
 
 /** `a share is 0.5 to 1`: a bare number is told its bounds as bare numbers. */

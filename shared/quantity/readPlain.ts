@@ -1,4 +1,4 @@
-import { type Aside, answer, refuse, showValue, type Written } from "./answers.ts";
+import { type Aside, answer, refuse, showBand, type Written } from "./answers.ts";
 import { formatNumber } from "./formatNumber.ts";
 import { kindInfo } from "./kinds.ts";
 import { isAllowed, isPlausible, likelyMeant } from "./likelyMeant.ts";
@@ -45,7 +45,7 @@ export function readPlain(written: Written): QuantityReading {
   if (tolerance !== undefined) {
     const plusMinus = readTolerance(written, tolerance, first.unit, value);
     if (plusMinus === undefined) return unreadable(written);
-    const shown = `${showValue(kind, value, aside.digits)} ± ${showValue(kind, plusMinus)}`;
+    const shown = showBand(kind, value, plusMinus, aside.digits);
     return answer(written, value, { ...aside, plusMinus, shown });
   }
   const comma = first.number.decimalComma;

@@ -1,13 +1,16 @@
 import { answer, refuse, type Written } from "./answers.ts";
 import { formatNumber } from "./formatNumber.ts";
 import { isAllowed, type Likely, likelyMeant } from "./likelyMeant.ts";
-import type { QuantityReading } from "./reading.ts";
+import type { QuantityQuestion, QuantityReading } from "./reading.ts";
 import { readNumber } from "./readNumber.ts";
 import { unknownUnit, unreadable } from "./readPlain.ts";
 
+const inOrder = /^([\d.,]+) ?(?:t|teeth)? ?(?:\/|:|x|to|on) ?([\d.,]+) ?(?:t|teeth)?$/i;
+const unorderedTeeth = /^(\d{1,3}) ?(?:t|teeth)? ?(?:and|&|with|, |-) ?(\d{1,3}) ?(?:t|teeth)?$/i;
+
 /**
  * A gear's ratio or a final drive, turns in over turns out: `3.42`, `3.42:1`, or a pair of tooth counts, `41/9`, `41:9`,
- * `9 x 41`.
+ * `9 x 41`, `10 and 43 teeth`.
  *
  * People write a crown wheel and pinion either way round, and an axle always gears down: a final drive below 1 is turned
  * over and that is said. A gear may truly be below 1 (an overdrive), so it is taken as written, and only asked
@@ -15,7 +18,9 @@ import { unknownUnit, unreadable } from "./readPlain.ts";
  */
 export function readRatio(written: Written): QuantityReading {
   const { kind, options } = written;
-  const teeth = /^([\d.,]+) ?(?:\/|:|x|to|on) ?([\d.,]+)(?: ?(?:t|teeth))?$/i.exec(written.text);
+  const unordered = unorderedTeeth.exec(written.text);
+  if (unordered) return readUnordered(written, Number(unordered[1]), Number(unordered[2]));
+  const teeth = inOrder.exec(written.text);
   const first = readNumber(teeth?.[1] ?? written.text);
   const second = readNumber(teeth?.[2] ?? "1");
   if (first === undefined || second === undefined) return unreadable(written);
@@ -46,6 +51,26 @@ export function readRatio(written: Written): QuantityReading {
   const turned: Likely = { text: teeth ? turnedText : formatNumber(1 / ratio), value: 1 / ratio };
   const likely = ratio < 1 && isAllowed(kind, turned.value, options) ? turned : guess(written, over, teeth !== null);
   return answer(written, ratio, { notes, digits, likely });
+}
+
+/**
+ * Two tooth counts that say nothing of which drives: an axle gears down; of a gear the one that can be, and where both can,
+ * it is asked.
+ */
+function readUnordered(written: Written, first: number, second: number): QuantityReading {
+  const { kind, options } = written;
+  const [few, many] = [Math.min(first, second), Math.max(first, second)];
+  if (few === 0) {
+    return refuse(written, "quantity-range", `found ${written.typed}, both tooth counts must be above 0`);
+  }
+  const isEither = kind === "gearRatio" && few !== many && isAllowed(kind, few / many, options);
+  const texts = [`${many}/${few}`, `${few}/${many}`];
+  const question: QuantityQuestion = {
+    id: "teeth",
+    text: "which of the two wheels drives the other?",
+    choices: texts.map((text) => ({ label: text, text })),
+  };
+  return answer(written, many / few, { notes: [`taken as ${many}/${few}`], ...(isEither && { question }) });
 }
 
 function guess(written: Written, number: number, isTeeth: boolean): Likely | undefined {

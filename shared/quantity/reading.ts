@@ -26,7 +26,17 @@ interface QuantityChoice {
 
 /** Something only the person who wrote it can say. */
 export interface QuantityQuestion {
-  readonly id: "cwt" | "gallon" | "comma" | "gradient" | "percent" | "consumption" | "clock" | "tyre";
+  readonly id:
+    | "cwt"
+    | "gallon"
+    | "comma"
+    | "gradient"
+    | "percent"
+    | "consumption"
+    | "clock"
+    | "tyre"
+    | "teeth"
+    | "side";
   readonly text: string;
   readonly choices: readonly QuantityChoice[];
 }
@@ -41,6 +51,8 @@ export interface Understood {
   readonly plusMinus?: number;
   /** `14 1/4 cwt = 724 kg` */
   readonly understood: string;
+  /** Whether the text is plainly this value, so that repeating it beside the field would say nothing. */
+  readonly isAsTyped: boolean;
   readonly notes: readonly string[];
   readonly question?: QuantityQuestion;
 }

@@ -12,7 +12,7 @@ export function cleanedWhole({ files, trips, cleaned }: RecordedDrives): Trace {
   const [{ log }] = files;
   const names = files.length === 1 ? log.file : `${log.file} and ${files.length - 1} more`;
   if (trips.trips.length === 0) {
-    const found = cleaned.isStill ? "found a log without movement" : "found no trip of at least 200 m";
+    const found = cleaned.isStill ? "found a log without movement" : "found no trip of at least 50 m";
     throw inputError("noTrips", names, `${found}, there is no road to drive`);
   }
   const id = basename(log.file).replace(/\.[^.]*$/, "");

@@ -23,14 +23,14 @@ export function logsReport(drives: RecordedDrives, likenessOf: (trip: Characteri
     parts.push(
       cleaned.isStill
         ? "The car does not move in this log: its distance is about 0, and there is no trip."
-        : `No trip: all moves are shorter than 200 m, ${far} in total.`,
+        : `No trip: all moves are shorter than 50 m, ${far} in total.`,
     );
     return parts.join("\n\n");
   }
   parts.push(tripsTable(drives, likenessOf));
   if (days.length > 0) parts.push(daysTable(drives));
   const { count, distance_m } = trips.shunts;
-  const moves = `${countOf(count, "move")} under 200 m`;
+  const moves = `${countOf(count, "move")} too short to count`;
   const shunts =
     count > 0 ? `; ${moves}, ${writeFar(distance_m)} in total, ${count === 1 ? "is no trip" : "are no trips"}` : "";
   parts.push(wrapText(`${sentence(drives.clock.words)}${shunts}.`));

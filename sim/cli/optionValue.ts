@@ -1,3 +1,4 @@
+import { plainNumber } from "../../shared/plainNumber.ts";
 import { inputError } from "../../shared/problems.ts";
 import type { CommandArguments } from "./command.ts";
 
@@ -28,7 +29,7 @@ export function numberOption(args: CommandArguments, name: string, bounds: Numbe
 
 /** A plain number from text. Throws InputError for what is none or lies outside the bounds. */
 export function numberWithin(text: string, where: string, { low, high, unit, isWhole = false }: NumberBounds): number {
-  const number = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i.test(text) ? Number(text) : Number.NaN;
+  const number = plainNumber(text);
   if (number >= low && number <= high && (!isWhole || Number.isInteger(number))) return number;
   const kind = isWhole ? "a whole number" : "a number";
   throw inputError("option-number", where, `found "${text}", ${kind} from ${low} to ${high} ${unit} is wanted`);

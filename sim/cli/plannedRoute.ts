@@ -3,8 +3,9 @@ import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import type { LogFile } from "../route/log/logFile.ts";
 import { layHillsUnder } from "../route/roads/layHillsUnder.ts";
+import { readTypedRoad } from "../route/roads/readTypedRoad.ts";
 import { routeShape } from "../route/roads/routeShape.ts";
-import { readTypedRoad, typedRoad } from "../route/roads/typedRoad.ts";
+import { typedRoad } from "../route/roads/typedRoad.ts";
 import type { Trace } from "../trace/trace.ts";
 
 /**

@@ -8,7 +8,9 @@ export interface Explanation {
 }
 
 const masses = [
-  ...["arriving_kg", "removed_kg", "added_kg", "load_kg", "roof.mass_kg"].map((key) => `vehicle.${key}`),
+  ...["arriving_kg", "removed_kg", "added_kg", "converted_kg", "load_kg", "roof.mass_kg"].map(
+    (key) => `vehicle.${key}`,
+  ),
   "module.mass_kg",
   "pack.boxes_frac",
   "pack.layout",
@@ -24,6 +26,7 @@ const gears = [
   "driveline.transferBox",
   "driveline.finalDrive_ratio",
   "driveline.finalDriveEfficiency_frac",
+  "driveline.wholeEfficiency_frac",
 ];
 const drive = [...gears, "driveline.noLoadDrag_Nm", "motor.loss"];
 const accessories = ["accessories.standing_W", "accessories.dcdcEfficiency_frac", "accessories.items"];

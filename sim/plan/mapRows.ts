@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { plainNumber } from "../../shared/plainNumber.ts";
 
 /** A line of a map file that is not empty, its cells trimmed. */
 export interface Row {
@@ -27,8 +28,8 @@ export function cellNumber(text: string): number | undefined {
     .replace(/[−–]/g, "-")
     .replace(/ ?%$/, "")
     .replace(/(\d)[, \u00a0\u202f](?=\d{3}(\D|$))/g, "$1");
-  const value = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
-  return Number.isFinite(value) ? value : undefined;
+  const value = plainNumber(plain);
+  return Number.isNaN(value) ? undefined : value;
 }
 
 /** A cell as a message shows it: whole if short, else its beginning and how long it is. */

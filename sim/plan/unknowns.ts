@@ -1,4 +1,5 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
+import { atPath } from "../../shared/job/path.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { prepare } from "../step/prepare.ts";
 import { characteristics } from "../trace/characteristics.ts";
@@ -32,7 +33,7 @@ export interface Unknown {
 }
 
 /**
- * The values of a job that are still usual or guessed, ordered by what they do to one pack's range on a road: each is put to the lower
+ * The values of a job that are still usual, guessed or typed as a band, ordered by what they do to one pack's range on a road: each is put to the lower
  * and the upper end of its band while all others stay (one at a time: what two of them do together is not in it). Counts have no band;
  * a share stays at most 1. What is allowed for winter and age leaves the range of today as it is.
  * `isCancelled` is asked between values.
@@ -47,8 +48,8 @@ export function unknownsByEffect(
   const found: Unknown[] = [];
   for (const [path, origin] of Object.entries(job.origins)) {
     if (isCancelled()) break;
-    const value = valueAt(job, path);
-    if ((origin.from !== "usual" && origin.from !== "guessed") || typeof value !== "number" || value === 0) continue;
+    const value = atPath(job, path);
+    if (!isOpen(origin) || typeof value !== "number" || value === 0) continue;
     if (NO_RANGE.test(path) || !isQuantity(path)) continue;
     const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
     const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
@@ -87,10 +88,9 @@ function isQuantity(path: string): boolean {
   return /_[A-Za-z0-9]+(\.\d+)*$/.test(path);
 }
 
-function valueAt(job: Job, path: string): unknown {
-  return path.split(".").reduce<unknown>((at, key) => {
-    return typeof at === "object" && at !== null ? (at as Record<string, unknown>)[key] : undefined;
-  }, job);
+/** Usual, guessed, or typed as a band. */
+function isOpen({ from, plusMinus_frac }: Origin): boolean {
+  return from === "usual" || from === "guessed" || (from === "typed" && plusMinus_frac !== undefined);
 }
 
 /** The job with one number changed, at a path that holds one. All that is beside the path is shared with the job. */

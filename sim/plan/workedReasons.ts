@@ -24,13 +24,19 @@ const TOLD_AT_MOST = 6;
 const works: Readonly<Record<string, Work>> = {
   testMass_kg: ({ job: { vehicle, module, packs }, run, packIndex }, say) => {
     const mass = (value_kg: number) => say("mass", value_kg, MASS_DIGITS);
-    const { seriesModules, parallelModules, boxes_frac } = packs[packIndex];
+    const { seriesModules, parallelModules, boxes_frac, whole } = packs[packIndex];
+    const bare =
+      vehicle.converted_kg === undefined
+        ? `${mass(vehicle.arriving_kg)} as it arrives - ${mass(vehicle.removed_kg)} taken out + ${mass(vehicle.added_kg)} put in`
+        : `${mass(vehicle.converted_kg)} as converted, without pack`;
     const roof = vehicle.roof ? ` + ${mass(vehicle.roof.mass_kg)} on the roof` : "";
     return {
       value: say("mass", run.testMass_kg),
       lines: [
-        `pack: ${seriesModules} × ${parallelModules} modules × ${mass(module.mass_kg)} × (1 + ${num(boxes_frac)}) = ${mass(run.pack.mass_kg)}`,
-        `${mass(vehicle.arriving_kg)} as it arrives - ${mass(vehicle.removed_kg)} taken out + ${mass(vehicle.added_kg)} put in + ${mass(run.pack.mass_kg)} pack + ${mass(vehicle.load_kg)} load${roof} = ${mass(run.testMass_kg)}`,
+        whole
+          ? `pack: ${say("energy", whole.energy_kWh)} × ${num(whole.mass_kgpkWh)} kg/kWh = ${mass(run.pack.mass_kg)}`
+          : `pack: ${seriesModules} × ${parallelModules} modules × ${mass(module.mass_kg)} × (1 + ${num(boxes_frac)}) = ${mass(run.pack.mass_kg)}`,
+        `${bare} + ${mass(run.pack.mass_kg)} pack + ${mass(vehicle.load_kg)} load${roof} = ${mass(run.testMass_kg)}`,
       ],
     };
   },

@@ -1,8 +1,9 @@
 import type { Pack } from "../../shared/job/battery.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { MM_PER_M, ZERO_CELSIUS_K } from "../../shared/units.ts";
+import { packMass_kg } from "../battery/packMass.ts";
 import type { Grip } from "../vehicle/grip.ts";
-import { packMass_kg, testMass_kg } from "../vehicle/masses.ts";
+import { testMass_kg } from "../vehicle/masses.ts";
 import type { Model } from "./model.ts";
 import { prepareDriveline } from "./prepareDriveline.ts";
 import { prepareController, prepareMotor } from "./prepareMotor.ts";
@@ -14,7 +15,7 @@ export function prepare(job: Job, pack: Pack): Model {
   const { vehicle, environment } = job;
   const driveline = prepareDriveline(job);
   const mass_kg = testMass_kg(vehicle, packMass_kg(pack, job.module));
-  const bodyDrag_Nm = vehicle.roadLoad.kind === "physical" ? vehicle.roadLoad.wheelDrag_Nm : 0;
+  const bodyDrag_Nm = vehicle.roadLoad.kind === "coastDown" ? 0 : vehicle.roadLoad.wheelDrag_Nm;
   const road = prepareRoadLoad(job, mass_kg, bodyDrag_Nm + driveline.frontShaftDrag_Nm);
   const radius_m = vehicle.tyres.loadedRadius_mm / MM_PER_M;
   const byParts = vehicle.inertia.kind === "parts";

@@ -41,8 +41,10 @@ export function prepareDriveline(job: Job): PreparedDriveline {
   const gears = used.map((gear): Gear => {
     const toShaft_ratio = gear.gear_ratio * transfer_ratio;
     const overall_ratio = toShaft_ratio * driveline.finalDrive_ratio;
-    const shaft_frac = gear.efficiency_frac * transfer_frac;
-    const efficiency_frac = shaft_frac * driveline.finalDriveEfficiency_frac * front_frac;
+    const whole_frac = driveline.wholeEfficiency_frac;
+    // Of one efficiency for all, half the loss is taken to lie before the propeller shaft (assumed).
+    const shaft_frac = whole_frac === undefined ? gear.efficiency_frac * transfer_frac : Math.sqrt(whole_frac);
+    const efficiency_frac = whole_frac ?? shaft_frac * driveline.finalDriveEfficiency_frac * front_frac;
     const input_Nm = limits.gearboxInput_Nm ?? Number.POSITIVE_INFINITY;
     const propeller_Nm = (axles * (limits.propellerShaft_Nm ?? Number.POSITIVE_INFINITY)) / toShaft_ratio;
     const halves_Nm = (2 * axles * (limits.halfShaft_Nm ?? Number.POSITIVE_INFINITY)) / overall_ratio;

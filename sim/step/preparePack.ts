@@ -1,5 +1,6 @@
 import type { Module, Pack } from "../../shared/job/battery.ts";
 import { C_PER_AH, OHM_PER_MOHM, ZERO_CELSIUS_K } from "../../shared/units.ts";
+import { asModules } from "../battery/wholePack.ts";
 import { uniformTable } from "../math/uniformTable.ts";
 import type { CurrentLimit, PackModel } from "./model.ts";
 import { prepareHeat } from "./prepareMotor.ts";
@@ -10,7 +11,8 @@ const INTERVALS = 256;
  * A candidate pack in SI: cells and modules in series add volts and ohms, strings in parallel add capacity and amperes.
  * Every module is taken as alike (assumed: of reclaimed ones the weakest decides, so its tested capacity is the one to enter).
  */
-export function preparePack(pack: Pack, module: Module): PackModel {
+export function preparePack(given: Pack, of: Module): PackModel {
+  const { pack, module } = asModules(given, of);
   const { seriesModules, parallelModules } = pack;
   const cells = seriesModules * module.seriesCells;
   const { openCircuit, resistance, resistanceByTemperature, coldCharge } = module;

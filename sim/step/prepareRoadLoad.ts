@@ -43,6 +43,8 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: num
       wheelDrag_N: 0,
     };
   }
+  const dragArea_m2 =
+    roadLoad.kind === "dragArea" ? roadLoad.dragArea_m2 : roadLoad.drag_coeff * roadLoad.frontalArea_m2;
   const carWeight_N = testMass_kg * gravity_mps2;
   return {
     ...shared,
@@ -50,7 +52,7 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: num
     rollingWeight_Npmps2: (carWeight_N * tyres.rollingRise_coeff) / (PER_100_KMH_mps * PER_100_KMH_mps) / softer_ratio,
     rollingFixed_N: 0,
     rolling_Npmps: 0,
-    drag_Npmps2: 0.5 * air_kgpm3 * (roadLoad.drag_coeff * roadLoad.frontalArea_m2 + extraDragArea_m2),
+    drag_Npmps2: 0.5 * air_kgpm3 * (dragArea_m2 + extraDragArea_m2),
     wheelDrag_N: wheelDrag_Nm / (tyres.loadedRadius_mm / MM_PER_M),
   };
 }

@@ -1,3 +1,4 @@
+import { plainNumber } from "../../shared/plainNumber.ts";
 import { InputError, type Problem } from "../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import { distanceAlong_m } from "./distanceAlong.ts";
@@ -121,8 +122,8 @@ function readNumber(cell: string, column: string, say: Say): number {
     say("trace-blank", `found nothing in ${column}, a number is wanted`);
     return Number.NaN;
   }
-  const number = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(cell) ? Number(cell) : Number.NaN;
-  if (Number.isFinite(number)) return number;
+  const number = plainNumber(cell);
+  if (!Number.isNaN(number)) return number;
   say("trace-number", `found "${shorten(cell)}" in ${column}, a plain number such as 12.5 is wanted`);
   return Number.NaN;
 }

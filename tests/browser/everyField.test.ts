@@ -165,8 +165,8 @@ describe("every field", walkTimeout, () => {
       await type(typed);
       expect(await field.inputValue()).toBe(typed);
       expect(await field.getAttribute("aria-invalid")).toBe("true");
-      expect(await saidAt(page, path)).toMatch(/^To mend: .*\. .+ counts until then\.$/);
-      expect(await saidAt(page, path)).toContain(`. ${held} counts`);
+      expect(await saidAt(page, path)).toMatch(/^To mend: .*\. Using .+\.$/);
+      expect(await saidAt(page, path)).toContain(`. Using ${held}.`);
       expect(await figuresOf(page)).toEqual(before);
       expect(await page.locator(".answer").textContent()).toBe(answer);
       await type(good);

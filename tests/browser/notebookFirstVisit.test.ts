@@ -60,7 +60,9 @@ describe("first visit", () => {
     expect(await page.inputValue("#first-field-longestDay_km")).toBe("");
     for (const path of quantities) {
       const hint = await page.locator(`#first-field-${path}-hint`).textContent();
-      expect(hint).toMatch(/Usual: .* leave it empty if unknown|Left empty, packs are judged by the usual day alone/);
+      expect(hint).toMatch(
+        /Usual: .* write unknown if it is not known|Left empty, packs are judged by the usual day alone/,
+      );
       expect(await page.locator(`#first-field-${path}-hint`).isVisible()).toBe(true);
     }
     expect(await saidBelow(page)).toMatch(/anything from [\d.]+ km to [\d.]+ km\..*Measure first: .+, worth [\d.]+ km/);
@@ -78,8 +80,8 @@ describe("first visit", () => {
     await answer(page, "usualDay_km", "there and back");
     await worked(page);
     const says = (path: string) => page.locator(`#first-field-${path}-says`).textContent();
-    expect(await says("vehicle-arriving_kg")).toMatch(/found heavy, .*850 kg counts until then/s);
-    expect(await says("usualDay_km")).toMatch(/found there and back, .*19\.3 km counts until then/s);
+    expect(await says("vehicle-arriving_kg")).toMatch(/found heavy, .*Using 850 kg/s);
+    expect(await says("usualDay_km")).toMatch(/found there and back, .*Using 19\.3 km/s);
     expect(await says("driveline-finalDrive_ratio")).toContain("likely 3.42");
     expect(await saidBelow(page)).toBe(before);
 

@@ -43,7 +43,9 @@ const easier: readonly (readonly [string, (job: Job) => Job])[] = [
         roadLoad:
           vehicle.roadLoad.kind === "physical"
             ? { ...vehicle.roadLoad, drag_coeff: 0.9 * vehicle.roadLoad.drag_coeff }
-            : { ...vehicle.roadLoad, f2_Npkmh2: 0.9 * vehicle.roadLoad.f2_Npkmh2 },
+            : vehicle.roadLoad.kind === "dragArea"
+              ? { ...vehicle.roadLoad, dragArea_m2: 0.9 * vehicle.roadLoad.dragArea_m2 }
+              : { ...vehicle.roadLoad, f2_Npkmh2: 0.9 * vehicle.roadLoad.f2_Npkmh2 },
       },
     }),
   ],
@@ -55,7 +57,7 @@ const easier: readonly (readonly [string, (job: Job) => Job])[] = [
         ...vehicle,
         tyres: { ...vehicle.tyres, rolling_coeff: 0.9 * vehicle.tyres.rolling_coeff },
         roadLoad:
-          vehicle.roadLoad.kind === "physical"
+          vehicle.roadLoad.kind !== "coastDown"
             ? vehicle.roadLoad
             : { ...vehicle.roadLoad, f0_N: 0.9 * vehicle.roadLoad.f0_N },
       },

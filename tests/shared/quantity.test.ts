@@ -219,7 +219,10 @@ describe("slips", () => {
     ["mass", "14 cwt (113 lb)", "quantity-unit"],
     ["resistance", "0.5 MΩ", "quantity-unit"],
     ["length", "3 ft 6", "quantity-unit"],
-    ["speed", "60-65 mph", "quantity-unit"],
+    ["mass", "953 -150", "quantity-unit"], // a difference, not a band that falls
+    ["mass", "14 cwt + 20", "quantity-unit"], // 20 of what?
+    ["area", "78 in x 90 in x 8.2", "quantity-range"],
+    ["gearRatio", "0 and 43 teeth", "quantity-range"],
     ["duration", "8:30", "quantity-ambiguous"],
     ["duration", "1:75:00", "quantity-unreadable"],
     ["mass", "1 ".repeat(200), "quantity-unreadable"],
@@ -275,6 +278,82 @@ describe("not knowing", () => {
   });
 });
 
+describe("what is worked out before it is read", () => {
+  // by hand: 78 x 90 x 0.82 x 0.0254^2; 58 x 55 x 0.82 x 0.0254^2; 1.5 x 1.4 x 0.82; 40 + 35 + 18; 93 lb; 14 cwt and 20 lb
+  it.each<[QuantityKind, string, number, string]>([
+    ["area", "78 in x 90 in x 0.82", 3.713799, "78 in x 90 in x 0.82 = 3.71 m²"],
+    ["area", "58 × 55 × 82 %", 1.6876095, "58 × 55 × 82 % = 1.69 m²"],
+    ["area", "1.5 x 1.4 m x 0.82", 1.722, "1.5 x 1.4 m x 0.82 = 1.72 m²"],
+    ["area", "1.75 m2 x 0.42", 0.735, "1.75 m2 x 0.42 = 0.735 m²"],
+    ["mass", "40+35+18", 93, "40+35+18 = 93 kg"],
+    ["mass", "40 + 35 + 18 lb", 42.184091, "40 + 35 + 18 lb = 42.18 kg"],
+    ["mass", "14 cwt + 20 lb", 720.30468, "14 cwt + 20 lb = 720.3 kg"],
+    ["mass", "2 x 75 kg + 40", 190, "2 x 75 kg + 40 = 190 kg"],
+    ["finalDrive", "10 and 43 teeth", 4.3, "10 and 43 teeth = 4.3"],
+    ["gearRatio", "10 and 43 teeth", 4.3, "10 and 43 teeth = 4.3"],
+  ])("%s: %s", (kind, text, value, words) => {
+    const reading = understood(kind, text);
+    expect(Math.abs(reading.value / value - 1)).toBeLessThan(5e-7); // half the last of seven figures
+    expect(reading.understood).toBe(words);
+    expect(reading.isAsTyped).toBe(false);
+  });
+
+  it.each<[QuantityKind, string, number, number, string]>([
+    ["coefficient", "0.50 to 0.65", 0.575, 0.075, "0.50 to 0.65 = 0.575 ± 0.075"],
+    ["coefficient", "0.50–0.65", 0.575, 0.075, "0.50–0.65 = 0.575 ± 0.075"],
+    ["speed", "60-65 mph", 100.584, 4.02336, "60-65 mph = 100.6 ± 4 km/h"],
+    ["gradient", "10 to 14 %", 0.12, 0.02, "10 to 14 % = 12 ± 2 %"],
+    ["gradient", "between 1 in 5 and 1 in 4", 0.225, 0.025, "between 1 in 5 and 1 in 4 = 22.5 ± 2.5 %"],
+    ["temperature", "-5 to 5", 0, 5, "-5 to 5 = 0 ± 5 °C"],
+    ["area", "2 m x 1 m x 0.80 to 0.85", 1.65, 0.05, "2 m x 1 m x 0.80 to 0.85 = 1.65 ± 0.05 m²"],
+  ])("a band, %s: %s, is its middle and half its width", (kind, text, value, plusMinus, words) => {
+    const reading = understood(kind, text);
+    expect(reading.value).toBeCloseTo(value, 9);
+    expect(reading.plusMinus).toBeCloseTo(plusMinus, 9);
+    expect(reading.understood).toBe(words);
+  });
+
+  it("asks for the unit of two sides that make the front of a car in more than one, and names the one where there is one", () => {
+    const choices = refused("area", "90 x 90").question?.choices.map(({ text }) => text);
+    expect(choices).toEqual(["90 cm x 90 cm", "90 inches x 90 inches"]);
+    expect(understood("area", "58 x 55 x 0.82").notes).toContain("sides read in inches");
+  });
+
+  it("asks which wheel drives where a gear could be either way round", () => {
+    expect(understood("gearRatio", "20 and 30 teeth").question?.choices.map(({ text }) => text)).toEqual([
+      "30/20",
+      "20/30",
+    ]);
+    expect(understood("gearRatio", "10 and 43 teeth").question).toBeUndefined();
+    expect(understood("gearRatio", "20/30").value).toBeCloseTo(2 / 3, 9);
+  });
+
+  it("takes a percentage far above 100 for one whose decimal point was forgotten", () => {
+    expect(refused("fraction", "940 %")).toMatchObject({ likely: "94 %" });
+    expect(refused("fraction", "940")).toMatchObject({ likely: "94" });
+    expect(refused("fraction", "112 %").likely).toBeUndefined();
+  });
+});
+
+describe("a text that is plainly its value", () => {
+  it.each<[QuantityKind, string, boolean, QuantityOptions?]>([
+    ["mass", "1371", true],
+    ["mass", "1371 kg", true],
+    ["mass", "1,371", false],
+    ["mass", "1.371,6", false],
+    ["finalDrive", "4,111", false],
+    ["finalDrive", "9/41", false],
+    ["finalDrive", "0.2195", false],
+    ["speed", "52", true, { bareUnit: "mph" }],
+    ["speed", "52 mph", false],
+    ["fraction", "85", true],
+    ["fraction", "0.85", false],
+    ["gradient", "0.14", false],
+  ])("%s %s: %s", (kind, text, isAsTyped, options) => {
+    expect(understood(kind, text, options).isAsTyped).toBe(isAsTyped);
+  });
+});
+
 describe("any text at all", () => {
   const pieces = [
     ..."0123456789.,/-+ ±%°'\"x:()²½",
@@ -287,6 +366,11 @@ describe("any text at all", () => {
     " deg",
     " R ",
     "1e",
+    " to ",
+    " and ",
+    " x ",
+    "+",
+    " teeth",
     "/100 km",
   ];
   const text = fc.oneof(

@@ -120,7 +120,8 @@ async function walkField({ id, texts, traces }: { id: string; texts: string[]; t
         (each) => each.checkVisibility({ visibilityProperty: true }) && each.textContent?.trim() !== "",
       );
       if (!isSeen) note("is called invalid, and no sentence at it says why");
-      if (!/^To mend: .{15,}\.( |$)/.test(words)) note(`is refused with no sentence of use: "${words.slice(0, 120)}"`);
+      if (!/^(To mend|Empty): .{15,}\.( |$)/.test(words))
+        note(`is refused with no sentence of use: "${words.slice(0, 120)}"`);
       if (words.length > 700) note(`is refused with ${words.length} letters`);
     } else {
       if (needsAnswer(field.value) && words === "") note("is neither refused nor said how it was understood");
@@ -134,7 +135,8 @@ async function walkField({ id, texts, traces }: { id: string; texts: string[]; t
     const trace = new RegExp(traces).exec(page);
     if (trace) note(`leaves "${page.slice(Math.max(0, trace.index - 40), trace.index + 40)}" on the page`);
     if (document.querySelector("main img")) note("puts a picture on the page");
-    if (document.querySelectorAll("main .answer, main section .sentence").length < 5)
+    // An emptied field takes them off by intention: what depends on it waits.
+    if (!isEmpty && document.querySelectorAll("main .answer, main section .sentence").length < 5)
       note("takes the findings off the page");
   }
 

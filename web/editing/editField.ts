@@ -38,8 +38,8 @@ function withField(job: Job, path: string, typed: string, value: unknown, about?
   const { [path]: known, ...others } = job.origins;
   if (value === undefined) return { ...withPath(job, path, undefined), origins: others };
   const origin: Origin = {
-    // A number typed over a usual one is no longer the usual one; where it comes from only the person can say.
-    from: about?.from ?? (known && known.from !== "usual" ? known.from : "guessed"),
+    // A number typed over a usual one is no longer the usual one; where it comes from only its owner can say.
+    from: about?.from ?? (known && known.from !== "usual" ? known.from : "typed"),
     ...(typed.trim() !== "" && { typed: typed.slice(0, 200) }),
     ...(about?.plusMinus_frac !== undefined && { plusMinus_frac: about.plusMinus_frac }),
     ...(known?.note !== undefined && { note: known.note }),

@@ -5,8 +5,9 @@ import type { QuantityFieldSpec } from "./quantityField.ts";
 import { readField } from "./readField.ts";
 
 /**
- * Takes a typed quantity into the job: its value where the text can be read, the usual value where it says unknown or
- * nothing, and otherwise the text itself as a draft with the sentence that says why it is refused.
+ * Takes a typed quantity into the job: its value where the text can be read, the usual value where it says unknown, and
+ * otherwise the text itself as a draft with the sentence that says why it is refused. An emptied field is a draft too:
+ * nothing stands in for it unasked.
  */
 export function enterQuantity(context: FieldContext, path: string, field: QuantityFieldSpec, typed: string): void {
   // Together, so that the page's fields are looked over once a key and not for each thing that changes.
@@ -22,17 +23,15 @@ function take(context: FieldContext, path: string, field: QuantityFieldSpec, typ
   const about = { what: field.label };
   const reading = readField(context, path, field, typed);
 
-  if (!reading || (reading.ok && reading.unknown)) {
+  if (!reading) {
+    if (field.isOptional) jobEditor.edit(path, "", undefined, about);
+    else jobEditor.keepDraft(path, "", field.needed ?? "what depends on it waits", field.label);
+    return;
+  }
+  if (reading.ok && reading.unknown) {
     if (field.usual) jobEditor.edit(path, "", field.usual.value, { ...about, from: "usual" });
     else if (field.isOptional) jobEditor.edit(path, "", undefined, about);
-    else {
-      jobEditor.keepDraft(
-        path,
-        typed,
-        field.needed ?? "nothing written, and no usual value could stand in for it",
-        field.label,
-      );
-    }
+    else jobEditor.keepDraft(path, typed, field.needed ?? "there is no usual value of it", field.label);
     return;
   }
   if (!reading.ok) {

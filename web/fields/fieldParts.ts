@@ -13,20 +13,21 @@ export function fieldIds(path: string, prefix = ""): FieldIds {
 }
 
 /**
- * The sentence below a field: what is wrong with it and what counts in its place, or how it was understood. Always there,
- * so that it is announced.
+ * The sentence below a field: what is wrong with it and what is used in its place (nothing, where it is empty), or how it
+ * was understood. Always there, so that it is announced.
  */
 export function says(
   ids: FieldIds,
   problem: string | undefined,
   understood: readonly string[],
   untilThen?: string,
+  isEmpty = false,
 ): TemplateResult {
   return html`<p class="says" id=${ids.says} aria-live="polite">
     ${
       problem === undefined
         ? understood.join("; ")
-        : html`<strong>To mend:</strong> ${problem}.${untilThen === undefined ? nothing : ` ${untilThen} counts until then.`}`
+        : html`<strong>${isEmpty ? "Empty" : "To mend"}:</strong> ${problem}.${untilThen === undefined || isEmpty ? nothing : ` Using ${untilThen}.`}`
     }
   </p>`;
 }

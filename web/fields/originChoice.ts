@@ -7,6 +7,7 @@ import { fieldIds } from "./fieldParts.ts";
 import type { QuantityFieldSpec } from "./quantityField.ts";
 
 export const originWords: Readonly<Record<Origin["from"], string>> = {
+  typed: "typed",
   measured: "measured",
   handbook: "handbook",
   usual: "usual value",
@@ -29,7 +30,8 @@ export function originChoice(context: FieldContext, path: string, field: Quantit
   // A question is no name: “Where How far on an ordinary day? comes from”.
   const called = field.label.endsWith("?") ? labelOf(path) : field.label;
   const options = Object.entries(originWords).filter(
-    ([from]) => from !== "usual" || field.usual !== undefined || origin?.from === "usual",
+    // “Typed” says that nobody has said yet, so it is no answer to choose.
+    ([from]) => from === origin?.from || (from === "usual" ? field.usual !== undefined : from !== "typed"),
   );
   return html`<span class="origin">
     <label class="unseen" for=${id}>Where ${called} comes from</label>

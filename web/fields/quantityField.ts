@@ -1,11 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
-import { atPath } from "../../shared/job/path.ts";
+import { atPath, withPath } from "../../shared/job/path.ts";
 import { inReadersUnits } from "../../shared/quantity/inReadersUnits.ts";
 import type { QuantityReading } from "../../shared/quantity/reading.ts";
-import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { allowedRange } from "../editing/fieldTable/allowedRange.ts";
 import type { Field } from "../editing/fieldTable/fieldList.ts";
+import { unusualAt } from "../editing/unusual.ts";
 import { enterQuantity } from "./enterQuantity.ts";
 import type { FieldContext } from "./fieldContext.ts";
 import { fieldIds, says } from "./fieldParts.ts";
@@ -31,12 +32,19 @@ export function quantityField(context: FieldContext, path: string, field: Quanti
   const problem = isTyping ? undefined : draft?.problem;
   const isUsual = !draft && origin?.from === "usual";
   const isBare = isBareNumber(text);
-  // Nothing is said of a bare number that stood there already, and most fields hold one.
-  const reading = isBare && !context.typedHere.has(path) ? undefined : readField(context, path, field, text);
+  const isEmpty = draft !== undefined && draft.typed.trim() === "";
+  // Nothing is said of plain digits that stood there already, and most fields hold them.
+  const isPlain = /^[+-]?\d+(\.\d+)?$/.test(text.trim());
+  const reading = isPlain && !context.typedHere.has(path) ? undefined : readField(context, path, field, text);
+  const isSaid = reading?.ok === true && !reading.unknown && !reading.isAsTyped;
   // A tyre's marking is turned into a radius by a rule of thumb, which is said as long as the marking stands there.
   const isByRule = field.kind === "wheelRadius";
 
   const enter = (typed: string) => enterQuantity(context, path, field, typed);
+  const write = (typed: string) => {
+    enter(typed);
+    leave(context);
+  };
   return html`<div class="field ${isUsual ? "is-usual" : ""} ${problem === undefined ? "" : "is-wrong"}">
     <label for=${ids.input}>${field.label}${field.isOptional ? html` <span class="aside">if known</span>` : nothing}</label>
     <span class="entry">
@@ -58,22 +66,21 @@ export function quantityField(context: FieldContext, path: string, field: Quanti
     ${
       value === undefined && !draft
         ? nothing
-        : field.isChosen
+        : field.isChosen || field.kind === "count"
           ? isUsual
             ? html`<span class="origin-said">usual value</span>`
             : nothing
           : originChoice(context, path, field)
     }
-    ${says(ids, problem, reading && !isBare && reading.ok && !reading.unknown ? understood(reading, context.typedHere.has(path) || isByRule) : [], typeof value === "number" ? writeQuantity(field.kind, value, view.units.value) : undefined)}
-    ${asked(
-      context.typedHere.has(path) ? reading : undefined,
-      isTyping,
-      (typed) => {
-        enter(typed);
-        leave(context);
-      },
-      context,
+    ${says(
+      ids,
+      problem,
+      isSaid ? understood(reading, context.typedHere.has(path) || isByRule) : [],
+      typeof value === "number" ? writeQuantity(field.kind, value, view.units.value) : undefined,
+      isEmpty,
     )}
+    ${isTyping ? nothing : isEmpty ? offerUsual(field, write, view.units.value) : asked(context.typedHere.has(path) ? reading : undefined, write, context)}
+    ${isTyping || draft ? nothing : askUnusual(context, path, field)}
     <p class="hint" id=${ids.hint}>${hint(context, path, field)}</p>
     <span class="as-printed">
       ${draft ? "" : text} ${isBare ? shown.unit : ""}${origin && !field.isChosen ? ` (${originWords[origin.from]})` : ""}
@@ -94,14 +101,32 @@ function understood(reading: Extract<QuantityReading, { ok: true; unknown: false
   return [shown, ...(saysNotes ? reading.notes : [])].filter((part) => part !== "");
 }
 
+/** A field emptied by hand takes its usual value only when that is asked for. */
+function offerUsual({ kind, usual }: QuantityFieldSpec, write: (typed: string) => void, units: UnitHabit) {
+  if (!usual) return nothing;
+  return html`<p class="asked">
+    <button type="button" @click=${() => write("unknown")}>Use the usual ${writeQuantity(kind, usual.value, units)}</button>
+  </p>`;
+}
+
+/** A value beyond what nearly all have: taken, and asked about until its owner says that it is right. */
+function askUnusual({ jobEditor, view }: FieldContext, path: string, field: QuantityFieldSpec) {
+  const message = unusualAt(jobEditor.job.value, path, field, view.units.value);
+  if (message === undefined) return nothing;
+  const confirm = () =>
+    jobEditor.change(`${field.label}: confirmed`, ({ job, drafts }) => ({
+      job: withPath(job, "origins", {
+        ...job.origins,
+        [path]: { ...(job.origins[path] ?? { from: "typed" }), isConfirmed: true },
+      }),
+      drafts,
+    }));
+  return html`<p class="asked is-unusual">${message}. <button type="button" @click=${confirm}>It is right</button></p>`;
+}
+
 /** What only the person can say, or what was likely meant, as buttons that write it. */
-function asked(
-  reading: QuantityReading | undefined,
-  isTyping: boolean,
-  write: (typed: string) => void,
-  context: FieldContext,
-) {
-  if (!reading || isTyping) return nothing;
+function asked(reading: QuantityReading | undefined, write: (typed: string) => void, context: FieldContext) {
+  if (!reading) return nothing;
   const question = "question" in reading ? reading.question : undefined;
   if (question) {
     return html`<p class="asked">
@@ -141,7 +166,7 @@ function hint(context: FieldContext, path: string, field: QuantityFieldSpec): st
   if (range) parts.push(`${bare(range.min)} to ${write(range.max)} can be entered.`);
   if (field.usual)
     parts.push(
-      `Usual: ${write(field.usual.value)} (${inReadersUnits(field.usual.why, view.units.value)}); leave it empty if unknown.`,
+      `Usual: ${write(field.usual.value)} (${inReadersUnits(field.usual.why, view.units.value)}); write unknown if it is not known.`,
     );
   return parts.filter((part) => part !== undefined && part !== "").join(" ");
 }

@@ -6,6 +6,7 @@ import { chapters } from "../chapters/index.ts";
 import { commonPosition } from "../charts/parts/reading/commonPosition.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
 import { keepShared } from "../editing/keepShared.ts";
+import { unusualFields } from "../editing/unusual.ts";
 import { createForm, type FieldContext } from "../fields/fieldContext.ts";
 import type { AnySection } from "../sections/parts/section.ts";
 import type { Jobs } from "../store/jobsDoor.ts";
@@ -149,6 +150,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     render(barView({ jobEditor, context, say, newJob, share, print: () => window.print() }), place("tools"));
   });
 
+  const unusual = computed(() => unusualFields(jobEditor.job.value, context.view.units.value));
   const common = commonPosition();
   const width_px = watchWidth(place("workings-width"), turns);
   chapters.forEach((chapter, i) => {
@@ -160,7 +162,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     const firstNumber = computed(() => 1 + figuresOf.slice(0, i).reduce((sum, each) => sum + each.value.length, 0));
     const isOpen = () => workings.isOpen(section.name);
     effect(() => {
-      const standing = standingOf(section, readings[i].value, jobEditor.drafts.value);
+      const standing = standingOf(section, readings[i].value, jobEditor.drafts.value, unusual.value);
       render(summaryView(section, readings[i].value, standing), places.summary);
     });
     if (section.given) fillGiven(section, places, context, isOpen);

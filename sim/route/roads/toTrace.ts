@@ -31,7 +31,7 @@ export function toTrace(trip: SpeedAndHeight, id: string, title: string): Trace 
  */
 export function wholeTrace(trips: readonly SpeedAndHeight[], id: string, title: string): Trace {
   if (trips.length === 0) {
-    throw inputError("noTrips", id, "found no trip in the log, wanted at least one drive of 200 m");
+    throw inputError("noTrips", id, "found no trip in the log, wanted at least one drive of 50 m");
   }
   const length = trips.reduce((sum, trip) => sum + trip.speed_mps.length, 0);
   const speed_mps = new Float64Array(length);

@@ -1,13 +1,7 @@
-import { InputError, inputError, type Problem } from "../../../shared/problems.ts";
-import { M_PER_KM, M_PER_MILE, MPS_PER_KMH, MPS_PER_MPH } from "../../../shared/units.ts";
-import type { Trace } from "../../trace/trace.ts";
-
-/** One piece of a road told from memory. */
-export interface TypedLeg {
-  readonly distance_m: number;
-  readonly speed_mps: number;
-  readonly stopsPerKm: number;
-}
+import { inputError } from "../../../shared/problems.ts";
+import { M_PER_KM } from "../../../shared/units.ts";
+import type { Profile, Trace } from "../../trace/trace.ts";
+import type { TypedLeg } from "./readTypedRoad.ts";
 
 /** How the car is taken to be driven. All assumed: the usual values are those of calm driving in the standard cycles. */
 export interface TypedDriving {
@@ -17,59 +11,10 @@ export interface TypedDriving {
 }
 export const calmDriving: TypedDriving = { acceleration_mps2: 0.9, braking_mps2: 1, stand_s: 15 };
 
-const legPattern =
-  /^(\d+(?:[.,]\d+)?)\s*(km|kilometres?|m|metres?|mi|miles?)\s+(?:at|with|@)\s+(\d+(?:[.,]\d+)?)\s*(km\/h|kmh|kph|mph|m\/s|mps)(?:[\s,]+(?:with\s+)?(\d+(?:[.,]\d+)?)\s*stops?\s*(?:(?:a|per|\/)\s*(km|mile))?)?$/i;
-
-/**
- * Legs of a road typed as `3 km at 50 km/h, 2 stops a km, then 12 miles at 45 mph`. Legs are parted by "then", a
- * semicolon or a line's end; `4 stops` without "a km" are those of the whole leg. Throws `InputError` with every leg that
- * cannot be read.
- */
-export function readTypedRoad(text: string): readonly TypedLeg[] {
-  const legs: TypedLeg[] = [];
-  const problems: Problem[] = [];
-  const pieces = text
-    .split(/[,\s]*\bthen\b\s*|;|\n/i)
-    .map((piece) => piece.trim().replace(/[,.]+$/, ""))
-    .filter((piece) => piece !== "");
-  pieces.forEach((piece, i) => {
-    const where = `leg ${i + 1}`;
-    const found = legPattern.exec(piece);
-    if (!found) {
-      const message = `found "${piece.slice(0, 60)}", wanted one like "3 km at 50 km/h, 2 stops a km"`;
-      problems.push({ code: "badLeg", where, message });
-      return;
-    }
-    const leg = legOf(found);
-    if (!(leg.distance_m >= 10 && leg.distance_m <= 2e6)) {
-      problems.push({ code: "badLeg", where, message: `found ${leg.distance_m} m, allowed are 10 m to 2000 km` });
-    }
-    if (!(leg.speed_mps >= 1 && leg.speed_mps <= 70)) {
-      const kmh = (leg.speed_mps / MPS_PER_KMH).toFixed(1);
-      problems.push({ code: "badLeg", where, message: `found ${kmh} km/h, allowed are 3.6 to 252 km/h` });
-    }
-    if (!(leg.stopsPerKm <= 20)) {
-      problems.push({
-        code: "badLeg",
-        where,
-        message: `found ${leg.stopsPerKm.toFixed(0)} stops a km, allowed are 0 to 20`,
-      });
-    }
-    legs.push(leg);
-  });
-  if (pieces.length === 0) {
-    problems.push({ code: "noLegs", where: "road", message: 'found no leg, wanted one like "3 km at 50 km/h"' });
-  }
-  if (problems.length > 0) {
-    throw new InputError(problems);
-  }
-  return legs;
-}
-
 /**
  * A trace of the legs: from rest to rest, steady speed in each, even acceleration and braking, stops spread evenly over
  * their leg. Its distance is exactly that of the legs. Where a leg is too short for its speed the car goes as fast as it
- * can get there. Corners of the speed are rows of their own, and no two rows lie more than 1 s apart.
+ * can get there. Hills are even over their leg. Corners of the speed are rows of their own, and no two rows lie more than 1 s apart.
  */
 export function typedRoad(
   legs: readonly TypedLeg[],
@@ -101,7 +46,27 @@ export function typedRoad(
       rows.to(0, driving.stand_s);
     }
   });
-  return rows.trace(id, title);
+  const profile = profileOf(legs);
+  const trace = rows.trace(id, title);
+  return profile ? { ...trace, profile } : trace;
+}
+
+/** Heights at the ends of the legs, the lowest of them 0 m; nothing for a road on which no hill was typed. */
+function profileOf(legs: readonly TypedLeg[]): Profile | undefined {
+  if (legs.every(({ gradient_ratio = 0 }) => gradient_ratio === 0)) return undefined;
+  const distance_m = [0];
+  const elevation_m = [0];
+  legs.forEach((leg, i) => {
+    const slope_ratio = leg.gradient_ratio ?? 0;
+    distance_m.push(distance_m[i] + leg.distance_m);
+    // rise over run is the tangent of the slope, the leg's length lies along it
+    elevation_m.push(elevation_m[i] + (leg.distance_m * slope_ratio) / Math.hypot(1, slope_ratio));
+  });
+  const lowest_m = Math.min(...elevation_m);
+  return {
+    distance_m: Float64Array.from(distance_m),
+    elevation_m: Float64Array.from(elevation_m, (each_m) => each_m - lowest_m),
+  };
 }
 
 interface Hop {
@@ -137,17 +102,6 @@ function endSpeeds(hops: readonly Hop[], up: number, down: number): Float64Array
     ends[i] = Math.min(ends[i], Math.sqrt(ends[i + 1] ** 2 + 2 * down * hops[i].distance_m));
   }
   return ends;
-}
-
-function legOf(found: RegExpExecArray): TypedLeg {
-  const number = (text: string | undefined) => Number((text ?? "0").replace(",", "."));
-  const [, distance, distanceUnit = "", speed, speedUnit = "", stops, per] = found;
-  const isMile = /^mi/i.test(distanceUnit);
-  const isKm = /^k/i.test(distanceUnit);
-  const distance_m = number(distance) * (isMile ? M_PER_MILE : isKm ? M_PER_KM : 1);
-  const factor = /mph/i.test(speedUnit) ? MPS_PER_MPH : /^k/i.test(speedUnit) ? MPS_PER_KMH : 1;
-  const each_m = per === undefined ? distance_m : /mile/i.test(per) ? M_PER_MILE : M_PER_KM;
-  return { distance_m, speed_mps: number(speed) * factor, stopsPerKm: number(stops) * (M_PER_KM / each_m) };
 }
 
 /** Rows of a trace written corner by corner, with rows in between where two corners lie more than 1 s apart. */

@@ -1,9 +1,8 @@
+import { plainNumber } from "../../../shared/plainNumber.ts";
 import { unitNamed } from "../log/columnUnits.ts";
 
 export type DecimalSign = "." | ",";
 
-// Each part begins where the one before must have ended, so that a long row of digits is passed over once.
-const pointPattern = /^[+-]?(?:\d+(?:\.\d*)?|\.\d+)(?:e[+-]?\d{1,3})?$/i;
 const unitBehind = /^([+-]?[\d.,]+(?:e[+-]?\d{1,3})?)\s*([^\s\d.,][^\d.,]{0,20})$/i;
 /** Longer than any number of a log: what is longer is none. */
 const LONGEST_CELL = 60;
@@ -17,11 +16,7 @@ export function readNumber(text: string, decimal: DecimalSign): number {
   if (decimal === "," && plain.includes(",")) {
     plain = plain.replace(",", ".");
   }
-  if (!pointPattern.test(plain)) {
-    return Number.NaN;
-  }
-  const value = Number(plain);
-  return Number.isFinite(value) ? value : Number.NaN;
+  return plainNumber(plain);
 }
 
 /** The unit written behind a cell's number, by our name of it, or "". Capital N, S, E and W are sides of the globe. */

@@ -9,7 +9,7 @@ export interface TripOptions {
    * crossings hold a car; surveys of travel by receiver use 120 to 300 s (from memory, unconfirmed).
    */
   readonly parkedLonger_s?: number | undefined;
-  /** Anything shorter is shunting, or a receiver's start, and no trip. */
+  /** Anything shorter is shunting, or a receiver's start, and no trip, as long as the log has longer moves; 200 m. */
   readonly shortest_m?: number | undefined;
 }
 
@@ -48,6 +48,8 @@ export interface Trips {
 }
 
 const M_PER_KM = 1000;
+/** A move this long is a trip in a log without any longer than `shortest_m`. Assumed: above what a parked receiver drifts. */
+const shortestAlone_m = 50;
 
 /**
  * The trips of a cleaned log, split where it stands longer than the time given and where the log itself has a break. A
@@ -65,17 +67,23 @@ export function splitTrips(cleaned: CleanedLog, options: TripOptions = {}): Trip
   const shunts = { count: 0, distance_m: 0 };
   const ends = [...series.breaks, series.count];
   let from = 0;
+  const pieces: Piece[] = [];
   for (const end of ends) {
-    for (const piece of movingPieces(series.speed_mps, from, end, parkedLonger_s)) {
-      const distance_m = series.distance_m[piece.to] - series.distance_m[piece.from];
-      if (distance_m < shortest_m) {
-        shunts.count += distance_m > 0 ? 1 : 0;
-        shunts.distance_m += distance_m;
-      } else {
-        trips.push(tripOf(cleaned, piece.from, piece.to));
-      }
-    }
+    pieces.push(...movingPieces(series.speed_mps, from, end, parkedLonger_s));
     from = end;
+  }
+  const length_m = ({ from: first, to }: Piece) => series.distance_m[to] - series.distance_m[first];
+  // A log of nothing longer is one of a hill or a start, and its moves are what was meant to be recorded.
+  const isShort = pieces.every((piece) => length_m(piece) < shortest_m);
+  const least_m = isShort ? Math.min(shortest_m, shortestAlone_m) : shortest_m;
+  for (const piece of pieces) {
+    const distance_m = length_m(piece);
+    if (distance_m < least_m) {
+      shunts.count += distance_m > 0 ? 1 : 0;
+      shunts.distance_m += distance_m;
+    } else {
+      trips.push(tripOf(cleaned, piece.from, piece.to));
+    }
   }
   addParkings(cleaned, trips, parkedLonger_s, parkings);
   return { trips, parkings, shunts };

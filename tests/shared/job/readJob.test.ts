@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
+import { withPath } from "../../../shared/job/path.ts";
 import { readJob, readJobText } from "../../../shared/job/readJob.ts";
 import { InputError, type Problem } from "../../../shared/problems.ts";
 import { changedDemo } from "../../support/changedDemo.ts";
@@ -45,7 +46,7 @@ describe("one fault, with its path, what was found and what is allowed", () => {
     [{ "roads.0.kind": "circle" }, 'roads.0.kind: found "circle", "cycle" or "trace" wanted'],
     [
       { "origins.usualDay_km.from": "hearsay" },
-      'origins.usualDay_km.from: found "hearsay", one of "measured", "handbook", "usual", "guessed" wanted',
+      'origins.usualDay_km.from: found "hearsay", one of "typed", "measured", "handbook", "usual", "guessed" wanted',
     ],
   ])("%j", (changes, sentence) => {
     expect(said(changes)).toEqual([sentence]);
@@ -84,10 +85,74 @@ describe("a value that contradicts another one", () => {
       { "module.openCircuit": { soc_frac: [0, 0.5, 1], cell_V: [3, 3.6] } },
       "module.openCircuit.cell_V: found 2 values, 3 wanted: one for each of soc_frac",
     ],
+    [
+      { "vehicle.roadLoad": { kind: "coastDown", f0_N: 100, f1_Npkmh: -10, f2_Npkmh2: 0, mass_kg: 1000 } },
+      "vehicle.roadLoad.f1_Npkmh: found terms that make -1400 N at 150 km/h, 0 N or more wanted up to 150 km/h",
+    ],
+    [
+      { "vehicle.roadLoad": { kind: "coastDown", f0_N: 100, f1_Npkmh: -10, f2_Npkmh2: 0.1, mass_kg: 1000 } },
+      "vehicle.roadLoad.f1_Npkmh: found terms that make -150 N at 50 km/h, 0 N or more wanted up to 150 km/h",
+    ],
+    [
+      { origins: { "vehicle.colour": { from: "typed" } } },
+      "origins.vehicle.colour: found an origin of a value that no job has",
+    ],
+    [
+      { origins: { "packs.first.name": { from: "typed" } } },
+      "origins.packs.first.name: found an origin of a value that no job has",
+    ],
   ])("%j", (changes, sentence) => {
     expect(said(changes)).toEqual([sentence]);
   });
+
+  it("is not seen in a coast-down whose term of speed is negative and whose force never is", () => {
+    const roadLoad = { kind: "coastDown", f0_N: 100, f1_Npkmh: -2, f2_Npkmh2: 0.05, mass_kg: 1000 };
+    expect(said({ "vehicle.roadLoad": roadLoad })).toEqual([]);
+  });
 });
+
+describe("a document of another shape", () => {
+  const wrong: readonly unknown[] = [{}, [], { length: 3 }, [null], null, "x", 3];
+
+  it("is refused with sentences at whatever place it is wrong", () => {
+    let refused = 0;
+    for (const path of groupsIn(demos[0].document)) {
+      for (const value of wrong) {
+        const problems = problemsIn(() => readJob(withPath(demos[0].document, path, value)));
+        if (problems.length > 0) refused++;
+      }
+    }
+    expect(refused).toBeGreaterThan(300);
+  });
+
+  it("names the list in whose place it found a group", () => {
+    expect(said({ "module.openCircuit.soc_frac": {} })).toEqual([
+      "module.openCircuit.soc_frac: found a group of values, a list wanted",
+    ]);
+  });
+});
+
+describe("a document larger than any job", () => {
+  it("is refused by the count of its origins before any of them is looked at", () => {
+    const origins = Object.fromEntries(Array.from({ length: 1e6 }, (_, i) => [`vehicle.name.${i}`, { from: "typed" }]));
+    expect(said({ origins })).toEqual(["origins: found 1000000 values by name, at most 2000 allowed"]);
+  });
+
+  it("is refused by the count of its samples", () => {
+    const time_s = Array.from({ length: 1e6 }, (_, i) => i);
+    const road = (id: string) => ({ kind: "trace", id, title: id, time_s, speed_kmh: time_s });
+    expect(said({ roads: [road("a"), road("b"), road("c")] })).toEqual([
+      "document: found more than 4000000 values, at most as many allowed in a job",
+    ]);
+  });
+});
+
+/** Paths of all lists and groups in a document. */
+function groupsIn(value: unknown, path = ""): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  const inner = Object.entries(value).flatMap(([key, each]) => groupsIn(each, path === "" ? key : `${path}.${key}`));
+  return path === "" ? inner : [path, ...inner];
+}
 
 describe("a recorded road", () => {
   const road = { kind: "trace", id: "own", title: "Own" };

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
+import { numbersIn } from "../../../shared/job/path.ts";
 import { invented, inventedCurve, PartOrigin, published } from "../../../shared/parts/origin.ts";
-import { numbersIn, partOf } from "../../../shared/parts/part.ts";
+import { partOf } from "../../../shared/parts/part.ts";
 
 const Spring = partOf(z.strictObject({ name: z.string(), rate: z.number(), table: z.array(z.number()) }));
 

@@ -91,3 +91,11 @@ it("stands in for what was not driven again by the same shares of the new range"
   ]);
   expect(scaledUnknowns(before, [inventedCandidate(5), inventedCandidate(6)])).toBeUndefined();
 });
+
+it("takes a value typed as a band for open within that band, and one that is only typed for known", () => {
+  const drag = "vehicle.roadLoad.drag_coeff";
+  expect(found({ [drag]: { from: "typed", plusMinus_frac: 0.13 } })).toMatchObject([
+    { path: drag, plusMinus_frac: 0.13 },
+  ]);
+  expect(found({ [drag]: { from: "typed" } })).toEqual([]);
+});

@@ -14,12 +14,12 @@ describe("job editor", () => {
     expect(jobEditor.job.value.origins[load]).toMatchObject({ from: "measured", typed: "3 cwt", plusMinus_frac: 0.02 });
   });
 
-  it("calls a value typed over a usual one guessed, and leaves other origins as they are", () => {
+  it("calls a value typed over a usual one typed, since nobody has said where from, and leaves other origins as they are", () => {
     const jobEditor = deskWithDemo();
     jobEditor.edit("vehicle.roadLoad.drag_coeff", "", 0.45, { what: "Drag coefficient", from: "usual" });
     jobEditor.edit("vehicle.roadLoad.drag_coeff", "0.48", 0.48, { what: "Drag coefficient" });
     expect(jobEditor.job.value.origins["vehicle.roadLoad.drag_coeff"]).toMatchObject({
-      from: "guessed",
+      from: "typed",
       typed: "0.48",
     });
     jobEditor.edit(load, "120", 120, about);

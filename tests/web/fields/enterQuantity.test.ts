@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { atPath } from "../../../shared/job/path.ts";
+import { emptiedFields } from "../../../web/editing/emptied.ts";
 import { fieldAt } from "../../../web/editing/fieldTable/fieldAt.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
 import { enterQuantity } from "../../../web/fields/enterQuantity.ts";
@@ -67,7 +68,27 @@ describe("typed quantity", () => {
     expect(jobEditor.drafts.value[load].problem).toBe("found -40, a mass is 0 to 10000 kg");
   });
 
-  it.each(["", "  ", "?", "unknown"])("puts the usual value in for %j, and calls it so", (text) => {
+  it.each(["", "  "])("keeps a field emptied by %j empty: no usual value stands in unasked", (text) => {
+    const { context, jobEditor, enter } = paperWithDemo();
+    const before = jobEditor.job.value;
+    enter("vehicle.tyres.loadedRadius_mm", text);
+    expect(jobEditor.job.value).toBe(before);
+    expect(emptiedFields(jobEditor.drafts.value)).toEqual(["vehicle.tyres.loadedRadius_mm"]);
+    expect(emptiedFields(jobEditor.drafts.value, context.typing.value?.path)).toEqual([]); // not while it is typed in
+    enter("vehicle.tyres.loadedRadius_mm", "285");
+    expect(emptiedFields(jobEditor.drafts.value)).toEqual([]);
+  });
+
+  it("keeps a band as the middle with the band in its origin", () => {
+    const { jobEditor, enter } = paperWithDemo();
+    enter("vehicle.roadLoad.drag_coeff", "0.40 to 0.60");
+    expect(atPath(jobEditor.job.value, "vehicle.roadLoad.drag_coeff")).toBeCloseTo(0.5, 12);
+    const { typed, plusMinus_frac } = jobEditor.job.value.origins["vehicle.roadLoad.drag_coeff"];
+    expect(typed).toBe("0.40 to 0.60");
+    expect(plusMinus_frac).toBeCloseTo(0.2, 12);
+  });
+
+  it.each(["?", "unknown"])("puts the usual value in for %j, and calls it so", (text) => {
     const { jobEditor, enter } = paperWithDemo();
     enter(load, text);
     expect(jobEditor.job.value.vehicle.load_kg).toBe(150);
@@ -81,9 +102,9 @@ describe("typed quantity", () => {
     expect(jobEditor.job.value.vehicle).not.toHaveProperty("gross_kg");
   });
 
-  it("keeps an emptied field as a draft where no usual value can stand in", () => {
+  it("keeps “unknown” as a draft where no usual value can stand in", () => {
     const { jobEditor, enter } = paperWithDemo();
-    enter("motor.maxSpeed_rpm", "");
+    enter("motor.maxSpeed_rpm", "unknown");
     expect(jobEditor.drafts.value["motor.maxSpeed_rpm"].problem).toContain("no usual value");
     expect(jobEditor.job.value.motor.maxSpeed_rpm).toBe(8000);
   });

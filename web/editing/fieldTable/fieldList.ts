@@ -15,6 +15,14 @@ export interface Usual {
   readonly why: string;
 }
 
+/** Where nearly all such values lie: beyond it the page asks, and still takes the value. */
+export interface Likely {
+  readonly min: number;
+  readonly max: number;
+  /** Of what: `a car`. */
+  readonly of: string;
+}
+
 export type Field =
   | {
       readonly type: "quantity";
@@ -22,6 +30,7 @@ export type Field =
       readonly label: string;
       readonly help?: string;
       readonly usual?: Usual;
+      readonly likely?: Likely;
       /** May be left empty: the job does without it. */
       readonly isOptional?: boolean;
       /** A thing that is decided, not a fact of the car: nobody asks where it comes from. */

@@ -1,5 +1,5 @@
 import type { Field } from "./fieldList.ts";
-import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+import { chosen, likely, optional, quantity, usual } from "./quantityFieldOf.ts";
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
 /** Fields of the driveline. */
@@ -15,11 +15,18 @@ export const gearFields: Readonly<Record<string, Field>> = {
   }),
   "driveline.finalDriveEfficiency_frac": quantity("fraction", "Efficiency of the final drive", {
     ...usual(0.95, "0.93 to 0.97; worm or hypoid lower"),
+    ...likely(0.7, 0.99, "a final drive"),
+  }),
+  "driveline.wholeEfficiency_frac": quantity("fraction", "One efficiency from motor to wheels", {
+    ...optional,
+    help: "In every gear; it counts in place of those of the gears, the transfer box and the final drive.",
+    ...likely(0.6, 0.98, "a driveline"),
   }),
   "driveline.gears.*.name": { type: "line", label: "Gear" },
   "driveline.gears.*.gear_ratio": quantity("gearRatio", "Ratio of a gear"),
   "driveline.gears.*.efficiency_frac": quantity("fraction", "Efficiency of a gear", {
     ...usual(0.96, "0.94 to 0.97 indirect, 0.97 to 0.98 direct"),
+    ...likely(0.85, 0.995, "a gear"),
   }),
   "driveline.noLoadDrag_Nm": quantity("torque", "Drag of the gearbox turning idle", {
     ...usual(0.5, "oil and bearings"),

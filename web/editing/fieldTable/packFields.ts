@@ -1,5 +1,5 @@
 import type { Field } from "./fieldList.ts";
-import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+import { chosen, likely, optional, quantity, usual } from "./quantityFieldOf.ts";
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
 /** Fields of the module, the packs and the charger: those of a first answer. */
@@ -20,6 +20,15 @@ export const packFields: Readonly<Record<string, Field>> = {
   "packs.*.name": { type: "line", label: "Name of the pack" },
   "packs.*.seriesModules": quantity("count", "Modules in series", { ...chosen }),
   "packs.*.parallelModules": quantity("count", "Strings in parallel", { ...chosen }),
+  "packs.*.whole.energy_kWh": quantity("energy", "Energy of the whole pack", {
+    ...chosen,
+    help: "Stored when full, all of it.",
+  }),
+  "packs.*.whole.nominal_V": quantity("voltage", "Nominal voltage", { ...chosen }),
+  "packs.*.whole.mass_kgpkWh": quantity("coefficient", "Mass for each kWh, kg", {
+    help: "Boxes, bars and lids in it.",
+    ...usual(8, "6 to 12 kg for each kWh with its boxes"),
+  }),
   "packs.*.ceiling_frac": quantity("fraction", "Charged up to", {
     ...chosen,
     ...usual(0.95, "top twentieth left alone"),
@@ -37,6 +46,7 @@ export const packFields: Readonly<Record<string, Field>> = {
   "charger.name": { type: "line", label: "Charger" },
   "charger.efficiency_frac": quantity("fraction", "Efficiency of the charger", {
     ...usual(0.9, "0.85 to 0.94, worse when small"),
+    ...likely(0.75, 0.97, "a charger"),
   }),
   "charger.max_V": quantity("voltage", "Highest voltage of the charger", { ...optional }),
 };

@@ -5,35 +5,64 @@ import type { Form } from "../../fields/fieldContext.ts";
 
 type RoadLoad = Job["vehicle"]["roadLoad"];
 
-/** How the drag is known: from body and tyres, or from a coast-down; with the fields of that way. */
+/** How the drag is known: from body and tyres, as one drag area, or from a coast-down; with the fields of that way. */
 export function roadLoadChoice(form: Form): TemplateResult {
   const { kind } = form.job.vehicle.roadLoad;
   const choose = (event: Event) => {
-    const roadLoad = (event.target as HTMLSelectElement).value === "coastDown" ? coastDown(form.job) : physical();
+    const chosen = ways.find(({ key }) => key === (event.target as HTMLSelectElement).value);
+    if (!chosen) return;
     form.jobEditor.change("Where the drag comes from", ({ job, drafts }) => ({
-      job: { ...job, vehicle: { ...job.vehicle, roadLoad } },
+      job: { ...job, vehicle: { ...job.vehicle, roadLoad: chosen.make(job) } },
       drafts: Object.fromEntries(Object.entries(drafts).filter(([path]) => !path.startsWith("vehicle.roadLoad."))),
     }));
   };
+  const way = ways.find(({ key }) => key === kind);
   return html`<div class="fields">
     <div class="field">
       <label for="field-road-load-kind">The drag comes from</label>
       <span class="entry">
         <select id="field-road-load-kind" @change=${choose}>
-          <option value="physical" .selected=${kind === "physical"}>body and tyres</option>
-          <option value="coastDown" .selected=${kind === "coastDown"}>a coast-down</option>
+          ${ways.map(({ key, words }) => html`<option value=${key} .selected=${key === kind}>${words}</option>`)}
         </select>
       </span>
-      <span class="as-printed">${kind === "physical" ? "body and tyres" : "a coast-down"}</span>
+      <span class="as-printed">${way?.words}</span>
     </div>
-    ${keysOf(kind).map((key) => form.field(`vehicle.roadLoad.${key}`))}
+    ${way?.fields.map((key) => form.field(`vehicle.roadLoad.${key}`))}
   </div>`;
 }
 
-function keysOf(kind: RoadLoad["kind"]): string[] {
-  return kind === "physical"
-    ? ["drag_coeff", "frontalArea_m2", "wheelDrag_Nm"]
-    : ["f0_N", "f1_Npkmh", "f2_Npkmh2", "mass_kg"];
+interface Way {
+  readonly key: RoadLoad["kind"];
+  readonly words: string;
+  readonly fields: readonly string[];
+  readonly make: (job: Job) => RoadLoad;
+}
+
+const ways: readonly Way[] = [
+  {
+    key: "physical",
+    words: "body and tyres",
+    fields: ["drag_coeff", "frontalArea_m2", "wheelDrag_Nm"],
+    make: () => physical(),
+  },
+  { key: "dragArea", words: "one drag area, and tyres", fields: ["dragArea_m2", "wheelDrag_Nm"], make: dragArea },
+  {
+    key: "coastDown",
+    words: "a coast-down",
+    fields: ["f0_N", "f1_Npkmh", "f2_Npkmh2", "mass_kg"],
+    make: coastDown,
+  },
+];
+
+/** The same drag as one figure, where the job has both factors of it. */
+function dragArea({ vehicle: { roadLoad } }: Job): RoadLoad {
+  const isKnown = roadLoad.kind === "physical";
+  const dragArea_m2 = isKnown ? roadLoad.drag_coeff * roadLoad.frontalArea_m2 : usualOf("dragArea_m2");
+  return {
+    kind: "dragArea",
+    dragArea_m2: Number(dragArea_m2.toPrecision(3)),
+    wheelDrag_Nm: isKnown ? roadLoad.wheelDrag_Nm : usualOf("wheelDrag_Nm"),
+  };
 }
 
 function usualOf(key: string): number {

@@ -6,7 +6,12 @@ import { transferBoxForm } from "./transferBoxForm.ts";
 /** Everything between motor and wheels that a first answer does without. */
 export function gearboxForm(form: Form): TemplateResult {
   return html`
-    ${form.fields("driveline.drivenAxle", "driveline.finalDriveEfficiency_frac", "driveline.noLoadDrag_Nm")}
+    ${form.fields(
+      "driveline.drivenAxle",
+      "driveline.finalDriveEfficiency_frac",
+      "driveline.noLoadDrag_Nm",
+      "driveline.wholeEfficiency_frac",
+    )}
     ${transferBoxForm(form)}
     <fieldset class="group">
       <legend>What the old parts stand</legend>
@@ -19,7 +24,7 @@ export function gearboxForm(form: Form): TemplateResult {
 /** The paths of its fields, so that what is to mend there is counted. */
 export function gearboxPaths({ job }: Form): string[] {
   return [
-    ..."drivenAxle finalDriveEfficiency_frac noLoadDrag_Nm transferBox limits.propellerShaft_Nm limits.halfShaft_Nm"
+    ..."drivenAxle finalDriveEfficiency_frac noLoadDrag_Nm wholeEfficiency_frac transferBox limits.propellerShaft_Nm limits.halfShaft_Nm"
       .split(" ")
       .map((key) => `driveline.${key}`),
     ...job.driveline.gears.flatMap((_, i) => [`driveline.gears.${i}.efficiency_frac`, `driveline.gears.${i}.name`]),

@@ -51,7 +51,7 @@ function noTrips({ isStill }: Drive, units: UnitHabit): TemplateResult {
     ${
       isStill
         ? "The log goes nowhere: no movement. There is no road to make of it."
-        : `No drive of ${writeQuantity("elevation", 200, units)} or more is in the log. There is no road to make of it.`
+        : `No drive of ${writeQuantity("elevation", 50, units)} or more is in the log. There is no road to make of it.`
     }
   </p>`;
 }

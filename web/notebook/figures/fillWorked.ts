@@ -81,7 +81,7 @@ export function fillWorked(
       if (now.state === "failed") {
         drawnFor = undefined;
         draw([]); // figures of what was before would look like those of what is
-        render(failureView(section, now.where, now.message, retry), places.finding);
+        render(failureView(section, now.where, now.message, retry, now.error), places.finding);
         return;
       }
       const { value, isLate } = now;

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { EmptyFields } from "../../editing/emptied.ts";
 import { unbroken } from "../../look/unbroken.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
 
@@ -68,7 +69,14 @@ export function findingView(
     <p class="late">${isLate ? "Calculating …" : nothing}</p>`;
 }
 
-export function failureView(section: AnySection, where: string, message: string, retry: () => void): TemplateResult {
+export function failureView(
+  section: AnySection,
+  where: string,
+  message: string,
+  retry: () => void,
+  error?: unknown,
+): TemplateResult {
+  if (error instanceof EmptyFields) return html`<p class="failed">${message}.</p>`;
   const place = where === section.name ? "This section" : `This section needs "${where}", which`;
   return html`<div class="failed">
     <p><strong>${place} could not be calculated.</strong> The rest of the page goes on.</p>

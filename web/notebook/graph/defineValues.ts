@@ -1,7 +1,8 @@
-import { computed, type ReadonlySignal } from "@preact/signals-core";
+import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/road.ts";
 import { answerFor, enoughFor, packsInQuestion } from "../../../sim/index.ts";
+import { EmptyFields } from "../../editing/emptied.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
 import { steadySpeeds_kmh } from "../../sections/parts/steadySpeeds.ts";
@@ -9,8 +10,13 @@ import type { Values, View } from "../../sections/parts/values.ts";
 import type { SimulationApi } from "../../worker/api.ts";
 import type { Definition } from "./graph.ts";
 
-/** The values below the sections. Only these start a simulation. */
-export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: SimulationApi): Definition[] {
+/** The values below the sections. Only these start a simulation. What depends on a field emptied by hand waits for it. */
+export function defineValues(
+  job: ReadonlySignal<Job>,
+  view: View,
+  simulation: SimulationApi,
+  emptied: ReadonlySignal<readonly string[]> = signal([]),
+): Definition[] {
   const sameMachine = remembering((whole: Job) => machineOf(whole));
   const sameUse = remembering((whole: Job) => ({
     ...machineOf(whole),
@@ -43,8 +49,23 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
       inputs: ["use", "runs"],
       compute: ({ use, runs }: Values) => answerFor(use, runs.candidates, undefined).recommended ?? 0,
     },
-    { name: "machine", inputs: ["job"], compute: (values: Values) => sameMachine(values.job) },
-    { name: "use", inputs: ["job"], compute: (values: Values) => sameUse(values.job) },
+    { name: "emptied", from: computed(() => emptied.value.join("|")) },
+    {
+      name: "machine",
+      inputs: ["job", "emptied"],
+      compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
+        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|allowance|engine|notes)/.test(path));
+        return sameMachine(whole);
+      },
+    },
+    {
+      name: "use",
+      inputs: ["job", "emptied"],
+      compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
+        refuseEmpty(empty, (path) => !/^(engine|notes)/.test(path));
+        return sameUse(whole);
+      },
+    },
     { name: "drivetrain", inputs: ["machine"], compute: (values: Values) => sameDrivetrain(values.machine) },
     { name: "doubts", inputs: ["job"], compute: (values: Values) => sameDoubts(values.job) },
     {
@@ -104,6 +125,11 @@ export function defineValues(job: ReadonlySignal<Job>, view: View, simulation: S
   ];
 }
 
+function refuseEmpty(emptied: string, isNeeded: (path: string) => boolean): void {
+  const needed = emptied.split("|").filter((path) => path !== "" && isNeeded(path));
+  if (needed.length > 0) throw new EmptyFields(needed);
+}
+
 /** The pack at an index of the last runs, in a job that may have fewer by now. */
 function packIn(job: Job, packIndex: number): number {
   return Math.min(packIndex, job.packs.length - 1);
@@ -130,6 +156,7 @@ function doubtsOf({ origins, allowance }: Job): Pick<Job, "origins"> & Partial<P
   const doubts: Record<string, Job["origins"][string]> = {};
   for (const [path, { from, plusMinus_frac }] of Object.entries(origins)) {
     if (/^(usualDay|longestDay|engine|roads)/.test(path) || from === "measured" || from === "handbook") continue;
+    if (from === "typed" && plusMinus_frac === undefined) continue;
     doubts[path] = { from, ...(plusMinus_frac !== undefined && { plusMinus_frac }) };
   }
   const isAllowanceOpen = Object.keys(doubts).some((path) => path.startsWith("allowance."));

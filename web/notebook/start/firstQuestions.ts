@@ -39,7 +39,7 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
   return html`<details class="first-questions" ?open=${isOpen}>
     <summary>Ten questions for a first answer</summary>
     <div class="jobs-body">
-      <p>Whatever you don't know, leave empty or write “unknown”: a usual value stands in, and is counted as a doubt.</p>
+      <p>Whatever you don't know, write “unknown”: a usual value stands in, and is counted as a doubt.</p>
       <ol>
         <li>${form.fields(nameField(context))}</li>
         <li>${form.fields(form.field("use", "What is it for? In the client's own words"))}</li>

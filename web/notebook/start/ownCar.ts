@@ -4,6 +4,7 @@ import { atPath } from "../../../shared/job/path.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { type BodyPart, bodies } from "../../../shared/parts/bodies.ts";
 import { fieldList } from "../../editing/fieldTable/fieldList.ts";
+import { placesOf } from "../../editing/fieldTable/placesOf.ts";
 import { usualWeights } from "./usualWeights.ts";
 
 /** What counts until somebody asks the client. Assumed. */
@@ -86,12 +87,4 @@ function allUsual(job: Job): Job["origins"] {
     for (const path of placesOf(job, pattern)) if (typeof atPath(job, path) === "number") origins[path] ??= usual;
   }
   return origins;
-}
-
-/** The paths of a job that a pattern with `*` stands for. */
-function placesOf(job: Job, pattern: string): string[] {
-  const star = pattern.indexOf("*");
-  if (star < 0) return [pattern];
-  const list = atPath(job, pattern.slice(0, star - 1));
-  return Array.isArray(list) ? list.map((_, i) => `${pattern.slice(0, star)}${i}${pattern.slice(star + 1)}`) : [];
 }

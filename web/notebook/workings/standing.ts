@@ -1,4 +1,6 @@
 import type { Drafts } from "../../../shared/job/draft.ts";
+import { EmptyFields } from "../../editing/emptied.ts";
+import type { Unusual } from "../../editing/unusual.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
 import type { Reading } from "../graph/graph.ts";
 
@@ -9,12 +11,20 @@ export interface Standing {
 }
 
 /** What the summary line says of a section: wrong fields, then a failure, then findings to check. */
-export function standingOf(section: AnySection, reading: Reading<unknown>, drafts: Drafts): Standing {
+export function standingOf(
+  section: AnySection,
+  reading: Reading<unknown>,
+  drafts: Drafts,
+  unusual: readonly Unusual[] = [],
+): Standing {
   const wrong = Object.keys(drafts).filter((path) => owns(section, path)).length;
   if (wrong > 0) return { words: `${wrong} wrong.`, needsAttention: true };
+  if (reading.state === "failed" && reading.error instanceof EmptyFields)
+    return { words: "Waiting for an empty field.", needsAttention: true };
   if (reading.state === "failed") return { words: "Cannot be calculated.", needsAttention: true };
   if (reading.state === "waiting") return { words: "calculating …", needsAttention: false };
-  const toCheck = section.attention?.(reading.value as never).length ?? 0;
+  const odd = unusual.filter(({ path }) => owns(section, path)).length;
+  const toCheck = odd + (section.attention?.(reading.value as never).length ?? 0);
   if (toCheck > 0) return { words: `${toCheck} to check.`, needsAttention: true };
   return { words: "", needsAttention: false };
 }

@@ -2,8 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../../shared/problems.ts";
 import { layHillsUnder } from "../../../../sim/route/roads/layHillsUnder.ts";
+import { readTypedRoad } from "../../../../sim/route/roads/readTypedRoad.ts";
 import { repeatCycleToDistance } from "../../../../sim/route/roads/repeatCycle.ts";
-import { readTypedRoad, typedRoad } from "../../../../sim/route/roads/typedRoad.ts";
+import { typedRoad } from "../../../../sim/route/roads/typedRoad.ts";
 import { characteristics } from "../../../../sim/trace/characteristics.ts";
 import type { Trace } from "../../../../sim/trace/trace.ts";
 import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
@@ -31,6 +32,43 @@ describe("a road typed from memory", () => {
     } catch (error) {
       expect((error as InputError).problems.map(({ where }) => where)).toEqual(["leg 2", "leg 3"]);
     }
+  });
+
+  it("has hills as they are told: 1 in 7, 14 %, up or down, in any place of a leg", () => {
+    const legs = readTypedRoad(
+      "3 km at 50 km/h, then 80 m at 20 km/h, 1 in 7; 200 m up 10 % at 30 km/h with 1 stop, then 400 m down 1:20, then 90 yards on a hill of 8 deg at 15 mph",
+    );
+    expect(legs.map(({ gradient_ratio = 0 }) => gradient_ratio)).toEqual([
+      0,
+      expect.closeTo(1 / 7, 12),
+      expect.closeTo(0.1, 12),
+      expect.closeTo(-0.05, 12),
+      expect.closeTo(Math.tan((8 * Math.PI) / 180), 12),
+    ]);
+    expect(legs[3].speed_mps).toBe(legs[2].speed_mps); // no speed said: as before
+    expect(legs[4].distance_m).toBeCloseTo(90 * 0.9144, 9);
+  });
+
+  it("says of a hill what no road for cars has, and of a first leg that it wants a speed", () => {
+    const wrong = (text: string) => {
+      try {
+        return readTypedRoad(text);
+      } catch (error) {
+        return (error as InputError).problems.map(({ message }) => message).join();
+      }
+    };
+    expect(wrong("80 m at 20 km/h, 1 in 2")).toContain("found 1 in 2 = 50 %");
+    expect(wrong("80 m up 1 in 7")).toContain("without a speed");
+  });
+
+  it("climbs as far as its hills say, the lowest point at 0 m", () => {
+    // sin(atan(1/7)) = 1/sqrt(50)
+    const { profile } = typedRoad(readTypedRoad("100 m at 30 km/h, then 80 m down 1 in 7, then 80 m up 1 in 7"));
+    expect(Array.from(profile?.distance_m ?? [])).toEqual([0, 100, 180, 260]);
+    const drop_m = 80 / Math.sqrt(50);
+    const heights = Array.from(profile?.elevation_m ?? []).map((each_m) => Number(each_m.toFixed(9)));
+    expect(heights).toEqual([drop_m, drop_m, 0, drop_m].map((each_m) => Number(each_m.toFixed(9))));
+    expect(typedRoad(readTypedRoad("1 km at 30 km/h")).profile).toBeUndefined();
   });
 
   it("becomes a trace with exactly its distance and its stops", () => {

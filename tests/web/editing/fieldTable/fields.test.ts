@@ -16,13 +16,17 @@ const coastDown = {
     roadLoad: { kind: "coastDown" as const, f0_N: 120, f1_Npkmh: 1, f2_Npkmh2: 0.04, mass_kg: 1000 },
   },
 };
+const dragArea = {
+  ...job,
+  vehicle: { ...job.vehicle, roadLoad: { kind: "dragArea" as const, dragArea_m2: 0.8, wheelDrag_Nm: 0 } },
+};
 const massFactor = { ...job, vehicle: { ...job.vehicle, inertia: { kind: "massFactor" as const, mass_ratio: 1.03 } } };
 const points = {
   ...job,
   motor: { ...job.motor, envelope: { kind: "points" as const, speed_rpm: [0, 8000], torque_Nm: [120, 40] } },
 };
 const flat = { ...job, motor: { ...job.motor, loss: { kind: "flat" as const, efficiency_frac: 0.85 } } };
-const alternatives = [job, coastDown, massFactor, points, flat];
+const alternatives = [job, coastDown, dragArea, massFactor, points, flat];
 
 describe("fields of the page", () => {
   it.each(quantities)("%s has bounds in the schema of the job", (path) => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { EmptyFields } from "../../../../web/editing/emptied.ts";
 import { standingOf } from "../../../../web/notebook/workings/standing.ts";
 import type { AnySection } from "../../../../web/sections/parts/section.ts";
 
@@ -23,6 +24,20 @@ describe("how a section stands", () => {
 
   it("counts the findings to check", () => {
     expect(standingOf(section, ready(1200), {})).toEqual({ words: "1 to check.", needsAttention: true });
+  });
+
+  it("counts values beyond their soft limits with the findings, its own only", () => {
+    const unusual = [
+      { path: "vehicle.load_kg", label: "Load", message: "unusual" },
+      { path: "motor.mass_kg", label: "Mass", message: "unusual" },
+    ];
+    expect(standingOf(section, ready(1200), {}, unusual).words).toBe("2 to check.");
+  });
+
+  it("waits for an empty field of another section", () => {
+    const error = new EmptyFields(["vehicle.tyres.loadedRadius_mm"]);
+    const failed = { state: "failed" as const, message: error.message, where: "machine", error };
+    expect(standingOf(section, failed, {}).words).toBe("Waiting for an empty field.");
   });
 
   it("puts wrong fields first, its own only, those below a path too", () => {

@@ -1,0 +1,43 @@
+import { signal } from "@preact/signals-core";
+import { expect, it } from "vitest";
+import { EmptyFields } from "../../../../web/editing/emptied.ts";
+import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
+import { defineValues } from "../../../../web/notebook/graph/defineValues.ts";
+import { createGraph } from "../../../../web/notebook/graph/graph.ts";
+import type { SimulationApi } from "../../../../web/worker/api.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+import { noRoads } from "../../../support/noRoads.ts";
+
+const never = new Promise<never>(() => {});
+/** A simulation that is asked and does not answer. */
+const silent: SimulationApi = {
+  road: () => never,
+  drive: () => never,
+  steady: () => never,
+  motorSurface: () => never,
+  unknowns: () => never,
+};
+
+/** How "machine" and "use" stand while these fields are empty. */
+function standing(...emptied: readonly string[]) {
+  const { jobEditor, view } = createFieldContext(createJobEditor({ job: demoJob(), drafts: {} }), noRoads);
+  const graph = createGraph(defineValues(jobEditor.job, view, silent, signal(emptied)));
+  return ["machine", "use"].map((name) => {
+    const reading = graph.read(name).value;
+    return reading.state === "failed" && reading.error instanceof EmptyFields ? reading.message : reading.state;
+  });
+}
+
+it("waits for an emptied wheel radius, by name, in all that depends on it", () => {
+  const waiting = "Waiting for “Rolling radius of the tyre”: empty";
+  expect(standing("vehicle.tyres.loadedRadius_mm")).toEqual([waiting, waiting]);
+});
+
+it("drives the car on while only the usual day is empty", () => {
+  expect(standing("usualDay_km")).toEqual(["ready", "Waiting for “Usual day”: empty"]);
+});
+
+it("waits for nothing where no field is empty", () => {
+  expect(standing()).toEqual(["ready", "ready"]);
+});
