@@ -1,5 +1,7 @@
 import { createHash } from "node:crypto";
+import { copyFileSync, existsSync } from "node:fs";
 import { builtinModules } from "node:module";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { Plugin, UserConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
@@ -139,6 +141,11 @@ function closed(): Plugin {
         delete bundle["index.html"];
         this.emitFile({ type: "asset", fileName: "bellhousing.html", source });
       },
+    },
+    // The served notebook sends it on with a job inside.
+    writeBundle({ dir = "" }) {
+      const served = join(dir, "web");
+      if (existsSync(served)) copyFileSync(join(dir, "bellhousing.html"), join(served, "bellhousing.html"));
     },
   };
 }

@@ -16,6 +16,7 @@ import { readJob } from "../shared/job/readJob.ts";
 import { chapters } from "./chapters/index.ts";
 import { emptiedFields } from "./editing/emptied.ts";
 import { createJobEditor } from "./editing/jobEditor.ts";
+import { onlyEdits } from "./editing/onlyEdits.ts";
 import { createFieldContext } from "./fields/fieldContext.ts";
 import { keepTracks } from "./log/keepTracks.ts";
 import { defineValues } from "./notebook/graph/defineValues.ts";
@@ -24,10 +25,17 @@ import { keepJobs } from "./notebook/jobs/keepJobs.ts";
 import { openFirst } from "./notebook/jobs/openFirst.ts";
 import { mount } from "./notebook/mount.ts";
 import { sections } from "./sections/index.ts";
-import { browserSurroundings } from "./store/browserSurroundings.ts";
+import { browserSurroundings, sentSurroundings } from "./store/browserSurroundings.ts";
 import { openJobs } from "./store/jobs.ts";
+import { jobInPage } from "./store/sharedPage.ts";
 import { readElsewhere } from "./worker/readElsewhere.ts";
 import { startWorkers } from "./worker/startWorkers.ts";
+
+/** What may be tried out in a page that was sent to be looked at. */
+const TRIED_OUT = [
+  ...["usualDay_km", "longestDay_km", "longestDaysAYear", "drivenRoad", "units"],
+  ...["vehicle.load_kg", "allowance.winter_ratio", "allowance.aged_frac"],
+];
 
 const page = document.querySelector<HTMLElement>("#notebook");
 if (!page) throw new Error("the page has no place for the notebook");
@@ -42,15 +50,18 @@ try {
 
 async function start(page: HTMLElement): Promise<void> {
   const { simulation, roads } = startWorkers();
-  const jobs = await openJobs(browserSurroundings(), readElsewhere(roads));
-  await openFirst(jobs);
+  const shared = jobInPage(document);
+  const jobs = await openJobs(shared ? sentSurroundings() : browserSurroundings(), readElsewhere(roads));
+  if (shared) await jobs.create(shared, "the page it was sent in");
+  else await openFirst(jobs);
   const opened = jobs.current.peek();
-  const jobEditor = createJobEditor({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });
+  const whole = createJobEditor({ job: opened?.job ?? readJob(demos[0].document), drafts: {} });
+  const jobEditor = shared ? onlyEdits(whole, TRIED_OUT) : whole;
   keepJobs(jobEditor, jobs);
   const context = createFieldContext(jobEditor, roads);
   keepTracks(context.view, jobEditor, jobs);
   const emptied = computed(() => emptiedFields(jobEditor.drafts.value, context.typing.value?.path));
   const values = defineValues(jobEditor.job, context.view, simulation, emptied);
   const graph = createGraph([...values, ...sections, ...chapters], jobEditor.opened);
-  mount(page, { sections, graph, jobEditor, context, jobs });
+  mount(page, { sections, graph, jobEditor, context, jobs, isShared: shared !== undefined });
 }

@@ -24,7 +24,10 @@ async function serve(args: readonly string[]): Promise<void> {
     console.log("building the notebook");
     // Only here: whoever serves what is built already need not load the bundler.
     const { build } = await import("vite");
-    await build({ root: join(root, "web"), configFile: join(root, "vite.config.ts"), logLevel: "warn" });
+    const built = (mode: string) =>
+      build({ root: join(root, "web"), configFile: join(root, "vite.config.ts"), mode, logLevel: "warn" });
+    await built("production");
+    await built("oneFile"); // the page in one file, which Share sends with a job inside
   }
   console.log(`the notebook is at http://127.0.0.1:${port}/ (Ctrl+C ends it)`);
   if (port !== usualPort)

@@ -109,6 +109,45 @@ it("draws every figure as wide as a telephone, and saves each as drawing, pictur
   await viewer.context().close();
 });
 
+it("is shared with its job inside: opened on a telephone it can be tried out, and changes and keeps nothing", async () => {
+  const [download] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Share" }).click(),
+  ]);
+  const sent = join(folder, download.suggestedFilename());
+  await download.saveAs(sent);
+  expect(sent).toMatch(/\.html$/);
+  const client = await browser.newContext({ offline: true, viewport: { width: 390, height: 844 }, hasTouch: true });
+  const their = await client.newPage();
+  their.on("pageerror", (error) => faults.push(error.message));
+  their.on("console", (message) => message.type() === "error" && faults.push(message.text()));
+  await their.goto(pathToFileURL(sent).href);
+  await worked(their);
+  expect(await their.locator("h1").textContent()).toBe(await page.locator("h1").textContent());
+  const said = () => their.locator(".answer .say").first().textContent();
+  const before = await said();
+  const day = their.locator("#answer-day");
+  const usual = await day.inputValue();
+  await day.fill("90");
+  await expect.poll(said).not.toBe(before);
+  await their.getByRole("button", { name: "Open all" }).click();
+  await worked(their);
+  await expectNoSidewaysScroll(their);
+  expect(await their.locator('[data-place="jobs"], [data-place="keeping"]').locator("visible=true").count()).toBe(0);
+  expect(await their.locator("#field-vehicle-load_kg").isDisabled()).toBe(true);
+  expect(
+    await their
+      .getByRole("button", { name: /^(Share|New job|Write a note)/ })
+      .locator("visible=true")
+      .count(),
+  ).toBe(0);
+  await their.reload();
+  await worked(their);
+  expect(await day.inputValue()).toBe(usual);
+  await client.close();
+  rmSync(sent);
+});
+
 it("says where its jobs are kept", async () => {
   const said = (await page.locator(".jobs .aside").first().textContent()) ?? "";
   expect(said).toMatch(/in this browser/);

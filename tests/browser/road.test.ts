@@ -48,24 +48,21 @@ async function textOf(place: Locator): Promise<string> {
 const says = (page: Page) => page.locator("#theRoad .road-log [role=status]").first();
 
 describe("the client's own road", () => {
-  it("is made of a log: cleaned, seen, and driven, by one step that can be taken back", async () => {
+  it("is made of a log that is brought: cleaned, seen and driven at once, by one step that can be taken back", async () => {
     const { page, faults } = await openNotebook(browser);
     await worked(page);
     const before = await finding(page, "whichIsEnough");
     const roads = await page.locator("#view-road option").count();
     await bring(page, "monday.gpx", gpx);
-    await worked(page);
-    expect(await textOf(page.locator("#theRoad .offer"))).toMatch(/Quality: (good|usable)/);
-    expect(await textOf(page.locator("#theRoad"))).toMatch(/gaps? of \d+ s .*bridged as a tunnel/);
-    expect(await page.locator("#theRoad figure").count()).toBe(3); // the road driven, raw against cleaned, the map
-    expect(await page.locator("#theRoad table").first().locator("tbody tr").count()).toBe(2);
-    expect(await finding(page, "whichIsEnough")).toBe(before);
-
-    await page.locator("#theRoad button", { hasText: "Make it a road of this job" }).click();
     await page.waitForFunction(() =>
       document.querySelector("#theRoad .sentence")?.textContent?.includes("Client's own"),
     );
     await worked(page);
+    expect(await textOf(page.locator("#theRoad .offer"))).toMatch(/Quality: (good|usable)/);
+    expect(await textOf(page.locator("#theRoad"))).toMatch(/gaps? of \d+ s .*bridged as a tunnel/);
+    expect(await page.locator("#theRoad figure").count()).toBe(4); // the road driven and its map, raw against cleaned and the map
+    expect(await page.locator(".log-repairs").isVisible()).toBe(false); // one line, unfolded when asked
+    expect(await page.locator("#theRoad table").first().locator("tbody tr").count()).toBe(2);
     expect(await finding(page, "theRoad")).toMatch(/^Client's own road, 2\d.* km/);
     expect(await page.locator("#view-road option").count()).toBe(roads + 1);
     expect(await finding(page, "whichIsEnough")).not.toBe(before);
@@ -83,7 +80,6 @@ describe("the client's own road", () => {
     const { page, faults } = await openNotebook(browser);
     await worked(page);
     await bring(page, "monday.gpx", gpx);
-    await page.locator("#theRoad button", { hasText: "Make it a road of this job" }).click();
     await page.waitForFunction(() =>
       document.querySelector("#theRoad .sentence")?.textContent?.includes("Client's own"),
     );
@@ -197,6 +193,7 @@ describe("the client's own road", () => {
       );
     await worked(page);
     const before = await climb();
+    await page.getByText(/^Repaired: /).click();
     await page.locator("#log-repair-heightNoise").uncheck();
     await page.waitForSelector(".log-work", { state: "detached" });
     await page.waitForFunction(() =>

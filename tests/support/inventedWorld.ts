@@ -105,6 +105,7 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
         onClosing: (isAtRisk) => register(closing, isAtRisk),
         askToKeep: async () => true,
         room: async () => ({}),
+        pageInOneFile: async () => "<!doctype html><html><body><main></main></body></html>",
         download: (name, text) => downloads.push({ name, text }),
         ...(chooseFile && { chooseFile }),
       };

@@ -1,15 +1,11 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { atPath } from "../../shared/job/path.ts";
 import type { Field } from "../editing/fieldTable/fieldList.ts";
-import type { FieldContext } from "./fieldContext.ts";
+import type { Editing } from "./fieldContext.ts";
 import { fieldIds, says } from "./fieldParts.ts";
 
 /** A field for one of a few things. */
-export function choiceField(
-  context: FieldContext,
-  path: string,
-  field: Extract<Field, { type: "choice" }>,
-): TemplateResult {
+export function choiceField(context: Editing, path: string, field: Extract<Field, { type: "choice" }>): TemplateResult {
   const { jobEditor } = context;
   const ids = fieldIds(path, context.idPrefix);
   const value = atPath(jobEditor.job.value, path);

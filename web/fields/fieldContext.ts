@@ -15,18 +15,29 @@ import { createStaging, type Staging } from "./staging.ts";
 import { textField } from "./textField.ts";
 import { yesNoField } from "./yesNoField.ts";
 
-/** What the fields of one page share. */
-export interface FieldContext {
+/** What reading a text needs: the job it is read against, the units of a bare number, what was asked before. */
+export interface Parsing {
+  readonly jobEditor: Pick<JobEditor, "job">;
+  readonly view: Pick<PageView, "units">;
+  /** What was asked once and need not be asked again, such as which hundredweight is meant. */
+  readonly remembered: Signal<Pick<QuantityOptions, "cwt" | "gallon">>;
+}
+
+/** What a field that is written in needs: whom it tells, and where it stands. */
+export interface Editing {
   readonly jobEditor: JobEditor;
   /** The text in the field that is being typed in: shown as it is, and not yet told off. */
   readonly typing: JobEditor["typing"];
-  /** What was asked once and need not be asked again, such as which hundredweight is meant. */
-  readonly remembered: Signal<Pick<QuantityOptions, "cwt" | "gallon">>;
+  /** Before the ids of fields that stand on the page a second time. */
+  readonly idPrefix: string;
+}
+
+/** What the fields of one page share: what parses, what edits, and what is looked at (`view`). */
+export interface FieldContext extends Parsing, Editing {
+  readonly jobEditor: JobEditor;
   readonly view: PageView;
   /** Paths typed in since the job was opened: only there is asked what only the person can say. */
   readonly typedHere: Set<string>;
-  /** Before the ids of fields that stand on the page a second time. */
-  readonly idPrefix: string;
 }
 
 /** What the page shows and how: units, charts and the road driven are the job's, the rest is only looked at. */

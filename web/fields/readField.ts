@@ -3,7 +3,7 @@ import { kindInfo } from "../../shared/quantity/kinds.ts";
 import type { QuantityReading } from "../../shared/quantity/reading.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import { allowedRange } from "../editing/fieldTable/allowedRange.ts";
-import type { FieldContext } from "./fieldContext.ts";
+import type { Parsing } from "./fieldContext.ts";
 import type { QuantityFieldSpec } from "./quantityField.ts";
 import { shownQuantity } from "./shownQuantity.ts";
 
@@ -12,7 +12,7 @@ import { shownQuantity } from "./shownQuantity.ts";
  * what was asked once is not asked again. Nothing for an empty field.
  */
 export function readField(
-  context: FieldContext,
+  context: Parsing,
   path: string,
   field: QuantityFieldSpec,
   text: string,

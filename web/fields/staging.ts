@@ -3,6 +3,7 @@ import type { MotorLoss } from "../../shared/job/motor.ts";
 import type { MotorMap } from "../../sim/index.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
 import { type StagedTexts, stagedTexts } from "../editing/stagedTexts.ts";
+import { driveLog } from "../log/driveLog.ts";
 import { createLogStaging, type LogStaging } from "../log/logStaging.ts";
 import type { RoadsApi } from "../worker/roadsApi.ts";
 
@@ -37,6 +38,8 @@ export function createStaging(jobEditor: JobEditor, roads: RoadsApi): Staging {
     understood: signal({}),
     map: signal(undefined),
     state: stagedTexts(jobEditor, DATASHEET, "figures of a datasheet"),
-    log: createLogStaging(roads, stagedTexts(jobEditor, "road", "words for a road")),
+    log: createLogStaging(roads, stagedTexts(jobEditor, "road", "words for a road"), (log, drive) =>
+      driveLog(log, drive, jobEditor),
+    ),
   };
 }

@@ -2,12 +2,12 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { atPath } from "../../shared/job/path.ts";
 import type { Field } from "../editing/fieldTable/fieldList.ts";
-import type { FieldContext } from "./fieldContext.ts";
+import type { Editing } from "./fieldContext.ts";
 import { fieldIds, says } from "./fieldParts.ts";
 
 /** A field for words: one line, or as many as it takes. */
 export function textField(
-  context: FieldContext,
+  context: Editing,
   path: string,
   field: Extract<Field, { type: "line" | "text" }>,
 ): TemplateResult {

@@ -2,15 +2,11 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { atPath } from "../../shared/job/path.ts";
 import type { Field } from "../editing/fieldTable/fieldList.ts";
-import type { FieldContext } from "./fieldContext.ts";
+import type { Editing } from "./fieldContext.ts";
 import { fieldIds } from "./fieldParts.ts";
 
 /** A field for yes or no. */
-export function yesNoField(
-  context: FieldContext,
-  path: string,
-  field: Extract<Field, { type: "yesNo" }>,
-): TemplateResult {
+export function yesNoField(context: Editing, path: string, field: Extract<Field, { type: "yesNo" }>): TemplateResult {
   const { jobEditor } = context;
   const ids = fieldIds(path, context.idPrefix);
   const value = atPath(jobEditor.job.value, path) === true;

@@ -1,9 +1,10 @@
 import { type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import type { ReadLogOptions } from "../../sim/index.ts";
 import type { StagedTexts } from "../editing/stagedTexts.ts";
-import type { Answer, Brought, LogSetting, MadeRoad, Piece, PieceView, RoadsApi } from "../worker/roadsApi.ts";
+import type { Answer, Brought, Drive, LogSetting, MadeRoad, Piece, PieceView, RoadsApi } from "../worker/roadsApi.ts";
 import { firstPiece, isPieceOf } from "./logPieces.ts";
 import { problemWords } from "./logText.ts";
+import { openQuestions } from "./openQuestions.ts";
 
 /** Positions of the road in view, as far as this browser keeps them. */
 export interface KeptTrack {
@@ -56,8 +57,15 @@ export interface LogStaging {
 const PARKED_s = 180;
 const untouched: LogSetting = { answers: [], off: [], parkedLonger_s: PARKED_s };
 
-/** `room` is asked for what takes long; `texts` are kept with the job. */
-export function createLogStaging(room: RoadsApi, texts: StagedTexts): LogStaging {
+/**
+ * `room` is asked for what takes long; `texts` are kept with the job. `onDrive` hears, once for what was brought, of a drive that
+ * leaves nothing to be asked.
+ */
+export function createLogStaging(
+  room: RoadsApi,
+  texts: StagedTexts,
+  onDrive: (log: LogStaging, drive: Drive) => Promise<void> = async () => {},
+): LogStaging {
   const work = signal<{ words: string; share_frac: number } | undefined>(undefined);
   const refused = signal<readonly string[]>([]);
   const brought = signal<Brought | undefined>(undefined);
@@ -69,6 +77,7 @@ export function createLogStaging(room: RoadsApi, texts: StagedTexts): LogStaging
   let settled = untouched; // the setting that `brought` was worked under
   let wish = 0;
   let isEnded = false;
+  let isDriven = false;
   let queue = Promise.resolve();
 
   const tell = (words: string, share_frac: number) => {
@@ -94,6 +103,12 @@ export function createLogStaging(room: RoadsApi, texts: StagedTexts): LogStaging
         if (isNew) labels.value = {};
         brought.value = answer.value;
         await choose(!isNew && isPieceOf(answer.value, piece.value) ? piece.value : firstPiece(answer.value));
+        if (isNew) isDriven = false;
+        const { outcome, files } = answer.value;
+        const isAsking = files.some((file) => openQuestions(file).length > 0);
+        if (isDriven || isEnded || isAsking || outcome.kind !== "drive" || outcome.trips.length === 0) return;
+        isDriven = true;
+        await onDrive(staging, outcome);
         return;
       }
       setting.value = settled;
@@ -115,7 +130,7 @@ export function createLogStaging(room: RoadsApi, texts: StagedTexts): LogStaging
     return ask(wanted, () => room.again(wanted, tell), false);
   };
 
-  return {
+  const staging: LogStaging = {
     ...{ room, work, refused, brought, setting, piece, view, labels, done, choose, change },
     cutsEnds: signal(true),
     texts,
@@ -151,6 +166,7 @@ export function createLogStaging(room: RoadsApi, texts: StagedTexts): LogStaging
       return answer.kind === "done" ? answer.value : undefined;
     },
   };
+  return staging;
 }
 
 /** A fault of our own is a refusal too, with its words: the page goes on. */

@@ -10,6 +10,8 @@ export interface Bar {
   readonly newJob: () => void;
   readonly share: () => void;
   readonly print: () => void;
+  /** The page was sent to be looked at: it makes no jobs and is sent no further. */
+  readonly isShared: boolean;
 }
 
 const habits: Readonly<Record<UnitHabit, string>> = {
@@ -19,7 +21,7 @@ const habits: Readonly<Record<UnitHabit, string>> = {
 };
 
 /** What can be done with the job, in one line: undo, redo, a new one, sharing, printing, units. */
-export function barView({ jobEditor, context, say, newJob, share, print }: Bar): TemplateResult {
+export function barView({ jobEditor, context, say, newJob, share, print, isShared }: Bar): TemplateResult {
   const job = jobEditor.job.value;
   const step = (how: () => string | undefined, done: string) => () => {
     context.typing.value = undefined;
@@ -34,11 +36,15 @@ export function barView({ jobEditor, context, say, newJob, share, print }: Bar):
   const isLooking = jobEditor.isLooking.value;
   return html`${button("Undo", jobEditor.undoes.value, step(jobEditor.undo, "Undone"))}
     ${button("Redo", jobEditor.redoes.value, step(jobEditor.redo, "Redone"))}
-    <button type="button" class="new-job" ?disabled=${isLooking} @click=${newJob}>New job</button>
-    <button type="button" ?disabled=${isLooking} @click=${share}>Share</button>
+    ${
+      isShared
+        ? nothing
+        : html`<button type="button" class="new-job" ?disabled=${isLooking} @click=${newJob}>New job</button>
+            <button type="button" ?disabled=${isLooking} @click=${share}>Share</button>`
+    }
     <button type="button" @click=${print}>Print</button>
     ${
-      job.hiddenSections.length === 0
+      job.hiddenSections.length === 0 || isShared
         ? nothing
         : html`<button
             type="button"

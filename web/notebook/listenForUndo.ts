@@ -1,10 +1,9 @@
 import type { JobEditor } from "../editing/jobEditor.ts";
-import type { FieldContext } from "../fields/fieldContext.ts";
 
 /** Ctrl+Z and its kin, left to the browser while a field holds letters that are not in the job yet. */
-export function listenForUndo(jobEditor: JobEditor, context: FieldContext, say: (words: string) => void): void {
+export function listenForUndo(jobEditor: JobEditor, say: (words: string) => void): void {
   addEventListener("keydown", (event) => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || context.typing.value !== undefined) return;
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || jobEditor.typing.value !== undefined) return;
     const key = event.key.toLowerCase();
     const isRedo = key === "y" || (key === "z" && event.shiftKey);
     if (key !== "z" && !isRedo) return;

@@ -19,6 +19,8 @@ import { watchWidth } from "./figures/watchWidth.ts";
 import type { Graph } from "./graph/graph.ts";
 import { type Complaint, complaintView } from "./jobs/complaintView.ts";
 import { earlierLook } from "./jobs/earlierLook.ts";
+import { fences } from "./jobs/fences.ts";
+import { sharedNote } from "./jobs/sharedNote.ts";
 import { showEarlier } from "./jobs/showEarlier.ts";
 import { showJobs } from "./jobs/showJobs.ts";
 import { takeDroppedFiles } from "./jobs/takeDroppedFiles.ts";
@@ -41,7 +43,13 @@ export interface Notebook {
   readonly jobEditor: JobEditor;
   readonly context: FieldContext;
   readonly jobs: Jobs;
+  /** The page was sent with its job inside, to be looked at. */
+  readonly isShared: boolean;
 }
+
+/** Where things are written that a page which was sent does not change. */
+const WRITTEN =
+  '.given > [data-place="given"], .chapter [data-place="given"], [data-place="note"], [data-place="otherNotes"]';
 
 /** Puts the notebook on the page and keeps it there, true to the job. The only file that touches the page. */
 export function mount(page: HTMLElement, notebook: Notebook): void {
@@ -122,11 +130,13 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     },
   );
   showEarlier(page, look, attempt);
+  page.toggleAttribute("data-shared", notebook.isShared);
+  if (notebook.isShared) fences(page, WRITTEN).close();
   keepFocus(page);
   takeDroppedFiles((files) => {
     const [file] = files;
     // A file that can only be a log goes to the road, wherever on the page it is let go.
-    if (files.every(({ name }) => /\.(gpx|nmea)$/i.test(name))) {
+    if (files.every(({ name }) => /\.(gpx|nmea|csv|tsv|txt|log|tcx|kml|fit|xml)$/i.test(name))) {
       workings.openFor("theRoad");
       page.querySelector("#theRoad")?.scrollIntoView();
       attempt(() => context.view.staging.log.bring(files));
@@ -138,16 +148,26 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     attempt(async () => {
       await notebook.jobs.create(ownCar(), "the usual values");
       isAsking.value = true;
-      page.querySelector(".first-questions")?.scrollIntoView({ block: "start" });
+      requestAnimationFrame(() => {
+        page.querySelector(".first-questions")?.scrollIntoView({ block: "start" });
+        page.querySelector<HTMLElement>("#first-field-vehicle-name")?.focus({ preventScroll: true });
+      });
     });
   effect(() => {
     const isDemo = jobEditor.job.value.isInvented;
     const found = { answer: answer.value, doubt: band.value };
+    if (notebook.isShared) {
+      render(sharedNote(), place("first"));
+      return;
+    }
     render(isDemo ? nothing : questionsView(context, isAsking.value, found), place("first"));
   });
-  const share = () => attempt(() => notebook.jobs.exportFile());
+  const share = () => attempt(() => notebook.jobs.share());
   effect(() => {
-    render(barView({ jobEditor, context, say, newJob, share, print: () => window.print() }), place("tools"));
+    render(
+      barView({ jobEditor, context, say, newJob, share, print: () => window.print(), isShared: notebook.isShared }),
+      place("tools"),
+    );
   });
 
   const unusual = computed(() => unusualFields(jobEditor.job.value, context.view.units.value));
@@ -192,7 +212,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   function say(words: string) {
     spoken.value = words;
   }
-  listenForUndo(jobEditor, context, say);
+  listenForUndo(jobEditor, say);
 }
 
 function fillGiven(section: AnySection, places: Places, context: FieldContext, isOpen: () => boolean): void {

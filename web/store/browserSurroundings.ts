@@ -1,5 +1,7 @@
 import { DATABASE_NAME } from "./database.ts";
 import { databaseStore } from "./databaseStore.ts";
+import { memoryStore } from "./memoryStore.ts";
+import { pageInOneFile, sourceOf } from "./pageInOneFile.ts";
 import type { Surroundings, TabMessage } from "./surroundings.ts";
 import type { FileHandle } from "./tiedFile.ts";
 
@@ -17,6 +19,7 @@ interface SavePicker {
 /** The world as a browser has it. What a browser lacks (old ones, a page opened from disk) is left out, not faked. */
 export function browserSurroundings(): Surroundings {
   const channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel(DATABASE_NAME);
+  const source = sourceOf(document); // now, since nothing was put into the page yet
   const picker = (window as Window & SavePicker).showSaveFilePicker?.bind(window);
   const world: Surroundings = {
     openStore: databaseStore,
@@ -65,6 +68,7 @@ export function browserSurroundings(): Surroundings {
         [window, "focus", listener],
       ]);
     },
+    pageInOneFile: () => pageInOneFile(source),
     async askToKeep() {
       return navigator.storage?.persist?.();
     },
@@ -80,9 +84,9 @@ export function browserSurroundings(): Surroundings {
         ...(estimate?.quota !== undefined && { room_MB: estimate.quota / B_PER_MB }),
       };
     },
-    download(name, text) {
+    download(name, text, type = "application/json") {
       const link = document.createElement("a");
-      link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+      link.href = URL.createObjectURL(new Blob([text], { type }));
       link.download = name;
       link.click();
       // The browser reads the address after the click; freeing it at once would cut the file short in some.
@@ -101,6 +105,18 @@ export function browserSurroundings(): Surroundings {
         throw error;
       }
     },
+  };
+}
+
+/** The world of a page that was sent with its job inside: nothing of it is stored, and no other page hears of it. */
+export function sentSurroundings(): Surroundings {
+  const { chooseFile: _none, ...world } = browserSurroundings();
+  const nothing = () => () => {};
+  return {
+    ...world,
+    openStore: async () => memoryStore(),
+    ...{ tell: () => {}, onTold: nothing, onClosing: nothing, holdSession: () => {} },
+    askToKeep: async () => undefined,
   };
 }
 

@@ -9,6 +9,7 @@ import type { Comparable, Jobs } from "./jobsDoor.ts";
 import { liftLists, lowerLists } from "./liftedLists.ts";
 import { newHead } from "./newHead.ts";
 import type { OpenJob } from "./openJob.ts";
+import { sharedPage } from "./sharedPage.ts";
 import type { Surroundings } from "./surroundings.ts";
 
 interface Hands {
@@ -23,7 +24,7 @@ interface Hands {
 }
 
 /** A job as it stands once more: as another job, which is opened, as a file on disk, as text. */
-export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" | "readText"> {
+export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" | "readText" | "share"> {
   const { store, world, session, shelf, desk, readStored, documentOf, open } = hands;
   /** Where one of its long lists is gone, the rest of a job is text all the same. */
   const textOf = async (id: string): Promise<string> =>
@@ -48,6 +49,12 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" |
       return copyId;
     },
     readText: textOf,
+    async share() {
+      const job = desk.saver()?.mine().job;
+      if (!job) throw inputError("noJob", "jobs", "found no open job to share");
+      const page = sharedPage(await world.pageInOneFile(), job);
+      world.download(jobFileName(job.title, new Date(world.now_ms()), "html"), page, "text/html");
+    },
     async exportFile(id = desk.saver()?.head().id) {
       if (id === undefined) throw inputError("noJob", "jobs", "found no open job to save");
       const mine = desk.saver(id);

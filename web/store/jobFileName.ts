@@ -1,5 +1,5 @@
-/** A file name for a job: its title in plain letters, the day, and the ending of job files. */
-export function jobFileName(title: string, now: Date): string {
+/** A file name for a job: its title in plain letters, the day, and an ending, that of job files where none is given. */
+export function jobFileName(title: string, now: Date, ending = "bellhousing.json"): string {
   const plain = title
     .normalize("NFKD")
     .replace(/[\u0300-\u036f]/g, "")
@@ -10,5 +10,5 @@ export function jobFileName(title: string, now: Date): string {
     .replace(/-+$/, "");
   const two = (part: number) => String(part).padStart(2, "0");
   const day = `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-  return `${plain || "job"}-${day}.bellhousing.json`;
+  return `${plain || "job"}-${day}.${ending}`;
 }

@@ -60,6 +60,8 @@ export interface Jobs {
   undoRemove(id?: string): Promise<string | undefined>;
   /** Saves a job as a file, the open one where none is named; works when the database does not. */
   exportFile(id?: string): Promise<{ readonly name: string; readonly text: string }>;
+  /** Saves the open job as a page in one file, to be sent to the client. */
+  share(): Promise<void>;
   /** Adds the job in a file and opens it. Throws InputError with all that is wrong; the open job is then untouched. */
   importFile(file: FileLike & { readonly lastModified?: number }): Promise<string>;
   /** Lets the person choose a file that the open job is saved along to. Needs a click. */

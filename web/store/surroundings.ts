@@ -28,7 +28,10 @@ export interface Surroundings {
   /** Asks the browser to keep the data; nothing where it cannot be asked. */
   askToKeep(): Promise<boolean | undefined>;
   room(): Promise<{ readonly isKept?: boolean; readonly used_MB?: number; readonly room_MB?: number }>;
-  download(name: string, text: string): void;
+  /** Puts a text into a file of the person's; `type` as of files, that of a job where none is given. */
+  download(name: string, text: string, type?: string): void;
+  /** The notebook as one file without a job. */
+  pageInOneFile(): Promise<string>;
   /** Lets the person choose a file to tie a job to; nothing where they chose none. Missing where the browser cannot. */
   chooseFile?(name: string): Promise<FileHandle | undefined>;
 }

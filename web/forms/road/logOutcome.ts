@@ -6,10 +6,10 @@ import { M_PER_KM } from "../../../shared/units.ts";
 import { type RepairKind, repairKinds } from "../../../sim/index.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { dayWords, neverOff, problemWords, repairWords } from "../../log/logText.ts";
+import { openQuestions } from "../../log/openQuestions.ts";
 import type { Brought, Drive, PlannedRoute } from "../../worker/roadsApi.ts";
 import { logRoadForm } from "./logRoadForm.ts";
 import { plannedRouteForm } from "./plannedRouteForm.ts";
-import { openQuestions } from "./understoodForm.ts";
 
 /** What became of the log: a cleaned drive with its repairs, a planned route, or why neither. */
 export function logOutcome(form: Form, brought: Brought): TemplateResult {
@@ -68,7 +68,9 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
   const day = (time_s: number) =>
     days.length > 1 ? `${dayWords(new Date((time_s + utcOffset_s) * 1000).toISOString().slice(0, 10))}: ` : "";
   if (shown.length === 0) return html`<p>Nothing had to be mended.</p>`;
-  return html`<fieldset class="log-repairs">
+  const kinds = done.map(({ kind }) => repairWords[kind].toLowerCase()).join(", ");
+  return html`<details class="fold"><summary>Repaired: ${kinds === "" ? "nothing, as asked" : kinds}</summary>
+  <fieldset class="log-repairs folded">
     <legend>What was mended; take out a tick to see the log without it</legend>
     <ul>
       ${shown.map((kind) => {
@@ -101,7 +103,7 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
         </li>`;
       })}
     </ul>
-  </fieldset>`;
+  </fieldset></details>`;
 }
 
 function sentence(words: string): string {

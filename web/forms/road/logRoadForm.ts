@@ -6,8 +6,9 @@ import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";
 import { tooLong, wordsField } from "../../fields/wordsField.ts";
+import { logOrigin } from "../../log/driveLog.ts";
 import { longestDay, medianDay, pieceChoices } from "../../log/logPieces.ts";
-import { durationWords, repairWords } from "../../log/logText.ts";
+import { durationWords } from "../../log/logText.ts";
 import { freeRoadId, namedRoad, withRoad } from "../../log/takeRoad.ts";
 import type { Drive } from "../../worker/roadsApi.ts";
 
@@ -27,7 +28,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
     const made = await log.make((room) => room.roadOf(chosen.key, title.trim() === "" ? chosen.title : title));
     if (!made) return;
     const id = freeRoadId(form.jobEditor.job.value, "log");
-    const origin = { from: "measured", note: originNote(drive) } as const;
+    const origin = logOrigin(drive);
     const road = namedRoad(made, id);
     if (!attempt(form, ID, `Road from a log: ${road.title}`, (state) => withRoad(state, road, origin), [road])) return;
     const { track, tripRows } =
@@ -70,14 +71,6 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
       ${dayButtons(form, drive)}
     </p>
     ${isOpen ? html`<p class="to-mend">First say above what the log leaves open.</p>` : nothing} ${refusal(form, ID)}`;
-}
-
-/** What was done to the log, in counts: neither names, days nor clocks go into the job file. */
-function originNote({ quality, repairs }: Drive): string {
-  const kinds = repairs.map(({ kind }) => repairWords[kind].toLowerCase());
-  const bridged = (100 * quality.bridged_frac).toPrecision(2);
-  const note = `recorded by a logger, quality ${quality.verdict}, ${bridged} % bridged; ${kinds.join(", ") || "nothing mended"}`;
-  return note.slice(0, 500);
 }
 
 function splitting(form: Form, drive: Drive): TemplateResult {

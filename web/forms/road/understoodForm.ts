@@ -4,6 +4,7 @@ import { type ColumnRole, columnRoles, type Question, type ReadLogOptions } from
 import type { Form } from "../../fields/fieldContext.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";
 import { choiceWords, questionWords, roleWords } from "../../log/logText.ts";
+import { openQuestions } from "../../log/openQuestions.ts";
 import type { Brought, FileReading } from "../../worker/roadsApi.ts";
 
 /** How the files were understood, all of it changeable; what a file leaves open is asked first, the guess pre-set. */
@@ -29,11 +30,6 @@ export function understoodForm(form: Form, { files }: Brought): TemplateResult {
           ${columns(form, file, i)}`,
       )}`,
     )}`;
-}
-
-/** What must be answered before a road is made of the log. */
-export function openQuestions({ questions }: FileReading): readonly Question[] {
-  return questions.filter(({ decided, name }) => !decided && questionWords[name] !== undefined);
 }
 
 function ask(

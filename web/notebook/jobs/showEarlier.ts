@@ -2,10 +2,11 @@ import { effect } from "@preact/signals-core";
 import { render } from "lit-html";
 import type { EarlierLook } from "./earlierLook.ts";
 import { earlierView } from "./earlierView.ts";
+import { fences } from "./fences.ts";
 
 /** What an earlier state leaves without an answer: everything that a person gives, and the first questions. */
 const GIVEN =
-  '.given > [data-place="given"], [data-place="note"], [data-place="first"], [data-part="day"], [data-part="controls"], [data-part="pin"]';
+  '.given > [data-place="given"], .chapter [data-place="given"], [data-place="note"], [data-place="otherNotes"], [data-place="first"], [data-part="day"], [data-part="controls"], [data-part="pin"]';
 
 /**
  * Keeps the band over the page true to what is looked at, and closes every field meanwhile. `attempt` does what may fail.
@@ -19,25 +20,9 @@ export function showEarlier(
   band.className = "looking";
   band.setAttribute("aria-label", "Earlier state");
   page.before(band);
-  const fences = new Map<HTMLElement, HTMLFieldSetElement>();
+  const { close, open } = fences(page, GIVEN);
   let cameFrom: HTMLElement | undefined;
 
-  /** Fields are closed by a fieldset around them, which leaves their own open and closed as it is. */
-  const fence = () => {
-    for (const place of page.querySelectorAll<HTMLElement>(GIVEN)) {
-      if (fences.has(place)) continue;
-      const around = document.createElement("fieldset");
-      around.className = "only-looked";
-      around.disabled = true;
-      place.replaceWith(around);
-      around.append(place);
-      fences.set(place, around);
-    }
-  };
-  const unfence = () => {
-    for (const [place, around] of fences) around.replaceWith(place);
-    fences.clear();
-  };
   const focusAfter = (element: HTMLElement | null | undefined) => {
     if (element?.isConnected) element.focus();
   };
@@ -60,10 +45,10 @@ export function showEarlier(
     if (now && !shown && document.activeElement instanceof HTMLElement) cameFrom = document.activeElement;
     shown = now;
     if (!now) {
-      unfence();
+      open();
       return;
     }
-    fence();
+    close();
     scrollTo({ top: 0 });
     focusAfter(band.querySelector<HTMLElement>(".looking-body"));
   });

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { fieldAt } from "../../editing/fieldTable/fieldAt.ts";
-import type { FieldContext } from "../../fields/fieldContext.ts";
+import type { Editing } from "../../fields/fieldContext.ts";
 import { fieldIds, says } from "../../fields/fieldParts.ts";
 import { type NumberedFigure, withNames, withNumbers } from "./figureNames.ts";
 
@@ -10,7 +10,7 @@ import { type NumberedFigure, withNames, withNumbers } from "./figureNames.ts";
  * same figure when others come or go above it.
  */
 export function noteEditor(
-  context: FieldContext,
+  context: Editing,
   index: number,
   label: string,
   figures: readonly NumberedFigure[],

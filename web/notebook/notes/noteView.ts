@@ -1,7 +1,7 @@
 import type { ReadonlySignal } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
 import { withEntry, withoutEntry } from "../../editing/listEdits.ts";
-import type { FieldContext } from "../../fields/fieldContext.ts";
+import type { Editing } from "../../fields/fieldContext.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
 import { type NumberedFigure, withNumbers } from "./figureNames.ts";
 import { noteEditor } from "./noteEditor.ts";
@@ -14,7 +14,7 @@ function asRead(text: string, figures: readonly NumberedFigure[]): TemplateResul
 }
 
 /** One note of the job's list: as it is read, the field it is written in, and the way to take it out. */
-function oneNote(context: FieldContext, index: number, to: string, figures: readonly NumberedFigure[]): TemplateResult {
+function oneNote(context: Editing, index: number, to: string, figures: readonly NumberedFigure[]): TemplateResult {
   const { jobEditor } = context;
   const remove = () => jobEditor.change(`Note to ${to} taken out`, (state) => withoutEntry(state, "notes", index));
   return html`<div class="note">
@@ -32,7 +32,7 @@ function oneNote(context: FieldContext, index: number, to: string, figures: read
  */
 export function noteView(
   section: AnySection,
-  context: FieldContext,
+  context: Editing,
   figures: ReadonlySignal<readonly NumberedFigure[]>,
 ): TemplateResult {
   const { jobEditor } = context;
@@ -69,7 +69,7 @@ export function noteView(
 /** Notes that follow no section of this page: of another edition of it, or written by hand into the file. None is left out. */
 export function otherNotesView(
   sections: readonly AnySection[],
-  context: FieldContext,
+  context: Editing,
   figures: ReadonlySignal<readonly NumberedFigure[]>,
 ): TemplateResult | typeof nothing {
   const { notes } = context.jobEditor.job.value;

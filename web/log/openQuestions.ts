@@ -1,0 +1,7 @@
+import type { FileReading } from "../worker/roadsApi.ts";
+import { questionWords } from "./logText.ts";
+
+/** What must be answered before a road is made of the log. */
+export function openQuestions({ questions }: FileReading): FileReading["questions"] {
+  return questions.filter(({ decided, name }) => !decided && questionWords[name] !== undefined);
+}
