@@ -13,12 +13,6 @@ export const dayWinter = "#1b2f52";
 export const dayOther = "#6896b7";
 export const pinned = "#958d7e";
 
-/**
- * One colour a pack, in order of use, told apart by colour-blind readers and in grey: lightness L* is
- * 20, 45, 40, 59, 31, 51. From the seventh pack on the colours come again; dashes and marks tell those apart.
- */
-export const figureColours: readonly string[] = ["#1b2f52", "#b4491a", "#0f6b62", "#b98312", "#7a2a55", "#3f7fb5"];
-
 /** The one highlight of a figure: the chosen pack, the option in use, the part that is spoken of. */
 export const highlight = "#0f5a6b";
 

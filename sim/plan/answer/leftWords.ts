@@ -1,4 +1,4 @@
-import { bare, type Said, saidIn, say, whole, wholeNumber } from "../../../shared/quantity/said.ts";
+import { bare, type Said, say, whole, wholeNumber } from "../../../shared/quantity/said.ts";
 import { inUnits, type UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { Band } from "./band.ts";
 
@@ -38,9 +38,4 @@ function exactly(left_km: number): Said {
   return left_km < 0
     ? say`${whole("distance", -left_km, "up")} short`
     : say`${whole("distance", left_km, "down")} left`;
-}
-
-/** A sentence in metric words, for a terminal. */
-export function inMetric(said: Said): string {
-  return saidIn(said, "metric");
 }

@@ -85,7 +85,7 @@ class NmeaReading {
   }
 
   private take(sentence: Sentence, line: number): void {
-    if (sentence.parsed.type === "VTG") {
+    if (sentence.type === "VTG") {
       if (this.epoch) {
         addSentence(this.epoch, sentence); // it has no clock of its own
       }
