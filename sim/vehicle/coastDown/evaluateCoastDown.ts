@@ -88,11 +88,6 @@ export function evaluateCoastDown(bands: readonly CoastBand[], day: CoastDay, te
   };
 }
 
-/** Force at a speed, in newtons. */
-export function slowing_N({ f0_N, f1_Npmps, f2_Npmps2 }: SlowingForce, speed_mps: number): number {
-  return f0_N + f1_Npmps * speed_mps + f2_Npmps2 * speed_mps * speed_mps;
-}
-
 /** Error of the harmonic means above: d t / d t_i = (t/t_way)² (t_way/t_i)² over the counts of ways and of runs. */
 function sigmaOfMean_s(there_s: readonly number[], back_s: readonly number[], mean_s: number, one_s: number): number {
   const ways = [there_s, back_s].filter((times) => times.length > 0);
