@@ -1,5 +1,4 @@
 import { REFERENCE_AIR_K, REFERENCE_AIR_kgpm3, TYRE_TEMPERATURE_coeff } from "../../constants.ts";
-import type { SlowingForce } from "./coastTime.ts";
 import { type CoastFit, fitCoastDown, type Terms, type TimedBand } from "./fitCoastDown.ts";
 
 /** A band of speed with the times of its runs, in one direction of the road and in the other. */
