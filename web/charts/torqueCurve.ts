@@ -125,7 +125,7 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
       const underPeak = { ...overPeak, y: overPeak.y + 27 };
       const places =
         name === "old engine"
-          ? [overPeak, underPeak, { ...underPeak, y: underPeak.y + 16 }]
+          ? [{ ...underPeak, y: underPeak.y + 12 }, overPeak, underPeak]
           : colour === highlight
             ? [
                 ...[0.72, 0.62, 0.82, 0.5].map((share) => at(share, "start")),

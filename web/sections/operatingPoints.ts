@@ -30,7 +30,12 @@ export default defineSection({
   plot: ({ run, index, map }, drawing) => {
     if (!run.channels) return [];
     const chart = operatingPoints({ name: run.name, index, channels: run.channels, map, contours: "loss" }, drawing);
-    return [{ caption: `Motor torque against its speed, over lines of equal loss, with pack ${run.name}`, chart }];
+    return [
+      {
+        caption: `Where does the motor work on this road, and what is lost there? Time by torque and speed over lines of equal loss, with ${run.name}`,
+        chart,
+      },
+    ];
   },
   sentence: ({ run, torque, power, loss, held, cannot, refused }) => {
     if (cannot.length > 0) return cannot.join(" ");

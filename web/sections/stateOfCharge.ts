@@ -27,7 +27,7 @@ export default defineSection({
       current: writeQuantity("current", run.peak.battery_A, units),
       lowest: writeQuantity("voltage", run.peak.min_V, units),
       label_kWh: run.pack.nominal_kWh,
-      held_s: run.limited_s.pack + run.limited_s.heat + run.limited_s.controller,
+      held_s: run.limited_s.pack + run.limited_s.heat,
     })),
   }),
   plot: ({ packs, chosen, along }, drawing) => {

@@ -93,7 +93,8 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
       const room = { left: frame.left + 2, right: drawing.width_px - 2, top: frame.top - 22, bottom: frame.bottom - 4 };
       const labels = lines.map(
         ({ name, points: each, colour }): PlacedLabel => ({
-          words: `${name} ${torque.say(peakOf(each).torque_Nm)}`,
+          // Of a limit that falls with speed its highest torque says nothing, unless it is the motor's own.
+          words: name === "motor" || isLevel(each) ? `${name} ${torque.say(peakOf(each).torque_Nm)}` : name,
           colour,
           places: placesAlong(each, frame, torque.of),
         }),
@@ -144,6 +145,11 @@ function placesAlong(points: TorqueLine, frame: Frame, shown: (torque_Nm: number
       } as const;
     }),
   );
+}
+
+function isLevel(points: TorqueLine): boolean {
+  const most_Nm = peakOf(points).torque_Nm;
+  return points.every(({ torque_Nm }) => most_Nm - torque_Nm < 0.5);
 }
 
 function rpmOf({ speed_rpm }: TorqueLine[number]): number {
