@@ -96,15 +96,15 @@ describe("by the keyboard alone", () => {
     expect(await page.locator("#roadLoad .offer").count()).toBe(0);
     expect(await page.locator(".tools button", { hasText: "Undo" }).textContent()).toContain(part);
 
-    const packs = await page.locator("fieldset.pack").count();
-    await tabTo(page, "fieldset.pack button", "Copy");
+    const packs = await page.locator("#packs .list-table tbody tr:not(.row-below)").count();
+    await tabTo(page, "#packs .list-table button", "Copy");
     await page.keyboard.press("Enter");
-    expect(await page.locator("fieldset.pack").count()).toBe(packs + 1);
+    expect(await page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(packs + 1);
     expect(await stopNow(page)).toMatchObject({ isThere: true });
-    await tabTo(page, "fieldset.pack button", "Take out");
+    await tabTo(page, "#packs .list-table button", "Remove");
     await page.keyboard.press("Space");
     await worked(page);
-    expect(await page.locator("fieldset.pack").count()).toBe(packs);
+    expect(await page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(packs);
 
     await tabTo(page, "#packs .section-tools button", "Write a note");
     await page.keyboard.press("Enter");

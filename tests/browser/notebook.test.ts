@@ -104,9 +104,9 @@ describe("notebook", () => {
     await worked(page);
     await page.locator("#packs button", { hasText: "Copy" }).first().click();
     await worked(page);
-    expect(await page.locator("#packs fieldset.pack").count()).toBe(6);
+    expect(await page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(6);
     expect(await page.locator("#packs tbody tr").count()).toBe(6);
-    await page.locator("#packs button", { hasText: "Take out" }).nth(1).click();
+    await page.locator("#packs .list-table button", { hasText: "Remove" }).nth(1).click();
     await worked(page);
     expect(await page.locator("#packs tbody tr").count()).toBe(5);
     await page.context().close();

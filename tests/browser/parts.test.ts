@@ -247,7 +247,7 @@ describe("the gears", () => {
     await unfold(page);
     await press(page, "motorAndGears", "Add a gear");
     expect(await valueAt(page, "driveline.gears.4.gear_ratio")).toBe("0.75");
-    await page.locator("#motorAndGears button", { hasText: "Take out fifth gear" }).click();
+    await page.locator("#motorAndGears button", { hasText: "Remove fifth" }).click();
     expect(await page.locator("#field-driveline-gears-4-gear_ratio").count()).toBe(0);
     await page.context().close();
   });

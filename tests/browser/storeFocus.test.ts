@@ -19,9 +19,9 @@ const focused = (page: Page) =>
 
 /** Every list that rows are taken out of by hand: where it stands, and what its button says. */
 const lists: readonly (readonly [string, string, RegExp])[] = [
-  ["packs", "#packs", /^Take out/],
-  ["gears", "#motorAndGears", /^Take out .* gear$/],
-  ["accessories", "#theCar", /^Take out/],
+  ["packs", "#packs .list-table", /^Remove/],
+  ["gears", "#motorAndGears .list-table", /^Remove/],
+  ["accessories", "#theCar .list-table", /^Remove/],
   ["points of the torque curve", "#motor", /^Take out the point/],
 ];
 

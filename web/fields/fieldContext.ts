@@ -7,12 +7,13 @@ import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/parts/axes/roadAxis.ts";
 import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
 import { isAtOrBelow } from "../editing/groupEdits.ts";
-import type { JobEditor } from "../editing/jobEditor.ts";
+import type { EditorState, JobEditor } from "../editing/jobEditor.ts";
 import type { RoadsApi } from "../worker/roadsApi.ts";
 import { choiceField } from "./choiceField.ts";
 import { quantityField } from "./quantityField.ts";
 import { createStaging, type Staging } from "./staging.ts";
 import { textField } from "./textField.ts";
+import { typedInto } from "./typedInto.ts";
 import { yesNoField } from "./yesNoField.ts";
 
 /** What reading a text needs: the job it is read against, the units of a bare number, what was asked before. */
@@ -61,6 +62,8 @@ export interface Form {
   readonly view: PageView;
   /** The field of a path of the job; `label` where its own words would not tell it from its neighbours. */
   field(path: string, label?: string): TemplateResult;
+  /** A state of the job with a text put into the field of a path, as if typed there. */
+  typedInto(state: EditorState, path: string, text: string): EditorState;
   /** Several fields side by side. */
   fields(...fields: readonly (string | TemplateResult)[]): TemplateResult;
   /** Fields that a first answer does without, folded away under a few words. */
@@ -115,6 +118,7 @@ export function createForm(context: FieldContext): Form {
       if (field.type === "yesNo") return yesNoField(context, path, field);
       return textField(context, path, field);
     },
+    typedInto: (state, path, text) => typedInto(context, state, path, text),
     fields: (...fields) =>
       html`<div class="fields">${fields.map((each) => (typeof each === "string" ? form.field(each) : each))}</div>`,
     fold(words, content, ...paths) {

@@ -1,41 +1,32 @@
-import { html, nothing, type TemplateResult } from "lit-html";
+import { html, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { problemAt } from "../../editing/problemAt.ts";
-import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { fieldIds, says } from "../../fields/fieldParts.ts";
+import { listTable } from "../../fields/listTable.ts";
 import { withGear, withGearName, withoutGear } from "./gearEdits.ts";
 
 const MOST_GEARS = 20;
 const PATH = "driveline.gears";
 
-/** The gears of the box, whose ratios stand elsewhere: names, efficiencies, and buttons to add one and take one out. */
+/** The gears of the box: a row each. A gear renamed keeps its place among the gears used. */
 export function gearsForm(form: Form): TemplateResult {
   const { gears } = form.job.driveline;
-  const remove = (index: number) =>
-    attempt(form, PATH, `${gears[index].name} gear taken out`, (state) => withoutGear(state, index));
-  return html`${gears.map(
-    ({ name }, i) => html`<fieldset class="gear">
-      <legend class="unseen">${name} gear</legend>
-      ${form.fields(
-        nameField(form, i),
-        form.field(`${PATH}.${i}.efficiency_frac`, `Efficiency of ${name}`),
-        gears.length > 1
-          ? html`<p class="buttons">
-              <button type="button" @click=${() => remove(i)}>Take out<span class="unseen"> ${name} gear</span></button>
-            </p>`
-          : html``,
-      )}
-    </fieldset>`,
-  )}
-  ${
-    gears.length < MOST_GEARS
-      ? html`<p class="buttons">
-          <button type="button" @click=${() => attempt(form, PATH, "A gear more", withGear)}>Add a gear</button>
-        </p>`
-      : nothing
-  }
-  ${refusal(form, PATH)}`;
+  return listTable(form, {
+    path: PATH,
+    caption: "The gears.",
+    entry: "gear",
+    rowName: (i) => gears[i].name,
+    columns: [
+      { key: "name", head: "Gear" },
+      { key: "efficiency_frac", head: "Efficiency" },
+    ],
+    most: MOST_GEARS,
+    least: 1,
+    add: withGear,
+    remove: withoutGear,
+    cell: (i, key) => (key === "name" ? nameField(form, i) : undefined),
+  });
 }
 
 /** A gear's name: where it changes, the gears used change with it. A name that will not do stays, with the reason. */

@@ -1,66 +1,70 @@
-import { html, nothing, type TemplateResult } from "lit-html";
+import type { TemplateResult } from "lit-html";
+import type { EditorState } from "../../editing/jobEditor.ts";
 import { withEntry, withoutEntry } from "../../editing/listEdits.ts";
 import type { Form } from "../../fields/fieldContext.ts";
+import { listTable } from "../../fields/listTable.ts";
+import { optionalGroup, usualOf } from "../../fields/optionalGroup.ts";
 
 const MOST_PACKS = 12;
 
-/** The candidate packs: every one with its fields, and buttons to add, copy and take out. */
+/** The candidate packs: a row each, and below it what only some need. */
 export function packsForm(form: Form): TemplateResult {
   const { packs } = form.job;
-  const { jobEditor, view } = form;
-  const copy = (index: number) => {
-    const like = packs[index];
-    const pack = {
-      ...like,
-      name: newName(
-        `${like.name}, copy`,
-        packs.map(({ name }) => name),
-      ),
-    };
-    jobEditor.change("A pack more", (state) => withEntry(state, "packs", index + 1, pack, index));
-  };
-  const remove = (index: number) => {
-    view.packIndex.value = undefined;
-    jobEditor.change(`${packs[index].name} taken out`, (state) => withoutEntry(state, "packs", index));
-  };
-  return html`${packs.map(
-    (pack, i) => html`<fieldset class="pack">
-        <legend class="unseen">${pack.name}</legend>
-        ${form.fields(
-          `packs.${i}.name`,
-          `packs.${i}.seriesModules`,
-          `packs.${i}.parallelModules`,
-          html`<p class="buttons">
-          ${
-            packs.length < MOST_PACKS
-              ? html`<button type="button" @click=${() => copy(i)}>Copy<span class="unseen"> ${pack.name}</span></button>`
-              : nothing
-          }
-          ${
-            packs.length > 1
-              ? html`<button type="button" @click=${() => remove(i)}>Take out<span class="unseen"> ${pack.name}</span></button>`
-              : nothing
-          }
-        </p>`,
-        )}
-        ${form.fold(
-          "Window, boxes, leads",
-          form.fields(
-            `packs.${i}.ceiling_frac`,
-            `packs.${i}.floor_frac`,
-            `packs.${i}.regenTo_frac`,
-            `packs.${i}.boxes_frac`,
-            `packs.${i}.leads_mohm`,
-          ),
-          `packs.${i}.ceiling_frac`,
-          `packs.${i}.floor_frac`,
-          `packs.${i}.regenTo_frac`,
-          `packs.${i}.boxes_frac`,
-          `packs.${i}.leads_mohm`,
-        )}
-      </fieldset>`,
-  )}
-    <p class="aside">${packs.length} of at most ${MOST_PACKS} packs. Copy one and change it to add another.</p>`;
+  return listTable(form, {
+    path: "packs",
+    caption: "Packs to compare.",
+    entry: "pack",
+    rowName: (i) => packs[i].name,
+    columns: [
+      { key: "name", head: "Name" },
+      { key: "seriesModules", head: "In series" },
+      { key: "parallelModules", head: "In parallel" },
+      { key: "ceiling_frac", head: "Charge to" },
+      { key: "floor_frac", head: "Discharge to" },
+      { key: "boxes_frac", head: "Boxes, of modules" },
+      { key: "leads_mohm", head: "Cables" },
+    ],
+    most: MOST_PACKS,
+    least: 1,
+    add: (state) => withCopy(state, state.job.packs.length - 1),
+    copy: withCopy,
+    remove: (state, index) => {
+      form.view.packIndex.value = undefined;
+      return withoutEntry(state, "packs", index);
+    },
+    below: (i) => wholePack(form, i),
+  });
+}
+
+/** A pack known by its energy, voltage and mass alone, in place of modules. */
+function wholePack(form: Form, index: number): TemplateResult {
+  const path = `packs.${index}.whole`;
+  const paths = ["energy_kWh", "nominal_V", "mass_kgpkWh"].map((key) => `${path}.${key}`);
+  return form.fold(
+    `${form.job.packs[index].name}: energy, voltage and mass instead of modules`,
+    optionalGroup(
+      form,
+      {
+        path,
+        name: `whole pack ${index + 1}`,
+        without: "Worked out from its modules.",
+        start: ({ controller }) => ({
+          energy_kWh: 10,
+          nominal_V: Math.round((controller.min_V + controller.max_V) / 2),
+          mass_kgpkWh: usualOf("packs.0.whole.mass_kgpkWh"),
+        }),
+      },
+      () => form.fields(...paths),
+    ),
+    path,
+  );
+}
+
+function withCopy(state: EditorState, index: number): EditorState {
+  const { packs } = state.job;
+  const like = packs[index];
+  const taken = packs.map(({ name }) => name);
+  return withEntry(state, "packs", index + 1, { ...like, name: newName(`${like.name}, copy`, taken) }, index);
 }
 
 function newName(wanted: string, taken: readonly string[]): string {
