@@ -1,0 +1,290 @@
+import { choleskyFactor, choleskySolve } from "./cholesky.ts";
+import { emptyMixtures, type Mixtures, Passages, SwitchingFilter } from "./switchingFilter.ts";
+import type { SwitchingModel } from "./switchingModel.ts";
+
+/** Events kept at once: of a long series only the filter's state at the start of each piece is kept. */
+const PIECE = 4096;
+/** So often a draw that falls below zero where it must not is drawn again before it is put to zero. */
+const TRIES = 12;
+
+/** Where the draws' chance comes from. */
+export interface Chance {
+  /** From 0 to 1. */
+  uniform(): number;
+  /** Of the standard normal distribution. */
+  normal(): number;
+}
+
+/** The draws at one event, from the last event to the first: `states[draw * n + state]` and `regimes[draw]`. */
+export type TakeDraws = (k: number, states: Float64Array, regimes: Uint8Array) => void;
+
+/**
+ * Draws from the posterior of a switching model, all events together: filter forward, sample backward [CarterKohn1994, sec. 2;
+ * Kim1994]. Given the draw at event k + 1, regime and states at event k are drawn from
+ *
+ *   p(s_k | ...) ~ w_k(s) p(s_k+1 | s) N(x_k+1; F m, F P F' + Q),    x_k ~ N(m + G (x_k+1 - F m), P - G F P),  G = P F' (F P F' + Q)^-1
+ *
+ * Memory does not grow with the number of events but for the filter's state at every 4,096th. Yields the share done.
+ */
+export function* sampleSwitching(
+  model: SwitchingModel,
+  draws: number,
+  chance: Chance,
+  take: TakeDraws,
+): Generator<number, void> {
+  const pieces = Math.ceil(model.events / PIECE);
+  const starts = emptyMixtures(model, pieces);
+  const filter = new SwitchingFilter(model);
+  for (let k = 0; k < model.events; k++) {
+    filter.step(k);
+    if (k % PIECE === 0) store(filter.now, starts, k / PIECE);
+    if (k % PIECE === PIECE - 1) yield (0.4 * k) / model.events;
+  }
+  const sampler = new BackwardSampler(model, draws, chance);
+  const kept = emptyMixtures(model, Math.min(PIECE, model.events));
+  for (let piece = pieces - 1; piece >= 0; piece--) {
+    const first = piece * PIECE;
+    const last = Math.min(model.events, first + PIECE);
+    restore(starts, piece, filter.now);
+    store(filter.now, kept, 0);
+    for (let k = first + 1; k < last; k++) {
+      filter.step(k);
+      store(filter.now, kept, k - first);
+    }
+    for (let k = last - 1; k >= first; k--) {
+      sampler.step(k, kept, k - first);
+      take(k, sampler.states, sampler.regimes);
+    }
+    yield 1 - (0.6 * first) / model.events;
+  }
+}
+
+function store(now: Mixtures, list: Mixtures, at: number): void {
+  list.weight.set(now.weight, at * now.weight.length);
+  list.mean.set(now.mean, at * now.mean.length);
+  list.covariance.set(now.covariance, at * now.covariance.length);
+}
+
+function restore(list: Mixtures, at: number, now: Mixtures): void {
+  const part = (from: Float64Array, to: Float64Array) => to.set(from.subarray(at * to.length, (at + 1) * to.length));
+  part(list.weight, now.weight);
+  part(list.mean, now.mean);
+  part(list.covariance, now.covariance);
+}
+
+/** Takes all draws together from event k + 1 to event k. */
+class BackwardSampler {
+  readonly states: Float64Array;
+  readonly regimes: Uint8Array;
+  private readonly ways: Passages;
+  /** For each way into a regime (`from`): factor of the predicted covariance, the gain, factor of what is left, log of its weight. */
+  private readonly factor: Float64Array;
+  private readonly gain: Float64Array;
+  private readonly left: Float64Array;
+  private readonly logWeight: Float64Array;
+  private readonly step_: Float64Array;
+  private readonly drawn: Float64Array;
+  private readonly log: Float64Array;
+  private readonly isReady: Uint8Array;
+  private readonly wayMean: Float64Array;
+  private readonly wayGated: Float64Array;
+
+  private readonly model: SwitchingModel;
+  private readonly draws: number;
+  private readonly chance: Chance;
+
+  constructor(model: SwitchingModel, draws: number, chance: Chance) {
+    this.model = model;
+    this.draws = draws;
+    this.chance = chance;
+    const { states: n, regimes } = model;
+    this.states = new Float64Array(draws * n);
+    this.regimes = new Uint8Array(draws);
+    this.ways = new Passages(model);
+    const ways = regimes * regimes;
+    this.factor = new Float64Array(ways * n * n);
+    this.gain = new Float64Array(ways * n * n);
+    this.left = new Float64Array(ways * n * n);
+    this.logWeight = new Float64Array(ways);
+    this.wayMean = new Float64Array(ways * n);
+    this.wayGated = new Float64Array(ways * n);
+    this.step_ = new Float64Array(n);
+    this.drawn = new Float64Array(n);
+    this.log = new Float64Array(regimes);
+    this.isReady = new Uint8Array(regimes);
+  }
+
+  /** `kept` holds the filtered mixtures, that of event k at place `at`. */
+  step(k: number, kept: Mixtures, at: number): void {
+    if (k === this.model.events - 1) {
+      this.drawLast(kept, at);
+      return;
+    }
+    this.isReady.fill(0);
+    for (let draw = 0; draw < this.draws; draw++) {
+      const to = this.regimes[draw];
+      if (!this.isReady[to]) {
+        this.prepare(k + 1, to, kept, at);
+        this.isReady[to] = 1;
+      }
+      this.drawOne(draw, to);
+    }
+  }
+
+  private drawLast({ weight, mean, covariance }: Mixtures, at: number): void {
+    const { states: n, regimes } = this.model;
+    for (let regime = 0; regime < regimes; regime++) {
+      this.logWeight[regime] = Math.log(weight[at * regimes + regime]);
+      for (let i = 0; i < n * n; i++) this.left[regime * n * n + i] = covariance[(at * regimes + regime) * n * n + i];
+      choleskyFactor(n, this.left.subarray(regime * n * n, (regime + 1) * n * n));
+    }
+    for (let draw = 0; draw < this.draws; draw++) {
+      for (let regime = 0; regime < regimes; regime++) this.log[regime] = this.logWeight[regime];
+      const regime = this.pick();
+      this.regimes[draw] = regime;
+      for (let i = 0; i < n; i++) this.drawn[i] = mean[(at * regimes + regime) * n + i];
+      this.scatter(draw, regime, regime);
+    }
+  }
+
+  /** Works out all ways from event k - 1 into regime `to` at event k. */
+  private prepare(k: number, to: number, kept: Mixtures, at: number): void {
+    const { model, ways } = this;
+    const { states: n, regimes } = model;
+    const nn = n * n;
+    for (let from = 0; from < regimes; from++) {
+      const way = to * regimes + from;
+      ways.fill(k, from, to, kept, at);
+      this.logWeight[way] = Number.NEGATIVE_INFINITY;
+      if (ways.weight[from] === 0) continue;
+      const factor = this.factor.subarray(way * nn, (way + 1) * nn);
+      const gain = this.gain.subarray(way * nn, (way + 1) * nn);
+      const left = this.left.subarray(way * nn, (way + 1) * nn);
+      factor.set(ways.covariance.subarray(from * nn, (from + 1) * nn));
+      choleskyFactor(n, factor);
+      let log = Math.log(ways.weight[from]);
+      for (let i = 0; i < n; i++) log -= Math.log(factor[i * n + i]);
+      this.logWeight[way] = log;
+      // Row i of P F' solved by the predicted covariance is row i of the gain.
+      const gated = ways.gatedCovariance.subarray(from * nn, (from + 1) * nn);
+      const { transition } = ways.passage;
+      for (let i = 0; i < n; i++) {
+        for (let j = 0; j < n; j++) {
+          let sum = 0;
+          for (let l = 0; l < n; l++) sum += gated[i * n + l] * transition[j * n + l];
+          left[i * n + j] = sum;
+          this.step_[j] = sum;
+        }
+        choleskySolve(n, factor, this.step_);
+        for (let j = 0; j < n; j++) gain[i * n + j] = this.step_[j];
+      }
+      this.setLeft(left, gain, gated);
+      for (let i = 0; i < n; i++) {
+        this.wayMean[way * n + i] = ways.mean[from * n + i];
+        this.wayGated[way * n + i] = ways.gatedMean[from * n + i];
+      }
+    }
+  }
+
+  /** P - G (P F')', factored; `left` holds P F' on entry. */
+  private setLeft(left: Float64Array, gain: Float64Array, gated: Float64Array): void {
+    const n = this.model.states;
+    const through = Float64Array.from(left);
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j <= i; j++) {
+        let sum = gated[i * n + j];
+        for (let l = 0; l < n; l++) sum -= gain[i * n + l] * through[j * n + l];
+        left[i * n + j] = sum;
+        left[j * n + i] = sum;
+      }
+    }
+    factorOfRest(n, left, gated);
+  }
+
+  private drawOne(draw: number, to: number): void {
+    const { states: n, regimes } = this.model;
+    const { step_, states } = this;
+    for (let from = 0; from < regimes; from++) {
+      const way = to * regimes + from;
+      let log = this.logWeight[way];
+      if (log > Number.NEGATIVE_INFINITY) {
+        // Density of the draw under the predicted Gaussian, by forward substitution.
+        const base = way * n * n;
+        for (let i = 0; i < n; i++) {
+          let sum = states[draw * n + i] - this.wayMean[way * n + i];
+          for (let j = 0; j < i; j++) sum -= this.factor[base + i * n + j] * step_[j];
+          step_[i] = sum / this.factor[base + i * n + i];
+          log -= 0.5 * step_[i] * step_[i];
+        }
+      }
+      this.log[from] = log;
+    }
+    const from = this.pick();
+    const way = to * regimes + from;
+    for (let i = 0; i < n; i++) step_[i] = states[draw * n + i] - this.wayMean[way * n + i];
+    for (let i = 0; i < n; i++) {
+      let sum = this.wayGated[way * n + i];
+      for (let j = 0; j < n; j++) sum += this.gain[(way * n + i) * n + j] * step_[j];
+      this.drawn[i] = sum;
+    }
+    this.regimes[draw] = from;
+    this.scatter(draw, way, from);
+  }
+
+  /** The states of a draw: `drawn` is their mean, `left` of the way given the factor of their covariance. */
+  private scatter(draw: number, way: number, regime: number): void {
+    const { states: n } = this.model;
+    const positive = this.model.positiveState(regime);
+    const base = way * n * n;
+    for (let attempt = 0; ; attempt++) {
+      for (let i = 0; i < n; i++) this.step_[i] = this.chance.normal();
+      for (let i = 0; i < n; i++) {
+        let sum = this.drawn[i];
+        for (let j = 0; j <= i; j++) sum += this.left[base + i * n + j] * this.step_[j];
+        this.states[draw * n + i] = sum;
+      }
+      if (positive < 0 || this.states[draw * n + positive] >= 0) return;
+      if (attempt === TRIES) {
+        this.states[draw * n + positive] = 0;
+        return;
+      }
+    }
+  }
+
+  /** A regime drawn by the logarithms of the weights in `log`. */
+  private pick(): number {
+    const { log } = this;
+    const { regimes } = this.model;
+    let most = Number.NEGATIVE_INFINITY;
+    for (let regime = 0; regime < regimes; regime++) most = Math.max(most, log[regime]);
+    let total = 0;
+    for (let regime = 0; regime < regimes; regime++) {
+      log[regime] = Math.exp(log[regime] - most);
+      total += log[regime];
+    }
+    let left = this.chance.uniform() * total;
+    for (let regime = 0; regime < regimes - 1; regime++) {
+      left -= log[regime];
+      if (left < 0) return regime;
+    }
+    return regimes - 1;
+  }
+}
+
+/**
+ * Cholesky factor of a covariance left after conditioning, in place. What is known almost for certain is lost to rounding; a
+ * variance below 1e-10 of what it was before (`before`) is taken as none.
+ */
+function factorOfRest(n: number, left: Float64Array, before: Float64Array): void {
+  for (let j = 0; j < n; j++) {
+    let pivot = left[j * n + j];
+    for (let l = 0; l < j; l++) pivot -= left[j * n + l] * left[j * n + l];
+    const root = pivot > 1e-10 * before[j * n + j] ? Math.sqrt(pivot) : 0;
+    left[j * n + j] = root;
+    for (let i = j + 1; i < n; i++) {
+      let sum = left[i * n + j];
+      for (let l = 0; l < j; l++) sum -= left[i * n + l] * left[j * n + l];
+      left[i * n + j] = root > 0 ? sum / root : 0;
+    }
+  }
+}

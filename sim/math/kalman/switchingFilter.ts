@@ -1,0 +1,207 @@
+import { type AboveZero, aboveZero } from "./aboveZero.ts";
+import { predictCovariance, predictMeans } from "./predict.ts";
+import { scalarUpdate, setMoments } from "./scalarUpdate.ts";
+import type { Passage, SwitchingModel } from "./switchingModel.ts";
+
+/** Below this weight a regime is as good as impossible. */
+const NONE = 1e-12;
+
+/** One Gaussian for each regime with its weight, event after event: `mean[(k * regimes + regime) * states + state]`. */
+export interface Mixtures {
+  readonly weight: Float64Array;
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+}
+
+export function emptyMixtures(model: SwitchingModel, events: number): Mixtures {
+  const each = events * model.regimes;
+  return {
+    weight: new Float64Array(each),
+    mean: new Float64Array(each * model.states),
+    covariance: new Float64Array(each * model.states ** 2),
+  };
+}
+
+/**
+ * The filter for a model that switches: one Kalman filter for each regime, whose Gaussians are brought together at every event by
+ * their first two moments [Kim1994, eq. 2.5 to 2.16]. Exact with a single regime; with more, as good as one Gaussian a regime can be.
+ */
+export class SwitchingFilter {
+  /** Sum of the logarithms of the measurements' densities so far. */
+  logLikelihood = 0;
+  readonly now: Mixtures;
+  private readonly next: Mixtures;
+  private readonly ways: Passages;
+  private readonly gain: Float64Array;
+  private readonly tail: AboveZero = { share: 1, mean: 0, variance: 0 };
+
+  private readonly model: SwitchingModel;
+
+  constructor(model: SwitchingModel) {
+    this.model = model;
+    this.now = emptyMixtures(model, 1);
+    this.next = emptyMixtures(model, 1);
+    this.ways = new Passages(model);
+    this.gain = new Float64Array(model.states);
+  }
+
+  /** Takes the filter to event k, from event k - 1. */
+  step(k: number): void {
+    const { model, now } = this;
+    if (k === 0) {
+      this.logLikelihood = 0;
+      for (let regime = 0; regime < model.regimes; regime++) {
+        now.weight[regime] = model.startWeight[regime];
+        now.mean.set(model.startMean, regime * model.states);
+        now.covariance.set(model.startCovariance, regime * model.states ** 2);
+      }
+    } else {
+      this.predict(k);
+    }
+    this.measure(k);
+  }
+
+  private predict(k: number): void {
+    const { model, now, next, ways } = this;
+    const { states: n, regimes } = model;
+    next.weight.fill(0);
+    next.mean.fill(0);
+    next.covariance.fill(0);
+    for (let to = 0; to < regimes; to++) {
+      for (let from = 0; from < regimes; from++) {
+        ways.fill(k, from, to, now, 0);
+        const weight = ways.weight[from];
+        next.weight[to] += weight;
+        for (let i = 0; i < n; i++) next.mean[to * n + i] += weight * ways.mean[from * n + i];
+      }
+      const total = next.weight[to];
+      if (total < NONE) {
+        // Impossible: some Gaussian must stand there all the same.
+        next.weight[to] = 0;
+        next.mean.set(now.mean.subarray(to * n, (to + 1) * n), to * n);
+        next.covariance.set(now.covariance.subarray(to * n * n, (to + 1) * n * n), to * n * n);
+        continue;
+      }
+      for (let i = 0; i < n; i++) next.mean[to * n + i] /= total;
+      for (let from = 0; from < regimes; from++) {
+        const share = ways.weight[from] / total;
+        if (share === 0) continue;
+        for (let i = 0; i < n; i++) {
+          const di = ways.mean[from * n + i] - next.mean[to * n + i];
+          for (let j = 0; j < n; j++) {
+            const dj = ways.mean[from * n + j] - next.mean[to * n + j];
+            next.covariance[(to * n + i) * n + j] += share * (ways.covariance[(from * n + i) * n + j] + di * dj);
+          }
+        }
+      }
+    }
+    now.weight.set(next.weight);
+    now.mean.set(next.mean);
+    now.covariance.set(next.covariance);
+  }
+
+  private measure(k: number): void {
+    const { model, now, gain, tail } = this;
+    const { states: n, regimes } = model;
+    let most = Number.NEGATIVE_INFINITY;
+    for (let regime = 0; regime < regimes; regime++) {
+      if (now.weight[regime] < NONE) {
+        now.weight[regime] = Number.NEGATIVE_INFINITY;
+        continue;
+      }
+      const mean = now.mean.subarray(regime * n, (regime + 1) * n);
+      const covariance = now.covariance.subarray(regime * n * n, (regime + 1) * n * n);
+      let log = Math.log(now.weight[regime]);
+      model.measure(k, (row, variance, value) => {
+        log += scalarUpdate(n, mean, covariance, row, variance, value, gain);
+      });
+      const positive = model.positiveState(regime);
+      if (positive >= 0 && mean[positive] < 3.5 * Math.sqrt(covariance[positive * n + positive])) {
+        aboveZero(mean[positive], covariance[positive * n + positive], tail);
+        setMoments(n, mean, covariance, positive, tail.mean, tail.variance, gain);
+        log += Math.log(Math.max(tail.share, 1e-30));
+      }
+      now.weight[regime] = log;
+      most = Math.max(most, log);
+    }
+    let total = 0;
+    for (let regime = 0; regime < regimes; regime++) {
+      now.weight[regime] = Math.exp(now.weight[regime] - most);
+      total += now.weight[regime];
+    }
+    for (let regime = 0; regime < regimes; regime++) now.weight[regime] /= total;
+    this.logLikelihood += most + Math.log(total);
+  }
+}
+
+/** What comes into one regime from each of the others: gated, weighted and predicted. */
+export class Passages {
+  /** Weight at the event before times the probability of the way, by the regime it comes from. */
+  readonly weight: Float64Array;
+  /** Predicted Gaussians, by the regime they come from. */
+  readonly mean: Float64Array;
+  readonly covariance: Float64Array;
+  /** The Gaussians before, after their gate. */
+  readonly gatedMean: Float64Array;
+  readonly gatedCovariance: Float64Array;
+  readonly passage: Passage;
+  private readonly work: Float64Array;
+  private readonly gain: Float64Array;
+  private readonly row: Float64Array;
+
+  private readonly model: SwitchingModel;
+
+  constructor(model: SwitchingModel) {
+    this.model = model;
+    const { states: n, regimes } = model;
+    this.weight = new Float64Array(regimes);
+    this.mean = new Float64Array(regimes * n);
+    this.covariance = new Float64Array(regimes * n * n);
+    this.gatedMean = new Float64Array(regimes * n);
+    this.gatedCovariance = new Float64Array(regimes * n * n);
+    this.passage = {
+      transition: new Float64Array(n * n),
+      shift: new Float64Array(n),
+      noise: new Float64Array(n * n),
+      gateState: -1,
+      gateVariance: 0,
+    };
+    this.work = new Float64Array(n * n);
+    this.gain = new Float64Array(n);
+    this.row = new Float64Array(n);
+  }
+
+  /** Works the way `from` -> `to` out, from the mixture at place `at` of `before`; its matrices are in `passage` afterwards. */
+  fill(k: number, from: number, to: number, before: Mixtures, at: number): void {
+    const { model, passage } = this;
+    const { states: n, regimes } = model;
+    const before_ = before.weight[at * regimes + from];
+    this.weight[from] = 0;
+    if (before_ < NONE) return;
+    passage.transition.fill(0);
+    passage.shift.fill(0);
+    passage.noise.fill(0);
+    passage.gateState = -1;
+    let weight = before_ * model.passage(k, from, to, passage);
+    if (weight < NONE) return;
+    const mean = this.gatedMean.subarray(from * n, (from + 1) * n);
+    const covariance = this.gatedCovariance.subarray(from * n * n, (from + 1) * n * n);
+    const place = at * regimes + from;
+    for (let i = 0; i < n; i++) mean[i] = before.mean[place * n + i];
+    for (let i = 0; i < n * n; i++) covariance[i] = before.covariance[place * n * n + i];
+    if (passage.gateState >= 0) {
+      this.row.fill(0);
+      this.row[passage.gateState] = 1;
+      const log = scalarUpdate(n, mean, covariance, this.row, passage.gateVariance, 0, this.gain);
+      weight *= Math.exp(log) * Math.sqrt(2 * Math.PI * passage.gateVariance);
+      if (weight < NONE) return;
+    }
+    this.weight[from] = weight;
+    const predicted = this.mean.subarray(from * n, (from + 1) * n);
+    predictMeans(n, 1, passage.transition, mean, predicted);
+    for (let i = 0; i < n; i++) predicted[i] += passage.shift[i];
+    const spread = this.covariance.subarray(from * n * n, (from + 1) * n * n);
+    spread.set(covariance);
+    predictCovariance(n, passage.transition, passage.noise, spread, this.work);
+  }
+}
