@@ -56,19 +56,19 @@ export function phoneLog(truth: TrafficTruth, spoiling: PhoneSpoiling, start_s =
       east_m += across_m * Math.cos(at.heading_rad);
     }
     const speedNoise_mps = (canyon ? 0.35 : 0.1) * draw.normal();
-    const height_m =
+    const elevation_m =
       spoiling.height === "barometer"
-        ? Math.round((at.height_m + 2.5 * drift(time_s) + 0.15 * draw.normal()) * 10) / 10
-        : at.height_m + 2 * spoiling.position_m * up(time_s) + 0.4 * draw.normal();
+        ? Math.round((at.elevation_m + 2.5 * drift(time_s) + 0.15 * draw.normal()) * 10) / 10
+        : at.elevation_m + 2 * spoiling.position_m * up(time_s) + 0.4 * draw.normal();
     const isDark = tunnels.some(({ from_s, to_s }) => time_s >= from_s && time_s < to_s);
     if (!isDark && time_s >= wakesAt_s) {
-      const radii = radiiAt_m(at.lat_deg);
+      const radii = radiiAt_m(at.latitude_deg);
       rows.push({
         time_s: start_s + time_s,
-        lat_deg: at.lat_deg + ((north_m / radii.north) * 180) / Math.PI,
-        lon_deg: at.lon_deg + ((east_m / radii.east) * 180) / Math.PI,
+        latitude_deg: at.latitude_deg + ((north_m / radii.north) * 180) / Math.PI,
+        longitude_deg: at.longitude_deg + ((east_m / radii.east) * 180) / Math.PI,
         speed_mps: spoiling.hasSpeed ? Math.max(0, at.speed_mps + (at.speed_mps > 0 ? speedNoise_mps : 0)) : Number.NaN,
-        height_m: spoiling.height === "none" ? Number.NaN : height_m,
+        elevation_m: spoiling.height === "none" ? Number.NaN : elevation_m,
       });
     }
     // Still for half a minute, the phone looks up from time to time only; it is late to see that the car moves again.
@@ -127,10 +127,10 @@ function rowAt(truth: TrafficTruth, time_s: number) {
   const share = time_s - i;
   const of = (column: Float64Array) => column[i] * (1 - share) + column[i + 1] * share;
   return {
-    lat_deg: of(truth.lat_deg),
-    lon_deg: of(truth.lon_deg),
+    latitude_deg: of(truth.latitude_deg),
+    longitude_deg: of(truth.longitude_deg),
     speed_mps: of(truth.speed_mps),
-    height_m: of(truth.height_m),
+    elevation_m: of(truth.elevation_m),
     distance_m: of(truth.distance_m),
     heading_rad: of(truth.heading_rad),
   };

@@ -51,8 +51,8 @@ export function trafficDrive(kind: TrafficDrive, seed: number, duration_s = 2400
   let heading0_rad = draw.between(0, 2 * Math.PI);
   let [at_m, v_mps, north_m, east_m, leader_mps, gap_m] = [0, 0, 0, 0, 8, 30];
   let [foot_mps2, next, nextTurn_m, turnLeft_rad] = [0, 0, draw.between(200, 700), 0];
-  const height_m = (s: number) => 80 + sum(hills, s) * 0.009;
-  rows.up[0] = height_m(0);
+  const elevation_m = (s: number) => 80 + sum(hills, s) * 0.009;
+  rows.up[0] = elevation_m(0);
   for (let k = 1; k <= duration_s / STEP_s; k++) {
     const now_s = k * STEP_s;
     const zone = zoneAt(zones, at_m);
@@ -96,19 +96,19 @@ export function trafficDrive(kind: TrafficDrive, seed: number, duration_s = 2400
       rows.far.push(at_m);
       rows.north.push(north_m);
       rows.east.push(east_m);
-      rows.up.push(height_m(at_m));
+      rows.up.push(elevation_m(at_m));
       rows.heading.push(heading_rad);
       rows.isCity.push(zone.isCity);
     }
   }
-  const start = { lat_deg: draw.between(-40, 60), lon_deg: draw.between(-120, 150) };
+  const start = { latitude_deg: draw.between(-40, 60), longitude_deg: draw.between(-120, 150) };
   const places = placedOn(start, rows.north, rows.east);
   return {
     time_s: Float64Array.from(rows.speed, (_, i) => i),
     speed_mps: Float64Array.from(rows.speed),
     distance_m: Float64Array.from(rows.far),
     ...places,
-    height_m: Float64Array.from(rows.up),
+    elevation_m: Float64Array.from(rows.up),
     heading_rad: Float64Array.from(rows.heading),
     isCity: rows.isCity,
   };
@@ -176,25 +176,25 @@ function sum(waves: readonly Wave[], at_m: number): number {
 
 /** Latitudes and longitudes of a plane's points, by the radii of the WGS84 ellipsoid at each row's own latitude. */
 export function placedOn(
-  start: { readonly lat_deg: number; readonly lon_deg: number },
+  start: { readonly latitude_deg: number; readonly longitude_deg: number },
   north_m: ArrayLike<number>,
   east_m: ArrayLike<number>,
-): { lat_deg: Float64Array; lon_deg: Float64Array } {
+): { latitude_deg: Float64Array; longitude_deg: Float64Array } {
   const n = north_m.length;
-  const lat_deg = new Float64Array(n).fill(start.lat_deg);
-  const lon_deg = new Float64Array(n).fill(start.lon_deg);
+  const latitude_deg = new Float64Array(n).fill(start.latitude_deg);
+  const longitude_deg = new Float64Array(n).fill(start.longitude_deg);
   for (let i = 1; i < n; i++) {
-    const { north, east } = radiiAt_m(lat_deg[i - 1]);
-    lat_deg[i] = lat_deg[i - 1] + (((north_m[i] - north_m[i - 1]) / north) * 180) / Math.PI;
-    lon_deg[i] = lon_deg[i - 1] + (((east_m[i] - east_m[i - 1]) / east) * 180) / Math.PI;
+    const { north, east } = radiiAt_m(latitude_deg[i - 1]);
+    latitude_deg[i] = latitude_deg[i - 1] + (((north_m[i] - north_m[i - 1]) / north) * 180) / Math.PI;
+    longitude_deg[i] = longitude_deg[i - 1] + (((east_m[i] - east_m[i - 1]) / east) * 180) / Math.PI;
   }
-  return { lat_deg, lon_deg };
+  return { latitude_deg, longitude_deg };
 }
 
 /** Radius of the meridian and of the parallel, WGS84: a = 6378137 m, e2 = 0.00669437999014. */
-export function radiiAt_m(lat_deg: number): { north: number; east: number } {
+export function radiiAt_m(latitude_deg: number): { north: number; east: number } {
   const e2 = 0.00669437999014;
-  const sin = Math.sin((lat_deg * Math.PI) / 180);
+  const sin = Math.sin((latitude_deg * Math.PI) / 180);
   const w2 = 1 - e2 * sin * sin;
   return { north: (6378137 * (1 - e2)) / w2 ** 1.5, east: (6378137 / Math.sqrt(w2)) * Math.sqrt(1 - sin * sin) };
 }

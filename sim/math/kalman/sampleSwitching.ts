@@ -1,4 +1,4 @@
-import { choleskyFactor, choleskySolve } from "./cholesky.ts";
+import { choleskyFactor, choleskySolve } from "../cholesky.ts";
 import { emptyMixtures, type Mixtures, Passages, SwitchingFilter } from "./switchingFilter.ts";
 import type { SwitchingModel } from "./switchingModel.ts";
 
@@ -86,6 +86,7 @@ class BackwardSampler {
   private readonly drawn: Float64Array;
   private readonly log: Float64Array;
   private readonly isReady: Uint8Array;
+  private readonly through: Float64Array;
   private readonly wayMean: Float64Array;
   private readonly wayGated: Float64Array;
 
@@ -112,6 +113,7 @@ class BackwardSampler {
     this.drawn = new Float64Array(n);
     this.log = new Float64Array(regimes);
     this.isReady = new Uint8Array(regimes);
+    this.through = new Float64Array(n * n);
   }
 
   /** `kept` holds the filtered mixtures, that of event k at place `at`. */
@@ -189,7 +191,8 @@ class BackwardSampler {
   /** P - G (P F')', factored; `left` holds P F' on entry. */
   private setLeft(left: Float64Array, gain: Float64Array, gated: Float64Array): void {
     const n = this.model.states;
-    const through = Float64Array.from(left);
+    const { through } = this;
+    through.set(left);
     for (let i = 0; i < n; i++) {
       for (let j = 0; j <= i; j++) {
         let sum = gated[i * n + j];
