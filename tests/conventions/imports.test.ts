@@ -15,7 +15,7 @@ const runTime = Object.keys(about.dependencies);
 const logParts = ["shared", "sim/constants.ts", "sim/math", "sim/route/log"];
 /** Rooms of the cleaning of logs, each using those before it. */
 const cleanParts = (count: number) =>
-  ["report", "rows", "gaps", "heights", "motion"].slice(0, count).map((part) => `sim/route/clean/${part}`);
+  ["report", "rows", "gaps", "heights", "motion", "draws"].slice(0, count).map((part) => `sim/route/clean/${part}`);
 /** What the rooms of web/ may take from below. */
 const core = ["shared", "sim/index.ts"];
 const chartParts = (...parts: readonly string[]) => parts.map((part) => `web/charts/parts/${part}`);
@@ -48,7 +48,8 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "sim/route/clean/gaps": { rooms: [...logParts, ...cleanParts(2)], packages: runTime },
   "sim/route/clean/heights": { rooms: [...logParts, ...cleanParts(3)], packages: runTime },
   "sim/route/clean/motion": { rooms: [...logParts, ...cleanParts(3)], packages: runTime },
-  "sim/route/clean": { rooms: [...logParts, "sim/trace", ...cleanParts(5)], packages: runTime },
+  "sim/route/clean/draws": { rooms: [...logParts, ...cleanParts(5)], packages: runTime },
+  "sim/route/clean": { rooms: [...logParts, "sim/trace", ...cleanParts(6)], packages: runTime },
   "sim/route/roads": { rooms: ["shared", "sim/trace", "sim/route/log", "sim/route/clean/heights"], packages: runTime },
   "sim/route/trips": {
     rooms: ["shared", "sim/trace", "sim/route/log", "sim/route/clean/report", "sim/route/roads"],

@@ -82,7 +82,7 @@ class BackwardSampler {
   private readonly gain: Float64Array;
   private readonly left: Float64Array;
   private readonly logWeight: Float64Array;
-  private readonly step_: Float64Array;
+  private readonly scratch: Float64Array;
   private readonly drawn: Float64Array;
   private readonly log: Float64Array;
   private readonly isReady: Uint8Array;
@@ -109,7 +109,7 @@ class BackwardSampler {
     this.logWeight = new Float64Array(ways);
     this.wayMean = new Float64Array(ways * n);
     this.wayGated = new Float64Array(ways * n);
-    this.step_ = new Float64Array(n);
+    this.scratch = new Float64Array(n);
     this.drawn = new Float64Array(n);
     this.log = new Float64Array(regimes);
     this.isReady = new Uint8Array(regimes);
@@ -175,10 +175,10 @@ class BackwardSampler {
           let sum = 0;
           for (let l = 0; l < n; l++) sum += gated[i * n + l] * transition[j * n + l];
           left[i * n + j] = sum;
-          this.step_[j] = sum;
+          this.scratch[j] = sum;
         }
-        choleskySolve(n, factor, this.step_);
-        for (let j = 0; j < n; j++) gain[i * n + j] = this.step_[j];
+        choleskySolve(n, factor, this.scratch);
+        for (let j = 0; j < n; j++) gain[i * n + j] = this.scratch[j];
       }
       this.setLeft(left, gain, gated);
       for (let i = 0; i < n; i++) {
@@ -206,7 +206,7 @@ class BackwardSampler {
 
   private drawOne(draw: number, to: number): void {
     const { states: n, regimes } = this.model;
-    const { step_, states } = this;
+    const { scratch, states } = this;
     for (let from = 0; from < regimes; from++) {
       const way = to * regimes + from;
       let log = this.logWeight[way];
@@ -215,19 +215,19 @@ class BackwardSampler {
         const base = way * n * n;
         for (let i = 0; i < n; i++) {
           let sum = states[draw * n + i] - this.wayMean[way * n + i];
-          for (let j = 0; j < i; j++) sum -= this.factor[base + i * n + j] * step_[j];
-          step_[i] = sum / this.factor[base + i * n + i];
-          log -= 0.5 * step_[i] * step_[i];
+          for (let j = 0; j < i; j++) sum -= this.factor[base + i * n + j] * scratch[j];
+          scratch[i] = sum / this.factor[base + i * n + i];
+          log -= 0.5 * scratch[i] * scratch[i];
         }
       }
       this.log[from] = log;
     }
     const from = this.pick();
     const way = to * regimes + from;
-    for (let i = 0; i < n; i++) step_[i] = states[draw * n + i] - this.wayMean[way * n + i];
+    for (let i = 0; i < n; i++) scratch[i] = states[draw * n + i] - this.wayMean[way * n + i];
     for (let i = 0; i < n; i++) {
       let sum = this.wayGated[way * n + i];
-      for (let j = 0; j < n; j++) sum += this.gain[(way * n + i) * n + j] * step_[j];
+      for (let j = 0; j < n; j++) sum += this.gain[(way * n + i) * n + j] * scratch[j];
       this.drawn[i] = sum;
     }
     this.regimes[draw] = from;
@@ -240,10 +240,10 @@ class BackwardSampler {
     const positive = this.model.positiveState(regime);
     const base = way * n * n;
     for (let attempt = 0; ; attempt++) {
-      for (let i = 0; i < n; i++) this.step_[i] = this.chance.normal();
+      for (let i = 0; i < n; i++) this.scratch[i] = this.chance.normal();
       for (let i = 0; i < n; i++) {
         let sum = this.drawn[i];
-        for (let j = 0; j <= i; j++) sum += this.left[base + i * n + j] * this.step_[j];
+        for (let j = 0; j <= i; j++) sum += this.left[base + i * n + j] * this.scratch[j];
         this.states[draw * n + i] = sum;
       }
       if (positive < 0 || this.states[draw * n + positive] >= 0) return;

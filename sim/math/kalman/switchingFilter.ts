@@ -124,6 +124,7 @@ export class SwitchingFilter {
       now.weight[regime] = log;
       most = Math.max(most, log);
     }
+    if (most === Number.NEGATIVE_INFINITY) throw new Error(`no regime is possible at event ${k}`);
     let total = 0;
     for (let regime = 0; regime < regimes; regime++) {
       now.weight[regime] = Math.exp(now.weight[regime] - most);
@@ -175,14 +176,14 @@ export class Passages {
   fill(k: number, from: number, to: number, before: Mixtures, at: number): void {
     const { model, passage } = this;
     const { states: n, regimes } = model;
-    const before_ = before.weight[at * regimes + from];
+    const weightBefore = before.weight[at * regimes + from];
     this.weight[from] = 0;
-    if (before_ < NONE) return;
+    if (weightBefore < NONE) return;
     passage.transition.fill(0);
     passage.shift.fill(0);
     passage.noise.fill(0);
     passage.gateState = -1;
-    let weight = before_ * model.passage(k, from, to, passage);
+    let weight = weightBefore * model.passage(k, from, to, passage);
     if (weight < NONE) return;
     const mean = this.gatedMean.subarray(from * n, (from + 1) * n);
     const covariance = this.gatedCovariance.subarray(from * n * n, (from + 1) * n * n);

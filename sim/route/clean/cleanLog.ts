@@ -2,22 +2,39 @@
 import { distanceAlong_m } from "../../trace/distanceAlong.ts";
 import { hasValues } from "../log/fixes.ts";
 import { runSteps, type Steps } from "../log/steps.ts";
+import { writeClock } from "../log/writeTime.ts";
 import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
-import { cleanSegment } from "./cleanSegment.ts";
-import { findGaps, type GapFindings } from "./gaps/findGaps.ts";
-import { cleanHeights } from "./heights/cleanHeights.ts";
+import { type DrawnSegment, drawSegment, knowSegment } from "./cleanSegment.ts";
+import { spreadOver, unmodelled_frac } from "./draws/bands.ts";
+import { chooseDraws } from "./draws/chooseDraws.ts";
+import type { Drives } from "./draws/drawDrives.ts";
+import { fitDriving } from "./draws/fitDriving.ts";
+import { usualRoadLoad } from "./draws/wheelEnergy.ts";
+import { findGaps, type GapFindings, type Segment } from "./gaps/findGaps.ts";
+import { findHeights, finishHeights } from "./heights/cleanHeights.ts";
 import { dropZeroHeights } from "./heights/dropZeroHeights.ts";
 import { joinSegments, markSpans, type WholeSegment } from "./joinSegments.ts";
+import { holdToCar } from "./motion/holdToCar.ts";
 import { notDriven } from "./notDriven.ts";
+import { noteStands } from "./noteStandstills.ts";
 import { qualityOf } from "./quality.ts";
-import type { CleanedLog, CleanInput, CleanOptions, LongGap, RawSeries } from "./report/cleanedLog.ts";
+import {
+  type CleanedLog,
+  type CleanInput,
+  type CleanOptions,
+  type LongGap,
+  Mended,
+  type RawSeries,
+} from "./report/cleanedLog.ts";
 import { RepairList } from "./report/repairList.ts";
+import type { RoadLoadTerms } from "./report/spread.ts";
 import { dropUnreachable, dropZeroFixes } from "./rows/dropWild.ts";
 import { findJumps } from "./rows/findJumps.ts";
 import { orderInTime } from "./rows/orderInTime.ts";
 import { rawSeries } from "./rows/rawSeries.ts";
 import { type RowColumns, rowColumns } from "./rows/rowColumns.ts";
 import { speedsAgree } from "./rows/speedsAgree.ts";
+import type { CleanedSegment } from "./segmentGrid.ts";
 import { type SegmentSetting, segmentSetting } from "./segmentSetting.ts";
 
 /** A log that moves less than this in all is standing, whatever its noise. */
@@ -31,7 +48,7 @@ const STILL_m = 50;
  *  3. sideways steps of the positions put back;
  *  4. gaps classed as parked, tunnel or lost signal; the log cut where no drive can be made up;
  *  5. every segment resampled to 1 s by a smoother that weighs positions and recorded speeds by their noise;
- *     stands held still, gaps bridged, speeds held to what a car can do;
+ *     one drive is taken out of all that fit
  *  6. heights freed of steps, smoothed along distance, slopes held to what roads have.
  *
  * Throws `InputError` where the log has no times, fewer than two fixes, or neither speed nor any position.
@@ -64,8 +81,8 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   dropForeignSpeeds(rows, repairs);
   const found = findGaps(rows, repairs, utcOffset_s);
   checkLength(log, rows, found.segments);
-  const setting = segmentSetting(rows, found, jumps, repairs, utcOffset_s);
-  const parts = yield* cleanSegments(rows, found, setting, repairs);
+  const setting = segmentSetting(rows, found, jumps, repairs, utcOffset_s, options.seed ?? 1);
+  const parts = yield* cleanSegments(rows, found, setting, repairs, options.roadLoad ?? usualRoadLoad);
   return assembled(rows, raw, parts, found, setting, jumps.spans, repairs);
 }
 
@@ -85,26 +102,90 @@ function* cleanSegments(
   found: GapFindings,
   setting: SegmentSetting,
   repairs: RepairList,
+  load: RoadLoadTerms,
 ): Steps<readonly WholeSegment[]> {
   const parts: WholeSegment[] = [];
+  const length = ({ from, to }: Segment) => rows.time_s[to - 1] - rows.time_s[from];
+  const longest = found.segments.reduce((a, b) => (length(b) > length(a) ? b : a));
+  const sample = yield* slowed(knowSegment(rows, longest, setting, repairs), 0.2, 0.3);
+  const factor_ratio = sample.isEmpty ? 1 : fitDriving(sample.known, sample.about_mps, sample.noise);
   let done = 0;
   for (const segment of found.segments) {
     const share = (segment.to - segment.from) / rows.count;
-    const steps = cleanSegment(rows, segment, setting, repairs);
-    let next = steps.next();
-    while (!next.done) {
-      yield 0.25 + 0.7 * (done + share * 0.8 * next.value);
-      next = steps.next();
-    }
-    const { speed_mps } = next.value;
-    const seconds = Float64Array.from(speed_mps, (_, i) => i);
-    const distance_m = distanceAlong_m(seconds, speed_mps);
-    const elevation_m = cleanHeights(rows, segment, distance_m, repairs, setting.utcOffset_s);
-    parts.push({ ...next.value, distance_m, elevation_m });
+    const at = (part: number) => 0.3 + 0.65 * (done + share * part);
+    const known =
+      segment === longest ? sample : yield* slowed(knowSegment(rows, segment, setting, repairs), at(0), at(0.2));
+    const drawn = yield* slowed(drawSegment(known, setting, factor_ratio, repairs), at(0.2), at(0.8));
+    parts.push(yield* slowed(wholeSegment(rows, segment, drawn, setting, repairs, load), at(0.8), at(1)));
     done += share;
-    yield 0.25 + 0.7 * done;
   }
   return parts;
+}
+
+/** Tells of the progress of a part of the work as that of the whole. */
+function* slowed<T>(steps: Steps<T>, from: number, to: number): Steps<T> {
+  let next = steps.next();
+  while (!next.done) {
+    yield from + (to - from) * next.value;
+    next = steps.next();
+  }
+  yield to;
+  return next.value;
+}
+
+/** One drive taken out of the draws, held to what a car and a road can do. */
+function* wholeSegment(
+  rows: RowColumns,
+  segment: Segment,
+  drawn: DrawnSegment,
+  setting: SegmentSetting,
+  repairs: RepairList,
+  load: RoadLoadTerms,
+): Steps<WholeSegment> {
+  const { drives, raw_mps } = drawn;
+  const grid = drawn.segment;
+  const { start_s } = grid;
+  const seconds = Float64Array.from(grid.speed_mps, (_, i) => i);
+  const about_mps = raw_mps ?? (drives ? meanSpeed_mps(drives) : grid.speed_mps);
+  const draws = drives?.draws ?? 1;
+  const heights = yield* findHeights(rows, segment, distanceAlong_m(seconds, about_mps), repairs, setting.utcOffset_s, {
+    ...setting,
+    draws,
+  });
+  const drawnHeights = heights?.drawn_m && { mean_m: heights.mean_m, drawn_m: heights.drawn_m };
+  const chosen = drives && chooseDraws(drives, drawnHeights, load);
+  if (chosen) grid.speed_mps.set(chosen.speed_mps);
+  markStandstills(grid, raw_mps);
+  limitToCar(grid, setting, repairs);
+  if (!setting.hasSpeeds && repairs.does("standingDrift")) {
+    // with recorded speeds a standstill is no repair: the log itself says so
+    noteStands(grid.flags, start_s, setting.utcOffset_s, repairs);
+  }
+  const distance_m = distanceAlong_m(seconds, grid.speed_mps);
+  const elevation_m = chosen?.elevation_m ?? heights?.mean_m ?? new Float64Array(seconds.length).fill(Number.NaN);
+  if (heights) finishHeights(elevation_m, distance_m, heights.rawClimb_m, start_s, repairs, setting.utcOffset_s);
+  return { ...grid, distance_m, elevation_m, pieces: raw_mps ? [] : (chosen?.pieces ?? []) };
+}
+
+function meanSpeed_mps({ draws, seconds, speed_mps }: Drives): Float64Array {
+  const mean_mps = new Float64Array(seconds);
+  for (let i = 0; i < draws * seconds; i++) mean_mps[i % seconds] += speed_mps[i] / draws;
+  return mean_mps;
+}
+
+/** Flags the seconds at rest; speeds that are wanted as logged take the place of the chosen ones everywhere else. */
+function markStandstills({ speed_mps, flags }: CleanedSegment, raw_mps: Float64Array | undefined): void {
+  for (let i = 0; i < speed_mps.length; i++) {
+    if (speed_mps[i] === 0) flags[i] |= Mended.standing;
+    else if (raw_mps) speed_mps[i] = Math.max(0, raw_mps[i]);
+  }
+}
+
+function limitToCar(grid: CleanedSegment, { utcOffset_s }: SegmentSetting, repairs: RepairList): void {
+  const held = repairs.does("acceleration") ? holdToCar(grid.speed_mps, grid.flags, Mended.limited) : 0;
+  if (held === 0) return;
+  const detail = `${held} s held to what a car can do after ${writeClock(grid.start_s, utcOffset_s)}`;
+  repairs.add("acceleration", held, grid.start_s, grid.start_s + grid.speed_mps.length, detail);
 }
 
 function assembled(
@@ -116,12 +197,13 @@ function assembled(
   putBack: readonly (readonly [number, number])[],
   repairs: RepairList,
 ): CleanedLog {
-  const { series, track } = joinSegments(parts);
+  const { series, track, pieces } = joinSegments(parts);
   markSpans(series, putBack);
   const gaps: LongGap[] = found.gaps.map((gap, i) => ({ ...gap, row: series.breaks[i] ?? series.count }));
   const hasPositions = hasValues(rows.latitude_deg);
   const finished = repairs.finish();
   const isStill = (series.distance_m[series.count - 1] ?? 0) < STILL_m;
+  const spread = spreadOver(pieces, unmodelled_frac(found.interval_s, setting.hasSpeeds));
   const quality = qualityOf({
     series,
     repairs: finished,
@@ -132,5 +214,15 @@ function assembled(
     isStill,
     notDriven: notDriven(series, setting.utcOffset_s),
   });
-  return { series, track: hasPositions ? track : undefined, raw, gaps, repairs: finished, quality, isStill };
+  return {
+    series,
+    track: hasPositions ? track : undefined,
+    raw,
+    gaps,
+    repairs: finished,
+    quality,
+    isStill,
+    pieces,
+    spread,
+  };
 }

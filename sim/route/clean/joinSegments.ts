@@ -1,16 +1,21 @@
 import { type CleanedSeries, Mended, type Track } from "./report/cleanedLog.ts";
+import type { Piece } from "./report/spread.ts";
 import type { CleanedSegment } from "./segmentGrid.ts";
 
 /** A cleaned segment with the distance driven in it and the height of the road at every second. */
 export interface WholeSegment extends CleanedSegment {
   readonly distance_m: Float64Array;
   readonly elevation_m: Float64Array;
+  /** Rows count from the segment's start. */
+  readonly pieces: readonly Piece[];
 }
 
 /** All segments as one series and one track, one after another; distance stands still between them. */
 export function joinSegments(parts: readonly WholeSegment[]): {
   readonly series: CleanedSeries;
   readonly track: Track;
+  /** Rows count from the series' start. */
+  readonly pieces: readonly Piece[];
 } {
   const count = parts.reduce((sum, part) => sum + part.speed_mps.length, 0);
   const column = () => new Float64Array(count);
@@ -24,6 +29,7 @@ export function joinSegments(parts: readonly WholeSegment[]): {
     breaks: [] as number[],
   };
   const track = { latitude_deg: column(), longitude_deg: column() };
+  const pieces: Piece[] = [];
   let at = 0;
   let from_m = 0;
   parts.forEach((part, p) => {
@@ -39,10 +45,11 @@ export function joinSegments(parts: readonly WholeSegment[]): {
     series.flags.set(part.flags, at);
     track.latitude_deg.set(part.latitude_deg, at);
     track.longitude_deg.set(part.longitude_deg, at);
+    for (const piece of part.pieces) pieces.push({ ...piece, from: at + piece.from, to: at + piece.to });
     at += part.speed_mps.length;
     from_m += part.distance_m[part.distance_m.length - 1] ?? 0;
   });
-  return { series, track };
+  return { series, track, pieces };
 }
 
 /** Marks the seconds whose positions were put back; spans come in order of time. */

@@ -17,19 +17,17 @@ export interface CleanedSegment {
 
 /** What was found at each moment of a segment's timeline. */
 interface FoundAtMoments {
-  readonly speed_mps: Float64Array;
-  readonly isStanding: Uint8Array;
   readonly isDriven: Uint8Array;
   readonly smoothed: SmoothedPositions | undefined;
 }
 
-/** The moments of a segment that fall on whole seconds from its first row, with positions back in degrees. */
+/** The moments of a segment that fall on whole seconds from its first row, with positions back in degrees; speeds still 0. */
 export function segmentGrid(
   rows: RowColumns,
   segment: Segment,
   line: Timeline,
   plane: Plane,
-  { speed_mps, isStanding, isDriven, smoothed }: FoundAtMoments,
+  { isDriven, smoothed }: FoundAtMoments,
 ): CleanedSegment {
   const result = emptySegment(rows, segment, line);
   let lastPlaced = -1;
@@ -42,8 +40,7 @@ export function segmentGrid(
     if (second < 0) {
       continue;
     }
-    result.speed_mps[second] = speed_mps[k];
-    result.flags[second] = (isStanding[k] ? Mended.standing : 0) | (isDriven[k] ? Mended.bridged : 0);
+    result.flags[second] = isDriven[k] ? Mended.bridged : 0;
     if (smoothed && lastPlaced >= 0) {
       const from = lastPlaced - segment.from;
       const [east_m, north_m] = [smoothed.east_m[k] - plane.east_m[from], smoothed.north_m[k] - plane.north_m[from]];

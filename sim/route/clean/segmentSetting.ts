@@ -1,4 +1,7 @@
+import type { Chance } from "../../math/kalman/sampleSwitching.ts";
+import { chanceOf } from "./draws/chance.ts";
 import type { GapFindings } from "./gaps/findGaps.ts";
+import type { HeightNoise } from "./heights/heightModel.ts";
 import { fitSpeedNoise, usualSpeedNoise } from "./motion/fitSpeedNoise.ts";
 import { fitPositionNoise } from "./motion/positionNoise.ts";
 import type { PositionNoise } from "./motion/smoothPositions.ts";
@@ -19,7 +22,26 @@ export interface SegmentSetting {
   /** Variance of a change of the positions' offset, by row. */
   readonly offsets: ReadonlyMap<number, number>;
   readonly utcOffset_s: number;
+  /** Drives drawn of each segment, and by what chance. */
+  readonly draws: number;
+  readonly chance: Chance;
+  /** What the log leaves open of how lively it is driven: standard deviation of the logarithm of a factor on accelerations. */
+  readonly drivingLog: number;
+  /** The noise of the heights, once a segment has shown it. */
+  readonly heightNoise: { found: HeightNoise | undefined };
 }
+
+/** Drives drawn: enough for the middle of them and for 10 and 90 %. */
+const DRAWS = 24;
+/** Seconds of drives kept at once, all draws together: of a very long segment fewer are drawn. */
+const MOST_KEPT = 6e6;
+const FEWEST_DRAWS = 2;
+
+/**
+ * How well a log knows its driver, by the seconds from fix to fix: calibrated with tests/bench/logEnergyTable.ts, so that eight of ten bands
+ * hold the truth.
+ */
+const drivingSpreadLog = { recorded: 0.12, positions: 0.2, thin: 0.35 };
 
 /** Noise of positions and speeds and the scale of recorded speeds, found from all segments; what is mended by them is said. */
 export function segmentSetting(
@@ -28,8 +50,13 @@ export function segmentSetting(
   jumps: JumpFindings,
   repairs: RepairList,
   utcOffset_s: number,
+  seed: number,
 ): SegmentSetting {
   const hasSpeeds = speedCoverage_frac(rows) > 0.5;
+  const longest_s = found.segments.reduce(
+    (most_s, { from, to }) => Math.max(most_s, rows.time_s[to - 1] - rows.time_s[from]),
+    1,
+  );
   const setting: SegmentSetting = {
     noise: fitPositionNoise(rows, found.segments, found.interval_s),
     speedNoise: hasSpeeds ? fitSpeedNoise(...recordedSpeeds(rows)) : usualSpeedNoise,
@@ -37,6 +64,15 @@ export function segmentSetting(
     hasSpeeds,
     offsets: jumps.offsets,
     utcOffset_s,
+    draws: Math.max(FEWEST_DRAWS, Math.min(DRAWS, Math.floor(MOST_KEPT / longest_s))),
+    chance: chanceOf(seed),
+    heightNoise: { found: undefined },
+    drivingLog:
+      found.interval_s > 15
+        ? drivingSpreadLog.thin
+        : hasSpeeds
+          ? drivingSpreadLog.recorded
+          : drivingSpreadLog.positions,
   };
   if (hasSpeeds && repairs.does("speedNoise")) {
     const [from_s, to_s] = [rows.time_s[0], rows.time_s[rows.count - 1]];

@@ -1,29 +1,54 @@
+import type { Chance } from "../../../math/kalman/sampleSwitching.ts";
+import type { Steps } from "../../log/steps.ts";
 import { writeClock } from "../../log/writeTime.ts";
 import type { Segment } from "../gaps/findGaps.ts";
 import type { RepairList } from "../report/repairList.ts";
 import type { RowColumns } from "../rows/rowColumns.ts";
-import { timeline } from "../rows/timeline.ts";
+import { type Timeline, timeline } from "../rows/timeline.ts";
+import { drawHeights } from "./drawHeights.ts";
 import { fitHeightNoise } from "./fitHeightNoise.ts";
+import type { HeightNoise } from "./heightModel.ts";
 import { mendHeights } from "./mendHeights.ts";
 import { smoothHeight } from "./smoothHeight.ts";
 
 /** The steepest public roads rise about one in three; what a log shows beyond is not the road. Common knowledge, no source. */
 const STEEPEST_ratio = 0.33;
+/** From fewer heights no road is made. */
+const LEAST_HEIGHTS = 10;
+/** A segment with so many shows the receiver's noise for the whole log. */
+const ENOUGH_HEIGHTS = 600;
+
+/** How many heights are drawn and by what chance, and the noise of the heights, once a segment has shown it. */
+export interface HeightSetting {
+  readonly draws: number;
+  readonly chance: Chance;
+  readonly heightNoise: { found: HeightNoise | undefined };
+}
+
+/** Heights of a segment, one a second: smoothed, and drawn from all that fit the log (`drawn_m[draw * seconds + second]`). */
+export interface FoundHeights {
+  readonly mean_m: Float64Array;
+  /** Undefined where the smoothing is not wanted. */
+  readonly drawn_m: Float32Array | undefined;
+  /** Climb of the heights as logged. */
+  readonly rawClimb_m: number;
+}
 
 /**
  * Height at every second of a segment, from the heights of its rows and the distance driven by then: steps and spikes
- * taken out, smoothed along distance, slopes held to what roads have. NaN throughout where fewer than ten rows have one.
+ * taken out, smoothed along distance. Undefined where fewer than ten rows have one.
  */
-export function cleanHeights(
+export function* findHeights(
   rows: RowColumns,
   segment: Segment,
   distance_m: Float64Array,
   repairs: RepairList,
   utcOffset_s: number,
-): Float64Array {
+  { draws, chance, heightNoise }: HeightSetting,
+): Steps<FoundHeights | undefined> {
   const line = timeline(rows, segment.from, segment.to);
   const start_s = rows.time_s[segment.from];
-  const elevation_m = new Float64Array(line.count).fill(Number.NaN);
+  const logged_m = new Float64Array(line.count).fill(Number.NaN);
   const at_m = new Float64Array(line.count);
   let heights = 0;
   for (let k = 0; k < line.count; k++) {
@@ -32,32 +57,50 @@ export function cleanHeights(
     const next = Math.min(line.seconds - 1, second + 1);
     at_m[k] = distance_m[second] + (distance_m[next] - distance_m[second]) * (into_s - second);
     if (line.row[k] >= 0) {
-      elevation_m[k] = rows.elevation_m[line.row[k]];
-      heights += Number.isNaN(elevation_m[k]) ? 0 : 1;
+      logged_m[k] = rows.elevation_m[line.row[k]];
+      heights += Number.isNaN(logged_m[k]) ? 0 : 1;
     }
   }
-  const result = new Float64Array(line.seconds).fill(Number.NaN);
-  if (heights < 10) {
-    return result;
+  if (heights < LEAST_HEIGHTS) {
+    return undefined;
   }
-  const rawClimb_m = climbOf(elevation_m);
-  mendHeights(line.time_s, at_m, elevation_m, repairs, utcOffset_s);
-  const isSmoothing = repairs.does("heightNoise");
-  const smoothed = isSmoothing
-    ? smoothHeight(line.time_s, at_m, elevation_m, fitHeightNoise(line.time_s, at_m, elevation_m))
-    : carriedOn(elevation_m);
+  const rawClimb_m = climbOf(logged_m);
+  mendHeights(line.time_s, at_m, logged_m, repairs, utcOffset_s);
+  if (!repairs.does("heightNoise")) {
+    return { mean_m: onGrid(line, carriedOn(logged_m)), drawn_m: undefined, rawClimb_m };
+  }
+  const noise = heightNoise.found ?? fitHeightNoise(line.time_s, at_m, logged_m);
+  if (heights >= ENOUGH_HEIGHTS) heightNoise.found = noise;
+  const mean_m = onGrid(line, smoothHeight(line.time_s, at_m, logged_m, noise));
+  const drawn_m = yield* drawHeights(line, at_m, logged_m, noise, draws, chance);
+  return { mean_m, drawn_m, rawClimb_m };
+}
+
+/** Holds the heights taken to slopes that roads have, in place, and says what of the raw climb is gone. */
+export function finishHeights(
+  elevation_m: Float64Array,
+  distance_m: Float64Array,
+  rawClimb_m: number,
+  start_s: number,
+  repairs: RepairList,
+  utcOffset_s: number,
+): void {
+  if (repairs.does("gradient")) {
+    holdGradient(elevation_m, distance_m, start_s, repairs, utcOffset_s);
+  }
+  const false_m = Math.round(rawClimb_m - climbOf(elevation_m));
+  if (repairs.does("heightNoise") && false_m > 0) {
+    const detail = `${false_m} m of climb that the raw heights would add smoothed away`;
+    repairs.add("heightNoise", false_m, start_s, start_s + elevation_m.length, detail, false_m);
+  }
+}
+
+function onGrid(line: Timeline, moments: Float64Array): Float64Array {
+  const result = new Float64Array(line.seconds);
   for (let k = 0; k < line.count; k++) {
     if (line.second[k] >= 0) {
-      result[line.second[k]] = smoothed[k];
+      result[line.second[k]] = moments[k];
     }
-  }
-  if (repairs.does("gradient")) {
-    holdGradient(result, distance_m, start_s, repairs, utcOffset_s);
-  }
-  const false_m = Math.round(rawClimb_m - climbOf(result));
-  if (isSmoothing && false_m > 0) {
-    const detail = `${false_m} m of climb that the raw heights would add smoothed away`;
-    repairs.add("heightNoise", false_m, start_s, start_s + line.seconds, detail, false_m);
   }
   return result;
 }

@@ -1,56 +1,36 @@
+import { climbed } from "../../../math/kalman/climbed.ts";
 import { smooth } from "../../../math/kalman/smooth.ts";
 import { countValues } from "../rows/countValues.ts";
 import { type HeightNoise, heightModel } from "./heightModel.ts";
 
-/** Standard deviations that are tried: of slope (flat country to mountains), of each fix, of the correlated noise. */
-const slopes_ratio = [0.001, 0.004, 0.012, 0.03, 0.06];
-const whites_m = [0.3, 1, 3, 6];
-const wanders_m = [0.3, 3, 8];
+/** Values that are tried: of slope (flat country to mountains), of each fix, of the correlated noise and its time constant. */
+const slopes_ratio = [0.001, 0.004, 0.008, 0.015, 0.025, 0.04, 0.07];
+const slopesLast_m = [60, 120, 250];
+const whites_m = [0.1, 0.3, 1, 3, 6];
+const wanders_m = [0.3, 1.5, 3.5, 7];
+const correlations_s = [20, 60, 180, 600];
 /** So few heights cannot show that a road is flat; then it is not taken to be. */
 const SCARCE = 300;
-const hillySlopes_ratio = slopes_ratio.filter((slope) => slope > 0.01);
 const LONGEST_FIT = 1800;
+const START: HeightNoise = { slope_ratio: 0.015, slopeLasts_m: 120, white_m: 1, wandering_m: 3.5, correlation_s: 60 };
 
 /**
  * The noise under which the heights are likeliest, by the innovations of the filter [Kalman1960] over up to half an hour of
- * moments. So a flat road stays flat under a noisy receiver, and hills stay hills.
+ * moments. So a flat road stays flat under a noisy receiver, and hills stay hills; and the slow drift of a barometer is told from the
+ * fidgeting of satellites.
  */
 export function fitHeightNoise(time_s: Float64Array, distance_m: Float64Array, elevation_m: Float64Array): HeightNoise {
   const first = Math.max(0, Math.floor((time_s.length - LONGEST_FIT) / 2));
   const last = Math.min(time_s.length, first + LONGEST_FIT);
   const isScarce = countValues(elevation_m, first, last) < SCARCE;
-  const slopes = isScarce ? hillySlopes_ratio : slopes_ratio;
-  const tried = new Map<string, number>();
-  const likelihood = (slope: number, white: number, correlated: number): number => {
-    const key = `${slope},${white},${correlated}`;
-    const known = tried.get(key);
-    if (known !== undefined) {
-      return known;
-    }
-    const noise = { slope_ratio: slopes[slope], white_m: whites_m[white], wandering_m: wanders_m[correlated] };
-    const { logLikelihood } = smooth(heightModel(time_s, distance_m, elevation_m, noise, first, last), false);
-    tried.set(key, logLikelihood);
-    return logLikelihood;
+  const tried = {
+    white_m: whites_m,
+    wandering_m: wanders_m,
+    correlation_s: correlations_s,
+    slope_ratio: isScarce ? slopes_ratio.filter((slope) => slope > 0.01) : slopes_ratio,
+    slopeLasts_m: isScarce ? [START.slopeLasts_m] : slopesLast_m,
   };
-  // One quantity after another until none moves: a third of the runs of trying all, and the same answer in practice.
-  let [slope, white, correlated] = [Math.floor(slopes.length / 2), 1, 1];
-  for (let round = 0; round < 4; round++) {
-    const before = `${slope},${white},${correlated}`;
-    white = best(whites_m.length, (k) => likelihood(slope, k, correlated));
-    correlated = best(wanders_m.length, (k) => likelihood(slope, white, k));
-    slope = best(slopes.length, (k) => likelihood(k, white, correlated));
-    if (before === `${slope},${white},${correlated}`) {
-      break;
-    }
-  }
-  return { slope_ratio: slopes[slope], white_m: whites_m[white], wandering_m: wanders_m[correlated] };
-}
-
-/** Index from 0 to n - 1 at which the value is largest. */
-function best(n: number, value: (k: number) => number): number {
-  let found = 0;
-  for (let k = 1; k < n; k++) {
-    found = value(k) > value(found) ? k : found;
-  }
-  return found;
+  return climbed(START, tried, (noise) => {
+    return smooth(heightModel(time_s, distance_m, elevation_m, noise, first, last), false).logLikelihood;
+  });
 }

@@ -1,24 +1,24 @@
 import type { MotionModel } from "../../../math/kalman/motionModel.ts";
-import { rateModel } from "../../../math/kalman/rateModel.ts";
-
-/** Slopes of roads hold over some hundreds of metres. Assumed: 300 m, about the length of a street's one gradient. */
-const SLOPE_LASTS_m = 300;
-/** The receiver's height wanders with a time constant of about a minute. Assumed. */
-const WANDER_s = 60;
+import { overStep, type StepMatrices } from "../../../math/kalman/overStep.ts";
 
 /** How a log's heights scatter, as fits the log best. */
 export interface HeightNoise {
+  /** Standard deviation of slope, and the length over which a slope holds: its correlation goes as (1 + d/L) exp(-d/L). */
   readonly slope_ratio: number;
+  readonly slopeLasts_m: number;
   readonly white_m: number;
   readonly wandering_m: number;
+  /** Time constant of the correlated part: about a minute for satellites in a street, many for a barometer in the weather. */
+  readonly correlation_s: number;
 }
 
-/** States of the model: height, slope, correlated noise. */
-export const HEIGHT_STATES = 3;
+/** States of the model: height, slope, change of slope, correlated noise. */
+export const HEIGHT_STATES = 4;
 
 /**
  * Height and slope of the road by distance, and the receiver's correlated noise by time, over moments `first` to `last` of a log.
- * What tells hills from noise is that noise goes with time and hills with distance. NaN in `elevation_m` is "not recorded".
+ * What tells hills from noise is that noise goes with time and hills with distance. Roads have no kinks: the slope is Matern's
+ * process of order 3/2, which has a derivative. NaN in `elevation_m` is "not recorded".
  */
 export function heightModel(
   time_s: Float64Array,
@@ -28,24 +28,43 @@ export function heightModel(
   first: number,
   last: number,
 ): MotionModel {
-  const row = Float64Array.of(1, 0, 1);
+  const n = HEIGHT_STATES;
+  const row = Float64Array.of(1, 0, 0, 1);
   const value = new Float64Array(1);
   const white = noise.white_m ** 2;
   const correlated = noise.wandering_m ** 2;
-  const fillSlope = rateModel(HEIGHT_STATES);
+  const variance = noise.slope_ratio ** 2;
+  const lasts_m = noise.slopeLasts_m;
+  const steps = new Map<number, StepMatrices>();
+  const stepOf = (by_m: number): StepMatrices => {
+    const key = Math.round(by_m * 10);
+    const made = steps.get(key) ?? sloping(key / 10, lasts_m);
+    steps.set(key, made);
+    return made;
+  };
+  const startCovariance = new Float64Array(n * n);
+  [400, variance, variance / lasts_m ** 2, correlated].forEach((each, a) => {
+    startCovariance[a * n + a] = each;
+  });
   return {
-    states: HEIGHT_STATES,
+    states: n,
     axes: 1,
     events: last - first,
-    startCovariance: Float64Array.of(400, 0, 0, 0, noise.slope_ratio ** 2, 0, 0, 0, correlated),
-    startMean: Float64Array.of(firstValue(elevation_m, first, last), 0, 0),
+    startCovariance,
+    startMean: Float64Array.of(firstValue(elevation_m, first, last), 0, 0, 0),
     transition(k, transition, spread) {
       const by_m = Math.max(0, distance_m[first + k] - distance_m[first + k - 1]);
       const dt_s = time_s[first + k] - time_s[first + k - 1];
-      fillSlope(by_m, noise.slope_ratio, SLOPE_LASTS_m, transition, spread);
-      const keep = Math.exp(-dt_s / WANDER_s);
-      transition[8] = keep;
-      spread[8] = correlated * (1 - keep * keep);
+      const step = stepOf(by_m);
+      for (let a = 0; a < 3; a++) {
+        for (let b = 0; b < 3; b++) {
+          transition[a * n + b] = step.transition[a * 3 + b];
+          spread[a * n + b] = step.noise[a * 3 + b] * variance;
+        }
+      }
+      const keep = Math.exp(-dt_s / noise.correlation_s);
+      transition[n * n - 1] = keep;
+      spread[n * n - 1] = correlated * (1 - keep * keep);
     },
     measure(k, observe) {
       const height = elevation_m[first + k];
@@ -55,6 +74,14 @@ export function heightModel(
       }
     },
   };
+}
+
+/** Height, slope of standard deviation 1 and its change over a piece of road: s'' = -2 s'/L - s/L^2 + w, w of density 4/L^3. */
+function sloping(by_m: number, lasts_m: number): StepMatrices {
+  const drift = Float64Array.of(0, 1, 0, 0, 0, 1, 0, -1 / lasts_m ** 2, -2 / lasts_m);
+  const density = new Float64Array(9);
+  density[8] = 4 / lasts_m ** 3;
+  return overStep(3, drift, density, by_m);
 }
 
 function firstValue(elevation_m: Float64Array, first: number, last: number): number {

@@ -19,6 +19,8 @@ export interface PositionInput {
 export interface PositionNoise {
   readonly wandering_m: number;
   readonly white_m: number;
+  /** Time constant of the correlated part: satellites and reflections change over tens of seconds. */
+  readonly correlation_s: number;
 }
 
 export interface SmoothedPositions {
@@ -28,8 +30,6 @@ export interface SmoothedPositions {
   readonly northSpeed_mps: Float64Array;
 }
 
-/** Time constant of a receiver's correlated noise: satellites and reflections change over tens of seconds. Assumed. */
-const WANDER_s = 20;
 /**
  * Accelerations of everyday driving have a standard deviation of 0.6 to 0.9 m/s2 along the road in the standard cycles
  * and bends add as much across it; they last some seconds. Computed from the cycles on board.
@@ -100,7 +100,7 @@ export function runPositions(input: PositionInput, first: number, last: number, 
       transition(k, transition, spread) {
         const dt_s = time_s[first + k] - time_s[first + k - 1];
         accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
-        const keep = Math.exp(-dt_s / WANDER_s);
+        const keep = Math.exp(-dt_s / noise.correlation_s);
         transition[15] = keep;
         spread[15] = correlated * (1 - keep * keep) + offset_m2[first + k];
       },

@@ -1,4 +1,5 @@
 import type { LogFile } from "../../log/logFile.ts";
+import type { Piece, RoadLoadTerms, Spread } from "./spread.ts";
 
 /** Classes of repair, each of which can be turned off to see the log without it. */
 export const repairKinds = [
@@ -106,6 +107,10 @@ export interface CleanedLog {
   readonly quality: Quality;
   /** True where the log, however long, goes nowhere. */
   readonly isStill: boolean;
+  /** What each draw needs, piece by piece of the series; none where the speeds are left as logged. */
+  readonly pieces: readonly Piece[];
+  /** How far the log leaves its energy, distance and climb open; undefined where nothing was drawn. */
+  readonly spread: Spread | undefined;
 }
 
 export interface CleanOptions {
@@ -113,6 +118,10 @@ export interface CleanOptions {
   readonly off?: readonly RepairKind[] | undefined;
   /** Local time less UTC for the clocks in the details. */
   readonly utcOffset_s?: number | undefined;
+  /** The same log and seed give the same road. */
+  readonly seed?: number | undefined;
+  /** The car for whose energy the middle of the draws is taken. */
+  readonly roadLoad?: RoadLoadTerms | undefined;
 }
 
 /** What the cleaning needs of a log. */

@@ -55,7 +55,9 @@ describe("cleaning", () => {
     expect(repair(log, "tunnel")?.detail).toMatch(/^a gap of 32 s at 08:03:19 bridged as a tunnel, 480 m$/);
     expect(length_m(log) / (399 * 15)).toBeCloseTo(1, 2);
     expect(log.series.flags[215] & Mended.bridged).not.toBe(0);
-    expect(log.series.speed_mps[215]).toBeCloseTo(15, 0);
+    // How it was driven inside nobody saw: a drive as others are, not a stop.
+    expect(log.series.speed_mps[215]).toBeGreaterThan(10);
+    expect(log.series.speed_mps[215]).toBeLessThan(20);
   });
 
   it("fills a parking without fixes with standing", () => {

@@ -1,0 +1,84 @@
+import type { SmoothedPositions } from "../motion/smoothPositions.ts";
+import type { Timeline } from "../rows/timeline.ts";
+
+/** Seconds on each side over which the direction of the road is taken. */
+const DIRECTION_s = 4;
+/** The direction is that of a piece at least this long, and longer than the noise by this factor. */
+const LEAST_m = 8;
+const LEAST_NOISES = 2.5;
+
+/** Positions laid along the road. */
+export interface Observed {
+  /** Way along the road at every moment with a position, the receiver's error still in it; NaN elsewhere. */
+  readonly at_m: Float64Array;
+  /** Speed along the road by the smoothed positions. */
+  readonly speed_mps: Float64Array;
+}
+
+/**
+ * The way along the road that each position shows: from one position to the next the length of the smoothed path, and what the
+ * positions' distance from that path changed along the road. Only the error along the road is left in it: across the road the smoother
+ * has had its say. Where the car is too slow for a direction, that of before and after holds.
+ */
+export function alongObserved(
+  line: Timeline,
+  logged: Pick<SmoothedPositions, "east_m" | "north_m">,
+  smoothed: SmoothedPositions,
+  correlated_m: number,
+): Observed {
+  const n = line.count;
+  const { east, north } = directions(line.time_s, smoothed, Math.max(LEAST_m, LEAST_NOISES * correlated_m));
+  const at_m = new Float64Array(n).fill(Number.NaN);
+  const speed_mps = new Float64Array(n);
+  let way_m = 0;
+  let path_m = 0;
+  let last = -1;
+  for (let k = 0; k < n; k++) {
+    speed_mps[k] = smoothed.eastSpeed_mps[k] * east[k] + smoothed.northSpeed_mps[k] * north[k];
+    if (k > 0) path_m += 0.5 * (speed_mps[k] + speed_mps[k - 1]) * (line.time_s[k] - line.time_s[k - 1]);
+    if (Number.isNaN(logged.east_m[k])) continue;
+    if (last >= 0) {
+      const offEast_m = logged.east_m[k] - smoothed.east_m[k] - logged.east_m[last] + smoothed.east_m[last];
+      const offNorth_m = logged.north_m[k] - smoothed.north_m[k] - logged.north_m[last] + smoothed.north_m[last];
+      const [alongEast, alongNorth] = [east[k] + east[last], north[k] + north[last]];
+      const size = Math.max(1e-9, Math.hypot(alongEast, alongNorth));
+      way_m += path_m + (offEast_m * alongEast + offNorth_m * alongNorth) / size;
+    }
+    path_m = 0;
+    last = k;
+    at_m[k] = way_m;
+  }
+  return { at_m, speed_mps };
+}
+
+/** Unit vectors of the road's direction at every moment. */
+function directions(time_s: Float64Array, { east_m, north_m }: SmoothedPositions, least_m: number) {
+  const n = time_s.length;
+  const east = new Float64Array(n).fill(Number.NaN);
+  const north = new Float64Array(n);
+  let [from, to] = [0, 0];
+  for (let i = 0; i < n; i++) {
+    while (time_s[i] - time_s[from] > DIRECTION_s) from++;
+    while (to + 1 < n && time_s[to + 1] - time_s[i] <= DIRECTION_s) to++;
+    const dEast_m = east_m[to] - east_m[from];
+    const dNorth_m = north_m[to] - north_m[from];
+    const far_m = Math.hypot(dEast_m, dNorth_m);
+    if (far_m < least_m) continue;
+    east[i] = dEast_m / far_m;
+    north[i] = dNorth_m / far_m;
+  }
+  let last = -1;
+  for (let i = 0; i <= n; i++) {
+    if (i < n && Number.isNaN(east[i])) continue;
+    for (let j = last + 1; j < i; j++) {
+      const share = last < 0 ? 1 : i === n ? 0 : (j - last) / (i - last);
+      const turnedEast = (last < 0 ? 0 : east[last] * (1 - share)) + (i === n ? 0 : east[i] * share);
+      const turnedNorth = (last < 0 ? 0 : north[last] * (1 - share)) + (i === n ? 0 : north[i] * share);
+      const size = Math.hypot(turnedEast, turnedNorth);
+      east[j] = size > 1e-6 ? turnedEast / size : 1;
+      north[j] = size > 1e-6 ? turnedNorth / size : 0;
+    }
+    last = i;
+  }
+  return { east, north };
+}

@@ -1,0 +1,62 @@
+import type { Band, Piece, Spread } from "../report/spread.ts";
+
+/**
+ * What the model itself leaves out, as a share of the energy: half the width of a band of 80 %, by the seconds from fix to fix. Calibrated
+ * over three makers of logs with tests/bench/logEnergyTable.ts, so that seven to nine of ten bands hold the truth.
+ */
+export function unmodelled_frac(interval_s: number, hasSpeeds: boolean): number {
+  const at_s = [1, 5, 10, 30];
+  const known = hasSpeeds ? [0.025, 0.045, 0.06, 0.09] : [0.03, 0.07, 0.08, 0.16];
+  if (!(interval_s > at_s[0])) return known[0];
+  let i = 0;
+  while (i < at_s.length - 2 && interval_s > at_s[i + 1]) i++;
+  const share = Math.min(1, Math.log(interval_s / at_s[i]) / Math.log(at_s[i + 1] / at_s[i]));
+  return known[i] + (known[i + 1] - known[i]) * share;
+}
+
+/**
+ * The spread of the pieces given, taken together: a draw's energy is the sum of that draw's pieces, so that what all have in common
+ * stays in; what the model leaves out comes on top. Undefined where nothing was drawn, or nothing moves.
+ */
+export function spreadOver(pieces: readonly Piece[], unmodelled: number): Spread | undefined {
+  const [first] = pieces;
+  if (!first) return undefined;
+  const draws = pieces.reduce((least, piece) => Math.min(least, piece.energy_J.length), first.energy_J.length);
+  const sums = {
+    energy_J: new Float64Array(draws),
+    distance_m: new Float64Array(draws),
+    climb_m: new Float64Array(draws),
+  };
+  const taken = { energy_J: 0, distance_m: 0 };
+  for (const piece of pieces) {
+    for (let draw = 0; draw < draws; draw++) {
+      sums.energy_J[draw] += piece.energy_J[draw];
+      sums.distance_m[draw] += piece.distance_m[draw];
+      sums.climb_m[draw] += piece.climb_m[draw];
+    }
+    taken.energy_J += piece.energy_J[piece.chosen];
+    taken.distance_m += piece.distance_m[piece.chosen];
+  }
+  if (!(taken.energy_J > 0) || !(taken.distance_m > 0)) return undefined;
+  return {
+    energy_ratio: widened(bandOf(sums.energy_J.map((each) => each / taken.energy_J)), unmodelled),
+    distance_ratio: bandOf(sums.distance_m.map((each) => each / taken.distance_m)),
+    climb_m: bandOf(sums.climb_m),
+  };
+}
+
+function widened({ low, high }: Band, by: number): Band {
+  return { low: 1 - Math.hypot(Math.max(0, 1 - low), by), high: 1 + Math.hypot(Math.max(0, high - 1), by) };
+}
+
+/** 10 and 90 % of the values, straight between them in order. */
+function bandOf(values: Float64Array): Band {
+  const sorted = values.slice().sort();
+  const at = (share: number) => {
+    const place = share * (sorted.length - 1);
+    const below = Math.floor(place);
+    const above = Math.min(sorted.length - 1, below + 1);
+    return sorted[below] + (sorted[above] - sorted[below]) * (place - below);
+  };
+  return { low: at(0.1), high: at(0.9) };
+}

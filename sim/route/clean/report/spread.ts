@@ -1,0 +1,32 @@
+/** The range within which eight of ten draws lie. */
+export interface Band {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** How far what a log cannot show leaves its drive open: 10 to 90 % of the drives that fit it. */
+export interface Spread {
+  /** Positive energy at the wheel over that of the drive taken. */
+  readonly energy_ratio: Band;
+  readonly distance_ratio: Band;
+  readonly climb_m: Band;
+}
+
+/** A piece of the drive between two standstills, and what each draw needs for it. Rows count from the segment's or the series' start. */
+export interface Piece {
+  readonly from: number;
+  readonly to: number;
+  /** The draw that was taken. */
+  readonly chosen: number;
+  readonly energy_J: Float64Array;
+  readonly distance_m: Float64Array;
+  readonly climb_m: Float64Array;
+}
+
+/** What road and air ask of a car, for telling draws apart: force = f0 + f1 v + f2 v^2. */
+export interface RoadLoadTerms {
+  readonly mass_kg: number;
+  readonly f0_N: number;
+  readonly f1_Npmps: number;
+  readonly f2_Npmps2: number;
+}

@@ -1,0 +1,43 @@
+// What cleaning keeps of a drive's energy, over three makers of logs: npx tsx tests/bench/logEnergyTable.ts [seeds] [intervals] [none|recorded]
+import { logCases, type Recovered, recovered } from "../support/logCases.ts";
+
+const seeds = Number(process.argv[2] ?? 3);
+const intervals = (process.argv[3] ?? "1,5,10,30").split(",").map(Number);
+const columns = process.argv[4] ? [process.argv[4] === "recorded"] : [true, false];
+
+const percent = (value: number) => (100 * value).toFixed(1).padStart(6);
+const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+const meanAbs = (values: readonly number[]) => mean(values.map(Math.abs));
+
+function line(name: string, found: readonly Recovered[]): string {
+  const energy = found.map(({ energy_frac }) => energy_frac);
+  const level = found.map(({ level_frac }) => level_frac);
+  const distance = found.map(({ distance_frac }) => distance_frac);
+  const width = found.map(({ log }) => (log.spread ? log.spread.energy_ratio.high - log.spread.energy_ratio.low : 0));
+  const stops = mean(found.map((each) => each.stops));
+  const trueStops = mean(found.map((each) => each.trueStops));
+  return [
+    name.padEnd(26),
+    `energy ${percent(meanAbs(energy))} mean ${percent(mean(energy))}`,
+    `level ${percent(meanAbs(level))} mean ${percent(mean(level))}`,
+    `in band ${percent(mean(found.map(({ isInBand }) => (isInBand ? 1 : 0)))).slice(0, 4)} +-${percent(mean(width) / 2)}`,
+    `distance ${percent(meanAbs(distance))} mean ${percent(mean(distance))}`,
+    `climb ${percent(mean(found.map(({ climb_frac }) => climb_frac)))}`,
+    `stops ${stops.toFixed(0)}/${trueStops.toFixed(0)}`,
+  ].join("  ");
+}
+
+console.log(`errors in %, mean absolute and mean, over ${seeds} logs of each kind; energy at the wheel with heights`);
+for (const hasSpeed of columns) {
+  for (const sampling_s of intervals) {
+    const byName = new Map<string, Recovered[]>();
+    for (let seed = 1; seed <= seeds; seed++) {
+      for (const one of logCases(seed, sampling_s, hasSpeed)) {
+        byName.set(one.name, [...(byName.get(one.name) ?? []), recovered(one)]);
+      }
+    }
+    console.log(`\n${hasSpeed ? "recorded speeds" : "positions alone"}, every ${sampling_s} s`);
+    for (const [name, found] of byName) console.log(line(name, found));
+    console.log(line("all", [...byName.values()].flat()));
+  }
+}
