@@ -39,6 +39,8 @@ import { type SegmentSetting, segmentSetting } from "./segmentSetting.ts";
 
 /** A log that moves less than this in all is standing, whatever its noise. */
 const STILL_m = 50;
+/** Speeds further apart show nothing of their noise. */
+const DENSE_s = 4;
 
 /**
  * A log turned into a drive at one row a second that can be trusted, with every repair said. In this order:
@@ -108,14 +110,20 @@ function* cleanSegments(
   const length = ({ from, to }: Segment) => rows.time_s[to - 1] - rows.time_s[from];
   const longest = found.segments.reduce((a, b) => (length(b) > length(a) ? b : a));
   const sample = yield* slowed(knowSegment(rows, longest, setting, repairs), 0.2, 0.3);
-  const factor_ratio = sample.isEmpty ? 1 : fitDriving(sample.known, sample.about_mps, sample.noise);
+  const fitted = sample.isEmpty
+    ? { factor_ratio: 1, noise: sample.noise }
+    : fitDriving(sample.known, sample.about_mps, sample.noise, setting.hasSpeeds && found.interval_s < DENSE_s);
   let done = 0;
   for (const segment of found.segments) {
     const share = (segment.to - segment.from) / rows.count;
     const at = (part: number) => 0.3 + 0.65 * (done + share * part);
     const known =
       segment === longest ? sample : yield* slowed(knowSegment(rows, segment, setting, repairs), at(0), at(0.2));
-    const drawn = yield* slowed(drawSegment(known, setting, factor_ratio, repairs), at(0.2), at(0.8));
+    const drawn = yield* slowed(
+      drawSegment({ ...known, noise: fitted.noise }, setting, fitted.factor_ratio, repairs),
+      at(0.2),
+      at(0.8),
+    );
     parts.push(yield* slowed(wholeSegment(rows, segment, drawn, setting, repairs, load), at(0.8), at(1)));
     done += share;
   }

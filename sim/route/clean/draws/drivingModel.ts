@@ -16,6 +16,9 @@ const STOPS_BELOW_mps = 0.8;
 /** How a car moves away: 1 m/s2, give or take 0.6. Between the gentle and the brisk starts of the standard cycles. */
 const AWAY_mps2 = 1;
 const AWAY_SPREAD_mps2 = 0.6;
+/** A recorded speed below this may be standing: a receiver writes no negative ones, so that its noise there is another. Assumed. */
+const FIDGET_mps = 0.6;
+const FIDGET_NOISE_mps = 0.25;
 /** What is known of the speed where a log begins. Assumed. */
 const START_mps = 5;
 const START_SPREAD_mps = 15;
@@ -114,7 +117,10 @@ export function drivingModel(
     measure(k, observe) {
       const i = first + k;
       if (!Number.isNaN(known.at_m[i])) observe(seesWay, noise.white_m ** 2, known.at_m[i]);
-      if (!Number.isNaN(known.speed_mps[i])) observe(seesSpeed, noise.speed_mps ** 2, known.speed_mps[i]);
+      const speed_mps = known.speed_mps[i];
+      if (Number.isNaN(speed_mps)) return;
+      const fidget_mps = speed_mps < FIDGET_mps ? FIDGET_NOISE_mps : 0;
+      observe(seesSpeed, noise.speed_mps ** 2 + fidget_mps ** 2, speed_mps);
     },
   };
 }

@@ -3,9 +3,11 @@ import { type AlongNoise, type AlongRoad, drivingModel } from "./drivingModel.ts
 import { usualAcceleration_mps2 } from "./drivingPrior.ts";
 
 /** Factors on the accelerations of the published cycles that are tried: a very calm driver to a hard one. */
-const factors_ratio = [0.25, 0.4, 0.55, 0.7, 0.85, 1, 1.2, 1.45, 1.75, 2.1];
+const factors_ratio = [0.25, 0.4, 0.6, 0.8, 1, 1.3, 1.7, 2.2];
 /** What is known before the log: most drive as the cycles do, give or take this much of a factor (as a logarithm). Assumed. */
 const SPREAD_LOG = 0.35;
+/** Noise of recorded speeds that is tried: whole km/h scatter by 0.08, a telephone in a street by a few tenths. */
+const speedNoises_mps = [0.05, 0.1, 0.15, 0.22, 0.35, 0.7];
 /** Moments looked at. */
 const LONGEST_FIT = 2000;
 
@@ -14,25 +16,51 @@ export function spreadOf(speed_mps: Float64Array, factor_ratio: number): Float64
   return speed_mps.map((each_mps) => factor_ratio * usualAcceleration_mps2(Math.abs(each_mps)));
 }
 
+/** What a log shows of its driver and of its recorded speeds. */
+interface FittedDriving {
+  readonly factor_ratio: number;
+  readonly noise: AlongNoise;
+}
+
 /**
- * How lively this log is driven: the factor on the accelerations of the published cycles that is likeliest, by the filter's likelihood
- * [Kalman1960] over up to 2,000 moments in the log's middle and by what is usual. A parabola through the best three refines it.
+ * How lively this log is driven and how its recorded speeds scatter: the factor on the accelerations of the published cycles and the noise that
+ * are likeliest, by the filter's likelihood [Kalman1960] over up to 2,000 moments in the log's middle and by what is usual. A parabola
+ * through the best three refines the factor.
  */
-export function fitDriving(known: AlongRoad, speed_mps: Float64Array, noise: AlongNoise): number {
+export function fitDriving(
+  known: AlongRoad,
+  speed_mps: Float64Array,
+  noise: AlongNoise,
+  hasSpeeds: boolean,
+): FittedDriving {
   const first = Math.max(0, Math.floor((known.time_s.length - LONGEST_FIT) / 2));
   const last = Math.min(known.time_s.length, first + LONGEST_FIT);
-  const tried = factors_ratio.map((factor) => {
-    const filter = new SwitchingFilter(drivingModel(known, spreadOf(speed_mps, factor), noise, { first, last }));
+  const likelihood = (factor_ratio: number, scatter: AlongNoise): number => {
+    const model = drivingModel(known, spreadOf(speed_mps, factor_ratio), scatter, { first, last });
+    const filter = new SwitchingFilter(model);
     for (let k = 0; k < last - first; k++) filter.step(k);
-    return filter.logLikelihood - 0.5 * (Math.log(factor) / SPREAD_LOG) ** 2;
-  });
-  let best = 0;
-  tried.forEach((value, i) => {
-    best = value > tried[best] ? i : best;
-  });
+    return filter.logLikelihood - 0.5 * (Math.log(factor_ratio) / SPREAD_LOG) ** 2;
+  };
+  let scatter = noise;
+  for (let round = 0; hasSpeeds && round < 2; round++) {
+    const factor_ratio = round === 0 ? 1 : bestFactor(factors_ratio.map((each) => likelihood(each, scatter)));
+    const tried = speedNoises_mps.map((each) => ({ ...noise, speed_mps: each }));
+    const likely = tried.map((each) => likelihood(factor_ratio, each));
+    scatter = tried[indexOfMost(likely)];
+  }
+  return { factor_ratio: bestFactor(factors_ratio.map((each) => likelihood(each, scatter))), noise: scatter };
+}
+
+/** The factor at the crest of the likelihoods of those tried. */
+function bestFactor(tried: readonly number[]): number {
+  const best = indexOfMost(tried);
   if (best === 0 || best === tried.length - 1) return factors_ratio[best];
   const at = [best - 1, best, best + 1].map((i) => Math.log(factors_ratio[i]));
   return Math.exp(crest(at, tried.slice(best - 1, best + 2)));
+}
+
+function indexOfMost(values: readonly number[]): number {
+  return values.reduce((best, value, i) => (value > values[best] ? i : best), 0);
 }
 
 /** Where the parabola through three points is highest. */
