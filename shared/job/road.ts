@@ -37,6 +37,20 @@ const StandardRoad = z.strictObject({
   hills: Hills.optional(),
 });
 
+const band = (least: number, most: number) =>
+  z.strictObject({ low: between(least, most), high: between(least, most) }).check(
+    across(["low", "high"], ({ low, high }, fault) => {
+      if (low > high) fault(["low"], `found ${low} above high ${high}, low is at most high`);
+    }),
+  );
+
+/** How far the log behind a road leaves it open, 10 to 90 % of the drives that fit the log: energy and distance over this road's own, and its climb. */
+const Spread = z.strictObject({
+  energy_ratio: band(0.1, 10),
+  distance_ratio: band(0.1, 10),
+  climb_m: band(0, 1e6),
+});
+
 const RecordedRoad = z
   .strictObject({
     kind: z.literal("trace"),
@@ -45,6 +59,7 @@ const RecordedRoad = z
     time_s: z.array(between(0, 1e7)).min(2).max(1_000_000),
     speed_kmh: z.array(between(0, 400)).min(2).max(1_000_000),
     hills: Hills.optional(),
+    spread: Spread.optional(),
   })
   .check(
     sameLength("speed_kmh", "time_s"),

@@ -37,6 +37,7 @@ export function logFilesJson({ files, joined }: RecordedDrives, argumentOf: (fil
       speedSource,
       heightSource,
       ...(samplingNote === undefined ? {} : { samplingNote }),
+      ...(cleaned.spread && { spread: cleaned.spread }),
       readAs: {
         encoding: log.guess.encoding,
         layout: log.guess.layout,

@@ -221,6 +221,7 @@ function assembled(
     hasSpeeds: setting.hasSpeeds,
     isStill,
     notDriven: notDriven(series, setting.utcOffset_s),
+    spread,
   });
   return {
     series,

@@ -1,4 +1,5 @@
 import { type CleanedSeries, Mended, type Quality, type Repair } from "./report/cleanedLog.ts";
+import type { Spread } from "./report/spread.ts";
 
 /** What the verdict is made from. */
 interface QualityInput {
@@ -11,6 +12,7 @@ interface QualityInput {
   readonly isStill: boolean;
   /** Segments that a car hardly drove, a sentence each. */
   readonly notDriven: readonly string[];
+  readonly spread: Spread | undefined;
 }
 
 /** Less of the way than this without heights changes no climb that a person would notice. Assumed. */
@@ -47,9 +49,11 @@ export function qualityOf(input: QualityInput): Quality {
     poor.push(`${((100 * wild) / input.rows).toFixed(0)} % of the positions were wild`);
   }
   if (interval_s > 15) {
-    poor.push(`a fix only every ${interval_s.toPrecision(2)} s: starts and stops are lost`);
+    poor.push(`a fix only every ${interval_s.toPrecision(2)} s: starts and stops in between were not seen`);
   } else if (interval_s > 3) {
-    doubtful.push(`a fix only every ${interval_s.toPrecision(2)} s: short stops and hard starts are rounded off`);
+    doubtful.push(
+      `a fix only every ${interval_s.toPrecision(2)} s: short stops and hard starts in between were not seen`,
+    );
   }
   if (!input.hasSpeeds && input.positionNoise_m > 6) {
     doubtful.push(`no recorded speed, and positions scatter by ${input.positionNoise_m.toPrecision(2)} m`);
@@ -68,8 +72,9 @@ export function qualityOf(input: QualityInput): Quality {
   if (reasons.length === 0)
     reasons.push(`a fix every ${interval_s.toPrecision(2)} s, ${(100 * bridged_frac).toPrecision(2)} % bridged`);
   // Said of every such log, and no fault of this one.
-  if (!input.hasSpeeds && !input.isStill && interval_s < samplingBias[samplingBias.length - 1].from_s)
-    reasons.push(positionsAlone);
+  const known = energyWords(input.spread);
+  if (!input.hasSpeeds && !input.isStill && interval_s < THIN_s && known !== undefined)
+    reasons.push(`speed is worked out from positions: ${known}`);
   return {
     verdict,
     reasons,
@@ -78,35 +83,28 @@ export function qualityOf(input: QualityInput): Quality {
     positionNoise_m: input.positionNoise_m,
     speedSource: input.hasSpeeds ? "recorded" : "positions",
     heightSource: heights > 0 ? "recorded" : "none",
-    samplingNote: samplingNote(interval_s, input.hasSpeeds),
+    samplingNote: samplingNote(interval_s, input.isStill ? undefined : input.spread),
   };
 }
 
-/**
- * Bias that thin sampling brings, as tests/bench/routeAccuracyTable.ts finds it for logs made from the UDDS and the
- * WLTC, in three levels of noise: from the interval given on, with recorded speeds and with positions alone.
- */
-const samplingBias: readonly { readonly from_s: number; readonly recorded: string; readonly positions: string }[] = [
-  { from_s: 20, recorded: "16 to 18 % low", positions: "19 to 30 % low" },
-  { from_s: 7.5, recorded: "about 6 % low", positions: "4 to 6 % low, distance up to 4 % high" },
-  { from_s: 3, recorded: "2 to 3 % low", positions: "within 4 %, distance up to 2 % high" },
-];
+/** Fixes further apart than this are thin: what happens in between was not seen. */
+const THIN_s = 3;
 
-/**
- * What positions every second without speeds bring, as two makers of logs find it (tests/bench/routeAccuracyTable.ts and
- * windingAccuracyTable.ts).
- */
-const positionsAlone =
-  "speed is worked out from positions: energy at the wheel comes out 8 % low (winding road) to 3 % high (slow town)";
+/** How well the energy at the wheel is known, as a range about that of the road taken: `-4 to +5 %`; undefined where nothing was drawn. */
+function energyWords(spread: Spread | undefined): string | undefined {
+  if (!spread) return undefined;
+  const { low, high } = spread.energy_ratio;
+  const below = Math.max(1, Math.round(100 * (1 - low)));
+  const above = Math.max(1, Math.round(100 * (high - 1)));
+  return below === above
+    ? `energy at the wheel known to ±${above} %`
+    : `energy at the wheel known to -${below} to +${above} %`;
+}
 
-/** What thin sampling does to the energy at the wheel, said to the user; undefined where it does nothing worth saying. */
-function samplingNote(interval_s: number, hasSpeeds: boolean): string | undefined {
-  const bias = samplingBias.find(({ from_s }) => interval_s >= from_s);
-  if (!bias) {
-    return undefined;
-  }
-  const source = hasSpeeds ? "recorded speeds" : "positions alone";
-  const size = hasSpeeds ? bias.recorded : bias.positions;
-  const every = interval_s.toPrecision(2);
-  return `a fix every ${every} s and ${source}: starts and stops in between are lost, energy at the wheel comes out ${size}`;
+/** What thin sampling leaves open, and where the driving between the fixes comes from; undefined where sampling is not thin. */
+function samplingNote(interval_s: number, spread: Spread | undefined): string | undefined {
+  const known = energyWords(spread);
+  if (interval_s < THIN_s || known === undefined) return undefined;
+  const driving = "between the fixes it is driven as the published standard cycles are at such speeds";
+  return `sampled every ${interval_s.toPrecision(2)} s: ${known}; ${driving}`;
 }

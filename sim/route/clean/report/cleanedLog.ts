@@ -52,7 +52,7 @@ export interface Quality {
   readonly positionNoise_m: number;
   readonly speedSource: "recorded" | "positions";
   readonly heightSource: "recorded" | "none";
-  /** Bias that the sampling brings into the energy at the wheel, said to the user; undefined at 1 s. */
+  /** What thin sampling leaves open of the energy at the wheel; undefined where fixes are dense. */
   readonly samplingNote: string | undefined;
 }
 
