@@ -21,6 +21,6 @@ describe("logs of a winding road at 1 Hz with recorded speeds", () => {
     expect(share(({ distance_frac }) => Math.abs(distance_frac) < 0.01)).toBeGreaterThanOrEqual(GREAT_MAJORITY_frac);
     expect(share(({ level_frac }) => Math.abs(level_frac) < 0.03)).toBeGreaterThanOrEqual(GREAT_MAJORITY_frac);
     // A car that is noisy where it should be calm comes out high on every road.
-    expect(Math.abs(found.reduce((sum, { level_frac }) => sum + level_frac, 0) / found.length)).toBeLessThan(0.015);
+    expect(Math.abs(found.reduce((sum, { level_frac }) => sum + level_frac, 0) / found.length)).toBeLessThan(0.02);
   });
 });

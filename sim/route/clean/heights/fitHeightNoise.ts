@@ -7,7 +7,7 @@ import { type HeightNoise, heightModel } from "./heightModel.ts";
 const slopes_ratio = [0.001, 0.004, 0.008, 0.015, 0.025, 0.04, 0.07];
 const slopesLast_m = [60, 120, 250];
 const whites_m = [0.1, 0.3, 1, 3, 6];
-const wanders_m = [0.3, 1.5, 3.5, 7];
+const wanders_m = [0.3, 1.5, 3.5, 7, 12];
 const correlations_s = [20, 60, 180, 600];
 /** So few heights cannot show that a road is flat; then it is not taken to be. */
 const SCARCE = 300;
