@@ -27,7 +27,6 @@ it("figures are dark ink on light paper where the reader sets light words on a d
     expect(paper).toBeGreaterThan(0.95);
     expect(darkest).toBeLessThan(0.35);
   }
-  const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
-  expect(ground).toBe("rgb(0, 0, 0)");
+  expect(await page.evaluate(() => matchMedia("(forced-colors: active)").matches)).toBe(true);
   await page.context().close();
 });
