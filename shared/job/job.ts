@@ -11,6 +11,7 @@ import { keysOf } from "./path.ts";
 import { Road } from "./road.ts";
 import { isInSchema } from "./schemaAt.ts";
 import { Vehicle } from "./vehicle.ts";
+import { Weights, weighedFault } from "./weights.ts";
 
 export const JOB_FORMAT = "bellhousing-job";
 export const JOB_VERSION = 1;
@@ -136,6 +137,8 @@ const shape = z.strictObject({
   /** The client's own words for the use. */
   use: z.string().max(2000).default(""),
   ...decides,
+  /** Where the masses sit; without it axle loads are not worked out. */
+  weights: Weights.optional(),
   roads: z.array(Road).min(1).max(60),
   notes: z.array(Note).max(200).default([]),
   /** Charts of the workshop's own. */
@@ -168,6 +171,10 @@ export const Job = shape.check(
   across(["drivenRoad", "roads.*.id"], ({ drivenRoad, roads }, fault) => {
     if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
       fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
+  }),
+  across(["weights", "vehicle.arriving_kg"], ({ weights, vehicle }, fault) => {
+    const wrong = weights && weighedFault(weights, vehicle.arriving_kg);
+    if (wrong !== undefined) fault(["weights", "weighed"], wrong);
   }),
   across(["vehicle.removed_kg", "vehicle.arriving_kg"], ({ vehicle: { removed_kg, arriving_kg } }, fault) => {
     if (removed_kg >= arriving_kg) {

@@ -1,0 +1,159 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import type * as z from "zod";
+import { Weights } from "../../../../shared/job/weights.ts";
+import { packSplit } from "../../../../sim/plan/weight/packSplit.ts";
+import { axleLoads, overloads } from "../../../../sim/plan/weight/weigh.ts";
+import { weightNotes } from "../../../../sim/plan/weight/weightNotes.ts";
+import { bareJob } from "../../../support/bareCar.ts";
+import { fixedly } from "../../../support/fixedly.ts";
+
+type Written = z.input<typeof Weights>;
+
+/** A saloon of 2400 mm wheelbase, 500 kg on its front axle and 450 kg on its rear one. */
+const written: Written = {
+  wheelbase_mm: 2400,
+  weighed: { front_kg: 500, rear_kg: 450 },
+  out: [
+    { name: "engine", mass_kg: 150, place_mm: 0 },
+    { name: "tank", mass_kg: 30, place_mm: 2700 },
+  ],
+  in: [{ name: "motor", mass_kg: 60, place_mm: 200 }],
+  driver: { name: "driver", mass_kg: 75, place_mm: 1300 },
+  load: [{ name: "three aboard and bags", mass_kg: 255, place_mm: 2000 }],
+  boxes: [
+    { name: "front box", place_mm: -100, share_frac: 0.4 },
+    { name: "boot box", place_mm: 2600, share_frac: 0.6 },
+  ],
+};
+const weightsOf = (changes: Partial<Written> = {}) => Weights.parse({ ...written, ...changes });
+/** 200 kg of pack. */
+const job = bareJob({
+  vehicle: { arriving_kg: 950, removed_kg: 180, added_kg: 60 },
+  module: { mass_kg: 50 },
+  pack: { seriesModules: 4 },
+});
+
+describe("axle loads", () => {
+  it("are those of moments worked by hand, to 0.1 kg", () => {
+    const loads = axleLoads(job, weightsOf());
+    const found = loads.map(({ name, front_kg, rear_kg }) => [name, front_kg, rear_kg] as const);
+    // Out: 150 kg at 0 and 30 kg at 2700: rear -33.75, front -146.25. In: 60 kg at 200: rear 5, front 55.
+    // Pack: 80 kg at -100: rear -3.333, front 83.333; 120 kg at 2600: rear 130, front -10.
+    // Driver: rear 40.625, front 34.375. Load: 255 kg at 2000: rear 212.5, front 42.5.
+    const byHand = [
+      ["as it arrived", 500, 450],
+      ["empty", 482.08, 547.92],
+      ["driver alone", 516.46, 588.54],
+      ["fully laden", 558.96, 801.04],
+    ] as const;
+    expect(found.map(([name]) => name)).toEqual(byHand.map(([name]) => name));
+    found.forEach(([, front_kg, rear_kg], i) => {
+      expect(Math.abs(front_kg - byHand[i][1])).toBeLessThan(0.1);
+      expect(Math.abs(rear_kg - byHand[i][2])).toBeLessThan(0.1);
+    });
+  });
+
+  it("sum to the mass, and have their centre of gravity where it is, whatever is aboard", () => {
+    const item = fc.record({
+      name: fc.constant("x"),
+      mass_kg: fc.integer({ min: 1, max: 300 }),
+      place_mm: fc.integer({ min: -900, max: 4000 }),
+    });
+    fc.assert(
+      fc.property(fc.array(item, { maxLength: 8 }), fc.array(item, { maxLength: 8 }), (into, load) => {
+        const weights = weightsOf({ out: [], in: into, load });
+        const sum = (items: readonly { mass_kg: number }[]) => items.reduce((total, { mass_kg }) => total + mass_kg, 0);
+        const laden = axleLoads(job, weights).at(-1);
+        const total_kg = 950 + 200 + 75 + sum(into) + sum(load);
+        expect(Math.abs((laden?.front_kg ?? 0) + (laden?.rear_kg ?? 0) - total_kg)).toBeLessThan(1e-9 * total_kg);
+        const moments =
+          450 * 2400 +
+          80 * -100 +
+          120 * 2600 +
+          75 * 1300 +
+          [...into, ...load].reduce((at, { mass_kg, place_mm }) => at + mass_kg * place_mm, 0);
+        expect(laden?.gravityPlace_mm).toBeCloseTo(moments / total_kg, 6);
+      }),
+      fixedly(100),
+    );
+  });
+
+  it("are the same from four corners as from two axles", () => {
+    const corners = { frontLeft_kg: 255, frontRight_kg: 245, rearLeft_kg: 220, rearRight_kg: 230 };
+    expect(axleLoads(job, weightsOf({ weighed: corners }))).toEqual(axleLoads(job, weightsOf()));
+  });
+
+  it("with a trailer on its ball lighten the front axle", () => {
+    const towing = axleLoads(job, weightsOf({ ball: { mass_kg: 60, place_mm: 3200 } }));
+    const [laden, towed] = towing.slice(-2);
+    expect(towed.name).toBe("fully laden, towing");
+    expect(towed.front_kg - laden.front_kg).toBeCloseTo(-20, 9);
+    expect(towed.rear_kg - laden.rear_kg).toBeCloseTo(80, 9);
+  });
+});
+
+it("is over a plate, the gross mass and the tyres, each by itself, and not at exactly the limit", () => {
+  const plates = { front_kg: 500, rear_kg: 700, gross_kg: 1200, rearTyres_kg: 690 };
+  expect(overloads({ front_kg: 500, rear_kg: 700 }, weightsOf({ plates }))).toEqual([
+    { what: "rear tyres", by_kg: 10 },
+  ]);
+  expect(overloads({ front_kg: 510, rear_kg: 720 }, weightsOf({ plates })).map(({ what }) => what)).toEqual([
+    "front axle",
+    "rear axle",
+    "gross",
+    "rear tyres",
+  ]);
+});
+
+describe("how a pack may be split", () => {
+  it("is the range of shares with which every plate is met, each end exactly at one", () => {
+    const weights = weightsOf({ plates: { front_kg: 600, rear_kg: 800 } });
+    const split = packSplit(weights, 200);
+    const { low_frac = Number.NaN, high_frac = Number.NaN } = split ?? {};
+    expect(split?.over).toEqual([]);
+    // By hand: without a pack and laden 485.625 and 674.375; all 200 kg in front: 693.958 and 666.042; all behind: 468.958 and 891.042.
+    expect(low_frac).toBeCloseTo((891.042 - 800) / 225, 4);
+    expect(high_frac).toBeCloseTo((600 - 468.958) / 225, 4);
+    const at = (share_frac: number) => {
+      const [front, rear] = written.boxes;
+      const boxes = [
+        { ...front, share_frac },
+        { ...rear, share_frac: 1 - share_frac },
+      ];
+      return axleLoads(job, weightsOf({ boxes })).at(-1);
+    };
+    expect(at(low_frac)?.rear_kg).toBeCloseTo(800, 6);
+    expect(at(high_frac)?.front_kg).toBeCloseTo(600, 6);
+  });
+
+  it("is none where no split will do, with what it is over at best", () => {
+    const split = packSplit(weightsOf({ plates: { rear_kg: 570 } }), 200);
+    expect(split?.low_frac).toBeUndefined();
+    expect(split?.best_frac).toBe(1);
+    expect(split?.over).toEqual([{ what: "rear axle", by_kg: expect.closeTo(666.042 - 570, 2) }]);
+  });
+
+  it("is none where the gross mass is over, however it is split", () => {
+    expect(packSplit(weightsOf({ plates: { gross_kg: 1300 } }), 200)?.over).toEqual([
+      { what: "gross", by_kg: expect.closeTo(60, 9) },
+    ]);
+  });
+
+  it("is no question with a single box", () => {
+    expect(packSplit(weightsOf({ boxes: [{ name: "boot", place_mm: 2600, share_frac: 1 }] }), 200)).toBeUndefined();
+  });
+});
+
+describe("notes", () => {
+  it("name a box behind the axle, lists that disagree with the car as driven, and a car over its plate without a pack", () => {
+    expect(weightNotes(job, weightsOf())).toEqual([
+      "boot box sits behind the rear axle: what is in it takes weight off the front wheels and lightens the steering.",
+    ]);
+    const other = weightNotes(job, weightsOf({ out: [], plates: { rear_kg: 400 } }));
+    expect(other[0]).toBe(
+      "What comes out sums to 0 kg here, and the car is driven with 180 kg: one of the two is out of date.",
+    );
+    expect(other.at(-1)).toMatch(/^Without any pack the car is already 55 kg over its limit \(rear axle\)/);
+  });
+});
