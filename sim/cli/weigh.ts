@@ -1,9 +1,9 @@
 import { inputError } from "../../shared/problems.ts";
 import { formatNumber as n } from "../../shared/quantity/formatNumber.ts";
+import { packMass_kg } from "../battery/packMass.ts";
 import { packSplit } from "../plan/weight/packSplit.ts";
 import { axleLoads, type Load, type Over } from "../plan/weight/weigh.ts";
 import { weightNotes } from "../plan/weight/weightNotes.ts";
-import { packMass_kg } from "../vehicle/masses.ts";
 import type { Command } from "./command.ts";
 import { readJobFile } from "./jobFile.ts";
 import { jsonText } from "./json.ts";

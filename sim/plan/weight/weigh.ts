@@ -1,8 +1,8 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Weights, weighedAxles } from "../../../shared/job/weights.ts";
 import { MM_PER_M } from "../../../shared/units.ts";
+import { packMass_kg } from "../../battery/packMass.ts";
 import { type AxleLoads, gravityPlace_m, withMass } from "../../vehicle/axleLoads.ts";
-import { packMass_kg } from "../../vehicle/masses.ts";
 
 /** A plate or a tyre load that is exceeded, and by how much. */
 export interface Over {
