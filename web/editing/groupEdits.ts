@@ -1,5 +1,5 @@
 import type { Origin } from "../../shared/job/job.ts";
-import { withPath } from "../../shared/job/path.ts";
+import { isAtOrBelow, withPath } from "../../shared/job/path.ts";
 import type { EditorState } from "./jobEditor.ts";
 
 /** Origins by their path below a group: `torque_Nm`, `heat.cooling_WpK`. */
@@ -32,11 +32,6 @@ export function withGroup(
 /** The state without the group at `path`, and without what was said of it. */
 export function withoutGroup(state: EditorState, path: string): EditorState {
   return withGroup(state, path, undefined);
-}
-
-/** Whether a path is another one or lies below it. */
-export function isAtOrBelow(path: string, above: string): boolean {
-  return path === above || path.startsWith(`${above}.`);
 }
 
 function filtered<T>(record: Readonly<Record<string, T>>, stays: (key: string) => boolean): Record<string, T> {

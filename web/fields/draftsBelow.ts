@@ -1,4 +1,4 @@
-import { isAtOrBelow } from "../editing/groupEdits.ts";
+import { isAtOrBelow } from "../../shared/job/path.ts";
 import type { Form } from "./fieldContext.ts";
 
 /** Paths at or below one of the job where a text waits to be mended, save those whose fields stand elsewhere. */

@@ -2,11 +2,11 @@ import { computed, effect, type ReadonlySignal, type Signal, signal, untracked }
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { OwnChart } from "../../shared/job/chart.ts";
 import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import { isAtOrBelow } from "../../shared/job/path.ts";
 import type { QuantityOptions } from "../../shared/quantity/reading.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/parts/axes/roadAxis.ts";
 import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
-import { isAtOrBelow } from "../editing/groupEdits.ts";
 import type { EditorState, JobEditor } from "../editing/jobEditor.ts";
 import type { RoadsApi } from "../worker/roadsApi.ts";
 import { choiceField } from "./choiceField.ts";

@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { Job } from "../../../shared/job/job.ts";
 import { atPath } from "../../../shared/job/path.ts";
+import { unwrap } from "../../../shared/job/schemaAt.ts";
 
 export interface AllowedRange {
   readonly min: number;
@@ -35,12 +36,4 @@ function child(shape: unknown, key: string, value: unknown): unknown {
     return chosen instanceof z.ZodObject ? chosen.shape[key] : undefined;
   }
   return undefined;
-}
-
-function unwrap(shape: unknown): unknown {
-  let inner = shape;
-  while (inner instanceof z.ZodOptional || inner instanceof z.ZodDefault || inner instanceof z.ZodPrefault) {
-    inner = inner.unwrap();
-  }
-  return inner;
 }

@@ -1,8 +1,7 @@
 import { html, type TemplateResult } from "lit-html";
 import type { Job } from "../../../shared/job/job.ts";
-import { withPath } from "../../../shared/job/path.ts";
+import { isAtOrBelow, withPath } from "../../../shared/job/path.ts";
 import { surfaces } from "../../../shared/parts/surfaces.ts";
-import { isAtOrBelow } from "../../editing/groupEdits.ts";
 import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { partPicker } from "../parts/partPicker.ts";

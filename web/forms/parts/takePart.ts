@@ -1,8 +1,8 @@
 import type { Origin } from "../../../shared/job/job.ts";
-import { atPath, withPath } from "../../../shared/job/path.ts";
+import { atPath, isAtOrBelow, withPath } from "../../../shared/job/path.ts";
 import type { PartOrigin } from "../../../shared/parts/origin.ts";
 import type { Part } from "../../../shared/parts/part.ts";
-import { isAtOrBelow, withGroup } from "../../editing/groupEdits.ts";
+import { withGroup } from "../../editing/groupEdits.ts";
 import type { EditorState } from "../../editing/jobEditor.ts";
 import { withEntry } from "../../editing/listEdits.ts";
 import { originInWords } from "../../fields/originText.ts";
