@@ -6,6 +6,7 @@ import { knownField } from "../../../web/editing/fieldTable/fieldAt.ts";
 /** What has no field of its own, and why. */
 const elsewhere: readonly [RegExp, string][] = [
   [/^(format|version|isInvented|notes|hiddenSections|origins)\b/, "no figure of a car"],
+  [/^pinned\b/, "pinned by a press on the answer"],
   [/^(roads|drivenRoad)\b/, "the section of the road brings and chooses them"],
   [/^(charts|units)\b/, "chosen at the charts and at the head of the page"],
   [/\.kind$/, "chosen with its group"],
