@@ -65,7 +65,7 @@ describe("by the keyboard alone", () => {
     await page.emulateMedia({ reducedMotion: "reduce" }); // so that a stop is where it will be when it is looked at
     await worked(page);
     await page.keyboard.press("Tab");
-    expect(await stopNow(page)).toMatchObject({ name: "To the first question", isSeen: true });
+    expect(await stopNow(page)).toMatchObject({ name: "To the answer", isSeen: true });
     await page.keyboard.press("Enter");
     expect(await page.evaluate(() => document.activeElement?.id)).toBe("theJob");
     await page.keyboard.press("Tab");

@@ -42,6 +42,12 @@ export function fillAnswer(
     view.packIndex.value = index === shown.peek().answer?.recommended ? undefined : index;
   };
   const isAll = signal(false);
+  effect(() => {
+    // What is looked at in one job means nothing in the next.
+    jobEditor.opened.value;
+    day.before_km.value = undefined;
+    isAll.value = false;
+  });
   const rows = computed(() => (shown.value.answer ? rowsShown(shown.value.answer, chosen.value) : []));
 
   effect(() => {

@@ -1,4 +1,5 @@
 import type { Pinned } from "../../shared/job/job.ts";
+import { saidIn } from "../../shared/quantity/said.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { type Answer, CONDITIONS, leftCell } from "../../sim/index.ts";
@@ -18,13 +19,15 @@ interface AnswerRow {
   /** Left at ten years in winter in the pinned state. */
   readonly pinned: string;
   readonly verdict: string;
+  /** Why the pack may not be used, in the place of what is left. */
+  readonly stop?: string;
 }
 
-/** The cells of the table, from the answer alone. */
+/** The cells of the table, from the answer alone. A pack that may not be used has its row whether it is asked for or not. */
 export function answerTable(answer: Answer, rows: readonly number[], units: UnitHabit, pinned?: Pinned): AnswerTable {
   return {
     hasPinned: pinned !== undefined,
-    rows: rows.map((index) => {
+    rows: withStops(answer, rows).map((index) => {
       const { name, mass_kg, left, isAtLeast, verdict, stop } = answer.packs[index];
       const cell = (k: number) => (left ? leftCell(left[CONDITIONS[k]], units, isAtLeast) : "–");
       const before = pinned?.answer.packs.find((pack) => pack.name === name)?.left_km;
@@ -35,7 +38,13 @@ export function answerTable(answer: Answer, rows: readonly number[], units: Unit
         left: [cell(0), cell(1), cell(2)],
         pinned: before ? leftCell(before.tenYearsWinter, units) : "–",
         verdict: stop ? "stop" : (verdict ?? "calculating"),
+        ...(stop && { stop: saidIn(stop.sentence, units) }),
       };
     }),
   };
+}
+
+function withStops({ packs }: Answer, rows: readonly number[]): number[] {
+  const stops = packs.map((_, i) => i).filter((i) => packs[i].stop && !rows.includes(i));
+  return [...rows, ...stops];
 }

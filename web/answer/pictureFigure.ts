@@ -37,6 +37,11 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
   new ResizeObserver(follow).observe(place);
   addEventListener("resize", follow);
 
+  effect(() => {
+    jobEditor.opened.value;
+    at.value = undefined;
+  });
+
   let picture: AnswerPicture | undefined;
   const line = document.createElementNS("http://www.w3.org/2000/svg", "line");
   line.setAttribute("class", "reading-line");

@@ -17,7 +17,7 @@ export function pinView(
       if (answer) jobEditor.change("Pin this", (state) => withPin(state, answer, now().toISOString()));
     };
     return html`<p class="pin">
-      <button type="button" class="as-link" ?disabled=${!answer} @click=${pin}>Pin this</button> to compare what you change with it.
+      <button type="button" class="as-link" ?disabled=${!answer} @click=${pin}>Pin this</button> to compare with it.
     </p>`;
   }
   const at = new Date(pinned.at);

@@ -29,15 +29,18 @@ export function tableView(
     </thead>
     <tbody>
       ${rows.map(
-        ({ index, name, weight, left, pinned, verdict }) =>
+        ({ index, name, weight, left, pinned, verdict, stop }) =>
           html`<tr class=${index === chosen ? "is-chosen" : ""} aria-current=${index === chosen ? "true" : nothing}>
             <th scope="row" class="is-text">
               <button type="button" title="Show this pack" @click=${() => choose(index)}>${name}</button>
             </th>
             <td class="weight">${weight}</td>
-            ${left.map((cell) => html`<td>${cell}</td>`)}
-            ${hasPinned ? html`<td class="pinned">${pinned}</td>` : nothing}
-            <td class="is-text">${verdict}</td>
+            ${
+              stop === undefined
+                ? html`${left.map((cell) => html`<td>${cell}</td>`)}${hasPinned ? html`<td class="pinned">${pinned}</td>` : nothing}`
+                : html`<td class="is-text is-stop" colspan=${hasPinned ? 4 : 3}>${stop}</td>`
+            }
+            <td class="is-text ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
           </tr>`,
       )}
     </tbody>
