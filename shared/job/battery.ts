@@ -40,7 +40,10 @@ export const Module = z
     charging_ratio: between(0.2, 5).default(1),
     discharge: CurrentLimit,
     charge: CurrentLimit,
-    /** Charging current is none at and below `none_degC` and full from `full_degC`. */
+    /**
+     * Charging current is none at and below `none_degC` and full from `full_degC`. Both chemistries are lithium: 0 and 10 degC unless
+     * the sheet says otherwise (common practice, no source).
+     */
     coldCharge: z
       .strictObject({ none_degC: between(-40, 40), full_degC: between(-40, 50) })
       .check(
@@ -49,7 +52,7 @@ export const Module = z
             fault(["full_degC"], `found ${full_degC} degC, above none_degC (${none_degC} degC) wanted`);
         }),
       )
-      .optional(),
+      .default({ none_degC: 0, full_degC: 10 }),
     cellMin_V: between(0.5, 5),
     cellMax_V: between(0.5, 5),
     mass_kg: above0(500),

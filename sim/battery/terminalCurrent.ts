@@ -5,7 +5,9 @@
  *
  * Written 2P / (V + √(V² − 4RP)): the school form (V − √…)/2R subtracts two nearly equal numbers when P is small;
  * this one keeps all digits, and serves for charging (P < 0) and R = 0 as it stands.
- * Beyond P = V²/4R, the most the pack can give, the current at that peak comes back: callers limit power before.
+ *
+ * Beyond P = V²/4R, the most a pack can give, there is no such current, and 2P/V is returned: V/2R at that peak and rising on with
+ * the power, so that a search for what the pack can do sees by how much a try is beyond it. Callers limit power.
  */
 export function terminalCurrent_A(power_W: number, openCircuit_V: number, resistance_ohm: number): number {
   const discriminant = openCircuit_V * openCircuit_V - 4 * resistance_ohm * power_W;

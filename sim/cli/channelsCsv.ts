@@ -5,7 +5,7 @@ import { type Channels, LIMITS } from "../step/channels.ts";
 
 type Cell = string | number;
 
-/** What a spreadsheet's columns hold, in the units people read; forces, torques and powers are those of the interval that ends there. */
+/** What a spreadsheet's columns hold, in the units people read; forces, torques, volts, amperes and powers are means over the time since the row before. */
 const columns: Readonly<Record<string, (run: Channels, row: number, gearNames: readonly string[]) => Cell>> = {
   time_s: (run, row) => run.time_s[row],
   distance_m: (run, row) => run.distance_m[row],
@@ -23,6 +23,7 @@ const columns: Readonly<Record<string, (run: Channels, row: number, gearNames: r
   controller_W: (run, row) => run.controller_W[row],
   battery_A: (run, row) => run.battery_A[row],
   battery_V: (run, row) => run.battery_V[row],
+  battery_W: (run, row) => run.battery_W[row],
   soc_frac: (run, row) => run.soc_frac[row],
   motor_degC: (run, row) => run.motor_K[row] - ZERO_CELSIUS_K,
   pack_degC: (run, row) => run.pack_K[row] - ZERO_CELSIUS_K,

@@ -1,5 +1,7 @@
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { quantity as q, type Said, say } from "../../shared/quantity/said.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../shared/units.ts";
+import { thinSampling } from "../trace/thinSampling.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Finding } from "./driveReport.ts";
 
@@ -7,7 +9,30 @@ import type { Finding } from "./driveReport.ts";
 const WORTH_SAYING_mps = 5 * MPS_PER_KMH;
 
 /** What a person should know about a road itself, whatever car drives it. */
-export function roadFindings({ restAdded }: Trace): Finding[] {
+export function roadFindings(trace: Trace): Finding[] {
+  return [...restFindings(trace), ...samplingFindings(trace)];
+}
+
+/** What lies between thin samples is unknown, and energy likely low by a share that is given. */
+function samplingFindings(trace: Trace): Finding[] {
+  const thin = thinSampling(trace);
+  if (thin === undefined) return [];
+  const { share_frac, every_s, least_frac, most_frac } = thin;
+  const part = share_frac > 0.95 ? say`This road` : say`${q("fraction", share_frac, 2)} of this road`;
+  const low =
+    most_frac < 0.01
+      ? say`its energy is likely less than 1 % low`
+      : say`its energy is likely ${formatNumber(100 * least_frac, 1)} to ${q("fraction", most_frac, 2)} low`;
+  return [
+    {
+      kind: "thinSampling",
+      weight: most_frac >= 0.02 ? "warning" : "note",
+      sentence: say`${part} was recorded about every ${formatNumber(every_s, 2)} s only: what the car did in between is unknown, and ${low}.`,
+    },
+  ];
+}
+
+function restFindings({ restAdded }: Trace): Finding[] {
   if (restAdded === undefined) return [];
   const { start_mps, before_m, end_mps, after_m } = restAdded;
   const starts = start_mps >= WORTH_SAYING_mps;
@@ -15,13 +40,13 @@ export function roadFindings({ restAdded }: Trace): Finding[] {
   if (!starts && !ends) return [];
   const start = say`begins at ${q("speed", start_mps / MPS_PER_KMH)}`;
   const end = say`ends at ${q("speed", end_mps / MPS_PER_KMH)}`;
-  const before = say`${q("distance", before_m / M_PER_KM, 2)} from rest before it`;
-  const after = say`${q("distance", after_m / M_PER_KM, 2)} to rest after it`;
+  const before = say`${q("distance", before_m / M_PER_KM, 2)} from rest is added before it`;
+  const after = say`${q("distance", after_m / M_PER_KM, 2)} to rest is added after it`;
   const sentence: Said =
     starts && ends
-      ? say`This road ${start} and ${end}: ${before} and ${after} added.`
+      ? say`This road ${start} and ${end}: ${before} and ${after}.`
       : starts
-        ? say`This road ${start}: ${before} added.`
-        : say`This road ${end}: ${after} added.`;
+        ? say`This road ${start}: ${before}.`
+        : say`This road ${end}: ${after}.`;
   return [{ kind: "restAdded", weight: "note", sentence }];
 }

@@ -29,7 +29,7 @@ export function steadyTable(job: Job, packIndex: number, speeds_kmh: readonly nu
     run(model, steadyTrace(speed_kmh), channels);
     const last = channels.length - 1;
     const shaft_W = channels.motorTorque_Nm[last] * channels.motorSpeed_radps[last];
-    const battery_W = channels.battery_A[last] * channels.battery_V[last];
+    const battery_W = channels.battery_W[last];
     const driven_mps = channels.speed_mps[last];
     const speed_mps = speed_kmh * MPS_PER_KMH;
     const hold = holdSpeed(model, speed_mps);

@@ -110,7 +110,7 @@ const works: Readonly<Record<string, Work>> = {
     let at = 0;
     for (let i = 1; i < channels.length; i++) if (channels.battery_A[i] > channels.battery_A[at]) at = i;
     const volts_V = channels.battery_V[at];
-    const power_kW = (channels.battery_A[at] * volts_V) / W_PER_KW;
+    const power_kW = channels.battery_W[at] / W_PER_KW;
     return {
       value,
       lines: [

@@ -2,7 +2,7 @@ import { envelopeTorque_Nm } from "../motor/envelope.ts";
 import { gripForce_N } from "../vehicle/grip.ts";
 import { drag_N, rolling_N } from "../vehicle/roadLoad.ts";
 import { share } from "./beginInterval.ts";
-import { elevationAt_m } from "./elevation.ts";
+import { elevationAt_m, slopeOver } from "./elevation.ts";
 import type { Gear } from "./model.ts";
 import { brakeByMotor } from "./regen.ts";
 import { settle } from "./settle.ts";
@@ -30,7 +30,8 @@ export function balance(work: Work, end_mps: number, moving_s: number): number {
   let cosSlope = 1;
   if (profile !== undefined) {
     endElevation_m = elevationAt_m(profile, state.distance_m + distance_m, state.stretch);
-    sinSlope = distance_m > 0 ? (endElevation_m - state.elevation_m) / distance_m : 0;
+    const rise_m = endElevation_m - state.elevation_m;
+    sinSlope = slopeOver(rise_m, distance_m, profile, state.stretch);
     cosSlope = Math.sqrt(1 - sinSlope * sinSlope);
   }
   const rolls_N = rolling_N(road, mean_mps, cosSlope);

@@ -1,4 +1,5 @@
-import type { CurrentLimit, Heat } from "./model.ts";
+import { warmed_K } from "../math/heatLump.ts";
+import type { CurrentLimit } from "./model.ts";
 import type { Work } from "./state.ts";
 import type { Totals } from "./totals.ts";
 
@@ -54,8 +55,8 @@ export function book(work: Work, totals: Totals, moved_s: number): number {
   state.soc_frac = isCut ? pack.floor_frac : state.soc_frac - used_frac;
   // Leads warm the air, not the cells.
   const cells_W = current_A * current_A * (resistance_ohm - pack.leads_ohm);
-  state.pack_K = warmed_K(pack.heat, state.pack_K, cells_W, model.ambient_K, booked_s);
-  state.motor_K = warmed_K(model.motor.heat, state.motor_K, interval.loss_W, model.ambient_K, booked_s);
+  state.pack_K = warmed_K(pack.heat, work.packHeat, state.pack_K, cells_W, model.ambient_K, booked_s);
+  state.motor_K = warmed_K(model.motor.heat, work.motorHeat, state.motor_K, interval.loss_W, model.ambient_K, booked_s);
   state.dischargeUse_A2s = used_A2s(pack.discharge, state.dischargeUse_A2s, Math.max(0, current_A), booked_s);
   state.chargeUse_A2s = used_A2s(pack.charge, state.chargeUse_A2s, Math.max(0, -current_A), booked_s);
 
@@ -72,17 +73,6 @@ export function book(work: Work, totals: Totals, moved_s: number): number {
   if (state.pack_K > totals.hottestPack_K) totals.hottestPack_K = state.pack_K;
   if (isCut) totals.reachedFloor = true;
   return booked_s;
-}
-
-/**
- * Temperature of one lump of heat after a time with a loss in it, by the backward Euler step, which needs no exponential and does
- * not overshoot at any step length:
- *
- *   C dT/dt = P − G (T − T_air)   →   T₁ = (T₀ + dt/C (P + G T_air)) / (1 + dt G/C)
- */
-function warmed_K(heat: Heat, start_K: number, loss_W: number, ambient_K: number, dt_s: number): number {
-  const perWatt = dt_s * heat.perCapacity_KpJ;
-  return (start_K + perWatt * (loss_W + heat.cooling_WpK * ambient_K)) / (1 + perWatt * heat.cooling_WpK);
 }
 
 /** Budget of a peak current used up after a time at a current; it comes back below the continuous one. */

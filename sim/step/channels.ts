@@ -1,6 +1,9 @@
 /**
  * What a recorded run keeps: one column a quantity, one row a sample of the trace.
- * Row 0 is the start; row i is the end of interval i, and forces, torques and powers in it are those of that interval.
+ *
+ * Row 0 is the start. In row i time, distance, speeds, height, charge and temperatures are those at its end; forces, torques, motor
+ * speed, volts, amperes and powers are all means over the same time: from row i - 1 to row i, as far as that was driven, a rest after
+ * a stop included. A product of two means is not the mean of the product: battery power is `battery_W`, not volts times amperes.
  */
 export interface Channels {
   /** Rows filled: fewer than the columns are long where the pass met the floor. */
@@ -20,10 +23,11 @@ export interface Channels {
   readonly controller_W: Float64Array;
   readonly battery_A: Float64Array;
   readonly battery_V: Float64Array;
+  readonly battery_W: Float64Array;
   readonly soc_frac: Float64Array;
   readonly motor_K: Float64Array;
   readonly pack_K: Float64Array;
-  /** What held the car back in this interval: an index into `LIMITS`, 0 for nothing. */
+  /** What last held the car back in this row: an index into `LIMITS`, 0 for nothing. */
   readonly limit: Uint8Array;
 }
 
@@ -50,6 +54,7 @@ export function createChannels(rows: number): Channels {
     controller_W: new Float64Array(rows),
     battery_A: new Float64Array(rows),
     battery_V: new Float64Array(rows),
+    battery_W: new Float64Array(rows),
     soc_frac: new Float64Array(rows),
     motor_K: new Float64Array(rows),
     pack_K: new Float64Array(rows),

@@ -16,3 +16,18 @@ export function stretchAt(profile: Profile, distance_m: number, fromStretch: num
   while (i < last && profile.distance_m[i + 1] <= distance_m) i++;
   return i;
 }
+
+/** On a way shorter than this, in metres, rounding of the heights would make slopes of its own. */
+const SHORT_m = 1e-6;
+/** Steeper than this is no road: a fault of the heights that may not become NaN. */
+const STEEPEST = 0.99;
+
+/** Sine of the slope of a way by its rise and length, and of a way of hardly any length by the stretch it lies on. */
+export function slopeOver(rise_m: number, length_m: number, profile: Profile, stretch: number): number {
+  const { distance_m, elevation_m } = profile;
+  const slope =
+    length_m > SHORT_m
+      ? rise_m / length_m
+      : (elevation_m[stretch + 1] - elevation_m[stretch]) / (distance_m[stretch + 1] - distance_m[stretch]);
+  return Math.min(STEEPEST, Math.max(-STEEPEST, slope));
+}

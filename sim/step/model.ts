@@ -1,3 +1,4 @@
+import type { HeatLump } from "../math/heatLump.ts";
 import type { UniformTable } from "../math/uniformTable.ts";
 import type { Envelope } from "../motor/envelope.ts";
 import type { Loss } from "../motor/loss.ts";
@@ -11,7 +12,7 @@ export interface Gear {
   readonly motor_radpm: number;
   /** Torque efficiency from gearbox input to tyre. */
   readonly efficiency_frac: number;
-  /** What the weakest old part lets in at the gearbox input, driving and on the overrun. */
+  /** What the weakest old part lets in at the gearbox input, driving and on the overrun: motor torque less the rotor's inertia. */
   readonly drive_Nm: number;
   readonly overrun_Nm: number;
   /** Motor torque that gives the greatest braking force asked of it at the tyres. */
@@ -20,10 +21,8 @@ export interface Gear {
   readonly top_mps: number;
 }
 
-/** One lump of heat, cooled towards the air. `perCapacity_K` is zero where no heat is worked out. */
-export interface Heat {
-  readonly perCapacity_KpJ: number;
-  readonly cooling_WpK: number;
+/** One lump of heat, cooled towards the air, and the two temperatures between which what it carries falls to nothing. */
+export interface Heat extends HeatLump {
   readonly derateFrom_K: number;
   readonly derateTo_K: number;
 }

@@ -3,7 +3,7 @@ import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import type { Gear } from "./model.ts";
 
-/** The gears a job's car uses, the speeds at which it changes, which axles drive, and the drag of front shafts that turn undriven. */
+/** The gears a job's car uses, the speeds at which it changes, which axles drive, and the drag of front shafts that turn. */
 interface PreparedDriveline {
   readonly gears: readonly Gear[];
   readonly gearUp_mps: Float64Array;
@@ -16,9 +16,12 @@ interface PreparedDriveline {
  *
  *   motor speed over road speed = gear x transfer x final drive / r;  efficiency = product of the meshes passed
  *
- * Limits of the old parts are brought to the gearbox input by the ratios in between, counting what the meshes lose: a propeller shaft
- * carries input x gear x efficiency when driving, and a half-shaft takes its share of the axle. With both axles engaged the torque
- * is taken to split evenly (assumed: a locked transfer box shares by slip, which is not known).
+ * Limits of the old parts are brought to the gearbox input by the ratios in between, counting what is lost on the way: a propeller
+ * shaft carries (input - no-load drag) x gear x efficiency when driving, (input + drag) x gear / efficiency on the overrun, where both
+ * slow the car, and a half-shaft takes its share of the axle. With both axles engaged the torque is taken to split evenly
+ * (assumed: a locked transfer box shares by slip, which is not known).
+ *
+ * Front shafts cost their drag while they turn, driven or not: always but with the hubs free and the front axle disengaged.
  */
 export function prepareDriveline(job: Job): PreparedDriveline {
   const { driveline, vehicle, motor, controller } = job;
@@ -29,11 +32,13 @@ export function prepareDriveline(job: Job): PreparedDriveline {
   const transfer_frac = transferBox ? (isLow ? transferBox.lowEfficiency_frac : transferBox.highEfficiency_frac) : 1;
   // Engaged with its hubs free, the front axle turns its shafts and drives nothing.
   const drivesFront = transferBox?.isFrontEngaged === true && transferBox.hubs !== "free";
+  const turnsFront = transferBox !== undefined && (transferBox.isFrontEngaged || transferBox.hubs !== "free");
   const front_frac = drivesFront ? (1 + (transferBox?.frontEfficiency_frac ?? 1)) / 2 : 1;
   const drivenAxle = drivesFront ? "both" : driveline.drivenAxle;
   const axles = drivenAxle === "both" ? 2 : 1;
 
   const { shifting } = driveline;
+  const drag_Nm = driveline.noLoadDrag_Nm;
   const used =
     shifting.kind === "fixed"
       ? driveline.gears.filter((gear) => gear.name === shifting.gear)
@@ -54,8 +59,8 @@ export function prepareDriveline(job: Job): PreparedDriveline {
       name: gear.name,
       motor_radpm,
       efficiency_frac,
-      drive_Nm: Math.min(input_Nm, propeller_Nm / shaft_frac, halves_Nm / efficiency_frac),
-      overrun_Nm: Math.min(input_Nm, propeller_Nm * shaft_frac, halves_Nm * efficiency_frac),
+      drive_Nm: Math.min(input_Nm, propeller_Nm / shaft_frac + drag_Nm, halves_Nm / efficiency_frac + drag_Nm),
+      overrun_Nm: Math.min(input_Nm, propeller_Nm * shaft_frac - drag_Nm, halves_Nm * efficiency_frac - drag_Nm),
       regen_Nm: (asked_N * efficiency_frac) / motor_radpm,
       top_mps: (motor.maxSpeed_rpm * RADPS_PER_RPM) / motor_radpm,
     };
@@ -67,6 +72,6 @@ export function prepareDriveline(job: Job): PreparedDriveline {
         ? new Float64Array(0)
         : Float64Array.from(shifting.up_kmh, (speed_kmh) => speed_kmh * MPS_PER_KMH),
     drivenAxle,
-    frontShaftDrag_Nm: transferBox && !drivesFront && transferBox.hubs !== "free" ? transferBox.frontShaftDrag_Nm : 0,
+    frontShaftDrag_Nm: turnsFront ? (transferBox?.frontShaftDrag_Nm ?? 0) : 0,
   };
 }

@@ -23,7 +23,10 @@ export function brakeByMotor(work: Work, gear: Gear, wanted_Nm: number, grip_N: 
   const asked_Nm =
     Math.min(gear.regen_Nm, controller.regen_Nm, controller.torque_Nm, model.motor.envelope.peakTorque_Nm) *
     share(interval.mean_mps, controller.fadeNone_mps, controller.fadeFull_mps);
-  const passed_Nm = Math.min(gear.overrun_Nm, (grip_N * gear.efficiency_frac) / gear.motor_radpm) - beside_Nm;
+  const passed_Nm = Math.min(
+    gear.overrun_Nm - interval.rotor_Nm,
+    (grip_N * gear.efficiency_frac) / gear.motor_radpm - beside_Nm,
+  );
   let motor_Nm = Math.min(0, Math.max(wanted_Nm, -asked_Nm, -passed_Nm));
 
   const over_Nm = regenExcess_Nm(work, motor_Nm);

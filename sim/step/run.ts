@@ -1,9 +1,9 @@
-import { lookUp } from "../math/uniformTable.ts";
 import type { Trace } from "../trace/trace.ts";
 import { book } from "./book.ts";
 import type { Channels } from "./channels.ts";
 import { elevationAt_m, stretchAt } from "./elevation.ts";
 import type { Model } from "./model.ts";
+import { addToRow, beginRow, recordRow, recordStart } from "./record.ts";
 import { beginRoad, createWork, type Work } from "./state.ts";
 import { stand, step } from "./step.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
@@ -37,90 +37,58 @@ export function run(
   return { totals, endSoc_frac: work.state.soc_frac };
 }
 
+/** Longest step under way, and standing still, where nothing changes but charge and heat, and those slowly. */
+const LONGEST_s = 1;
+const LONGEST_STAND_s = 60;
+/** A step counts as no longer than that in spite of rounding. */
+const ROUNDING_ratio = 1e-9;
+
 /**
  * One pass over a trace, going on from the state as it stands but from the beginning of the road. Ends early at the floor.
+ * Samples more than 1 s apart are driven in equal steps of at most 1 s, the target on the straight line between them.
  * The target distance of what was not driven is counted all the same: it is missed.
  */
 export function pass(work: Work, totals: Totals, trace: Trace, channels?: Channels): void {
   const { time_s, speed_mps } = trace;
-  const { state, interval } = work;
+  const { state } = work;
   beginRoad(work, trace.profile, speed_mps[0]);
   if (channels) recordStart(channels, work, trace);
   const n = time_s.length;
   for (let i = 1; i < n; i++) {
     const dt_s = time_s[i] - time_s[i - 1];
-    const target_mps = speed_mps[i];
-    totals.target_m += 0.5 * (speed_mps[i - 1] + target_mps) * dt_s;
+    const from_mps = speed_mps[i - 1];
+    const to_mps = speed_mps[i];
+    totals.target_m += 0.5 * (from_mps + to_mps) * dt_s;
     if (totals.reachedFloor) continue;
-    const startSoc_frac = state.soc_frac;
-    step(work, target_mps, dt_s);
-    const { moving_s, limit } = interval;
-    const isStopped = moving_s < dt_s;
-    if (channels) recordInterval(channels, work, i);
-    if (moving_s > 0) book(work, totals, moving_s);
-    if (isStopped && !totals.reachedFloor) {
-      stand(work);
-      interval.limit = limit;
-      book(work, totals, dt_s - moving_s);
+    if (channels) beginRow(work.row);
+    const longest_s = from_mps === 0 && to_mps === 0 ? LONGEST_STAND_s : LONGEST_s;
+    const steps = dt_s > longest_s ? Math.ceil(dt_s / longest_s - ROUNDING_ratio) : 1;
+    for (let k = 1; k <= steps && !totals.reachedFloor; k++) {
+      const target_mps = k === steps ? to_mps : from_mps + ((to_mps - from_mps) * k) / steps;
+      driveStep(work, totals, target_mps, dt_s / steps, channels !== undefined);
+      if (target_mps - state.speed_mps > BEHIND_mps) totals.behind_s += dt_s / steps;
     }
-    if (work.profile !== undefined) {
-      state.stretch = stretchAt(work.profile, state.distance_m, state.stretch);
-      state.elevation_m = elevationAt_m(work.profile, state.distance_m, state.stretch);
-    }
-    if (target_mps - state.speed_mps > BEHIND_mps) totals.behind_s += dt_s;
-    if (channels) recordEnd(channels, work, i, totals.time_s, target_mps, startSoc_frac, dt_s);
+    if (channels) recordRow(channels, work, i, totals.time_s, to_mps);
   }
 }
 
-function recordStart(out: Channels, work: Work, trace: Trace): void {
-  const { state } = work;
-  out.length = 1;
-  out.time_s[0] = 0;
-  out.distance_m[0] = 0;
-  out.target_mps[0] = trace.speed_mps[0];
-  out.speed_mps[0] = state.speed_mps;
-  out.elevation_m[0] = state.elevation_m;
-  out.battery_V[0] = lookUp(work.model.pack.openCircuit_V, state.soc_frac);
-  out.soc_frac[0] = state.soc_frac;
-  out.motor_K[0] = state.motor_K;
-  out.pack_K[0] = state.pack_K;
-}
-
-/** Forces, torques and powers of the interval: those while under way, where the car stopped inside it. */
-function recordInterval(out: Channels, work: Work, i: number): void {
-  const { interval } = work;
-  const { sinSlope } = interval;
-  out.grade_ratio[i] = sinSlope / Math.sqrt(1 - sinSlope * sinSlope);
-  out.wheelForce_N[i] = interval.wheel_N;
-  out.brakeForce_N[i] = interval.brake_N;
-  out.gear[i] = interval.gear;
-  out.motorSpeed_radps[i] = interval.motor_radps;
-  out.motorTorque_Nm[i] = interval.motor_Nm;
-  out.motorLoss_W[i] = interval.loss_W;
-  out.controller_W[i] = interval.controller_W;
-  out.battery_V[i] = interval.terminal_V;
-  out.limit[i] = interval.limit;
-}
-
-function recordEnd(
-  out: Channels,
-  work: Work,
-  i: number,
-  time_s: number,
-  target_mps: number,
-  startSoc_frac: number,
-  dt_s: number,
-): void {
-  const { state, model } = work;
-  out.length = i + 1;
-  out.time_s[i] = time_s;
-  out.distance_m[i] = state.distance_m;
-  out.target_mps[i] = target_mps;
-  out.speed_mps[i] = state.speed_mps;
-  out.elevation_m[i] = state.elevation_m;
-  // Over the whole interval, rest after a stop included.
-  out.battery_A[i] = ((startSoc_frac - state.soc_frac) * model.pack.capacity_C) / dt_s;
-  out.soc_frac[i] = state.soc_frac;
-  out.motor_K[i] = state.motor_K;
-  out.pack_K[i] = state.pack_K;
+/** One step: what is under way of it, and what is left of it at rest where the car stops inside. */
+function driveStep(work: Work, totals: Totals, target_mps: number, dt_s: number, isRecorded: boolean): void {
+  const { state, interval, row } = work;
+  step(work, target_mps, dt_s);
+  const { moving_s, limit } = interval;
+  if (moving_s > 0) {
+    const booked_s = book(work, totals, moving_s);
+    if (isRecorded) addToRow(row, interval, booked_s);
+  }
+  if (moving_s < dt_s && !totals.reachedFloor) {
+    stand(work);
+    interval.limit = limit;
+    const booked_s = book(work, totals, dt_s - moving_s);
+    if (isRecorded) addToRow(row, interval, booked_s);
+  }
+  if (work.profile !== undefined) {
+    state.stretch = stretchAt(work.profile, state.distance_m, state.stretch);
+    state.elevation_m = elevationAt_m(work.profile, state.distance_m, state.stretch);
+  }
 }

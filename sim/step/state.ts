@@ -1,7 +1,9 @@
 import type { Bracket } from "../math/bracketedRoot.ts";
+import { createHeatFactors, type HeatFactors } from "../math/heatLump.ts";
 import type { Profile } from "../trace/trace.ts";
 import { elevationAt_m } from "./elevation.ts";
 import type { Model } from "./model.ts";
+import { createRow, type Row } from "./record.ts";
 
 /** What a car carries from one interval to the next. */
 export interface State {
@@ -72,6 +74,9 @@ export interface Work {
   profile: Profile | undefined;
   readonly state: State;
   readonly interval: Interval;
+  readonly row: Row;
+  readonly motorHeat: HeatFactors;
+  readonly packHeat: HeatFactors;
   readonly speedBracket: Bracket;
   readonly torqueBracket: Bracket;
   /** Share of the controller's torque let through, below 1 only while a standing start ramps up. */
@@ -95,6 +100,9 @@ export function createWork(model: Model, soc_frac: number): Work {
       stretch: 0,
     },
     interval: createInterval(),
+    row: createRow(),
+    motorHeat: createHeatFactors(),
+    packHeat: createHeatFactors(),
     speedBracket: { low: 0, high: 0 },
     torqueBracket: { low: 0, high: 0 },
     ramp_frac: 1,

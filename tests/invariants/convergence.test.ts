@@ -44,7 +44,7 @@ const anyWave = fc.record({
   period_s: fc.integer({ min: 120, max: 240 }),
 });
 
-/** How the error of a figure shrinks from 24 steps to 48, taken against 16 times as many. */
+/** How the error of a figure shrinks from 240 steps (of a second at most) to 480, taken against 16 times as many. */
 function shrinking(
   changes: Changes,
   figure: (run: ReturnType<typeof driven>) => number,
@@ -53,8 +53,8 @@ function shrinking(
   const { mean_mps, swing, period_s } = sample;
   const swing_mps = (swing / 100) * ((0.04 * period_s) / (2 * Math.PI));
   const at = (steps: number) => figure(driven(bareJob(changes), wave(mean_mps, swing_mps, period_s, steps), 0.9));
-  const fine = at(6144);
-  return (at(24) - fine) / (at(48) - fine);
+  const fine = at(16 * 240);
+  return (at(240) - fine) / (at(480) - fine);
 }
 
 const secondOrder: readonly (readonly [string, (run: ReturnType<typeof driven>) => number])[] = [

@@ -51,6 +51,7 @@ export function inventedChannels(mass_kg: number, capacity_C: number, power_W: n
     run.controller_W[i] = battery_W - 260;
     run.battery_A[i] = battery_A;
     run.battery_V[i] = battery_V;
+    run.battery_W[i] = battery_W;
     run.soc_frac[i] = soc_frac;
     run.motor_K[i] = 295 + 0.03 * i;
     run.pack_K[i] = 293 + 0.008 * i;

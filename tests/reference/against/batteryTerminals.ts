@@ -44,7 +44,7 @@ function oneStep(accel_mps2: number) {
     wheel_W: (channels.wheelForce_N[1] - channels.brakeForce_N[1]) * 20,
     motor_Nm: channels.motorTorque_Nm[1],
     loss_W: channels.motorLoss_W[1],
-    battery_W: channels.battery_A[1] * channels.battery_V[1],
+    battery_W: channels.battery_W[1],
     battery_A: channels.battery_A[1],
     battery_V: channels.battery_V[1],
   };

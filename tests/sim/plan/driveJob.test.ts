@@ -34,7 +34,7 @@ describe("of each pack", () => {
     if (!channels) throw new Error("channels were asked for");
     let energy_J = 0;
     for (let i = 1; i < channels.length; i++)
-      energy_J += channels.battery_A[i] * channels.battery_V[i] * (channels.time_s[i] - channels.time_s[i - 1]);
+      energy_J += channels.battery_W[i] * (channels.time_s[i] - channels.time_s[i - 1]);
     expect(energy_J / 3600 / distance_km).toBeCloseTo(small.battery_Whpkm, 6);
   });
 

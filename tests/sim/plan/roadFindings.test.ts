@@ -5,7 +5,9 @@ import { fromRestToRest } from "../../../sim/trace/restToRest.ts";
 import { traceOf } from "../../support/bareCar.ts";
 
 const sentences = (rows: [number, number][]) =>
-  roadFindings(fromRestToRest(traceOf(rows))).map(({ sentence }) => saidIn(sentence, "metric"));
+  roadFindings(fromRestToRest(traceOf(rows)))
+    .filter(({ kind }) => kind === "restAdded")
+    .map(({ sentence }) => saidIn(sentence, "metric"));
 
 it("reports the stretches put before and after a road in motion", () => {
   expect(
@@ -17,7 +19,7 @@ it("reports the stretches put before and after a road in motion", () => {
       ].map(([s, kmh]) => [s, kmh]),
     ),
   ).toEqual([
-    "This road begins at 90 km/h and ends at 36 km/h: 0.31 km from rest before it and 0.05 km to rest after it added.",
+    "This road begins at 90 km/h and ends at 36 km/h: 0.31 km from rest is added before it and 0.05 km to rest is added after it.",
   ]);
 });
 
@@ -27,13 +29,13 @@ it("reports one end where the other is at rest", () => {
       [0, 90],
       [60, 0],
     ]),
-  ).toEqual(["This road begins at 90 km/h: 0.31 km from rest before it added."]);
+  ).toEqual(["This road begins at 90 km/h: 0.31 km from rest is added before it."]);
   expect(
     sentences([
       [0, 0],
       [60, 90],
     ]),
-  ).toEqual(["This road ends at 90 km/h: 0.31 km to rest after it added."]);
+  ).toEqual(["This road ends at 90 km/h: 0.31 km to rest is added after it."]);
 });
 
 it("has no word for a road from rest to rest, or from a crawl", () => {
@@ -51,4 +53,30 @@ it("has no word for a road from rest to rest, or from a crawl", () => {
       [120, 4],
     ]),
   ).toEqual([]);
+});
+
+const road = (rows: [number, number][]) =>
+  roadFindings(traceOf(rows)).map(({ sentence, weight }) => [weight, saidIn(sentence, "metric")]);
+
+it("reports a road sampled thinly, with what that likely costs", () => {
+  expect(road(Array.from({ length: 13 }, (_, i) => [10 * i, i === 0 || i === 12 ? 0 : 50]))).toEqual([
+    [
+      "warning",
+      "This road was recorded about every 10 s only: what the car did in between is unknown, and its energy is likely 1 to 7.8 % low.",
+    ],
+  ]);
+});
+
+it("reports the share of a road that is thin, as a note where it costs little", () => {
+  const rows: [number, number][] = [
+    [0, 0],
+    [5, 50],
+  ];
+  for (let s = 6; s <= 25; s++) rows.push([s, s === 25 ? 0 : 50]);
+  expect(road(rows)).toEqual([
+    [
+      "note",
+      "20 % of this road was recorded about every 5 s only: what the car did in between is unknown, and its energy is likely less than 1 % low.",
+    ],
+  ]);
 });

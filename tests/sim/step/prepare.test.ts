@@ -46,7 +46,12 @@ describe("a transfer box", () => {
     });
     expect(engaged.grip?.drivenAxle).toBe("both");
     expect(engaged.gears[0].efficiency_frac).toBeCloseTo(0.97 * 0.95, 12);
-    expect(engaged.road.wheelDrag_N).toBe(0);
+  });
+
+  it("drags the front shafts whenever they turn: engaged too, and by a transfer box that turns them behind free hubs", () => {
+    const drag_N = (hubs: "free" | "locked" | "none") =>
+      prepared({ driveline: { transferBox: { ...box, isFrontEngaged: true, hubs } } }).road.wheelDrag_N;
+    for (const hubs of ["free", "locked", "none"] as const) expect(drag_N(hubs)).toBeCloseTo(6 / 0.3, 12);
   });
 
   it("drives the rear alone with the front engaged but its hubs free", () => {
@@ -81,10 +86,35 @@ describe("limits of old parts at the gearbox input", () => {
     expect(gear.drive_Nm).toBeCloseTo(1200 / 12 / (0.9 * 0.95), 12);
     expect(gear.overrun_Nm).toBeCloseTo(100 * 0.9 * 0.95, 12);
   });
+  it("behind the box leave its drag out of the input when driving, and have it on top on the overrun", () => {
+    const limits = { propellerShaft_Nm: 270 };
+    const gears = [{ name: "only", gear_ratio: 3, efficiency_frac: 0.9 }];
+    const [gear] = prepared({ driveline: { gears, noLoadDrag_Nm: 5, limits } }).gears;
+    // (input - 5) x 3 x 0.9 = 270 driving; (input + 5) x 3 / 0.9 = 270 on the overrun.
+    expect(gear.drive_Nm).toBeCloseTo(105, 12);
+    expect(gear.overrun_Nm).toBeCloseTo(76, 12);
+    const half = prepared({ driveline: { gears, noLoadDrag_Nm: 5, limits: { halfShaft_Nm: 810 } } }).gears[0];
+    // Two half-shafts of 810 Nm behind 3 x 6.
+    expect(half.drive_Nm).toBeCloseTo(105, 12);
+    expect(half.overrun_Nm).toBeCloseTo(76, 12);
+    expect(
+      prepared({ driveline: { gears, noLoadDrag_Nm: 5, limits: { gearboxInput_Nm: 80 } } }).gears[0],
+    ).toMatchObject({
+      drive_Nm: 80,
+      overrun_Nm: 80,
+    });
+  });
   it("are the least of them, and none where none is given", () => {
     expect(geared({ gearboxInput_Nm: 80, propellerShaft_Nm: 270 }).drive_Nm).toBe(80);
     expect(geared({}).drive_Nm).toBe(Number.POSITIVE_INFINITY);
   });
+});
+
+it("a lithium module takes no charge at 0 degC and below, and all from 10 degC, where its sheet has nothing else", () => {
+  expect(prepared({}).pack).toMatchObject({ coldChargeNone_K: 273.15, coldChargeFull_K: 283.15 });
+  const { pack } = prepared({ module: { coldCharge: { none_degC: -20, full_degC: -5 } } });
+  expect(pack.coldChargeNone_K).toBeCloseTo(253.15, 9);
+  expect(pack.coldChargeFull_K).toBeCloseTo(268.15, 9);
 });
 
 describe("a pack", () => {

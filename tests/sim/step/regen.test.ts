@@ -92,13 +92,21 @@ it("fades the motor's own envelope as well", () => {
   expect(braked({ fadeNone_kmh: 26, fadeFull_kmh: 46 }, { motor: { envelope } }).motor_Nm).toBeCloseTo(-20, 7);
 });
 
-it("counts the box's drag and the slowing rotor into what the old gearbox passes on the overrun", () => {
+it("lets the old gearbox's input pass motor torque less the rotor's inertia, whatever the box itself drags", () => {
   const found = braked(
     {},
     { driveline: { noLoadDrag_Nm: 2, limits: { gearboxInput_Nm: 40 } }, motor: { rotorInertia_kgm2: 0.2 } },
   );
-  // The rotor slows by 20 rad/s²: it pushes with 4 Nm. The gears pass motor less drag plus rotor.
-  expect(found.motor_Nm - 2 + 4).toBeCloseTo(-40, 9);
+  // The rotor slows by 20 rad/s² and pushes with 4 Nm.
+  expect(found.motor_Nm + 4).toBeCloseTo(-40, 9);
+});
+
+it("lets the propeller shaft behind the box carry the box's drag as well", () => {
+  const found = braked(
+    {},
+    { driveline: { noLoadDrag_Nm: 2, limits: { propellerShaft_Nm: 40 } }, motor: { rotorInertia_kgm2: 0.2 } },
+  );
+  expect(found.motor_Nm + 4 - 2).toBeCloseTo(-40, 9);
 });
 
 it("puts nothing into a pack at its ceiling, but may feed the accessories", () => {

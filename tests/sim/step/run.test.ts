@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { LIMITS } from "../../../sim/step/channels.ts";
 import { checkLedger } from "../../../sim/step/totals.ts";
+import { resample } from "../../../sim/trace/resample.ts";
 import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";
 
 const resisting = {
@@ -79,6 +80,83 @@ it("sheds accessories that the pack cannot feed, and counts them", () => {
   );
   expect(totals.ledger.accessories_J).toBeCloseTo(4000, 3);
   expect(totals.shed_J).toBeCloseTo(6000, 3);
+});
+
+describe("samples more than a second apart", () => {
+  const corners = traceOf([
+    [0, 0],
+    [30, 90],
+    [90, 54],
+    [120, 0],
+    [200, 0],
+  ]);
+  const car = {
+    vehicle: { roadLoad: { kind: "physical" as const, drag_coeff: 0.5, frontalArea_m2: 2 } },
+    controller: { regen: { isOn: true } },
+    accessories: { standing_W: 300 },
+  };
+
+  it("are driven in steps of a second along the straight lines between them", () => {
+    const coarse = driven(bareJob(car), corners);
+    const fine = driven(bareJob(car), resample(corners, 1));
+    const { ledger, limited_s, ...figures } = fine.totals;
+    for (const [key, value] of Object.entries({ ...figures, ...ledger })) {
+      const found = { ...coarse.totals, ...coarse.totals.ledger }[key as keyof typeof figures];
+      if (typeof value === "number")
+        expect(Math.abs(Number(found) - value), key).toBeLessThanOrEqual(1e-9 * Math.abs(value) + 1e-6);
+    }
+    expect(coarse.channels.length).toBe(5);
+  });
+
+  it("have in their row the means over all of the time between them", () => {
+    const coarse = driven(bareJob(car), corners).channels;
+    const fine = driven(bareJob(car), resample(corners, 1)).channels;
+    for (const column of [
+      "wheelForce_N",
+      "brakeForce_N",
+      "motorSpeed_radps",
+      "motorTorque_Nm",
+      "battery_W",
+      "battery_V",
+    ] as const) {
+      const mean = fine[column].subarray(31, 91).reduce((sum, value) => sum + value, 0) / 60;
+      expect(coarse[column][2]).toBeCloseTo(mean, 6);
+    }
+  });
+
+  it("counts how long the car is behind by those steps", () => {
+    const motor = { envelope: { kind: "peak" as const, torque_Nm: 70, power_kW: 2000 } };
+    const road = traceOf([
+      [0, 0],
+      [10, 72],
+    ]);
+    // 1 m/s² against 2 m/s²: from the first second on more than 2 km/h behind.
+    expect(driven(bareJob({ motor }), road).totals.behind_s).toBeCloseTo(10, 9);
+    expect(driven(bareJob({ motor }), road).totals.limited_s[LIMITS.indexOf("motor")]).toBeCloseTo(10, 9);
+  });
+});
+
+it("keeps volts, amperes and power of a row to the same time, also where the car stops inside it", () => {
+  // A hill that stops the car on its way: after that the accessories alone draw.
+  const job = bareJob({
+    motor: { envelope: { kind: "peak", torque_Nm: 30, power_kW: 2000 } },
+    module: { resistance: { soc_frac: [0, 1], module_mohm: [500, 500] } },
+    accessories: { standing_W: 1000 },
+  });
+  const { channels, totals } = driven(job, steadyTrace(10, 20, 1, evenSlope(0.2, 1000)));
+  const row = channels.speed_mps.indexOf(0);
+  expect(channels.speed_mps[row - 1]).toBeGreaterThan(0);
+  expect(channels.distance_m[row]).toBeGreaterThan(channels.distance_m[row - 1]);
+  let energy_J = 0;
+  let charge_C = 0;
+  for (let i = 1; i < channels.length; i++) {
+    energy_J += channels.battery_W[i];
+    charge_C += channels.battery_A[i];
+    // One resistance: the mean voltage belongs to the mean current.
+    expect(channels.battery_V[i]).toBeCloseTo(400 - 0.5 * channels.battery_A[i], 6);
+  }
+  expect(energy_J).toBeCloseTo(totals.terminal_J, 6);
+  expect(charge_C * 400).toBeCloseTo(totals.ledger.total_J, 3);
 });
 
 describe("heat", () => {
@@ -179,4 +257,23 @@ it("refuses a ledger that does not close, with its figures", () => {
   expect(() => checkLedger(ledger)).not.toThrow();
   expect(() => checkLedger({ ...ledger, motor_J: ledger.motor_J + 1 })).toThrow(/does not close/);
   expect(() => checkLedger({ ...ledger, total_J: Number.NaN })).toThrow(/does not close/);
+});
+
+it("closes its ledger at speeds at which the heights of the road are only rounding", () => {
+  const road = { distance_m: Float64Array.of(0, 1, 300), elevation_m: Float64Array.of(1500, 1500.2, 1500) };
+  for (const speed_mps of [1e-9, 1e-13, 1e-24, 1e-300]) {
+    const { totals } = driven(bareJob({ vehicle: resisting }), {
+      ...steadyTrace(speed_mps, 20, 1, road),
+      speed_mps: Float64Array.from({ length: 21 }, (_, i) => (i === 9 ? 3 : speed_mps)),
+    });
+    expect(Number.isFinite(totals.ledger.total_J)).toBe(true);
+    expect(() => checkLedger(totals.ledger)).not.toThrow();
+  }
+});
+
+it("takes a step in the heights for the steepest slope that there is, and ends in numbers", () => {
+  const cliff = { distance_m: Float64Array.of(0, 10, 11, 50), elevation_m: Float64Array.of(100, 100, 0, 0) };
+  const { totals } = driven(bareJob({ vehicle: resisting }), steadyTrace(10, 10, 1, cliff));
+  expect(totals.distance_m).toBeCloseTo(100, 9);
+  expect(Number.isFinite(totals.ledger.total_J)).toBe(true);
 });

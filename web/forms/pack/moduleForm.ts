@@ -46,19 +46,10 @@ export function moduleForm(form: Form): TemplateResult {
       ${form.fields("module.discharge.continuous_A", "module.discharge.peak_A", "module.discharge.peak_s")}
       ${form.fields("module.charge.continuous_A", "module.charge.peak_A", "module.charge.peak_s")}
     </fieldset>
-    ${optionalGroup(
-      form,
-      {
-        path: "module.coldCharge",
-        name: "limit on cold charging",
-        without: "Cold does not stop it from being charged, by braking or from a lead.",
-        start: () => ({
-          none_degC: usualOf("module.coldCharge.none_degC"),
-          full_degC: usualOf("module.coldCharge.full_degC"),
-        }),
-      },
-      () => form.fields("module.coldCharge.none_degC", "module.coldCharge.full_degC"),
-    )}
+    <fieldset class="group">
+      <legend>Charging in the cold, by braking or from a lead</legend>
+      ${form.fields("module.coldCharge.none_degC", "module.coldCharge.full_degC")}
+    </fieldset>
     ${optionalGroup(
       form,
       {

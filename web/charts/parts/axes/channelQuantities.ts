@@ -39,11 +39,7 @@ const definitions = {
   ],
   motorLoss: ["Motor and controller loss", () => as("kW", "kW", 1 / W_PER_KW), (c, i) => c.motorLoss_W[i] as number],
   controllerPower: ["Controller power", (units) => units.electricPower, (c, i) => c.controller_W[i] as number],
-  batteryPower: [
-    "Battery power",
-    (units) => units.electricPower,
-    (c, i) => (c.battery_A[i] as number) * (c.battery_V[i] as number),
-  ],
+  batteryPower: ["Battery power", (units) => units.electricPower, (c, i) => c.battery_W[i] as number],
   batteryCurrent: ["Battery current", () => as("A", "A", 1), (c, i) => c.battery_A[i] as number],
   batteryVoltage: ["Battery voltage", () => as("V", "V", 1), (c, i) => c.battery_V[i] as number],
   soc: ["State of charge", () => as("%", "percent", 100), (c, i) => c.soc_frac[i] as number],

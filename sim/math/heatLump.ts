@@ -1,0 +1,45 @@
+/** One lump of heat that gives some of it off to its surroundings. `perCapacity_KpJ` is zero where no heat is worked out. */
+export interface HeatLump {
+  readonly perCapacity_KpJ: number;
+  readonly cooling_WpK: number;
+}
+
+/** How a lump changes over a step of one length: scratch space, worked out anew only where the length is another. */
+export interface HeatFactors {
+  dt_s: number;
+  /** Share of the difference to the surroundings that is left after the step. */
+  left_frac: number;
+  /** What a steady loss adds over the step. */
+  perLoss_KpW: number;
+}
+
+/** Factors of no step yet. */
+export function createHeatFactors(): HeatFactors {
+  return { dt_s: 0, left_frac: 1, perLoss_KpW: 0 };
+}
+
+/** Below this share of a time constant the series' first term is exact to rounding, and nothing is divided by a cooling of zero. */
+const SHORT_ratio = 1e-12;
+
+/**
+ * Temperature of a lump after `dt_s` with a steady loss in it, exact at any length of the step:
+ *
+ *   C dT/dt = P − G (T − T₀)   →   T₁ = T₀ + (T − T₀) e^(−G dt/C) + P (1 − e^(−G dt/C)) / G;   without cooling T + P dt/C
+ */
+export function warmed_K(
+  lump: HeatLump,
+  factors: HeatFactors,
+  start_K: number,
+  loss_W: number,
+  ambient_K: number,
+  dt_s: number,
+): number {
+  if (dt_s !== factors.dt_s) {
+    const ratio = dt_s * lump.cooling_WpK * lump.perCapacity_KpJ;
+    factors.dt_s = dt_s;
+    factors.left_frac = Math.exp(-ratio);
+    factors.perLoss_KpW = ratio > SHORT_ratio ? -Math.expm1(-ratio) / lump.cooling_WpK : dt_s * lump.perCapacity_KpJ;
+  }
+  // Written as a change, so that a lump without heat keeps its temperature to the last digit.
+  return start_K - (1 - factors.left_frac) * (start_K - ambient_K) + factors.perLoss_KpW * loss_W;
+}
