@@ -18,6 +18,8 @@ export function terminalCurrent_A(power_W: number, openCircuit_V: number, resist
  * Most power the terminals give within a current and a lowest voltage. Never beyond the peak V²/4R, never negative.
  *
  *   I = min(I_max, (V − V_min)/R, V/2R);  P = I·(V − R·I)
+ *
+ * The resistance is above zero: `preparePack` sees to that.
  */
 export function greatestDischarge_W(
   openCircuit_V: number,
@@ -30,7 +32,7 @@ export function greatestDischarge_W(
   return allowed_A * (openCircuit_V - resistance_ohm * allowed_A);
 }
 
-/** Most power the terminals take within a current and a highest voltage, as a number not above zero. */
+/** Most power the terminals take within a current and a highest voltage, as a number not above zero; the resistance is above zero. */
 export function greatestCharge_W(
   openCircuit_V: number,
   resistance_ohm: number,

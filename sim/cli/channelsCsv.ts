@@ -1,7 +1,8 @@
 import Papa from "papaparse";
 import { MPS_PER_KMH, RADPS_PER_RPM, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import type { Candidate } from "../plan/driveReport.ts";
-import { type Channels, LIMITS } from "../step/channels.ts";
+import type { Channels } from "../step/channels.ts";
+import { LIMITS } from "../step/limits.ts";
 
 type Cell = string | number;
 

@@ -6,9 +6,9 @@ import { packsInQuestion, unknownsOfPacks } from "../plan/answer/unknownsOfPacks
 import { driveJob } from "../plan/driveJob.ts";
 import type { DriveReport } from "../plan/driveReport.ts";
 import type { Unknown } from "../plan/unknowns.ts";
-import { prepareDriveline } from "../step/prepareDriveline.ts";
 import { resample } from "../trace/resample.ts";
 import type { Trace } from "../trace/trace.ts";
+import { prepareDriveline } from "../vehicle/driveline.ts";
 import { channelsCsv } from "./channelsCsv.ts";
 import type { Command, CommandArguments, Print } from "./command.ts";
 import { driveJson } from "./driveJson.ts";

@@ -1,7 +1,41 @@
+import { ZERO_CELSIUS_K } from "../../shared/units.ts";
+import { share } from "./share.ts";
+
 /** One lump of heat that gives some of it off to its surroundings. `perCapacity_KpJ` is zero where no heat is worked out. */
 export interface HeatLump {
   readonly perCapacity_KpJ: number;
   readonly cooling_WpK: number;
+}
+
+/** A lump whose work is held back between two temperatures: in full up to the first, none from the second on. */
+export interface LimitedHeat extends HeatLump {
+  readonly derateFrom_K: number;
+  readonly derateTo_K: number;
+}
+
+/** Heat of one part as a job has it. */
+interface HeatOfPart {
+  readonly capacity_kJpK: number;
+  readonly cooling_WpK: number;
+  readonly derateFrom_degC: number;
+  readonly derateTo_degC: number;
+}
+
+/** One lump of heat for `count` equal parts; parts without a word on heat keep their temperature and are never held back by it. */
+export function prepareHeat(heat: HeatOfPart | undefined, count: number): LimitedHeat {
+  const never_K = Number.POSITIVE_INFINITY;
+  if (heat === undefined) return { perCapacity_KpJ: 0, cooling_WpK: 0, derateFrom_K: never_K, derateTo_K: never_K };
+  return {
+    perCapacity_KpJ: 1 / (count * heat.capacity_kJpK * 1000),
+    cooling_WpK: count * heat.cooling_WpK,
+    derateFrom_K: heat.derateFrom_degC + ZERO_CELSIUS_K,
+    derateTo_K: heat.derateTo_degC + ZERO_CELSIUS_K,
+  };
+}
+
+/** Share of its work that a lump still does at a temperature: straight from all to none between its two. */
+export function derating_frac(heat: LimitedHeat, temperature_K: number): number {
+  return 1 - share(temperature_K, heat.derateFrom_K, heat.derateTo_K);
 }
 
 /** How a lump changes over a step of one length: scratch space, worked out anew only where the length is another. */

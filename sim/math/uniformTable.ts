@@ -21,8 +21,10 @@ export function uniformTable(x: readonly number[], y: readonly number[], interva
 }
 
 /** The table's value at x, and beyond its ends the end values. */
-export function lookUp(table: UniformTable, x: number): number {
-  const place = Math.min(Math.max((x - table.low) * table.perUnit, 0), table.values.length - 2);
+export function lookUp({ low, perUnit, values }: UniformTable, x: number): number {
+  const place = (x - low) * perUnit;
+  if (place <= 0) return values[0];
+  if (place >= values.length - 2) return values[values.length - 2];
   const i = Math.trunc(place);
-  return table.values[i] + (place - i) * (table.values[i + 1] - table.values[i]);
+  return values[i] + (place - i) * (values[i + 1] - values[i]);
 }

@@ -1,7 +1,8 @@
 import type { Pack } from "../../shared/job/battery.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { J_PER_WH, M_PER_KM, RADPS_PER_RPM, W_PER_KW, ZERO_CELSIUS_K } from "../../shared/units.ts";
-import { type Channels, createChannels, LIMITS } from "../step/channels.ts";
+import { type Channels, createChannels } from "../step/channels.ts";
+import { LIMITS } from "../step/limits.ts";
 import { prepare } from "../step/prepare.ts";
 import { run } from "../step/run.ts";
 import type { Ledger, Totals } from "../step/totals.ts";

@@ -1,5 +1,6 @@
 import type { Said } from "../../shared/quantity/said.ts";
-import type { Channels, Limit } from "../step/channels.ts";
+import type { Channels } from "../step/channels.ts";
+import type { Limit } from "../step/limits.ts";
 
 /** Every joule drawn from the cells, where it went, in watt-hours. */
 export interface LedgerWh {

@@ -1,8 +1,8 @@
 import { MPS_PER_KMH } from "../../shared/units.ts";
-import { book } from "../step/book.ts";
-import { LIMITS } from "../step/channels.ts";
+import { finishInterval } from "../step/finishInterval.ts";
+import { PACK } from "../step/limits.ts";
 import type { Model } from "../step/model.ts";
-import { beginRoad, createWork } from "../step/state.ts";
+import { beginRoad, createRunContext } from "../step/runContext.ts";
 import { step } from "../step/step.ts";
 import { checkLedger, createTotals } from "../step/totals.ts";
 
@@ -27,7 +27,6 @@ const LONGEST_s = 24 * 3600;
 const HELD_mps = 0.5 * MPS_PER_KMH;
 /** A pack that gives too little for the speed after this share of its window is empty for this speed. Assumed. */
 const EMPTY_frac = 0.8;
-const PACK_LIMIT = LIMITS.indexOf("pack");
 
 /** An even slope without an end. */
 const ENDLESS_m = 1e9;
@@ -38,22 +37,22 @@ const ENDLESS_m = 1e9;
  */
 export function holdSpeed(model: Model, speed_mps: number, sinSlope = 0): Hold {
   const { ceiling_frac, floor_frac } = model.pack;
-  const work = createWork(model, ceiling_frac);
-  const { state, interval } = work;
-  const totals = createTotals(state.soc_frac, state.motor_K, state.pack_K);
+  const context = createRunContext(model, ceiling_frac);
+  const { state, interval } = context;
+  const totals = createTotals(state);
   const slope =
     sinSlope === 0
       ? undefined
       : { distance_m: Float64Array.of(0, ENDLESS_m), elevation_m: Float64Array.of(0, sinSlope * ENDLESS_m) };
-  beginRoad(work, slope, speed_mps);
+  beginRoad(context, slope, speed_mps);
   while (!totals.reachedFloor && totals.time_s < LONGEST_s) {
-    step(work, speed_mps, STEP_s);
+    step(context, speed_mps, STEP_s);
     if (interval.end_mps < speed_mps - HELD_mps) {
-      const used_frac = (ceiling_frac - state.soc_frac) / (ceiling_frac - floor_frac);
-      const isHeld = interval.limit === PACK_LIMIT && used_frac >= EMPTY_frac;
+      const used_frac = (ceiling_frac - state.pack.soc_frac) / (ceiling_frac - floor_frac);
+      const isHeld = interval.limit === PACK && used_frac >= EMPTY_frac;
       return { isHeld, distance_m: totals.distance_m, isAtLeast: false, held_s: totals.time_s, limit: interval.limit };
     }
-    book(work, totals, interval.moving_s > 0 ? interval.moving_s : STEP_s);
+    finishInterval(context, totals, interval.moving_s > 0 ? interval.moving_s : STEP_s);
     state.elevation_m = sinSlope * state.distance_m;
   }
   checkLedger(totals.ledger);

@@ -1,8 +1,8 @@
 import type { Job } from "../../shared/job/job.ts";
 import { RADPS_PER_RPM } from "../../shared/units.ts";
+import { share } from "../math/share.ts";
 import { envelopeTorque_Nm } from "../motor/envelope.ts";
 import { motorLoss_W } from "../motor/loss.ts";
-import { share } from "../step/beginInterval.ts";
 import type { Model } from "../step/model.ts";
 import { prepare } from "../step/prepare.ts";
 import type { MotorSurface } from "./driveReport.ts";

@@ -1,9 +1,9 @@
 import type { Module, Pack } from "../../shared/job/battery.ts";
 import { J_PER_KWH } from "../../shared/units.ts";
 import { packMass_kg } from "../battery/packMass.ts";
+import type { PackModel } from "../battery/packModel.ts";
+import { preparePack } from "../battery/preparePack.ts";
 import { lookUp } from "../math/uniformTable.ts";
-import type { PackModel } from "../step/model.ts";
-import { preparePack } from "../step/preparePack.ts";
 import type { Candidate } from "./driveReport.ts";
 
 /**

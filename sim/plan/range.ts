@@ -1,6 +1,6 @@
 import type { Model } from "../step/model.ts";
 import { pass } from "../step/run.ts";
-import { createWork } from "../step/state.ts";
+import { createRunContext } from "../step/runContext.ts";
 import { checkLedger, createTotals } from "../step/totals.ts";
 import type { Trace } from "../trace/trace.ts";
 import { thereAndBack } from "./returnTrip.ts";
@@ -31,16 +31,16 @@ export interface Range {
  * driven there and back, each leg from where the car stands, and the wind that was against it is with it on the way home.
  */
 export function rangeOn(model: Model, trace: Trace): Range {
-  const out = createWork(model, model.pack.ceiling_frac);
+  const out = createRunContext(model, model.pack.ceiling_frac);
   const { state } = out;
   const { road } = model;
   const home = { ...out, model: { ...model, road: { ...road, headWind_mps: -road.headWind_mps } } };
-  const totals = createTotals(model.pack.ceiling_frac, state.motor_K, state.pack_K);
+  const totals = createTotals(state);
   const ways = thereAndBack(trace);
   let isThereAndBack = false;
   let rise_m = 0;
   let place_m = 0;
-  let repetitionSoc_frac = state.soc_frac;
+  let repetitionSoc_frac = state.pack.soc_frac;
   for (let count = 0; ; count++) {
     const isHome = isThereAndBack && count % 2 === 1;
     const before_m = totals.distance_m;
@@ -54,8 +54,8 @@ export function rangeOn(model: Model, trace: Trace): Range {
     }
     if (isThereAndBack) place_m = ways.placeFrom_m(place_m, isHome ? -covered_m : covered_m);
     const isWhole = isHome || !isThereAndBack;
-    const drewNothing = isWhole && state.soc_frac >= repetitionSoc_frac;
-    if (isWhole) repetitionSoc_frac = state.soc_frac;
+    const drewNothing = isWhole && state.pack.soc_frac >= repetitionSoc_frac;
+    if (isWhole) repetitionSoc_frac = state.pack.soc_frac;
 
     const asked_m = totals.target_m - beforeTarget_m;
     const end = totals.reachedFloor

@@ -1,6 +1,7 @@
 import { J_PER_WH, M_PER_KM } from "../../shared/units.ts";
+import type { PackModel } from "../battery/packModel.ts";
 import { type Channels, createChannels } from "../step/channels.ts";
-import type { ControllerModel, Model, PackModel } from "../step/model.ts";
+import type { ControllerModel, Model } from "../step/model.ts";
 import { run } from "../step/run.ts";
 import type { Totals } from "../step/totals.ts";
 import type { Trace } from "../trace/trace.ts";

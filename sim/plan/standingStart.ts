@@ -1,7 +1,7 @@
 import { MPS_PER_KMH } from "../../shared/units.ts";
-import { book } from "../step/book.ts";
+import { finishInterval } from "../step/finishInterval.ts";
 import type { Model } from "../step/model.ts";
-import { beginRoad, createWork } from "../step/state.ts";
+import { beginRoad, createRunContext } from "../step/runContext.ts";
 import { step } from "../step/step.ts";
 import { createTotals } from "../step/totals.ts";
 
@@ -30,15 +30,15 @@ export function standingStart(
   const time_s = new Float64Array(steps + 1);
   const speed_mps = new Float64Array(steps + 1);
   const distance_m = new Float64Array(steps + 1);
-  const work = createWork(model, startSoc_frac);
-  const { state } = work;
-  const totals = createTotals(startSoc_frac, state.motor_K, state.pack_K);
-  beginRoad(work, undefined, 0);
+  const context = createRunContext(model, startSoc_frac);
+  const { state } = context;
+  const totals = createTotals(state);
+  beginRoad(context, undefined, 0);
   for (let i = 1; i <= steps; i++) {
-    work.ramp_frac = ramp_s > 0 ? Math.min(1, ((i - 0.5) * step_s) / ramp_s) : 1;
+    context.ramp_frac = ramp_s > 0 ? Math.min(1, ((i - 0.5) * step_s) / ramp_s) : 1;
     // A target out of reach says nothing of the gear: that goes by the speed the car has.
-    step(work, FLAT_OUT_mps, step_s, state.speed_mps);
-    book(work, totals, work.interval.moving_s > 0 ? work.interval.moving_s : step_s);
+    step(context, FLAT_OUT_mps, step_s, state.speed_mps);
+    finishInterval(context, totals, context.interval.moving_s > 0 ? context.interval.moving_s : step_s);
     time_s[i] = i * step_s;
     speed_mps[i] = state.speed_mps;
     distance_m[i] = state.distance_m;

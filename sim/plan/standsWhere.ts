@@ -1,5 +1,6 @@
 import { M_PER_KM } from "../../shared/units.ts";
-import { type Channels, createChannels, LIMITS } from "../step/channels.ts";
+import { type Channels, createChannels } from "../step/channels.ts";
+import { LIMITS } from "../step/limits.ts";
 import type { Model } from "../step/model.ts";
 import { run } from "../step/run.ts";
 import type { Trace } from "../trace/trace.ts";

@@ -1,8 +1,9 @@
 import { balance } from "../step/balance.ts";
 import { beginInterval } from "../step/beginInterval.ts";
-import { LIMITS, type Limit } from "../step/channels.ts";
-import type { Gear, Model } from "../step/model.ts";
-import { beginRoad, createWork } from "../step/state.ts";
+import { LIMITS, type Limit } from "../step/limits.ts";
+import type { Model } from "../step/model.ts";
+import { beginRoad, createRunContext } from "../step/runContext.ts";
+import type { Gear } from "../vehicle/gear.ts";
 
 /** What a car needs at the motor shaft to begin to roll, what it has there, and what bounds that. */
 export interface StartTorque {
@@ -51,7 +52,7 @@ export function steepestStart(model: Model, gear: Gear, car: StandingCar = {}): 
 /** The car beginning to roll with a load more at its tyres: torque at the motor, and by how much it breaks a limit. */
 function launch(model: Model, gear: Gear, sinSlope: number, load_N: number, car: StandingCar) {
   const { road } = model;
-  const work = createWork(
+  const context = createRunContext(
     {
       ...model,
       gears: [gear],
@@ -60,12 +61,12 @@ function launch(model: Model, gear: Gear, sinSlope: number, load_N: number, car:
     },
     car.soc_frac ?? model.pack.ceiling_frac,
   );
-  const { state, interval } = work;
+  const { state, interval } = context;
   state.motor_K = car.motor_K ?? state.motor_K;
-  state.pack_K = car.pack_K ?? state.pack_K;
-  beginRoad(work, { distance_m: Float64Array.of(0, 1), elevation_m: Float64Array.of(0, sinSlope) }, 0);
-  beginInterval(work.model, state, interval, 0, 1);
-  const over_Nm = balance(work, CREEP_mps, 1);
+  state.pack.temperature_K = car.pack_K ?? state.pack.temperature_K;
+  beginRoad(context, { distance_m: Float64Array.of(0, 1), elevation_m: Float64Array.of(0, sinSlope) }, 0);
+  beginInterval(context, 0, 1);
+  const over_Nm = balance(context, CREEP_mps, 1);
   return { motor_Nm: interval.motor_Nm, over_Nm, limit: LIMITS[interval.limit] };
 }
 

@@ -1,6 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { J_PER_WH, M_PER_KM, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
-import { createChannels, LIMITS } from "../step/channels.ts";
+import { createChannels } from "../step/channels.ts";
+import { LIMITS } from "../step/limits.ts";
 import type { Model } from "../step/model.ts";
 import { prepare } from "../step/prepare.ts";
 import { run } from "../step/run.ts";

@@ -31,10 +31,6 @@ export interface Channels {
   readonly limit: Uint8Array;
 }
 
-/** What can hold a car back, in the order that settles a tie; index 0 means nothing did. */
-export const LIMITS = ["none", "grip", "driveline", "motor", "controller", "pack", "heat"] as const;
-export type Limit = (typeof LIMITS)[number];
-
 /** Empty columns for a trace of `rows` samples. */
 export function createChannels(rows: number): Channels {
   return {

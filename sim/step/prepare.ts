@@ -2,13 +2,13 @@ import type { Pack } from "../../shared/job/battery.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { MM_PER_M, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import { packMass_kg } from "../battery/packMass.ts";
-import type { Grip } from "../vehicle/grip.ts";
+import { preparePack } from "../battery/preparePack.ts";
+import { prepareDriveline } from "../vehicle/driveline.ts";
+import { prepareGrip } from "../vehicle/grip.ts";
 import { testMass_kg } from "../vehicle/masses.ts";
+import { prepareRoadLoad } from "../vehicle/prepareRoadLoad.ts";
 import type { Model } from "./model.ts";
-import { prepareDriveline } from "./prepareDriveline.ts";
 import { prepareController, prepareMotor } from "./prepareMotor.ts";
-import { preparePack } from "./preparePack.ts";
-import { prepareRoadLoad } from "./prepareRoadLoad.ts";
 
 /** A job's car with one of its packs aboard, in SI, ready for stepping. The job is valid: its reader saw to that. */
 export function prepare(job: Job, pack: Pack): Model {
@@ -46,17 +46,4 @@ export function accessories_W(job: Job): number {
     const mean_W = power_W * duty_frac;
     return sum_W + (supply === "12V" ? mean_W / dcdcEfficiency_frac : mean_W);
   }, standing_W / dcdcEfficiency_frac);
-}
-
-function prepareGrip(job: Job, mass_kg: number, drivenAxle: Grip["drivenAxle"]): Grip | undefined {
-  const { balance } = job.vehicle;
-  if (balance === undefined) return undefined;
-  return {
-    grip_coeff: job.environment.grip_coeff,
-    drivenAxle,
-    drivenShare_frac: drivenAxle === "front" ? balance.frontShare_frac : 1 - balance.frontShare_frac,
-    transfer_ratio: balance.gravityHeight_mm / balance.wheelbase_mm,
-    mass_kg,
-    gravity_mps2: job.environment.gravity_mps2,
-  };
 }

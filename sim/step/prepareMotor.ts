@@ -1,11 +1,12 @@
 import type { Controller } from "../../shared/job/controller.ts";
 import type { Motor, MotorLoss } from "../../shared/job/motor.ts";
-import { MPS_PER_KMH, RADPS_PER_RPM, W_PER_KW, ZERO_CELSIUS_K } from "../../shared/units.ts";
+import { MPS_PER_KMH, RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
+import { prepareHeat } from "../math/heatLump.ts";
 import { rectangularTable } from "../math/rectangularTable.ts";
 import { type Envelope, peakEnvelope, pointEnvelope } from "../motor/envelope.ts";
 import type { Loss } from "../motor/loss.ts";
 import { lossFromEfficiency } from "../motor/lossFromEfficiency.ts";
-import type { ControllerModel, Heat, MotorModel } from "./model.ts";
+import type { ControllerModel, MotorModel } from "./model.ts";
 
 const NO_LIMIT = Number.POSITIVE_INFINITY;
 
@@ -38,17 +39,6 @@ export function prepareController(controller: Controller, motor: Motor): Control
     regen_A: regen.current_A ?? NO_LIMIT,
     fadeNone_mps: regen.fadeNone_kmh * MPS_PER_KMH,
     fadeFull_mps: regen.fadeFull_kmh * MPS_PER_KMH,
-  };
-}
-
-/** One lump of heat for `count` equal parts; parts that say nothing of heat keep their temperature. */
-export function prepareHeat(heat: Motor["heat"], count: number): Heat {
-  if (heat === undefined) return { perCapacity_KpJ: 0, cooling_WpK: 0, derateFrom_K: NO_LIMIT, derateTo_K: NO_LIMIT };
-  return {
-    perCapacity_KpJ: 1 / (count * heat.capacity_kJpK * 1000),
-    cooling_WpK: count * heat.cooling_WpK,
-    derateFrom_K: heat.derateFrom_degC + ZERO_CELSIUS_K,
-    derateTo_K: heat.derateTo_degC + ZERO_CELSIUS_K,
   };
 }
 

@@ -1,7 +1,8 @@
 import { lookUp } from "../math/uniformTable.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Channels } from "./channels.ts";
-import type { Interval, Work } from "./state.ts";
+import type { Interval } from "./interval.ts";
+import type { RunContext } from "./runContext.ts";
 
 /** What the intervals of one row add up to: sums over time, from which the row's means are made. Scratch space, made once a run. */
 export interface Row {
@@ -66,22 +67,23 @@ export function addToRow(row: Row, interval: Interval, driven_s: number): void {
 }
 
 /** Row 0: the car as it stands before it drives. */
-export function recordStart(out: Channels, { state, model }: Work, trace: Trace): void {
+export function recordStart(out: Channels, { state, model }: RunContext, trace: Trace): void {
   out.length = 1;
   out.time_s[0] = 0;
   out.distance_m[0] = 0;
   out.target_mps[0] = trace.speed_mps[0];
   out.speed_mps[0] = state.speed_mps;
   out.elevation_m[0] = state.elevation_m;
-  out.battery_V[0] = lookUp(model.pack.openCircuit_V, state.soc_frac);
-  out.soc_frac[0] = state.soc_frac;
+  out.battery_V[0] = lookUp(model.pack.openCircuit_V, state.pack.soc_frac);
+  out.soc_frac[0] = state.pack.soc_frac;
   out.motor_K[0] = state.motor_K;
-  out.pack_K[0] = state.pack_K;
+  out.pack_K[0] = state.pack.temperature_K;
 }
 
 /** Row i: means over the time since row i - 1, as far as it was driven, and the state at its end. */
-export function recordRow(out: Channels, work: Work, i: number, time_s: number, target_mps: number): void {
-  const { state, interval, row, model } = work;
+export function recordRow(out: Channels, context: RunContext, i: number, time_s: number, target_mps: number): void {
+  const { state, start, model } = context;
+  const { row } = context.scratch;
   const perSecond = row.time_s > 0 ? 1 / row.time_s : 0;
   const run_m = state.distance_m - out.distance_m[i - 1];
   const sinSlope = run_m > 0 ? (state.elevation_m - out.elevation_m[i - 1]) / run_m : 0;
@@ -94,16 +96,17 @@ export function recordRow(out: Channels, work: Work, i: number, time_s: number, 
   out.elevation_m[i] = state.elevation_m;
   out.wheelForce_N[i] = row.wheel_Ns * perSecond;
   out.brakeForce_N[i] = row.brake_Ns * perSecond;
-  out.gear[i] = interval.gear;
+  out.gear[i] = start.gear;
   out.motorSpeed_radps[i] = row.motor_rad * perSecond;
   out.motorTorque_Nm[i] = row.motor_Nms * perSecond;
   out.motorLoss_W[i] = row.loss_J * perSecond;
   out.controller_W[i] = row.controller_J * perSecond;
   out.battery_A[i] = row.battery_C * perSecond;
-  out.battery_V[i] = row.time_s > 0 ? row.battery_Vs * perSecond : lookUp(model.pack.openCircuit_V, state.soc_frac);
+  out.battery_V[i] =
+    row.time_s > 0 ? row.battery_Vs * perSecond : lookUp(model.pack.openCircuit_V, state.pack.soc_frac);
   out.battery_W[i] = row.battery_J * perSecond;
-  out.soc_frac[i] = state.soc_frac;
+  out.soc_frac[i] = state.pack.soc_frac;
   out.motor_K[i] = state.motor_K;
-  out.pack_K[i] = state.pack_K;
+  out.pack_K[i] = state.pack.temperature_K;
   out.limit[i] = row.limit;
 }

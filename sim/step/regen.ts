@@ -1,9 +1,12 @@
 import { narrowBracket } from "../math/bracketedRoot.ts";
+import { share } from "../math/share.ts";
 import { envelopeTorque_Nm } from "../motor/envelope.ts";
-import { share } from "./beginInterval.ts";
-import type { Gear } from "./model.ts";
-import { draw, settle } from "./settle.ts";
-import type { Work } from "./state.ts";
+import { wheelForce_N } from "../vehicle/gear.ts";
+import { torquePerWatt } from "./driveLimits.ts";
+import { NONE } from "./limits.ts";
+import type { ControllerModel } from "./model.ts";
+import type { RunContext } from "./runContext.ts";
+import { solveElectrical, solveWithLoss } from "./solveElectrical.ts";
 
 /** Torque to which a limit that depends on voltage is searched, well below what any instrument shows. */
 const TORQUE_TOLERANCE_Nm = 1e-10;
@@ -13,72 +16,86 @@ const TORQUE_TOLERANCE_Nm = 1e-10;
  *
  * The motor may what the driver's regen limit, the controller, the old driveline, the tyres' grip, its own envelope and the pack let it,
  * the first three and the envelope faded to nothing below a low speed. Where all of that leaves more to the pack than it gives beside
- * the accessories, the controller is off: no torque, no loss. Comes back below zero: a car can always be braked.
+ * the accessories, the controller is off: no torque, no loss. Returns a number below zero: a car can always be braked.
  */
-export function brakeByMotor(work: Work, gear: Gear, wanted_Nm: number, grip_N: number): number {
-  const { model, interval } = work;
-  const { controller } = model;
+export function brakeByMotor(context: RunContext, wanted_Nm: number, grip_N: number): number {
+  const { model, start, interval } = context;
+  const gear = model.gears[start.gear];
   // What the gearbox takes beside the motor: on the overrun both help to slow the car.
   const beside_Nm = model.noLoadDrag_Nm + interval.rotor_Nm;
-  const asked_Nm =
-    Math.min(gear.regen_Nm, controller.regen_Nm, controller.torque_Nm, model.motor.envelope.peakTorque_Nm) *
-    share(interval.mean_mps, controller.fadeNone_mps, controller.fadeFull_mps);
-  const passed_Nm = Math.min(
-    gear.overrun_Nm - interval.rotor_Nm,
-    (grip_N * gear.efficiency_frac) / gear.motor_radpm - beside_Nm,
+  let motor_Nm = Math.min(
+    0,
+    Math.max(wanted_Nm, -askedOfMotor_Nm(context), -passedBack_Nm(context, beside_Nm, grip_N)),
   );
-  let motor_Nm = Math.min(0, Math.max(wanted_Nm, -asked_Nm, -passed_Nm));
 
-  const over_Nm = regenExcess_Nm(work, motor_Nm);
+  const over_Nm = regenExcess_Nm(context, motor_Nm);
   if (over_Nm > 0 && motor_Nm < 0) {
-    const { torqueBracket } = work;
+    const { torqueBracket } = context.scratch;
     torqueBracket.low = 0;
     torqueBracket.high = motor_Nm;
-    narrowBracket(regenExcess_Nm, work, torqueBracket, regenExcess_Nm(work, 0), over_Nm, TORQUE_TOLERANCE_Nm);
+    narrowBracket(regenExcess_Nm, context, torqueBracket, regenExcess_Nm(context, 0), over_Nm, TORQUE_TOLERANCE_Nm);
     motor_Nm = torqueBracket.low;
-    settle(model, interval, motor_Nm);
+    solveElectrical(context, motor_Nm);
   }
-
-  if (interval.terminal_W > interval.discharge_W) {
+  if (interval.terminal_W > start.pack.discharge_W) {
     motor_Nm = 0;
-    draw(interval, 0, 0);
+    solveWithLoss(context, 0, 0);
   }
 
-  const input_Nm = motor_Nm - beside_Nm;
-  const { motor_radpm, efficiency_frac } = gear;
-  interval.limit = 0;
+  interval.limit = NONE;
   if (motor_Nm === wanted_Nm) {
     interval.driveline_N = interval.wheel_N;
     interval.brake_N = 0;
   } else {
-    interval.driveline_N =
-      input_Nm >= 0 ? input_Nm * motor_radpm * efficiency_frac : (input_Nm * motor_radpm) / efficiency_frac;
+    interval.driveline_N = wheelForce_N(gear, motor_Nm - beside_Nm);
     interval.brake_N = interval.wheel_N - interval.driveline_N;
   }
   return wanted_Nm - model.motor.envelope.peakTorque_Nm;
 }
 
-/** By how much braking with a torque (not above zero) breaks the limits that depend on voltage and power, in Nm. Settles the interval. */
-function regenExcess_Nm(work: Work, motor_Nm: number): number {
-  const { model, interval } = work;
+/** Most torque that driver, controller and motor would brake with at this speed, in Nm, not negative. */
+function askedOfMotor_Nm({ model, start, interval }: RunContext): number {
+  const { controller, motor } = model;
+  const gear = model.gears[start.gear];
+  const most_Nm = Math.min(gear.regen_Nm, controller.regen_Nm, controller.torque_Nm, motor.envelope.peakTorque_Nm);
+  return most_Nm * fade_frac(controller, interval.mean_mps);
+}
+
+/** Most torque that old driveline and tyres pass back to the motor, in Nm. */
+function passedBack_Nm({ model, start, interval }: RunContext, beside_Nm: number, grip_N: number): number {
+  const gear = model.gears[start.gear];
+  return Math.min(gear.overrun_Nm - interval.rotor_Nm, (grip_N * gear.efficiency_frac) / gear.motor_radpm - beside_Nm);
+}
+
+/** Share of braking by the motor that is left at a low speed. */
+function fade_frac(controller: ControllerModel, mean_mps: number): number {
+  return share(mean_mps, controller.fadeNone_mps, controller.fadeFull_mps);
+}
+
+/** Share of braking that the controller lets through at a voltage: none at its highest. */
+function room_frac({ max_V, rollBackAbove_V }: ControllerModel, terminal_V: number): number {
+  if (max_V > rollBackAbove_V) return 1 - share(terminal_V, rollBackAbove_V, max_V);
+  return terminal_V <= max_V ? 1 : 0;
+}
+
+/**
+ * By how much braking with a torque (not above zero) breaks the limits that depend on voltage and power, in Nm. Solves the interval
+ * electrically.
+ */
+function regenExcess_Nm(context: RunContext, motor_Nm: number): number {
+  const { model, start, interval } = context;
   const { motor, controller } = model;
-  settle(model, interval, motor_Nm);
+  solveElectrical(context, motor_Nm);
   if (motor_Nm === 0) return -1;
   const { terminal_V, controller_W, motor_radps } = interval;
-  const fade_frac = share(interval.mean_mps, controller.fadeNone_mps, controller.fadeFull_mps);
-  const perSpeed = 1 / Math.max(motor_radps, 1);
-  const room_frac =
-    controller.max_V > controller.rollBackAbove_V
-      ? 1 - share(terminal_V, controller.rollBackAbove_V, controller.max_V)
-      : terminal_V <= controller.max_V
-        ? 1
-        : 0;
-  const envelope_Nm = envelopeTorque_Nm(motor.envelope, motor_radps, terminal_V) * interval.motorDerate_frac;
+  const faded_frac = fade_frac(controller, interval.mean_mps);
+  const each_Nm = torquePerWatt(motor_radps);
+  const envelope_Nm = envelopeTorque_Nm(motor.envelope, motor_radps, terminal_V) * start.motorDerate_frac;
   return Math.max(
-    -motor_Nm - fade_frac * envelope_Nm,
-    -motor_Nm - room_frac * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm),
-    (-controller_W - fade_frac * controller.regen_W) * perSpeed,
-    (-controller_W - fade_frac * controller.regen_A * terminal_V) * perSpeed,
-    (interval.charge_W - interval.terminal_W) * perSpeed,
+    -motor_Nm - faded_frac * envelope_Nm,
+    -motor_Nm - room_frac(controller, terminal_V) * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm),
+    (-controller_W - faded_frac * controller.regen_W) * each_Nm,
+    (-controller_W - faded_frac * controller.regen_A * terminal_V) * each_Nm,
+    (start.pack.charge_W - interval.terminal_W) * each_Nm,
   );
 }

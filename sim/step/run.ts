@@ -1,10 +1,10 @@
 import type { Trace } from "../trace/trace.ts";
-import { book } from "./book.ts";
 import type { Channels } from "./channels.ts";
 import { elevationAt_m, stretchAt } from "./elevation.ts";
+import { finishInterval } from "./finishInterval.ts";
 import type { Model } from "./model.ts";
 import { addToRow, beginRow, recordRow, recordStart } from "./record.ts";
-import { beginRoad, createWork, type Work } from "./state.ts";
+import { beginRoad, createRunContext, type RunContext } from "./runContext.ts";
 import { stand, step } from "./step.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
 
@@ -30,11 +30,11 @@ export function run(
   channels?: Channels,
   startSoc_frac = model.pack.ceiling_frac,
 ): RunResult {
-  const work = createWork(model, startSoc_frac);
-  const totals = createTotals(startSoc_frac, work.state.motor_K, work.state.pack_K);
-  pass(work, totals, trace, channels);
+  const context = createRunContext(model, startSoc_frac);
+  const totals = createTotals(context.state);
+  pass(context, totals, trace, channels);
   checkLedger(totals.ledger);
-  return { totals, endSoc_frac: work.state.soc_frac };
+  return { totals, endSoc_frac: context.state.pack.soc_frac };
 }
 
 /** Longest step under way, and standing still, where nothing changes but charge and heat, and those slowly. */
@@ -48,11 +48,11 @@ const ROUNDING_ratio = 1e-9;
  * Samples more than 1 s apart are driven in equal steps of at most 1 s, the target on the straight line between them.
  * The target distance of what was not driven is counted all the same: it is missed.
  */
-export function pass(work: Work, totals: Totals, trace: Trace, channels?: Channels): void {
+export function pass(context: RunContext, totals: Totals, trace: Trace, channels?: Channels): void {
   const { time_s, speed_mps } = trace;
-  const { state } = work;
-  beginRoad(work, trace.profile, speed_mps[0]);
-  if (channels) recordStart(channels, work, trace);
+  const { state } = context;
+  beginRoad(context, trace.profile, speed_mps[0]);
+  if (channels) recordStart(channels, context, trace);
   const n = time_s.length;
   for (let i = 1; i < n; i++) {
     const dt_s = time_s[i] - time_s[i - 1];
@@ -60,35 +60,36 @@ export function pass(work: Work, totals: Totals, trace: Trace, channels?: Channe
     const to_mps = speed_mps[i];
     totals.target_m += 0.5 * (from_mps + to_mps) * dt_s;
     if (totals.reachedFloor) continue;
-    if (channels) beginRow(work.row);
+    if (channels) beginRow(context.scratch.row);
     const longest_s = from_mps === 0 && to_mps === 0 ? LONGEST_STAND_s : LONGEST_s;
     const steps = dt_s > longest_s ? Math.ceil(dt_s / longest_s - ROUNDING_ratio) : 1;
     for (let k = 1; k <= steps && !totals.reachedFloor; k++) {
       const target_mps = k === steps ? to_mps : from_mps + ((to_mps - from_mps) * k) / steps;
-      driveStep(work, totals, target_mps, dt_s / steps, channels !== undefined);
+      driveStep(context, totals, target_mps, dt_s / steps, channels !== undefined);
       if (target_mps - state.speed_mps > BEHIND_mps) totals.behind_s += dt_s / steps;
     }
-    if (channels) recordRow(channels, work, i, totals.time_s, to_mps);
+    if (channels) recordRow(channels, context, i, totals.time_s, to_mps);
   }
 }
 
 /** One step: what is under way of it, and what is left of it at rest where the car stops inside. */
-function driveStep(work: Work, totals: Totals, target_mps: number, dt_s: number, isRecorded: boolean): void {
-  const { state, interval, row } = work;
-  step(work, target_mps, dt_s);
+function driveStep(context: RunContext, totals: Totals, target_mps: number, dt_s: number, isRecorded: boolean): void {
+  const { state, interval } = context;
+  const { row } = context.scratch;
+  step(context, target_mps, dt_s);
   const { moving_s, limit } = interval;
   if (moving_s > 0) {
-    const booked_s = book(work, totals, moving_s);
-    if (isRecorded) addToRow(row, interval, booked_s);
+    const driven_s = finishInterval(context, totals, moving_s);
+    if (isRecorded) addToRow(row, interval, driven_s);
   }
   if (moving_s < dt_s && !totals.reachedFloor) {
-    stand(work);
+    stand(context);
     interval.limit = limit;
-    const booked_s = book(work, totals, dt_s - moving_s);
-    if (isRecorded) addToRow(row, interval, booked_s);
+    const driven_s = finishInterval(context, totals, dt_s - moving_s);
+    if (isRecorded) addToRow(row, interval, driven_s);
   }
-  if (work.profile !== undefined) {
-    state.stretch = stretchAt(work.profile, state.distance_m, state.stretch);
-    state.elevation_m = elevationAt_m(work.profile, state.distance_m, state.stretch);
+  if (context.profile !== undefined) {
+    state.stretch = stretchAt(context.profile, state.distance_m, state.stretch);
+    state.elevation_m = elevationAt_m(context.profile, state.distance_m, state.stretch);
   }
 }

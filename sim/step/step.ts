@@ -1,79 +1,60 @@
 import { narrowBracket } from "../math/bracketedRoot.ts";
 import { balance } from "./balance.ts";
 import { beginInterval } from "./beginInterval.ts";
-import { settle } from "./settle.ts";
-import type { Work } from "./state.ts";
+import { MOTOR, NONE } from "./limits.ts";
+import type { RunContext } from "./runContext.ts";
+import { solveElectrical } from "./solveElectrical.ts";
 
 /** Speed to which a held-back car's end speed is found. */
 const SPEED_TOLERANCE_mps = 1e-12;
 const TIME_TOLERANCE_s = 1e-12;
-/** Below this a car that cannot start counts as standing: the slope of a stretch of no length has no meaning. */
+/** Below this a car that cannot start counts as standing. */
 const CREEP_mps = 1e-6;
-const MOTOR_LIMIT = 3;
 
 /**
- * Works out one interval of `dt_s` towards a target speed and leaves it in `work.interval`; the state is moved on by `book`.
+ * Works out one interval of `dt_s` towards a target speed and leaves it in `context.interval`; `finishInterval` moves the state on.
  *
  * The car ends at the target where it can. Where it cannot, it ends at the speed at which the same balance holds with the first limit
  * just met. Where even stopping asks more than the limits (a hill, a weak motor), it stops inside the interval after `moving_s`
  * and the brakes hold it for the rest. The gear goes by the mean of the speed now and `gearBy_mps`, the target where it is not given.
  */
-export function step(work: Work, target_mps: number, dt_s: number, gearBy_mps = target_mps): void {
-  const { model, state, interval } = work;
-  beginInterval(model, state, interval, gearBy_mps, dt_s);
+export function step(context: RunContext, target_mps: number, dt_s: number, gearBy_mps = target_mps): void {
+  const { model, state, start, interval } = context;
+  beginInterval(context, gearBy_mps, dt_s);
   if (state.speed_mps === 0 && target_mps === 0) {
-    stand(work);
+    stand(context);
     return;
   }
-  const goal_mps = Math.min(target_mps, model.gears[interval.gear].top_mps);
-  const over_Nm = balance(work, goal_mps, dt_s);
+  const goal_mps = Math.min(target_mps, model.gears[start.gear].top_mps);
+  const over_Nm = balance(context, goal_mps, dt_s);
   if (over_Nm <= 0) {
-    interval.limit = goal_mps < target_mps ? MOTOR_LIMIT : 0;
+    interval.limit = goal_mps < target_mps ? MOTOR : NONE;
     return;
   }
-
   const slowest_mps = state.speed_mps > 0 ? 0 : CREEP_mps;
-  const slowest_Nm = goal_mps > slowest_mps ? balance(work, slowest_mps, dt_s) : over_Nm;
-  const { speedBracket } = work;
+  const slowest_Nm = goal_mps > slowest_mps ? balance(context, slowest_mps, dt_s) : over_Nm;
   if (slowest_Nm <= 0) {
-    speedBracket.low = slowest_mps;
-    speedBracket.high = goal_mps;
-    narrowBracket(overAtSpeed_Nm, work, speedBracket, slowest_Nm, over_Nm, SPEED_TOLERANCE_mps);
-    balance(work, speedBracket.high, dt_s);
-    const limit = interval.limit;
-    balance(work, speedBracket.low, dt_s);
-    interval.limit = limit;
+    driveHeldBack(context, slowest_mps, goal_mps, slowest_Nm, over_Nm);
   } else if (state.speed_mps === 0) {
     // What keeps it from even creeping, not what it would meet first on the way to the target.
-    const limit = interval.limit;
-    stand(work);
+    const { limit } = interval;
+    stand(context);
     interval.limit = limit;
   } else {
-    const limit = interval.limit;
-    speedBracket.low = TIME_TOLERANCE_s;
-    speedBracket.high = dt_s;
-    narrowBracket(
-      overAtStop_Nm,
-      work,
-      speedBracket,
-      overAtStop_Nm(work, TIME_TOLERANCE_s),
-      slowest_Nm,
-      TIME_TOLERANCE_s,
-    );
-    balance(work, 0, speedBracket.low);
-    interval.limit = limit;
+    stopInside(context, slowest_Nm);
   }
 }
 
 /** Standing still for the whole interval: nothing turns, the accessories go on. */
-export function stand(work: Work): void {
-  const { model, state, interval } = work;
+export function stand(context: RunContext): void {
+  const { interval } = context;
   interval.moving_s = 0;
   interval.end_mps = 0;
   interval.mean_mps = 0;
+  interval.accel_mps2 = 0;
   interval.distance_m = 0;
-  interval.endElevation_m = state.elevation_m;
   interval.sinSlope = 0;
+  interval.cosSlope = 1;
   interval.drag_N = 0;
   interval.rolling_N = 0;
   interval.climb_N = 0;
@@ -83,14 +64,40 @@ export function stand(work: Work): void {
   interval.brake_N = 0;
   interval.motor_radps = 0;
   interval.rotor_Nm = 0;
-  interval.limit = 0;
-  settle(model, interval, 0);
+  interval.limit = NONE;
+  solveElectrical(context, 0);
 }
 
-function overAtSpeed_Nm(work: Work, end_mps: number): number {
-  return balance(work, end_mps, work.interval.dt_s);
+/** Ends the interval at the speed at which the first limit is just met, between one that the car reaches and one that it does not. */
+function driveHeldBack(context: RunContext, low_mps: number, high_mps: number, low_Nm: number, high_Nm: number): void {
+  const { interval, start } = context;
+  const { speedBracket } = context.scratch;
+  speedBracket.low = low_mps;
+  speedBracket.high = high_mps;
+  narrowBracket(overAtSpeed_Nm, context, speedBracket, low_Nm, high_Nm, SPEED_TOLERANCE_mps);
+  balance(context, speedBracket.high, start.dt_s);
+  const { limit } = interval;
+  balance(context, speedBracket.low, start.dt_s);
+  interval.limit = limit;
 }
 
-function overAtStop_Nm(work: Work, moving_s: number): number {
-  return balance(work, 0, moving_s);
+/** Ends the interval at rest after the longest time under way that the limits allow; `slowest_Nm` is what taking all of it breaks. */
+function stopInside(context: RunContext, slowest_Nm: number): void {
+  const { interval, start } = context;
+  const { limit } = interval;
+  const { speedBracket } = context.scratch;
+  speedBracket.low = TIME_TOLERANCE_s;
+  speedBracket.high = start.dt_s;
+  const shortest_Nm = overAtStop_Nm(context, TIME_TOLERANCE_s);
+  narrowBracket(overAtStop_Nm, context, speedBracket, shortest_Nm, slowest_Nm, TIME_TOLERANCE_s);
+  balance(context, 0, speedBracket.low);
+  interval.limit = limit;
+}
+
+function overAtSpeed_Nm(context: RunContext, end_mps: number): number {
+  return balance(context, end_mps, context.start.dt_s);
+}
+
+function overAtStop_Nm(context: RunContext, moving_s: number): number {
+  return balance(context, 0, moving_s);
 }

@@ -1,3 +1,6 @@
+import { LIMITS } from "./limits.ts";
+import type { State } from "./state.ts";
+
 /** Joules by where they went, sums over a run. Each entry from its own force or power; none is a remainder. */
 export interface Ledger {
   aero_J: number;
@@ -42,8 +45,8 @@ export interface Totals {
   reachedFloor: boolean;
 }
 
-/** Totals of nothing yet, for a pack that begins at `soc_frac` and temperatures as given. */
-export function createTotals(soc_frac: number, motor_K: number, pack_K: number): Totals {
+/** Totals of nothing yet, for a car that begins in a state. */
+export function createTotals({ motor_K, pack }: State): Totals {
   return {
     ledger: {
       aero_J: 0,
@@ -66,16 +69,16 @@ export function createTotals(soc_frac: number, motor_K: number, pack_K: number):
     shed_J: 0,
     current_A2s: 0,
     behind_s: 0,
-    limited_s: new Float64Array(7),
+    limited_s: new Float64Array(LIMITS.length),
     dischargePeak_A: 0,
     chargePeak_A: 0,
     motorPeak_Nm: 0,
     motorPeak_W: 0,
     motorPeak_radps: 0,
     lowest_V: Number.POSITIVE_INFINITY,
-    lowestSoc_frac: soc_frac,
+    lowestSoc_frac: pack.soc_frac,
     hottestMotor_K: motor_K,
-    hottestPack_K: pack_K,
+    hottestPack_K: pack.temperature_K,
     reachedFloor: false,
   };
 }

@@ -1,3 +1,5 @@
+import type { Job } from "../../shared/job/job.ts";
+
 /** Where the weight sits over the axles and what the tyres hold. */
 export interface Grip {
   readonly grip_coeff: number;
@@ -29,4 +31,18 @@ export function gripForce_N(grip: Grip, accel_mps2: number, sinSlope: number, co
         ? still_mps2 + moved_mps2
         : still_mps2 - moved_mps2;
   return Math.max(0, grip.grip_coeff * grip.mass_kg * load_mps2);
+}
+
+/** Grip of a job's car at a mass, or nothing where the job leaves open where its weight sits. */
+export function prepareGrip(job: Job, mass_kg: number, drivenAxle: Grip["drivenAxle"]): Grip | undefined {
+  const { balance } = job.vehicle;
+  if (balance === undefined) return undefined;
+  return {
+    grip_coeff: job.environment.grip_coeff,
+    drivenAxle,
+    drivenShare_frac: drivenAxle === "front" ? balance.frontShare_frac : 1 - balance.frontShare_frac,
+    transfer_ratio: balance.gravityHeight_mm / balance.wheelbase_mm,
+    mass_kg,
+    gravity_mps2: job.environment.gravity_mps2,
+  };
 }

@@ -3,7 +3,7 @@ import { expect, it } from "vitest";
 import { driveJob } from "../../sim/plan/driveJob.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import { pass } from "../../sim/step/run.ts";
-import { createWork } from "../../sim/step/state.ts";
+import { createRunContext } from "../../sim/step/runContext.ts";
 import { createTotals } from "../../sim/step/totals.ts";
 import { arbitraryJob, arbitraryTrace } from "../support/arbitraryJob.ts";
 import { fixedly } from "../support/fixedly.ts";
@@ -38,19 +38,19 @@ it("lets two cars drive by turns as if each drove alone", () => {
     fc.property(arbitraryJob, arbitraryJob, arbitraryTrace, arbitraryTrace, (jobA, jobB, traceA, traceB) => {
       const start = (job: typeof jobA) => {
         const model = prepare(job, job.packs[0]);
-        const work = createWork(model, model.pack.ceiling_frac);
-        return { work, totals: createTotals(model.pack.ceiling_frac, work.state.motor_K, work.state.pack_K) };
+        const context = createRunContext(model, model.pack.ceiling_frac);
+        return { context, totals: createTotals(context.state) };
       };
       const a = start(jobA);
       const b = start(jobB);
       for (let k = 0; k < 3; k++) {
-        pass(a.work, a.totals, traceA);
-        pass(b.work, b.totals, traceB);
+        pass(a.context, a.totals, traceA);
+        pass(b.context, b.totals, traceB);
       }
       const alone = start(jobB);
-      for (let k = 0; k < 3; k++) pass(alone.work, alone.totals, traceB);
+      for (let k = 0; k < 3; k++) pass(alone.context, alone.totals, traceB);
       expect(b.totals).toEqual(alone.totals);
-      expect(b.work.state).toEqual(alone.work.state);
+      expect(b.context.state).toEqual(alone.context.state);
     }),
     fixedly(40),
   );

@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { J_PER_WH, M_PER_KM, MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../../shared/units.ts";
-import type { Limit } from "../../step/channels.ts";
+import type { Limit } from "../../step/limits.ts";
 import { prepare } from "../../step/prepare.ts";
 import { run } from "../../step/run.ts";
 import { characteristics } from "../../trace/characteristics.ts";

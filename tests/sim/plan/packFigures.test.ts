@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
+import { preparePack } from "../../../sim/battery/preparePack.ts";
 import { openCircuitEnergy_J, packFigures } from "../../../sim/plan/packFigures.ts";
-import { preparePack } from "../../../sim/step/preparePack.ts";
 import { bareJob } from "../../support/bareCar.ts";
 
 // A straight curve from 3 to 4 V: energies by hand.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { LIMITS } from "../../../sim/step/channels.ts";
+import { LIMITS } from "../../../sim/step/limits.ts";
 import { checkLedger } from "../../../sim/step/totals.ts";
 import { resample } from "../../../sim/trace/resample.ts";
 import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { LIMITS } from "../../../sim/step/channels.ts";
+import { LIMITS } from "../../../sim/step/limits.ts";
 import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";
 
 const thrust = (newtons: number) => ({ envelope: { kind: "peak" as const, torque_Nm: newtons / 20, power_kW: 2000 } });

@@ -1,7 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
-import type { Gear } from "./model.ts";
+import type { Gear } from "./gear.ts";
 
 /** The gears a job's car uses, the speeds at which it changes, which axles drive, and the drag of front shafts that turn. */
 interface PreparedDriveline {

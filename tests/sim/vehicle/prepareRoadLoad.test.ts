@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { prepareRoadLoad } from "../../../sim/step/prepareRoadLoad.ts";
+import { prepareRoadLoad } from "../../../sim/vehicle/prepareRoadLoad.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
 it("of one drag area is that of a drag coefficient and a frontal area whose product it is", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { prepareDriveline } from "../../../sim/step/prepareDriveline.ts";
+import { prepareDriveline } from "../../../sim/vehicle/driveline.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
 /** The demo's gears with something of its driveline changed. */

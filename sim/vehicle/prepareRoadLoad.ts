@@ -1,8 +1,8 @@
 import type { Job } from "../../shared/job/job.ts";
 import { MM_PER_M, MPS_PER_KMH, PA_PER_KPA, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import { REFERENCE_AIR_K, REFERENCE_AIR_kgpm3, TYRE_TEMPERATURE_coeff } from "../constants.ts";
-import { airDensity_kgpm3, standardPressure_Pa } from "../vehicle/airDensity.ts";
-import type { RoadLoad } from "../vehicle/roadLoad.ts";
+import { airDensity_kgpm3, standardPressure_Pa } from "./airDensity.ts";
+import type { RoadLoad } from "./roadLoad.ts";
 
 const PER_100_KMH_mps = 100 * MPS_PER_KMH;
 
@@ -25,14 +25,12 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: num
   const mass_kg = testMass_kg + (trailer?.mass_kg ?? 0);
   const towed_N = trailer ? (trailer.mass_kg * gravity_mps2 * trailer.rolling_coeff) / softer_ratio : 0;
   const extraDragArea_m2 = (roof?.dragArea_m2 ?? 0) + (trailer?.dragArea_m2 ?? 0);
-  const shared = {
-    mass_kg,
-    weight_N: mass_kg * gravity_mps2,
-    headWind_mps: environment.headWind_kmh * MPS_PER_KMH,
-  };
+  const weight_N = mass_kg * gravity_mps2;
+  const headWind_mps = environment.headWind_kmh * MPS_PER_KMH;
   if (roadLoad.kind === "coastDown") {
     return {
-      ...shared,
+      mass_kg,
+      weight_N,
       rollingWeight_N: towed_N,
       rollingWeight_Npmps2: 0,
       rollingFixed_N: (roadLoad.f0_N * (testMass_kg / roadLoad.mass_kg)) / softer_ratio,
@@ -40,6 +38,7 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: num
       drag_Npmps2:
         (roadLoad.f2_Npkmh2 / (MPS_PER_KMH * MPS_PER_KMH)) * (air_kgpm3 / REFERENCE_AIR_kgpm3) +
         0.5 * air_kgpm3 * extraDragArea_m2,
+      headWind_mps,
       wheelDrag_N: 0,
     };
   }
@@ -47,12 +46,14 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: num
     roadLoad.kind === "dragArea" ? roadLoad.dragArea_m2 : roadLoad.drag_coeff * roadLoad.frontalArea_m2;
   const carWeight_N = testMass_kg * gravity_mps2;
   return {
-    ...shared,
+    mass_kg,
+    weight_N,
     rollingWeight_N: (carWeight_N * tyres.rolling_coeff) / softer_ratio + towed_N,
     rollingWeight_Npmps2: (carWeight_N * tyres.rollingRise_coeff) / (PER_100_KMH_mps * PER_100_KMH_mps) / softer_ratio,
     rollingFixed_N: 0,
     rolling_Npmps: 0,
     drag_Npmps2: 0.5 * air_kgpm3 * (dragArea_m2 + extraDragArea_m2),
+    headWind_mps,
     wheelDrag_N: wheelDrag_Nm / (tyres.loadedRadius_mm / MM_PER_M),
   };
 }

@@ -1,11 +1,14 @@
 import type { Module, Pack } from "../../shared/job/battery.ts";
 import { C_PER_AH, OHM_PER_MOHM, ZERO_CELSIUS_K } from "../../shared/units.ts";
-import { asModules } from "../battery/wholePack.ts";
+import { prepareHeat } from "../math/heatLump.ts";
 import { uniformTable } from "../math/uniformTable.ts";
-import type { CurrentLimit, PackModel } from "./model.ts";
-import { prepareHeat } from "./prepareMotor.ts";
+import { currentLimit } from "./currentLimit.ts";
+import type { PackModel } from "./packModel.ts";
+import { asModules } from "./wholePack.ts";
 
 const INTERVALS = 256;
+/** No pack has less; voltages are divided by it. */
+const LEAST_ohm = 1e-12;
 
 /**
  * A candidate pack in SI: cells and modules in series add volts and ohms, strings in parallel add capacity and amperes.
@@ -16,11 +19,6 @@ export function preparePack(given: Pack, of: Module): PackModel {
   const { seriesModules, parallelModules } = pack;
   const cells = seriesModules * module.seriesCells;
   const { openCircuit, resistance, resistanceByTemperature, coldCharge } = module;
-  const current = (limit: Module["discharge"]): CurrentLimit => {
-    const continuous_A = limit.continuous_A * parallelModules;
-    const peak_A = limit.peak_A * parallelModules;
-    return { continuous_A, peak_A, budget_A2s: (peak_A * peak_A - continuous_A * continuous_A) * limit.peak_s };
-  };
   return {
     capacity_C: module.capacity_Ah * C_PER_AH * parallelModules,
     openCircuit_V: uniformTable(
@@ -30,7 +28,9 @@ export function preparePack(given: Pack, of: Module): PackModel {
     ),
     resistance_ohm: uniformTable(
       resistance.soc_frac,
-      resistance.module_mohm.map((module_mohm) => (module_mohm * OHM_PER_MOHM * seriesModules) / parallelModules),
+      resistance.module_mohm.map((module_mohm) =>
+        Math.max(LEAST_ohm, (module_mohm * OHM_PER_MOHM * seriesModules) / parallelModules),
+      ),
       INTERVALS,
     ),
     resistance_ratio: uniformTable(
@@ -40,8 +40,8 @@ export function preparePack(given: Pack, of: Module): PackModel {
     ),
     charging_ratio: module.charging_ratio,
     leads_ohm: pack.leads_mohm * OHM_PER_MOHM,
-    discharge: current(module.discharge),
-    charge: current(module.charge),
+    discharge: currentLimit(module.discharge, parallelModules),
+    charge: currentLimit(module.charge, parallelModules),
     coldChargeNone_K: coldCharge.none_degC + ZERO_CELSIUS_K,
     coldChargeFull_K: coldCharge.full_degC + ZERO_CELSIUS_K,
     min_V: module.cellMin_V * cells,

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { share } from "../../../sim/step/beginInterval.ts";
+import { share } from "../../../sim/math/share.ts";
 
 it("goes linearly from none to full and stays there", () => {
   expect([0, 10, 15, 20, 30].map((x) => share(x, 10, 20))).toEqual([0, 0, 0.5, 1, 1]);

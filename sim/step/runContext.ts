@@ -1,0 +1,71 @@
+import { createPackLimits, type PackLimits } from "../battery/packLimits.ts";
+import type { Bracket } from "../math/bracketedRoot.ts";
+import { createHeatFactors, type HeatFactors } from "../math/heatLump.ts";
+import type { Profile } from "../trace/trace.ts";
+import { elevationAt_m } from "./elevation.ts";
+import { createInterval, type Interval } from "./interval.ts";
+import type { Model } from "./model.ts";
+import { createRow, type Row } from "./record.ts";
+import { createState, type State } from "./state.ts";
+
+/** What holds for a whole interval, set from the state at its start by `beginInterval`. */
+export interface IntervalStart {
+  dt_s: number;
+  gear: number;
+  /** Accessories as served: less than asked where the pack cannot feed even them. */
+  accessories_W: number;
+  /** Share of its torque that heat leaves the motor. */
+  motorDerate_frac: number;
+  readonly pack: PackLimits;
+}
+
+/** Memory for searches and sums, so that stepping allocates nothing. No result is read from here. */
+export interface Scratch {
+  readonly speedBracket: Bracket;
+  readonly torqueBracket: Bracket;
+  readonly motorHeat: HeatFactors;
+  readonly packHeat: HeatFactors;
+  readonly row: Row;
+}
+
+/** One run: the car, the road, the state, the interval that is being driven. Two runs side by side share nothing. */
+export interface RunContext {
+  readonly model: Model;
+  /** Heights of the road that is being driven. */
+  profile: Profile | undefined;
+  readonly state: State;
+  readonly start: IntervalStart;
+  readonly interval: Interval;
+  readonly scratch: Scratch;
+  /** Share of the controller's torque let through, below 1 only while a standing start ramps up. */
+  ramp_frac: number;
+}
+
+/** A car at rest, charged to `soc_frac`, that has yet to be put on a road. */
+export function createRunContext(model: Model, soc_frac: number): RunContext {
+  return {
+    model,
+    profile: undefined,
+    state: createState(model, soc_frac),
+    start: { dt_s: 0, gear: 0, accessories_W: 0, motorDerate_frac: 1, pack: createPackLimits() },
+    interval: createInterval(),
+    scratch: {
+      speedBracket: { low: 0, high: 0 },
+      torqueBracket: { low: 0, high: 0 },
+      motorHeat: createHeatFactors(),
+      packHeat: createHeatFactors(),
+      row: createRow(),
+    },
+    ramp_frac: 1,
+  };
+}
+
+/** Puts the car at the beginning of a road, charge and temperatures going on; at rest unless the trace begins in motion. */
+export function beginRoad(context: RunContext, profile: Profile | undefined, speed_mps: number): void {
+  const { state } = context;
+  context.profile = profile;
+  state.distance_m = 0;
+  state.stretch = 0;
+  state.elevation_m = profile === undefined ? 0 : elevationAt_m(profile, 0, 0);
+  state.speed_mps = speed_mps;
+}
