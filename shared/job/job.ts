@@ -134,6 +134,9 @@ const shape = z.strictObject({
   title: line,
   /** True in demo jobs: nobody's car. */
   isInvented: z.boolean().default(false),
+  /** Names for the client sheet; nothing else hangs on them. */
+  client: z.string().max(200).optional(),
+  workshop: z.string().max(200).optional(),
   /** The client's own words for the use. */
   use: z.string().max(2000).default(""),
   ...decides,

@@ -112,11 +112,13 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: runTime,
   },
   // Headline, picture, table and controls of the answer; the client sheet takes them too.
+  "web/sheet": { rooms: [...core, "web/answer", "web/editing/fieldTable"], packages: runTime },
   "web/answer/picture": { rooms: [...core, "web/look"], packages: runTime },
   "web/answer": {
     rooms: [...core, "web/look", "web/editing", "web/fields", "web/answer/picture"],
     packages: runTime,
   },
+  "web/notebook/paper": { rooms: [...core, "web/sheet", "web/notebook/graph"], packages: runTime },
   "web/notebook/workings": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
   "web/notebook/chapters": {
     rooms: [...notebookParts, "web/charts", "web/chapters", "web/notebook/graph", "web/notebook/figures"],

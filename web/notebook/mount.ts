@@ -28,6 +28,7 @@ import { keepFocus } from "./keepFocus.ts";
 import { listenForUndo } from "./listenForUndo.ts";
 import { type NamedFigure, type NumberedFigure, numberedFigures } from "./notes/figureNames.ts";
 import { noteView, otherNotesView } from "./notes/noteView.ts";
+import { paperOnPage } from "./paper/paperOnPage.ts";
 import { fillReasons } from "./reasons/fillReasons.ts";
 import { sayWhenSettled } from "./sayWhenSettled.ts";
 import { questionsView } from "./start/firstQuestions.ts";
@@ -80,6 +81,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
       <div class="answer" id="answer" tabindex="-1" data-place="answer"></div>
       <div data-place="first"></div>
       <div id="chapters" class="chapters" tabindex="-1">${chapters.map(chapterFrame)}</div>
+      <section id="paper" class="paper-part" aria-labelledby="paper-title" tabindex="-1" data-place="paper-part"></section>
       <div id="workings" class="workings" tabindex="-1">
         <div data-place="workings-head"></div>
         <div class="workings-width" data-place="workings-width"></div>
@@ -162,12 +164,16 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     }
     render(isDemo ? nothing : questionsView(context, isAsking.value, found), place("first"));
   });
+  const print = paperOnPage(page, place("paper-part"), {
+    graph,
+    job: jobEditor.job,
+    answer: () => (shown.value.late === "none" ? shown.value.answer : undefined),
+    chosen: () => context.view.packIndex.value,
+    openWorkings: workings.openAll,
+  });
   const share = () => attempt(() => notebook.jobs.share());
   effect(() => {
-    render(
-      barView({ jobEditor, context, say, newJob, share, print: () => window.print(), isShared: notebook.isShared }),
-      place("tools"),
-    );
+    render(barView({ jobEditor, context, say, newJob, share, print, isShared: notebook.isShared }), place("tools"));
   });
 
   const unusual = computed(() => unusualFields(jobEditor.job.value, context.view.units.value));

@@ -7,8 +7,9 @@ export default defineSection({
   name: "theJob",
   title: "The job",
   question: "What is the car for, and how far does it go in a day?",
-  given: (form) => html`${form.fields("title", "use")} ${form.fields("usualDay_km", "longestDay_km")}`,
-  fields: ["title", "use", "usualDay_km", "longestDay_km"],
+  given: (form) =>
+    html`${form.fields("title", "client", "workshop", "use")} ${form.fields("usualDay_km", "longestDay_km")}`,
+  fields: ["title", "client", "workshop", "use", "usualDay_km", "longestDay_km"],
   inputs: ["job", "units"],
   compute: ({ job, units }) => {
     const say = (day_km: number) => writeQuantity("distance", day_km, units);

@@ -5,6 +5,8 @@ import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
 /** Fields of the days that the packs are judged by, and of words. */
 export const jobFields: Readonly<Record<string, Field>> = {
   title: { type: "line", label: "Name of the job" },
+  client: { type: "line", label: "Client, for the sheet", isOptional: true },
+  workshop: { type: "line", label: "Workshop, for the sheet", isOptional: true },
   use: { type: "text", label: "What the car is for, in the client's own words" },
   usualDay_km: quantity("distance", "Usual day", {
     help: "What the car does on an ordinary day. Not the longest day of the year.",

@@ -1,0 +1,130 @@
+import { effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
+import { html, nothing, render } from "lit-html";
+import type { Job } from "../../../shared/job/job.ts";
+import type { Answer, DriveReport, Trace } from "../../../sim/index.ts";
+import type { Graph, Reading } from "../graph/graph.ts";
+
+/** What can be printed of a job. */
+const papers = {
+  client: "Client sheet",
+  visit: "Visit form, blank",
+  handover: "Handover page",
+  service: "Service card",
+  workings: "The workings",
+} as const;
+type Paper = keyof typeof papers;
+
+export interface PaperSetting {
+  readonly graph: Graph;
+  readonly job: ReadonlySignal<Job>;
+  /** The answer once it is of what is in the job now. */
+  readonly answer: () => Answer | undefined;
+  /** The pack that was chosen, if not the one recommended. */
+  readonly chosen: () => number | undefined;
+  /** Opens all workings, so that they are drawn before they are printed. */
+  readonly openWorkings: () => void;
+  readonly now?: () => Date;
+}
+
+type Sheets = typeof import("./sheets.ts");
+
+/**
+ * Keeps what is printed ready in `place`: a choice of papers, a preview, and the paper itself, which is all that the printer gets. Returns
+ * what the Print button does.
+ */
+export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: PaperSetting): () => void {
+  const paper = signal<Paper>("client");
+  const isShown = signal(false);
+  const sheets = signal<Sheets | undefined>(undefined);
+  render(html`<div data-place="choice"></div><div class="paper" data-place="paper"></div>`, place);
+  const [choice, sheetPlace] = place.children as unknown as [HTMLElement, HTMLElement];
+  // Fetched at rest, so that a printer asked for later need not wait for it.
+  const load = () =>
+    import("./sheets.ts").then(
+      (loaded) => {
+        sheets.value = loaded;
+      },
+      () => undefined, // the preview says that it is missing, and opening it asks again
+    );
+  setTimeout(load, 2000);
+
+  const print = async () => {
+    if (paper.peek() === "workings") setting.openWorkings();
+    if (!sheets.peek()) await load();
+    window.print();
+  };
+  effect(() => {
+    page.dataset["paper"] = paper.value;
+    render(choiceView(paper, isShown, print), choice);
+  });
+  const draw = () => {
+    const drawn = drawnPaper(paper.value, sheets.value, setting);
+    sheetPlace.replaceChildren(typeof drawn === "string" ? document.createTextNode(drawn) : drawn);
+  };
+  effect(() => {
+    sheetPlace.toggleAttribute("data-shown", isShown.value);
+    if (isShown.value) {
+      if (!sheets.value) void load();
+      draw();
+    }
+  });
+  addEventListener("beforeprint", draw);
+  return () => void print();
+}
+
+function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () => void) {
+  return html`<h2 id="paper-title">Paper</h2>
+    <p class="aside">The client sheet is one page with the answer, and one with what it assumes. Nothing on it says where anybody lives.</p>
+    <p class="buttons paper-tools">
+      <label>
+        Print
+        <select
+          @change=${(event: Event) => {
+            paper.value = (event.target as HTMLSelectElement).value as Paper;
+          }}
+        >
+          ${Object.entries(papers).map(
+            ([key, words]) => html`<option value=${key} .selected=${paper.value === key}>${words}</option>`,
+          )}
+        </select>
+      </label>
+      ${
+        paper.value === "workings"
+          ? nothing
+          : html`<button
+              type="button"
+              aria-expanded=${isShown.value ? "true" : "false"}
+              @click=${() => {
+                isShown.value = !isShown.value;
+              }}
+            >
+              ${isShown.value ? "Close the preview" : "Preview"}
+            </button>`
+      }
+      <button type="button" @click=${print}>Print it</button>
+    </p>`;
+}
+
+/** The paper as elements, or a sentence that says why it is not there. */
+function drawnPaper(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting): HTMLElement | string {
+  if (paper === "workings") return "";
+  if (!sheets) return "The sheet is being fetched; try again in a moment.";
+  const job = setting.job.value;
+  const { units } = job;
+  if (paper === "visit") return sheets.inStyle(document, sheets.visitForm(document, units));
+  if (paper === "service") return sheets.inStyle(document, sheets.serviceCard(document, job));
+  const answer = setting.answer();
+  const runs = ready<DriveReport>(setting.graph, "runs");
+  if (!answer || !runs) return "The packs are still being driven; the sheet follows when the answer is there.";
+  const chosen = setting.chosen() ?? answer.recommended;
+  if (paper === "handover") return sheets.inStyle(document, sheets.handoverPage(document, job, chosen ?? 0, units));
+  const { profile } = ready<Trace>(setting.graph, "road") ?? {};
+  const date = setting.now?.() ?? new Date();
+  const content = sheets.sheetContent({ job, runs, answer, profile, chosen, units, date });
+  return sheets.inStyle(document, sheets.clientSheet(document, content, answer, units));
+}
+
+function ready<T>(graph: Graph, name: string): T | undefined {
+  const reading = graph.read(name).value as Reading<T>;
+  return reading.state === "ready" ? reading.value : undefined;
+}

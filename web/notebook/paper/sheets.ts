@@ -1,0 +1,16 @@
+import { sheetStyle } from "../../sheet/sheetStyle.ts";
+
+export { clientSheet } from "../../sheet/clientSheet.ts";
+export { handoverPage } from "../../sheet/handoverPage.ts";
+export { serviceCard } from "../../sheet/serviceCard.ts";
+export { sheetContent } from "../../sheet/sheetContent.ts";
+export { visitForm } from "../../sheet/visitForm.ts";
+
+/** A paper with its own look beside it, which holds for nothing else on the page. */
+export function inStyle(document: Document, paper: HTMLElement): HTMLElement {
+  const whole = document.createElement("div");
+  const style = document.createElement("style");
+  style.textContent = sheetStyle.replace(/@page[^}]*\}/, "");
+  whole.append(style, paper);
+  return whole;
+}

@@ -1,0 +1,120 @@
+import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import { saidIn } from "../../shared/quantity/said.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type Answer, answerWords, type DriveReport, type Profile, settlementWords } from "../../sim/index.ts";
+import { answerTable } from "../answer/answerTable.ts";
+import { rowsShown } from "../answer/picture/rowsShown.ts";
+import { assumptionsOf } from "./assumptions.ts";
+import { chargeHours, householdSocket } from "./chargeHours.ts";
+import { gearFacts } from "./gearFacts.ts";
+import { type OriginGroups, originGroups } from "./originGroups.ts";
+import { roadFact } from "./roadFact.ts";
+
+/** What the sheet is made from. */
+export interface SheetInput {
+  readonly job: Job;
+  readonly runs: Pick<DriveReport, "candidates" | "trace">;
+  readonly answer: Answer;
+  /** Height along the road, where it is known. */
+  readonly profile?: Profile | undefined;
+  /** The pack it speaks for: the one recommended, or the one the workshop chose. */
+  readonly chosen?: number | undefined;
+  readonly units: UnitHabit;
+  readonly date: Date;
+}
+
+/** Every word and number of the client sheet, before any of it is drawn. */
+export interface SheetContent {
+  readonly title: string;
+  readonly client: string;
+  readonly workshop: string;
+  readonly date: string;
+  readonly isInvented: boolean;
+  readonly use: string;
+  readonly headline: string;
+  readonly say: string;
+  /** A pack that must not be used: its numbers are not printed. */
+  readonly isStop: boolean;
+  readonly rows: readonly number[];
+  readonly chosen: number | undefined;
+  readonly table: {
+    readonly head: readonly string[];
+    readonly rows: readonly { readonly cells: readonly string[]; readonly isChosen: boolean }[];
+  };
+  readonly tableRemark: string;
+  readonly factsTitle: string;
+  readonly facts: readonly (readonly [string, string | undefined])[];
+  readonly origins: OriginGroups;
+  readonly settles: string;
+  readonly assumptions: readonly (readonly string[])[];
+}
+
+/** The words and numbers of the client sheet. */
+export function sheetContent({ job, runs, answer, profile, chosen, units, date }: SheetInput): SheetContent {
+  const index = chosen ?? answer.recommended;
+  const words = answerWords(answer, index);
+  const rows = rowsShown(answer, index);
+  const table = answerTable(answer, rows, units);
+  const socket = householdSocket(units);
+  const pack = index === undefined ? undefined : answer.packs[index];
+  const run = index === undefined ? undefined : runs.candidates[index];
+  const unit = units === "metric" ? "km" : "miles";
+  const mass = (mass_kg: number) => writeQuantity("mass", Math.round(mass_kg), units, 4);
+  const { gross_kg } = job.vehicle;
+  return {
+    title: job.title,
+    client: job.client ?? "",
+    workshop: job.workshop ?? "",
+    date: date.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" }),
+    isInvented: job.isInvented,
+    use: job.use.trim(),
+    headline: saidIn(words.headline, units),
+    say: words.sentences.map((sentence) => saidIn(sentence, units)).join(" "),
+    isStop: words.isStop,
+    rows,
+    chosen: index,
+    table: {
+      head: [
+        "Pack",
+        "Weight",
+        `${unit} left, new`,
+        "in winter",
+        "ten years, winter",
+        "Usual day",
+        "Empty to full",
+        "Verdict",
+      ],
+      rows: table.rows.map((row) => {
+        const packOf = answer.packs[row.index];
+        const hours = packOf.stop ? undefined : chargeHours(runs.candidates[row.index], job, socket);
+        return {
+          cells: [row.name, row.weight, ...row.left, hours?.usualDay ?? "–", hours?.emptyToFull ?? "–", row.verdict],
+          isChosen: row.index === index,
+        };
+      }),
+    },
+    tableRemark: `Charging on a household socket at ${socket.words}, without the slow last part. Weight: cells, boxes and bars.`,
+    factsTitle: pack ? `With ${pack.name}` : "This car",
+    facts: [
+      ["Road", roadFact(drivenRoad(job).title, runs.trace, profile, units)],
+      ...gearFacts(job, units),
+      [
+        "Weight",
+        run &&
+          `${mass(run.testMass_kg)} as driven${gross_kg === undefined ? "; plated weight not known" : `; plated ${mass(gross_kg)}`}`,
+      ],
+      [
+        "Conditions",
+        `${mass(job.vehicle.load_kg)} of people and luggage; winter taken as ${job.allowance.winter_ratio} times the energy; ten years as ${Math.round(100 * job.allowance.aged_frac)} % of the capacity`,
+      ],
+    ],
+    origins: originGroups(job),
+    assumptions: assumptionsOf(job, units),
+    settles:
+      index === undefined
+        ? ""
+        : settlementWords(answer, index)
+            .map((each) => saidIn(each, units))
+            .join(" "),
+  };
+}
