@@ -41,7 +41,7 @@ function wholePack(form: Form, index: number): TemplateResult {
   const path = `packs.${index}.whole`;
   const paths = ["energy_kWh", "nominal_V", "mass_kgpkWh"].map((key) => `${path}.${key}`);
   return form.fold(
-    `${form.job.packs[index].name}: energy, voltage and mass instead of modules`,
+    "Energy, voltage and mass instead of modules",
     optionalGroup(
       form,
       {
