@@ -2,7 +2,7 @@ import bakeryVan from "./bakery-van.bellhousing.json" with { type: "json" };
 import pianoTuner from "./piano-tuner.bellhousing.json" with { type: "json" };
 import vineyardPickup from "./vineyard-pickup.bellhousing.json" with { type: "json" };
 
-/** A job to start from or to look at. Nobody's car: each of them is invented and says so. */
+/** A job to start from or to look at. Each is an invented example and says so. */
 export interface Demo {
   readonly id: string;
   readonly title: string;

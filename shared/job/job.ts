@@ -30,7 +30,7 @@ export type Origin = z.infer<typeof Origin>;
 export const Accessory = z.strictObject({
   name: line,
   power_W: between(0, 10_000),
-  /** Share of the drive it is on. */
+  /** On for this share of the drive. */
   duty_frac: between(0, 1).default(1),
   supply: z.enum(["12V", "pack"]),
 });
@@ -93,7 +93,7 @@ const decides = {
   /** What a pack must allow for beside the day itself; usual values, common practice, no source. */
   allowance: z
     .strictObject({
-      /** Energy on a winter's day over that on the day reckoned. */
+      /** Energy in winter over that of the day calculated. */
       winter_ratio: between(1, 3).default(1.33),
       /** Capacity left when the pack is old, as a share of what it was tested at. */
       aged_frac: between(0.3, 1).default(0.75),
@@ -132,7 +132,7 @@ const shape = z.strictObject({
   format: z.literal(JOB_FORMAT),
   version: z.literal(JOB_VERSION),
   title: line,
-  /** True in demo jobs: nobody's car. */
+  /** True in demo jobs: an invented example. */
   isInvented: z.boolean().default(false),
   /** Names for the client sheet; nothing else hangs on them. */
   client: z.string().max(200).optional(),

@@ -10,7 +10,7 @@ type Supply = AccessoryPart["data"]["supply"];
 
 const byUse = (note: string) => invented(0, 1, note);
 
-/** What else draws on the pack while driving, beside the standing draw. Heat goes by the hour, not by the kilometre. */
+/** Lights, heater, 12 V: what draws on the pack while driving, beside the always-on load. Heat goes by the hour, not by the kilometre. */
 export const accessories: readonly AccessoryPart[] = [
   accessory("lights", "Lights", "12V", [110, practice(95, 125)], [0.3, byUse("share of the drive after dark")]),
   accessory("wipers", "Wipers", "12V", [65, practice(48, 96)], [0.2, byUse("share of the drive in rain")]),

@@ -31,12 +31,13 @@ export interface Aside {
 export function answer(written: Written, value: number, aside: Aside = {}): QuantityReading {
   const { kind, typed, options } = written;
   if (!isAllowed(kind, value, options)) {
-    const isSame = sameNumber(typed, value) || written.text === showValue(kind, value, 12);
-    const shown = isSame ? "" : ` = ${aside.shown ?? showValue(kind, value)}`;
+    const whole = showValue(kind, value, 12);
+    const isSame = sameNumber(typed, value) || written.text === whole;
+    const found = isSame ? whole : `${typed} = ${aside.shown ?? showValue(kind, value)}`;
     return refuse(
       written,
       "quantity-range",
-      `found ${typed}${shown}, ${bounds(kind, options)}`,
+      `${found} is not possible (${bounds(kind, options)})`,
       aside.likely,
       aside.question,
     );
@@ -81,11 +82,11 @@ export function refuse(
   return { ok: false, problem, ...(likely ? { likely: likely.text } : {}), ...(question ? { question } : {}) };
 }
 
-/** `a gear ratio is 0.4 to 12` */
+/** `0.4 to 12`, `-60 to 200 °C` */
 function bounds(kind: QuantityKind, options: QuantityOptions): string {
-  const { name, unit, min, max } = kindInfo(kind);
+  const { unit, min, max } = kindInfo(kind);
   const [from, to] = [showValue(kind, options.min ?? min, 12), showValue(kind, options.max ?? max, 12)];
-  return `${name} is ${withoutUnit(from, unit)} to ${to}`; // -60 to 200 °C, not -60 °C to 200 °C
+  return `${withoutUnit(from, unit)} to ${to}`; // -60 to 200 °C, not -60 °C to 200 °C
 }
 
 /** `1480 ± 10 kg` */

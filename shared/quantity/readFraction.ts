@@ -30,7 +30,7 @@ export function readFraction(written: Written): QuantityReading {
   if (unit !== "") return unknownUnit(written, unit);
   if (number.value < 1) {
     if (isAllowed("fraction", number.value, options)) return answer(written, number.value, { notes, digits: 12 });
-    return refuse(written, "quantity-range", `found ${written.typed}, ${sharesAllowed(options)}`);
+    return refuse(written, "quantity-range", `${written.typed} is not possible (${sharesAllowed(options)})`);
   }
   const share = number.value / 100;
   if (number.value < 5) {
@@ -42,7 +42,7 @@ export function readFraction(written: Written): QuantityReading {
       .filter((percent) => isAllowed("fraction", percent / 100, options))
       .map((percent) => `${formatNumber(percent, 12)} %`);
     const question = texts.length > 0 ? choose(written, texts) : undefined;
-    const message = `found ${written.typed}, ${sharesAllowed(options)}`;
+    const message = `${written.typed} is not possible (${sharesAllowed(options)})`;
     if (!isAllowed("fraction", share, options)) {
       return refuse(written, question ? "quantity-ambiguous" : "quantity-range", message, undefined, question);
     }
@@ -61,10 +61,10 @@ function lostPoint(percent: number, unit: string, options: QuantityOptions): Lik
   return { text: `${formatNumber(moved, 12)}${unit}`, value: moved / 100 };
 }
 
-/** `a share is 0.5 to 1`: a bare number is told its bounds as bare numbers. */
+/** `0.5 to 1`: the bounds of a bare number are bare numbers. */
 function sharesAllowed({ min, max }: QuantityOptions): string {
-  const { name, min: least, max: most } = kindInfo("fraction");
-  return `${name} is ${formatNumber(min ?? least, 12)} to ${formatNumber(max ?? most, 12)}`;
+  const { min: least, max: most } = kindInfo("fraction");
+  return `${formatNumber(min ?? least, 12)} to ${formatNumber(max ?? most, 12)}`;
 }
 
 function choose(written: Written, texts: readonly string[]): QuantityQuestion {

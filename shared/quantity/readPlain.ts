@@ -176,6 +176,6 @@ export function unknownUnit(written: Written, word: string): QuantityReading {
   return refuse(
     written,
     "quantity-unit",
-    `found ${written.typed}, ${word === "" ? "its last number has no unit" : `${name} is not written with ${word}`}; wanted is ${wanted}`,
+    `found ${written.typed}, ${word === "" ? "its last number has no unit" : `${word} is no unit for ${name}`}; use ${wanted}`,
   );
 }

@@ -20,7 +20,7 @@ export type Print = (text: string) => void;
 
 /**
  * A command: data, and a function that prints through what it is given, so that a test needs no process. Results go to
- * `print`, progress and warnings to `warn`. It comes back with nothing, or with 1 where a check that was asked for failed;
+ * `print`, progress and warnings to `warn`. It returns nothing, or 1 where a check that was asked for failed;
  * wrong input is thrown as InputError and ends in exit code 2.
  */
 export interface Command {

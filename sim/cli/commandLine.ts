@@ -7,7 +7,7 @@ import { parseArguments } from "./parseArguments.ts";
 import { visible, visibleLine } from "./visible.ts";
 
 /**
- * Carries out one command line and comes back with its exit code: 0 done, 1 a check that was asked for failed, 2 wrong
+ * Carries out one command line and returns its exit code: 0 done, 1 a check that was asked for failed, 2 wrong
  * input or arguments, 3 a fault of ours. Never throws. `args` are what follows the program's name. What jobs, logs and arguments
  * hold goes to a terminal, so nothing is printed that a terminal would obey.
  */

@@ -1,7 +1,7 @@
 import type { Print } from "./command.ts";
 import { visibleLine } from "./visible.ts";
 
-/** Carries out work that tells how far it is, and shows that to whoever waits. Comes back with the work's result. */
+/** Carries out work that tells how far it is, and shows that to whoever waits. Returns the work's result. */
 export type Watch = <T>(words: string, isLong: boolean, work: (progress: Progress) => T) => T;
 type Progress = (fraction_frac: number) => void;
 

@@ -16,7 +16,7 @@ import { standsWhere } from "./standsWhere.ts";
 
 /**
  * One candidate pack of a job driven over a road: once from the ceiling for its figures, and on to the floor for its range.
- * Per-kilometre figures are over the attained distance, and 0 where the car never moved.
+ * Per-kilometre figures are over the driven distance, and 0 where the car never moved.
  */
 export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels: boolean): Candidate {
   const model = prepare(job, pack);

@@ -6,7 +6,7 @@ import { driveCandidate } from "./driveCandidate.ts";
 import type { Candidate, DriveReport } from "./driveReport.ts";
 import { enoughFor } from "./enough.ts";
 
-/** Distances that packs attained may differ by this share and their Wh/km still mean the same drive. */
+/** Distances that packs drove may differ by this share and their Wh/km still mean the same drive. */
 const SAME_DRIVE_frac = 0.01;
 
 /**
@@ -35,6 +35,6 @@ export function driveJob(job: Job, trace: Trace, options: { readonly channels?: 
 }
 
 function droveTheSame(candidates: readonly Candidate[]): boolean {
-  const attained_km = candidates.map(({ distance_km }) => distance_km);
-  return Math.max(...attained_km) - Math.min(...attained_km) <= SAME_DRIVE_frac * Math.max(...attained_km);
+  const driven_km = candidates.map(({ distance_km }) => distance_km);
+  return Math.max(...driven_km) - Math.min(...driven_km) <= SAME_DRIVE_frac * Math.max(...driven_km);
 }

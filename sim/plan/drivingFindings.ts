@@ -29,7 +29,7 @@ export function drivingFindings(candidate: Candidate, range: Range): Finding[] {
     found.push(
       warning(
         "reachedFloor",
-        say`Empty on the way: the pack is at its floor after ${roadLength(distance_km)}, ${roadLength(missed_km)} of the road are left.`,
+        say`Empty on the way: the pack is empty after ${roadLength(distance_km)}, ${roadLength(missed_km)} of the road are left.`,
       ),
     );
   } else if (candidate.stands) found.push(standing(candidate.stands, candidate.missed_km));

@@ -42,7 +42,7 @@ const envelope = ["motor.envelope", "motor.reference_V", "motor.maxSpeed_rpm", "
 export const explanations: Readonly<Record<string, Explanation>> = {
   testMass_kg: {
     result: "Mass as driven",
-    formula: "as arrived - taken out + put in + modules x (1 + share for boxes) + load + roof",
+    formula: "kerb weight - parts removed + parts added + modules x (1 + share for boxes) + load + roof",
     inputs: masses,
     source: "addition",
   },
@@ -76,13 +76,13 @@ export const explanations: Readonly<Record<string, Explanation>> = {
   },
   range_km: {
     result: "Range",
-    formula: "the road driven over and over from ceiling to floor, charge and temperatures going on",
+    formula: "the road driven over and over from full to empty, charge and temperatures going on",
     inputs: ["road", ...range],
     source: "step by step, not a division of energies",
   },
   usable_kWh: {
     result: "Usable energy",
-    formula: "integral of open-circuit voltage over charge from ceiling to floor, at 25 degC",
+    formula: "integral of open-circuit voltage over charge from full to empty, at 25 degC",
     inputs: [...openCircuit, ...window],
     source: "definition",
   },
@@ -100,7 +100,7 @@ export const explanations: Readonly<Record<string, Explanation>> = {
   },
   missed_km: {
     result: "Road missed",
-    formula: "distance of the trace less distance attained; a car that fell behind does not race to catch up",
+    formula: "distance of the trace less distance driven; a car that fell behind does not race to catch up",
     inputs: ["road", ...envelope, "controller", "module.discharge", "driveline.limits", "environment.grip_coeff"],
     source: "step by step",
   },
@@ -145,7 +145,7 @@ export const explanations: Readonly<Record<string, Explanation>> = {
   },
   steady_Whpkm: {
     result: "Energy at a steady speed",
-    formula: "terminal power over speed, ten minutes after the ceiling, level, in the job's weather",
+    formula: "terminal power over speed, ten minutes after full, level, in the job's weather",
     inputs: [...resistance, "vehicle.tyres.loadedRadius_mm", ...drive, ...accessories],
     source: "the same step as on a road",
   },

@@ -113,7 +113,7 @@ function inputFindings(job: Job): Finding[] {
     found.push(
       note(
         "flatEfficiency",
-        say`The motor is reckoned with one efficiency everywhere (${q("fraction", job.motor.loss.efficiency_frac)}): town driving usually takes more than such a figure says.`,
+        say`The motor has one efficiency everywhere (${q("fraction", job.motor.loss.efficiency_frac)}): town driving usually takes more than such a figure says.`,
       ),
     );
   }

@@ -27,7 +27,7 @@ const works: Readonly<Record<string, Work>> = {
     const { seriesModules, parallelModules, boxes_frac, whole } = packs[packIndex];
     const bare =
       vehicle.converted_kg === undefined
-        ? `${mass(vehicle.arriving_kg)} as it arrives - ${mass(vehicle.removed_kg)} taken out + ${mass(vehicle.added_kg)} put in`
+        ? `${mass(vehicle.arriving_kg)} kerb weight - ${mass(vehicle.removed_kg)} removed + ${mass(vehicle.added_kg)} added`
         : `${mass(vehicle.converted_kg)} as converted, without pack`;
     const roof = vehicle.roof ? ` + ${mass(vehicle.roof.mass_kg)} on the roof` : "";
     return {
@@ -65,7 +65,7 @@ const works: Readonly<Record<string, Work>> = {
       lines:
         run.distance_km > 0
           ? [
-              `to hold it against, not what it is reckoned by: ${say("energy", run.pack.usable_kWh)} × 1000 / ${say("energyUse", cells_Whpkm)} from the cells = ${rough}`,
+              `cross-check, not used: ${say("energy", run.pack.usable_kWh)} × 1000 / ${say("energyUse", cells_Whpkm)} from the cells = ${rough}`,
             ]
           : [],
     };
@@ -78,7 +78,7 @@ const works: Readonly<Record<string, Work>> = {
       value: say("energy", pack.usable_kWh),
       lines: [
         `capacity: ${parallelModules} × ${say("charge", module.capacity_Ah)} = ${say("charge", capacity_Ah)}`,
-        `${say("voltage", mean_V)} in the mean of the curve × ${say("charge", capacity_Ah)} × (${num(ceiling_frac)} - ${num(floor_frac)}) / 1000 = ${say("energy", pack.usable_kWh)}`,
+        `average of the curve ${say("voltage", mean_V)} × ${say("charge", capacity_Ah)} × (${num(ceiling_frac)} - ${num(floor_frac)}) / 1000 = ${say("energy", pack.usable_kWh)}`,
       ],
     };
   },

@@ -35,7 +35,7 @@ const SAMPLE_BYTES = 65536;
 
 /**
  * One log, read as far as it can be read, with every problem said. What the file is, is found from its content; the
- * name only says where. Throws `InputError` where the file is no log, or holds not one usable fix.
+ * name only says where. Throws `InputError` where the file is no log, or holds no recorded position.
  */
 export function readLog(
   name: string,

@@ -48,7 +48,7 @@ async function openDemo(page: Page, index: number): Promise<void> {
   await worked(page);
   if (index > 0) {
     await page.locator(".jobs > summary").click();
-    await page.getByRole("button", { name: `Start from the invented job: ${demos[index].title}` }).click();
+    await page.getByRole("button", { name: `Example: ${demos[index].title}` }).click();
     await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, demos[index].title);
     await worked(page);
   }
@@ -165,13 +165,13 @@ describe("every field", walkTimeout, () => {
       await type(typed);
       expect(await field.inputValue()).toBe(typed);
       expect(await field.getAttribute("aria-invalid")).toBe("true");
-      expect(await saidAt(page, path)).toMatch(/^To mend: .*\. Using .+\.$/);
+      expect(await saidAt(page, path)).toMatch(/^Wrong: .*\. Using .+\.$/);
       expect(await saidAt(page, path)).toContain(`. Using ${held}.`);
       expect(await figuresOf(page)).toEqual(before);
       expect(await page.locator(".answer").textContent()).toBe(answer);
       await type(good);
       expect(await field.getAttribute("aria-invalid")).toBe("false");
-      expect(await saidAt(page, path)).not.toMatch(/To mend/);
+      expect(await saidAt(page, path)).not.toMatch(/Wrong/);
       expect(await figuresOf(page)).toEqual(before);
     }
     expect(faults).toEqual([]);

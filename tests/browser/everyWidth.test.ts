@@ -170,7 +170,7 @@ describe("the page in use, everything unfolded", { timeout: 360_000 }, () => {
     const strokes = await lines.evaluateAll((all) => all.map((each) => getComputedStyle(each).stroke));
     expect(strokes.length).toBeGreaterThan(10);
     expect(strokes.filter((stroke) => stroke !== paper).length).toBeGreaterThan(10);
-    expect(await page.locator("#field-usualDay_km-says").textContent()).toMatch(/^\s*To mend:/);
+    expect(await page.locator("#field-usualDay_km-says").textContent()).toMatch(/^\s*Wrong:/);
     await page.context().close();
   });
 });

@@ -116,7 +116,7 @@ describe("by the keyboard alone", () => {
       (await isBefore(page, "#packs .note textarea")) ? "Shift+Tab" : "Tab",
     );
     await page.keyboard.type("Ask about the boot floor.");
-    await tabTo(page, "#packs .section-tools button", "Not for the client");
+    await tabTo(page, "#packs .section-tools button", "Hide from client");
     await page.keyboard.press("Space");
     expect(await page.locator("#packs").getAttribute("data-not-for-client")).toBe("");
 

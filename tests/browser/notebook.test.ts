@@ -56,11 +56,11 @@ describe("notebook", () => {
     await worked(page);
     const before = await finding(page, "whichIsEnough");
     await write(page, load, typed);
-    expect(await saidAt(page, load)).toMatch(/^To mend:/);
+    expect(await saidAt(page, load)).toMatch(/^Wrong:/);
     expect(await saidAt(page, load)).toMatch(sentence);
     expect(await page.inputValue("#field-vehicle-load_kg")).toBe(typed);
     expect(await page.getAttribute("#field-vehicle-load_kg", "aria-invalid")).toBe("true");
-    expect(await page.locator('.contents a[href="#theCar"]').textContent()).toContain("1 to mend");
+    expect(await page.locator('.contents a[href="#theCar"]').textContent()).toContain("1 wrong");
     expect(await finding(page, "whichIsEnough")).toBe(before);
     expect(faults).toEqual([]);
     await page.context().close();
@@ -81,7 +81,7 @@ describe("notebook", () => {
     await write(page, load, "200");
     await page.keyboard.press("Control+z");
     expect(await page.inputValue("#field-vehicle-load_kg")).toBe("110 kg");
-    expect(await page.locator('[data-place="status"]').textContent()).toBe("Taken back: People and luggage.");
+    expect(await page.locator('[data-place="status"]').textContent()).toBe("Undone: People and luggage.");
     await page.keyboard.press("Control+Shift+z");
     expect(await page.inputValue("#field-vehicle-load_kg")).toBe("200");
     await page.context().close();
@@ -133,7 +133,7 @@ describe("notebook", () => {
     await worked(page);
     expect(await page.inputValue("#field-usualDay_km")).toBe("51");
     expect(await page.inputValue("#field-vehicle-load_kg")).toBe("two peop");
-    expect(await saidAt(page, load)).toMatch(/^To mend:/);
+    expect(await saidAt(page, load)).toMatch(/^Wrong:/);
     await page.context().close();
   });
 

@@ -15,7 +15,7 @@ describe("first visit", () => {
     await worked(page);
     expect(await page.locator(".answer .verdict").textContent()).toMatch(/^13 kWh: only just\.$/);
     await page.getByRole("button", { name: "New job" }).click();
-    await page.waitForFunction(() => document.querySelector("h1")?.textContent === "A car of your own");
+    await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
     expect(await page.locator(".first-questions ol > li").count()).toBe(10);
     const answers: Record<string, string> = {
       "vehicle-name": "Two-door, 1964",
@@ -114,7 +114,7 @@ async function startOwnCar(width: number): Promise<OpenNotebook> {
   const { page } = notebook;
   await worked(page);
   await page.getByRole("button", { name: "New job" }).click();
-  await page.waitForFunction(() => document.querySelector("h1")?.textContent === "A car of your own");
+  await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
   await worked(page);
   return notebook;
 }

@@ -18,7 +18,7 @@ async function pick(page: Page, name: string, text: string): Promise<void> {
   await page.locator("#job-file").setInputFiles({ name, mimeType: "application/json", buffer: Buffer.from(text) });
 }
 
-/** Saves the open job as a file, and comes back with its text. */
+/** Saves the open job as a file, and returns its text. */
 async function savedFile(page: Page): Promise<string> {
   const [download] = await Promise.all([
     page.waitForEvent("download"),
@@ -113,13 +113,13 @@ describe("jobs on the page", () => {
     await page.context().close();
   });
 
-  it("go back to an earlier state", async () => {
+  it("go back to an earlier version", async () => {
     const { page } = await openNotebook(browser);
     await worked(page);
     await openJobs(page);
     await write(page, "usualDay_km", "61 km");
     await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
-    await page.getByText("Earlier states of this job").click();
+    await page.getByText("Earlier versions of this job").click();
     await page.locator(".job-list[reversed] li").first().waitFor();
     expect(await page.locator(".job-list[reversed]").textContent()).toContain("Usual day");
     await page.context().close();
@@ -163,7 +163,7 @@ describe("the workshop's own", () => {
   it("choice of what the client need not see is left out of print, and said", async () => {
     const { page } = await openNotebook(browser);
     await worked(page);
-    await page.getByRole("button", { name: /Not for the client.*Operating points/ }).click();
+    await page.getByRole("button", { name: /Hide from client.*Operating points/ }).click();
     expect(await page.locator("#operatingPoints").isVisible()).toBe(true);
     await page.emulateMedia({ media: "print" });
     expect(await page.locator("#operatingPoints").isVisible()).toBe(false);

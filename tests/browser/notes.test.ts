@@ -42,8 +42,8 @@ describe("a note that names a figure", () => {
     expect(await field.inputValue()).toBe(`Settled by Figure ${second}`);
     expect(await link.textContent()).toBe(`Figure ${second}`);
 
-    await page.getByRole("button", { name: /Not for the client.*Which pack is enough/ }).click();
-    expect(await link.textContent()).toBe(`Figure ${second} (not for the client)`);
+    await page.getByRole("button", { name: /Hide from client.*Which pack is enough/ }).click();
+    expect(await link.textContent()).toBe(`Figure ${second} (hidden from client)`);
     await page.keyboard.press("Control+z");
     await page.keyboard.press("Control+z");
     await worked(page);

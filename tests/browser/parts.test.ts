@@ -157,7 +157,7 @@ it("leaves what was picked up and not taken behind when another job is opened", 
   await page.context().close();
 });
 
-describe("a datasheet's handful", () => {
+describe("datasheet figures", () => {
   it("is fitted with its residuals shown, and refuses torque and speed changed over at the field", async () => {
     const { page } = await openNotebook(browser);
     await worked(page);
@@ -232,7 +232,7 @@ describe("the gears", () => {
     await worked(page);
     expect(await finding(page, "motorAndGears")).toContain("In second and top gear");
     await write(page, third, "second");
-    expect(await saidAt(page, third)).toMatch(/^To mend: .*"second" twice/);
+    expect(await saidAt(page, third)).toMatch(/^Wrong: .*"second" twice/);
     expect(await valueAt(page, third)).toBe("second");
     expect(await finding(page, "motorAndGears")).toContain("In second and top gear");
     await write(page, third, "third");

@@ -258,7 +258,7 @@ describe("a road without a log", () => {
     await unfold(page);
     await page.locator("#typed-road").fill("3 km at 50 km/h, 2 stops a km, then home");
     await page.locator("#typed-road").blur();
-    const make = page.locator("#theRoad .fold button", { hasText: "Make a road of it" }).first();
+    const make = page.locator("#theRoad .fold button", { hasText: "Use this road" }).first();
     await make.click();
     await page.waitForFunction(() => document.querySelector("#theRoad .fold .refused")?.textContent?.includes("leg 2"));
     await page.locator("#typed-road").fill("3 km at 50 km/h, 2 stops a km, then 12 km at 80 km/h");
@@ -282,7 +282,7 @@ describe("a road without a log", () => {
     await page.selectOption("#cycle-hills", "typed");
     await page.locator("#cycle-heights").fill("0 km 120 m; 2.5 km 180 m; 4 km 95 m");
     await page.locator("#cycle-heights").blur();
-    await page.locator("#theRoad .fold button", { hasText: "Make a road of it" }).last().click();
+    await page.locator("#theRoad .fold button", { hasText: "Use this road" }).last().click();
     await page.waitForFunction(() =>
       document.querySelector("#theRoad .sentence")?.textContent?.includes(": 40\u00a0km in"),
     );

@@ -11,7 +11,7 @@ beforeAll(async () => {
 afterAll(async () => browser?.close());
 
 const saved = (page: Page) => page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
-const band = (page: Page) => page.getByRole("complementary", { name: "Earlier state" });
+const band = (page: Page) => page.getByRole("complementary", { name: "Earlier version" });
 const day = (page: Page) => page.locator("#field-usualDay_km");
 /** How many states are stored beside the present one, and what the present one counts of edits. */
 const stored = (page: Page) =>
@@ -48,7 +48,7 @@ async function twoStates(): Promise<{ readonly page: Page; readonly faults: read
   await worked(page);
   await saved(page);
   await page.locator(".jobs > summary").click();
-  await page.getByText("Earlier states of this job").click();
+  await page.getByText("Earlier versions of this job").click();
   await page
     .getByRole("button", { name: /^Look at it/ })
     .first()
@@ -66,7 +66,7 @@ const lookAtFirst = async (page: Page) => {
   await worked(page);
 };
 
-describe("an earlier state of a job", () => {
+describe("an earlier version of a job", () => {
   it("is shown whole, closed to every edit, and nothing of it is stored", async () => {
     const { page, faults } = await twoStates();
     const before = await stored(page);
@@ -74,7 +74,7 @@ describe("an earlier state of a job", () => {
     await lookAtFirst(page);
     expect(await band(page).textContent()).toMatch(/\d+ \w+ 20\d\d, \d\d:\d\d: Usual day/);
     expect(await page.evaluate(() => document.activeElement?.className)).toBe("looking-body");
-    expect(await page.title()).toContain("an earlier state");
+    expect(await page.title()).toContain("an earlier version");
     expect(await finding(page, "theJob")).toContain("61 km");
     expect(await day(page).inputValue()).toBe("61 km");
     const open = await page

@@ -56,7 +56,7 @@ describe("a job tied to a file on disk", () => {
     const unfoldJobs = () => page.locator(".jobs > summary").click();
     const button = (name: string) => page.getByRole("button", { name });
     await unfoldJobs();
-    await button("Save along to a file").click();
+    await button("Keep saving to a file").click();
     await expect.poll(onDisk, { timeout: 15_000 }).toBeGreaterThan(0);
     await write(page, "vehicle.load_kg", "175 kg");
     await expect.poll(onDisk, { timeout: 15_000 }).toBe(175);
@@ -64,7 +64,7 @@ describe("a job tied to a file on disk", () => {
     await page.reload();
     await worked(page);
     await unfoldJobs();
-    await button("Untie the file").waitFor();
+    await button("Stop saving to the file").waitFor();
     await write(page, "vehicle.load_kg", "180 kg");
     await expect.poll(onDisk, { timeout: 15_000 }).toBe(180);
 
@@ -80,8 +80,8 @@ describe("a job tied to a file on disk", () => {
     await button("Write over it").click();
     await expect.poll(onDisk, { timeout: 15_000 }).toBe(185);
 
-    await button("Untie the file").click();
-    await button("Save along to a file").waitFor();
+    await button("Stop saving to the file").click();
+    await button("Keep saving to a file").waitFor();
     await write(page, "vehicle.load_kg", "190 kg");
     await page.waitForTimeout(2500); // longer than the file would follow after
     expect(await onDisk()).toBe(185);

@@ -22,7 +22,7 @@ const lists: readonly (readonly [string, string, RegExp])[] = [
   ["packs", "#packs .list-table", /^Remove/],
   ["gears", "#motorAndGears .list-table", /^Remove/],
   ["accessories", "#theCar .list-table", /^Remove/],
-  ["points of the torque curve", "#motor", /^Take out the point/],
+  ["points of the torque curve", "#motor", /^Remove the point/],
 ];
 
 describe("the keyboard after something was taken out", () => {
@@ -51,7 +51,7 @@ describe("the keyboard after something was taken out", () => {
     await page.getByRole("button", { name: "Make a chart" }).click();
     await page
       .locator("#ownCharts")
-      .getByRole("button", { name: /^Take out/ })
+      .getByRole("button", { name: /^Remove/ })
       .focus();
     await page.keyboard.press("Enter");
     await expect.poll(() => focused(page)).toBe("Make a chart");

@@ -34,7 +34,7 @@ async function openAfter(before: () => void): Promise<Page> {
   return page;
 }
 
-/** Saves the job by the button that the trouble itself offers, and comes back with what is in the file. */
+/** Saves the job by the button that the trouble itself offers, and returns what is in the file. */
 async function savedAsFile(page: Page): Promise<{ vehicle: { load_kg: number } }> {
   const [download] = await Promise.all([
     page.waitForEvent("download"),

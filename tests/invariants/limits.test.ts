@@ -25,7 +25,7 @@ interface Row {
 /** A search ends on the side that keeps the limit, so what is left is rounding: of a power, in watts, some 1e-10 of it. */
 const ROUNDING = 1e-9;
 
-/** Looks at every interval in which the car moved from the first moment to the last; comes back with how many there were. */
+/** Looks at every interval in which the car moved from the first moment to the last; returns how many there were. */
 function everyRow(
   job: Job,
   road: Trace,

@@ -120,7 +120,7 @@ async function walkField({ id, texts, traces }: { id: string; texts: string[]; t
         (each) => each.checkVisibility({ visibilityProperty: true }) && each.textContent?.trim() !== "",
       );
       if (!isSeen) note("is called invalid, and no sentence at it says why");
-      if (!/^(To mend|Empty): .{15,}\.( |$)/.test(words))
+      if (!/^(Wrong|Empty): .{15,}\.( |$)/.test(words))
         note(`is refused with no sentence of use: "${words.slice(0, 120)}"`);
       if (words.length > 700) note(`is refused with ${words.length} letters`);
     } else {

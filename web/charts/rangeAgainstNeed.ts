@@ -39,7 +39,7 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
   const { packs, day_m, needed_m, longest_m } = input;
   const lines = [
     ...(day_m < needed_m ? [{ name: "usual day", at_m: day_m, colour: inkSoft, width: 1.5, dash: "4 3" }] : []),
-    { name: "asked for with winter and age", at_m: needed_m, colour: ink, width: 2.2, dash: undefined },
+    { name: "range needed when new", at_m: needed_m, colour: ink, width: 2.2, dash: undefined },
     ...(longest_m === undefined
       ? []
       : [{ name: "longest day", at_m: longest_m, colour: inkSoft, width: 1.5, dash: "1 3" }]),

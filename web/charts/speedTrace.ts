@@ -59,7 +59,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const rows = thin(column, channels.speed_mps, n, wide_px);
   const x = (row: number) => axis.shown(column[row] as number);
   const unseen_mps = ((frame.y[1] / units.speed.perBase) * UNSEEN_px) / (frame.bottom - frame.top);
-  const attained = straighten(rows, column, channels.speed_mps, unseen_mps);
+  const driven = straighten(rows, column, channels.speed_mps, unseen_mps);
   const asked = straighten(thin(column, channels.target_mps, n, wide_px), column, channels.target_mps, unseen_mps);
   const inSpeed = (speed_mps: number) => inUnit(units.speed, speed_mps);
   const across = (along: number) => xPixel(frame, axis.shown(along));
@@ -89,7 +89,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
         "stroke-dasharray": "4 2",
       }),
     ),
-    linePath(drawnColumn(attained, column, across), drawnColumn(attained, channels.speed_mps, down), {
+    linePath(drawnColumn(driven, column, across), drawnColumn(driven, channels.speed_mps, down), {
       stroke: highlight,
       "stroke-width": 1.6,
     }),

@@ -27,7 +27,7 @@ interface Step {
 
 /** The job being edited: the one document that the page shows, and every way to change it. */
 export interface JobEditor {
-  /** What the page shows: the job as it is, or the earlier state of it that is looked at. */
+  /** What the page shows: the job as it is, or the earlier version of it that is looked at. */
   readonly job: ReadonlySignal<Job>;
   readonly drafts: ReadonlySignal<Drafts>;
   /** The job as it is with its drafts, whatever is looked at: what is kept. */
@@ -39,7 +39,7 @@ export interface JobEditor {
    * typed into, so that it goes when another state takes that one's place.
    */
   readonly typing: Signal<{ readonly path: string; readonly text: string } | undefined>;
-  /** An earlier state is looked at. No edit is taken then, and none can be taken back. */
+  /** An earlier version is looked at. No edit is taken then, and none can be taken back. */
   readonly isLooking: ReadonlySignal<boolean>;
   /** What the next undo takes back and the next redo does again; undefined where there is none. */
   readonly undoes: ReadonlySignal<string | undefined>;
@@ -66,7 +66,7 @@ export interface JobEditor {
   refresh(state: EditorState): void;
   /** Another state of the same job takes the place of this one, as a step that can be taken back. */
   replace(state: EditorState, what: string): void;
-  /** Shows an earlier state in place of the job, to be looked at only; with nothing, the job again. */
+  /** Shows an earlier version in place of the job, to be looked at only; with nothing, the job again. */
   look(earlier: Job | undefined): void;
 }
 
@@ -78,7 +78,7 @@ const noDrafts: Drafts = {};
 const onlyLooked: Problem = {
   code: "onlyLooked",
   where: "job",
-  message: "found an earlier state of the job, which is only looked at; go back to the job as it is now to change it",
+  message: "found an earlier version of the job, which is only looked at; go back to the job as it is now to change it",
 };
 
 export function createJobEditor(first: EditorState): JobEditor {
@@ -119,7 +119,7 @@ export function createJobEditor(first: EditorState): JobEditor {
     const here = { state: present, what: taken.what };
     batch(() => {
       typing.value = undefined;
-      latest.value = `${from === "past" ? "taken back" : "done again"}: ${taken.what}`;
+      latest.value = `${from === "past" ? "undone" : "redone"}: ${taken.what}`;
       history.value =
         from === "past"
           ? { past: past.slice(0, -1), present: taken.state, future: [...future, here] }

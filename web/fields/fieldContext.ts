@@ -124,7 +124,7 @@ export function createForm(context: FieldContext): Form {
     fold(words, content, ...paths) {
       const waiting = Object.keys(jobEditor.drafts.value);
       const wrong = waiting.filter((key) => paths.some((path) => isAtOrBelow(key, path))).length;
-      const note = wrong === 0 ? nothing : html` <span class="to-mend">(${wrong} to mend)</span>`;
+      const note = wrong === 0 ? nothing : html` <span class="to-mend">(${wrong} wrong)</span>`;
       return html`<details class="fold"><summary>${words}${note}</summary><div class="folded">${content}</div></details>`;
     },
   };

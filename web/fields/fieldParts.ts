@@ -27,7 +27,7 @@ export function says(
     ${
       problem === undefined
         ? understood.join("; ")
-        : html`<strong>${isEmpty ? "Empty" : "To mend"}:</strong> ${problem}.${untilThen === undefined || isEmpty ? nothing : ` Using ${untilThen}.`}`
+        : html`<strong>${isEmpty ? "Empty" : "Wrong"}:</strong> ${problem}.${untilThen === undefined || isEmpty ? nothing : ` Using ${untilThen}.`}`
     }
   </p>`;
 }

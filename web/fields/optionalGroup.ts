@@ -25,13 +25,13 @@ export function optionalGroup(form: Form, group: GroupOf, content: () => Templat
     const value = start(form.job);
     attempt(form, path, `${name} added`, (state) => withGroup(state, path, value, usualOrigins(path, value)));
   };
-  const remove = () => attempt(form, path, `${name} taken out`, (state) => withoutGroup(state, path));
+  const remove = () => attempt(form, path, `${name} removed`, (state) => withoutGroup(state, path));
   return html`<fieldset class="group" id="group-${path.replaceAll(".", "-")}">
     <legend>${name.charAt(0).toUpperCase()}${name.slice(1)}</legend>
     ${
       isThere
         ? html`${content()}
-          <p class="buttons"><button type="button" @click=${remove}>Take out the ${name}</button></p>`
+          <p class="buttons"><button type="button" @click=${remove}>Remove the ${name}</button></p>`
         : html`<p class="aside">${without}</p>
           <p class="buttons"><button type="button" @click=${add}>Add the ${name}</button></p>`
     }

@@ -50,7 +50,7 @@ export function roadQuantity(form: Form, spec: RoadFieldSpec): RoadQuantity {
       <span class="unit">${isBareNumber(text) ? bareUnit : nothing}</span>
     </span>
     <p class="says" id="${id}-says" aria-live="polite">
-      ${problem === undefined ? nothing : html`<strong>To mend:</strong> ${problem}.`}
+      ${problem === undefined ? nothing : html`<strong>Wrong:</strong> ${problem}.`}
     </p>
   </div>`;
   return { field, value, problem };

@@ -9,10 +9,10 @@ export function listenForUndo(jobEditor: JobEditor, say: (words: string) => void
     if (key !== "z" && !isRedo) return;
     event.preventDefault();
     if (jobEditor.isLooking.value) {
-      say("An earlier state is only looked at: there is nothing to take back in it.");
+      say("An earlier version is only looked at: there is nothing to undo in it.");
       return;
     }
     const what = isRedo ? jobEditor.redo() : jobEditor.undo();
-    say(what === undefined ? "Nothing to take back." : `${isRedo ? "Done again" : "Taken back"}: ${what}.`);
+    say(what === undefined ? "Nothing to undo." : `${isRedo ? "Redone" : "Undone"}: ${what}.`);
   });
 }

@@ -100,7 +100,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context);
   effect(() => {
     const { title, isInvented } = jobEditor.job.value;
-    const state = jobEditor.isLooking.value ? " (an earlier state)" : "";
+    const state = jobEditor.isLooking.value ? " (an earlier version)" : "";
     document.title = `${title}${state} · Bellhousing`;
     place("title").textContent = title;
     page.toggleAttribute("data-invented", isInvented);

@@ -56,7 +56,7 @@ export default defineSection({
       chart: energyLedger(candidates, { ...drawing, chosen }),
     },
     {
-      caption: "Energy over distance, in the mean of the drive",
+      caption: "Energy over distance, average of the drive",
       columns: columns("Pack", "At the wheels", "From the pack", "Warms the pack itself", "From the socket"),
       rows: overDistance,
       note: "Energy is counted at the pack's terminals everywhere on this page; what warms the pack is lost before them.",

@@ -26,7 +26,7 @@ export default defineSection({
       ${form.fold("The engine that came out", form.fields(...engine.map((key) => `engine.${key}`)), "engine")}
       ${form.fold("More about the motor", motorForm(form), ...draftsBelow(form, "motor", firstFields))}
       ${form.fold("A map of its efficiency or losses, from a file", motorMapForm(form))}
-      ${form.fold("A datasheet's handful of figures", datasheetForm(form))}
+      ${form.fold("Datasheet figures", datasheetForm(form))}
     `;
   },
   fields: ["motor", "engine"],

@@ -101,7 +101,7 @@ export default defineSection({
       chart: gearSpeeds({ gears: curves, maxSpeed_rpm, roadTop_mps }, drawing),
     },
     {
-      caption: "Turns of the motor (rpm), by gear and road speed",
+      caption: "Motor speed (rpm) by gear and road speed",
       columns: [
         { title: "Gear" },
         { title: "Overall ratio" },
@@ -109,7 +109,7 @@ export default defineSection({
         { title: "Top speed" },
       ],
       rows: rows.map(({ name, overall_ratio, turns, top }) => [name, overall_ratio.toPrecision(3), ...turns, top]),
-      note: "Hold this against your own card of gear speeds.",
+      note: "Check against your gear chart.",
     },
   ],
   sentence: ({ used, highest_rpm, maxSpeed_rpm, fastest, units }) => {

@@ -50,7 +50,7 @@ export default defineSection({
         chart: smallMultiples({ packs: powered, channel: "batteryPower", along }, on),
       },
       {
-        caption: "At the end of the road, and driving on until the floor",
+        caption: "At the end of the road, and driving on until empty",
         columns: "Pack,Charge at the end,Range,Most current,Lowest volts".split(",").map((title) => ({ title })),
         rows: packs.map(({ name, end, range, current, lowest }) => [name, end, range, current, lowest]),
         note: "Range is driven out on this road again and again, not divided out of an energy. State of charge is the share of the tested capacity.",
@@ -69,7 +69,5 @@ export default defineSection({
     return `${lowest.name} ends the road at ${lowest.end}`;
   },
   attention: ({ packs }) =>
-    packs
-      .filter(({ reachedFloor }) => reachedFloor)
-      .map(({ name }) => `${name} is down to its floor before the road ends.`),
+    packs.filter(({ reachedFloor }) => reachedFloor).map(({ name }) => `${name} is empty before the road ends.`),
 });

@@ -19,7 +19,7 @@ export default defineSection({
       carForm(form),
       ...["balance", "roof", "trailer", "inertia"].map((key) => `vehicle.${key}`),
     )}
-    ${form.fold("What else draws on the pack while driving", accessoriesForm(form), "accessories")}
+    ${form.fold("Lights, heater, 12 V", accessoriesForm(form), "accessories")}
   `,
   fields: [
     ..."name arriving_kg load_kg removed_kg added_kg converted_kg gross_kg balance roof trailer inertia"
@@ -57,7 +57,7 @@ export default defineSection({
         { title: "Modules" },
         { title: "Pack with boxes" },
         { title: "Car as driven" },
-        { title: "Below the plate" },
+        { title: "Spare to plated weight" },
       ],
       rows: packs.map(({ name, layout, pack, driven, spare, over }) => [
         name,

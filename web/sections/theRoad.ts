@@ -80,7 +80,7 @@ export default defineSection({
   sentence: ({ title, minutes, distance, mean, top, climb, descent, missing, there }) => {
     const hills = climb ? `, ${climb} of climbing` : descent ? `, ${descent} down and no climb` : ", level";
     const kept = missing.length === 0 ? "Every pack keeps up with it." : "Not every pack keeps up with it.";
-    const road = `${title}: ${distance} in ${minutes} minutes, ${mean} in the mean and ${top} at most${hills}.`;
+    const road = `${title}: ${distance} in ${minutes} minutes, average ${mean}, at most ${top}${hills}.`;
     return [road, ...there, kept].join(" ");
   },
   summary: ({ title, distance, top, climb }) =>

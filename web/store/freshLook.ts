@@ -11,7 +11,7 @@ export interface FreshLook {
 /**
  * Opens the database from a fresh empty document inside this one. When somebody clears a site's data, some browsers
  * leave the pages that are open with a storage of their own, which takes everything and is gone at the next reload; a
- * fresh document gets the storage that the next page will get. Nothing comes back where no such document can be made.
+ * fresh document gets the storage that the next page will get. Returns nothing where no such document can be made.
  * Written on the bare interface of the browser, since the promises of the database package know only this document's.
  */
 export async function freshLook(): Promise<FreshLook | undefined> {

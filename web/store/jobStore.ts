@@ -59,7 +59,7 @@ export interface JobStore {
   /** Adds a job under a new id; rejects where the id is taken. */
   add(stored: StoredJob): Promise<void>;
   write(write: JobWrite): Promise<WriteAnswer>;
-  /** Changes the head without a new revision; nothing comes back where the job is not known. */
+  /** Changes the head without a new revision; returns nothing where the job is not known. */
   amend(id: string, change: HeadChange): Promise<JobHead | undefined>;
   /** Takes a job out for good, with all that hangs on it. */
   erase(id: string): Promise<void>;

@@ -38,7 +38,7 @@ export interface Jobs {
    * one before has edits that could neither be stored nor were saved as a file.
    */
   open(id: string): Promise<Job>;
-  /** Adds a job and opens it; `from` says how it came about ("the demo roadster"). Comes back with its id. */
+  /** Adds a job and opens it; `from` says how it came about ("the demo roadster"). Returns its id. */
   create(job: Job, from: string, file?: FileCopy): Promise<string>;
   saveDraft(path: string, draft: Draft): void;
   dropDraft(path: string): void;

@@ -54,7 +54,7 @@ export interface Saver {
   step(): number;
   /** Whether everything typed is stored. */
   isClean(): boolean;
-  /** Saves what is unsaved now; comes back when it is stored or refused. */
+  /** Saves what is unsaved now; resolves when it is stored or refused. */
   flush(): Promise<void>;
   /** A change of the head that another hand made in the store. */
   noteHead(head: JobHead): void;

@@ -71,16 +71,16 @@ export function isFileHandle(value: unknown): value is FileHandle {
 export function tieSentence(tie: TieState, clock: (at_ms: number) => string): string {
   switch (tie.kind) {
     case "none":
-      return "This job is not tied to a file.";
+      return "This job is not kept in a file.";
     case "tied":
       return tie.savedAt_ms === undefined
-        ? `This job is tied to ${tie.name}.`
-        : `Saved along to ${tie.name} at ${clock(tie.savedAt_ms)}.`;
+        ? `This job is saved to ${tie.name}.`
+        : `Saved to ${tie.name} at ${clock(tie.savedAt_ms)}.`;
     case "asks":
       return `The browser wants to be asked again before it writes to ${tie.name}.`;
     case "changedOutside":
       return `${tie.name} was changed by somebody else since; nothing is written over it.`;
     case "failed":
-      return `Could not save along to ${tie.name}: ${tie.message}.`;
+      return `Could not save to ${tie.name}: ${tie.message}.`;
   }
 }

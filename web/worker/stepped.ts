@@ -4,7 +4,7 @@ import type { Steps } from "../../sim/index.ts";
 const SLICE_ms = 50;
 
 /**
- * Runs work in slices to its end, with room between them for messages to come in. Comes back with nothing where
+ * Runs work in slices to its end, with room between them for messages to come in. Returns nothing where
  * `isCancelled` answered true in between.
  */
 export async function stepped<T>(

@@ -57,7 +57,7 @@ describe("rangeAgainstNeed", () => {
   it("draws one line where nothing is allowed for, and none for a longest day that nobody knows", () => {
     const { svg } = rangeAgainstNeed({ ...input, needed_m: 30_000, longest_m: undefined }, drawing());
     expect(svg.textContent).not.toMatch(/usual day|longest day/);
-    expect(svg.textContent).toContain("asked for with winter and age 30\u00a0km");
+    expect(svg.textContent).toContain("range needed when new 30\u00a0km");
   });
 
   it("tells ranges, need and verdict in the reader's miles", () => {

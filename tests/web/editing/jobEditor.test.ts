@@ -57,7 +57,7 @@ describe("job editor", () => {
     const jobEditor = deskWithDemo();
     jobEditor.edit("vehicle.arriving_kg", "100", 100, { what: "Kerb weight" });
     expect(jobEditor.drafts.value["vehicle.arriving_kg"].problem).toContain(
-      "Taken out: found 165 kg taken out of 100 kg",
+      "Parts removed: found 165 kg taken out of 100 kg",
     );
   });
 

@@ -65,7 +65,7 @@ describe("typed quantity", () => {
   it("says the bounds of the job, not those of the kind", () => {
     const { jobEditor, enter } = paperWithDemo();
     enter(load, "-40");
-    expect(jobEditor.drafts.value[load].problem).toBe("found -40, a mass is 0 to 10000 kg");
+    expect(jobEditor.drafts.value[load].problem).toBe("-40 kg is not possible (0 to 10000 kg)");
   });
 
   it.each(["", "  "])("keeps a field emptied by %j empty: no usual value stands in unasked", (text) => {

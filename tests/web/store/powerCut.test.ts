@@ -45,7 +45,7 @@ const story: readonly { do(jobs: Jobs): unknown; readonly leaves: Typed; readonl
 
 /**
  * Plays the story on a page whose store stops after `calls` calls: later ones do nothing and never answer. With
- * `isTorn` the last call is carried out but its answer is lost. Comes back with the last state that reached the store.
+ * `isTorn` the last call is carried out but its answer is lost. Returns the last state that reached the store.
  */
 async function playUntilCut(calls: number, isTorn: boolean, shelves: MemoryShelves) {
   const browser = inventedBrowser(shelves);

@@ -10,17 +10,17 @@ export const carFields: Readonly<Record<string, Field>> = {
     ...usual(850, "600 to 900 kg for a small saloon"),
     ...likely(250, 4000, "a road vehicle"),
   }),
-  "vehicle.removed_kg": quantity("mass", "Taken out", {
+  "vehicle.removed_kg": quantity("mass", "Parts removed", {
     help: "Engine, radiator, exhaust, tank with fuel and the like, weighed as they come out.",
     ...usual(150, "130 to 180 kg from a small saloon"),
   }),
-  "vehicle.added_kg": quantity("mass", "Put in, without the pack", {
+  "vehicle.added_kg": quantity("mass", "Parts added (without pack)", {
     help: "Motor, controller, adapter plate, charger, heater, cables.",
     ...usual(90, "motor, controller, plate and charger together"),
   }),
   "vehicle.converted_kg": quantity("mass", "Weight as converted, without pack", {
     ...optional,
-    help: "Weighed ready to drive, without modules and boxes, nobody aboard. It counts in place of kerb weight, taken out and put in.",
+    help: "Weighed ready to drive, without modules and boxes, nobody aboard. It is used in place of kerb weight, parts removed and parts added.",
     ...likely(250, 4000, "a road vehicle"),
   }),
   "vehicle.load_kg": quantity("mass", "People and luggage", { ...usual(150, "two people of 75 kg") }),
@@ -70,7 +70,7 @@ export const carFields: Readonly<Record<string, Field>> = {
     help: "Dry tarmac about 0.8, wet about 0.5.",
   }),
   "environment.pack_degC": quantity("temperature", "Temperature of the pack at the start", { ...chosen, ...optional }),
-  "accessories.standing_W": quantity("accessoryPower", "Standing draw", {
+  "accessories.standing_W": quantity("accessoryPower", "Always-on load", {
     help: "Contactors, controller, pump: on whenever the car is.",
     ...usual(150, "60 to 250 W with nothing on"),
   }),
@@ -80,7 +80,7 @@ export const carFields: Readonly<Record<string, Field>> = {
   }),
   "accessories.items.*.name": { type: "line", label: "What" },
   "accessories.items.*.power_W": quantity("accessoryPower", "Power"),
-  "accessories.items.*.duty_frac": quantity("fraction", "On for (share of the drive)", {
+  "accessories.items.*.duty_frac": quantity("fraction", "On for (% of the drive)", {
     ...usual(1, "all the time, until you write less"),
   }),
   "accessories.items.*.supply": {

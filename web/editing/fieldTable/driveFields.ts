@@ -68,7 +68,7 @@ export const driveFields: Readonly<Record<string, Field>> = {
   "motor.heat.derateFrom_degC": quantity("temperature", "Full torque up to", { ...usual(130, "windings of class F") }),
   "motor.heat.derateTo_degC": quantity("temperature", "No torque from", { ...usual(155, "windings of class F") }),
 
-  "controller.ramp_s": quantity("duration", "From no torque to full", {
+  "controller.ramp_s": quantity("duration", "Torque ramp", {
     ...chosen,
     help: "In a standing start. Gears break on shock, not on steady torque: 0.5 to 1 s spares an old box.",
     ...usual(0.7, "0.5 to 1 s"),

@@ -31,7 +31,7 @@ export const gearFields: Readonly<Record<string, Field>> = {
   "driveline.noLoadDrag_Nm": quantity("torque", "Drag of the gearbox turning idle", {
     ...usual(0.5, "oil and bearings"),
   }),
-  "driveline.limits.gearboxInput_Nm": quantity("torque", "Most the gearbox input stands", {
+  "driveline.limits.gearboxInput_Nm": quantity("torque", "Gearbox input limit", {
     ...optional,
     help: "The old engine's peak torque, unless the box is known to be stronger.",
   }),

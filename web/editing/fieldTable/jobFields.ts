@@ -21,11 +21,11 @@ export const jobFields: Readonly<Record<string, Field>> = {
     label: "Note",
     help: "Markdown: **bold**, - lists, and Figure 3 becomes a link that follows that figure, whatever number it has later.",
   },
-  "allowance.winter_ratio": quantity("coefficient", "A winter's day takes, times today's energy", {
+  "allowance.winter_ratio": quantity("coefficient", "Energy in winter, times today's", {
     ...chosen,
     ...usual(1.33, "a third more: heater, cold tyres, cold pack"),
   }),
-  "allowance.aged_frac": quantity("fraction", "Left of the pack when it is old", {
+  "allowance.aged_frac": quantity("fraction", "Capacity at ten years", {
     ...chosen,
     ...usual(0.75, "0.70 to 0.85 after ten years; nobody can promise it"),
   }),

@@ -2,7 +2,7 @@ import type { Field } from "./fieldList.ts";
 import { quantity, usual } from "./quantityFieldOf.ts";
 
 const limits =
-  "nothing written, and a module without current limits cannot be reckoned with: write its datasheet's figure; its capacity in ampere-hours, taken as amperes, is a careful start";
+  "nothing written, and a module without current limits cannot be driven: write its datasheet's figure; its capacity in ampere-hours, taken as amperes, is a careful start";
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
 /** Fields of a module. */
@@ -12,11 +12,11 @@ export const moduleFields: Readonly<Record<string, Field>> = {
     label: "Cells",
     choices: { nickel: "nickel", ironPhosphate: "iron phosphate" },
   },
-  "module.discharge.continuous_A": quantity("current", "Discharge for ever", { needed: limits }),
-  "module.discharge.peak_A": quantity("current", "Discharge for a moment", { needed: limits }),
+  "module.discharge.continuous_A": quantity("current", "Continuous discharge current", { needed: limits }),
+  "module.discharge.peak_A": quantity("current", "Peak discharge current", { needed: limits }),
   "module.discharge.peak_s": quantity("duration", "A moment, discharging", { ...usual(10, "5 to 30 s") }),
-  "module.charge.continuous_A": quantity("current", "Charge for ever", { needed: limits }),
-  "module.charge.peak_A": quantity("current", "Charge for a moment", { needed: limits }),
+  "module.charge.continuous_A": quantity("current", "Continuous charge current", { needed: limits }),
+  "module.charge.peak_A": quantity("current", "Peak charge current", { needed: limits }),
   "module.charge.peak_s": quantity("duration", "A moment, charging", { ...usual(10, "5 to 30 s") }),
   "module.charging_ratio": quantity("coefficient", "Resistance charging over discharging", {
     ...usual(1.1, "1.0 to 1.4"),

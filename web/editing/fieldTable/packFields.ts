@@ -29,11 +29,11 @@ export const packFields: Readonly<Record<string, Field>> = {
     help: "Boxes, bars and lids in it.",
     ...usual(8, "6 to 12 kg for each kWh with its boxes"),
   }),
-  "packs.*.ceiling_frac": quantity("fraction", "Charged up to", {
+  "packs.*.ceiling_frac": quantity("fraction", "Charge to", {
     ...chosen,
     ...usual(0.95, "top twentieth left alone"),
   }),
-  "packs.*.floor_frac": quantity("fraction", "Driven down to", { ...chosen, ...usual(0.1, "bottom tenth left alone") }),
+  "packs.*.floor_frac": quantity("fraction", "Discharge to", { ...chosen, ...usual(0.1, "bottom tenth left alone") }),
   "packs.*.regenTo_frac": quantity("fraction", "Regenerate up to", {
     ...chosen,
     ...optional,

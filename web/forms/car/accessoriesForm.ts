@@ -8,7 +8,7 @@ import { partPicker } from "../parts/partPicker.ts";
 const MOST_ITEMS = 30;
 const PATH = "accessories.items";
 
-/** What draws on the pack beside the drive: the standing draw, and things that are on for a share of the drive. */
+/** What draws on the pack beside the drive: the always-on load, and items that are on for a share of the drive. */
 export function accessoriesForm(form: Form): TemplateResult {
   const { items } = form.job.accessories;
   const ours = { name: "something of our own", power_W: 50, duty_frac: 1, supply: "12V" as const };
@@ -21,7 +21,7 @@ export function accessoriesForm(form: Form): TemplateResult {
     columns: [
       { key: "name", head: "What" },
       { key: "power_W", head: "Power" },
-      { key: "duty_frac", head: "On for, of the drive" },
+      { key: "duty_frac", head: "On for (% of the drive)" },
       { key: "supply", head: "Fed from" },
     ],
     most: MOST_ITEMS,

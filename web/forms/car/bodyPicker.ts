@@ -8,7 +8,7 @@ import { partPicker } from "../parts/partPicker.ts";
 export function bodyPicker(form: Form): TemplateResult {
   return partPicker(form, {
     id: "body",
-    label: "A body of this kind, for its drag",
+    label: "Body type",
     parts: bodies,
     path: "vehicle.roadLoad",
     caution: () =>
@@ -22,7 +22,7 @@ export function bodyPicker(form: Form): TemplateResult {
 export function tyrePicker(form: Form): TemplateResult {
   return partPicker(form, {
     id: "tyres",
-    label: "Tyres of this kind, for their rolling",
+    label: "Tyre type",
     parts: tyres,
     path: "vehicle.tyres",
   });

@@ -14,7 +14,7 @@ export function carForm(form: Form): TemplateResult {
       {
         path: BALANCE,
         name: "weight balance",
-        without: "Not known: grip of the tyres is not reckoned with, so no wheel spins here.",
+        without: "Not known: tyre grip is left out, so no wheel spins here.",
         start: () => ({
           wheelbase_mm: usualOf(`${BALANCE}.wheelbase_mm`),
           gravityHeight_mm: usualOf(`${BALANCE}.gravityHeight_mm`),

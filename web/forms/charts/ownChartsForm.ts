@@ -24,8 +24,8 @@ export function ownChartsForm(form: Form): TemplateResult {
     (chart, i) => html`<fieldset class="pack">
         <legend class="unseen">Chart ${i + 1}</legend>
         ${form.fields(
-          viewChoice(`own-${i}-y`, "Upwards", channels, chart.y, (key) => isChannel(key) && put(i, { y: key })),
-          viewChoice(`own-${i}-x`, "Against", channels, chart.x, (key) => isChannel(key) && put(i, { x: key })),
+          viewChoice(`own-${i}-y`, "Vertical axis", channels, chart.y, (key) => isChannel(key) && put(i, { y: key })),
+          viewChoice(`own-${i}-x`, "Horizontal axis", channels, chart.x, (key) => isChannel(key) && put(i, { x: key })),
           viewChoice(
             `own-${i}-colour`,
             "Coloured by",
@@ -63,7 +63,7 @@ export function ownChartsForm(form: Form): TemplateResult {
             type="button"
             @click=${() => putAll(all.toSpliced(i, 1))}
           >
-            Take out<span class="unseen"> chart ${i + 1}</span>
+            Remove<span class="unseen"> chart ${i + 1}</span>
           </button>
         </p>
       </fieldset>`,
@@ -83,7 +83,7 @@ function caption({ jobEditor }: Form, index: number, chart: OwnChart): TemplateR
   const path = `charts.${index}.caption`;
   const draft = jobEditor.drafts.value[path];
   return wordsField({
-    ...{ id: `own-${index}-caption`, label: "Words below it", text: draft?.typed ?? chart.caption, isPlain: true },
+    ...{ id: `own-${index}-caption`, label: "Caption", text: draft?.typed ?? chart.caption, isPlain: true },
     problem: draft?.problem,
     write: (text) => jobEditor.editPlain(path, text, "the words below a chart"),
     leave: () => jobEditor.settle(),

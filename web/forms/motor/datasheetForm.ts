@@ -14,7 +14,7 @@ import { takeDatasheet } from "./takeMotor.ts";
 
 const ID = "datasheet";
 
-/** A datasheet's handful of figures, the law fitted to them with how well it meets them, and a button that takes it. */
+/** Datasheet figures, the loss formula fitted to them with how well it meets them, and a button that takes it. */
 export function datasheetForm(form: Form): TemplateResult {
   const texts = form.view.staging.state.value;
   const read = readDatasheet(texts, form.view.units.value, form.job.motor.kind);
@@ -82,7 +82,7 @@ function figure(form: Form, read: ReadSheet, key: string, kind: QuantityKind, la
       <span class="unit">${isBare ? unit : nothing}</span>
     </span>
     <p class="says" id="${id}-says" aria-live="polite">
-      ${problem === undefined ? understood : html`<strong>To mend:</strong> ${problem}.`}
+      ${problem === undefined ? understood : html`<strong>Wrong:</strong> ${problem}.`}
     </p>
   </div>`;
 }
@@ -93,7 +93,7 @@ function outcome(form: Form, { missing, problems, fitted }: ReadSheet): Template
   if (!fitted) {
     const wrong = Object.keys(problems).length;
     return html`<p class="aside">
-      ${wrong > 0 ? `${wrong} to mend above. ` : ""}${missing.length > 0 ? `Still wanted: ${missing.join(", ")}.` : ""}
+      ${wrong > 0 ? `${wrong} wrong above. ` : ""}${missing.length > 0 ? `Still wanted: ${missing.join(", ")}.` : ""}
     </p>`;
   }
   const texts = state.value;

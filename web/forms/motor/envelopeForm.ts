@@ -45,7 +45,7 @@ export function envelopePoints(form: Form): TemplateResult {
       form.field(`${PATH}.torque_Nm.${i}`),
       speed_rpm.length > 2
         ? html`<p class="buttons">
-            <button type="button" @click=${() => remove(i)}>Take out<span class="unseen"> the point at ${speed} rpm</span></button>
+            <button type="button" @click=${() => remove(i)}>Remove<span class="unseen"> the point at ${speed} rpm</span></button>
           </p>`
         : html``,
     ),

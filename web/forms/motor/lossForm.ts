@@ -18,7 +18,7 @@ export function lossForm(form: Form): TemplateResult {
     [
       {
         key: "fourTerm",
-        words: "a law of four terms",
+        words: "losses by formula",
         make: ({ motor }) => ({ kind: "fourTerm", ...usualLaw(motor) }),
       },
       {

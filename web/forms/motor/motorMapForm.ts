@@ -50,7 +50,7 @@ function said(form: Form, brought: BroughtMap): TemplateResult {
     return html`<div class="offer is-refused">
       <p class="to-mend">${brought.name} could not be read as a motor map; the job is as it was.</p>
       <ul class="heed">${brought.problems.map((each) => html`<li>${each}.</li>`)}</ul>
-      <p class="buttons"><button type="button" @click=${putBack}>Put it back</button></p>
+      <p class="buttons"><button type="button" @click=${putBack}>Discard</button></p>
     </div>`;
   }
   const take = () => {
@@ -63,7 +63,7 @@ function said(form: Form, brought: BroughtMap): TemplateResult {
     <p>It is drawn below, and changes nothing until it is taken.</p>
     <p class="buttons">
       <button type="button" @click=${take}>Take it as the motor's losses</button>
-      <button type="button" @click=${putBack}>Put it back</button>
+      <button type="button" @click=${putBack}>Discard</button>
     </p>
   </div>`;
 }

@@ -55,7 +55,7 @@ export function moduleForm(form: Form): TemplateResult {
       {
         path: "module.heat",
         name: "heat limit",
-        without: "Its heat is not reckoned with: it stays as warm as it was at the start.",
+        without: "Its heat is left out: it stays as warm as it was at the start.",
         start: ({ module }) => ({
           capacity_kJpK: Number(module.mass_kg.toPrecision(3)), // about 1 kJ/K a kilogram: common practice, no source
           cooling_WpK: usualOf("module.heat.cooling_WpK"),

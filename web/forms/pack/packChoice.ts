@@ -6,11 +6,8 @@ import { viewChoice } from "../../fields/viewChoice.ts";
 export function packChoice(form: Form, id: string): TemplateResult {
   return viewChoice(
     id,
-    "The pack that figures of a single pack show",
-    [
-      { key: "", words: "the one of the answer" },
-      ...form.job.packs.map(({ name }, i) => ({ key: String(i), words: name })),
-    ],
+    "Show pack",
+    [{ key: "", words: "recommended" }, ...form.job.packs.map(({ name }, i) => ({ key: String(i), words: name }))],
     String(form.view.packIndex.value ?? ""),
     (key) => {
       form.view.packIndex.value = key === "" ? undefined : Number(key);

@@ -71,7 +71,7 @@ function offer(form: Form, picker: PickerOf, part: Part<unknown>, putBack: () =>
             <button type="button" @click=${whole([])}>Take all of it</button>`
           : html`<button type="button" @click=${whole([])}>${into === "list" ? "Add it" : "Take it"}</button>`
       }
-      <button type="button" @click=${putBack}>Put it back</button>
+      <button type="button" @click=${putBack}>Discard</button>
     </p>
   </div>`;
 }

@@ -86,7 +86,7 @@ export function cycleRoadForm(form: Form): TemplateResult {
         : nothing
     }
     <p class="buttons">
-      <button type="button" class="main" ?disabled=${(repeat.problem ?? titled.problem) !== undefined} @click=${make}>Make a road of it</button>
+      <button type="button" class="main" ?disabled=${(repeat.problem ?? titled.problem) !== undefined} @click=${make}>Use this road</button>
     </p>
     ${refusal(form, ID)}`;
 }

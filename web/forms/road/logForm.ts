@@ -90,7 +90,7 @@ function brought(form: Form): TemplateResult | typeof nothing {
           )
     }
     ${logOutcome(form, all)}
-    <p class="buttons"><button type="button" @click=${log.putBack}>Put the log back</button></p>
+    <p class="buttons"><button type="button" @click=${log.putBack}>Discard log</button></p>
   </div>`;
 }
 

@@ -67,11 +67,11 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
   const shown = repairKinds.filter((kind) => off.includes(kind) || done.some((repair) => repair.kind === kind));
   const day = (time_s: number) =>
     days.length > 1 ? `${dayWords(new Date((time_s + utcOffset_s) * 1000).toISOString().slice(0, 10))}: ` : "";
-  if (shown.length === 0) return html`<p>Nothing had to be mended.</p>`;
+  if (shown.length === 0) return html`<p>Nothing had to be repaired.</p>`;
   const kinds = done.map(({ kind }) => repairWords[kind].toLowerCase()).join(", ");
   return html`<details class="fold"><summary>Repaired: ${kinds === "" ? "nothing, as asked" : kinds}</summary>
   <fieldset class="log-repairs folded">
-    <legend>What was mended; take out a tick to see the log without it</legend>
+    <legend>What was repaired; clear a tick to see the log without it</legend>
     <ul>
       ${shown.map((kind) => {
         const repair = done.find((each) => each.kind === kind);

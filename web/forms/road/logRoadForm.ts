@@ -38,7 +38,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
   };
   return html`${splitting(form, drive)} ${places(form, drive)}
     <div class="fields">
-      ${viewChoice("log-piece", "Part of the log to look at and to drive", choices, chosen.key, (key) => {
+      ${viewChoice("log-piece", "Part of the log to show and to drive", choices, chosen.key, (key) => {
         const { title: _title, ...others } = log.texts.value;
         log.texts.value = others;
         void log.choose(key);
@@ -84,7 +84,7 @@ function splitting(form: Form, drive: Drive): TemplateResult {
   return html`<div class="fields">
     ${viewChoice(
       "log-parked",
-      "A stand ends a trip when it is at least",
+      "A stop ends a trip when parked longer than",
       stands.map((each_s) => ({ key: String(each_s), words: each_s < 60 ? `${each_s} s` : `${each_s / 60} min` })),
       String(parkedLonger_s),
       (key) => void log.change({ parkedLonger_s: Number(key) }),

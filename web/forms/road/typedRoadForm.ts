@@ -72,7 +72,7 @@ export function typedRoadForm(form: Form): TemplateResult {
     })}
     <div class="fields">${fields} ${field}</div>
     <p class="buttons">
-      <button type="button" class="main" ?disabled=${!driving || problem !== undefined} @click=${make}>Make a road of it</button>
+      <button type="button" class="main" ?disabled=${!driving || problem !== undefined} @click=${make}>Use this road</button>
     </p>
     ${refusal(form, ID)}`;
 }

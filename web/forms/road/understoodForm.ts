@@ -89,7 +89,7 @@ function ask(
       ${
         problem === undefined
           ? html`${isOpen ? "Guessed" : "Taken"}: ${question.evidence}.`
-          : html`<strong>To mend:</strong> ${problem}.`
+          : html`<strong>Wrong:</strong> ${problem}.`
       }
     </p>
   </div>`;

@@ -12,14 +12,14 @@ interface Past {
   restore(id: string, number: number): Promise<void>;
 }
 
-/** An earlier state of the open job, shown on the page in place of the job. */
+/** An earlier version of the open job, shown on the page in place of the job. */
 export interface Looked {
   readonly version: JobVersion;
   /** The job itself became another one meanwhile, in another tab. */
   readonly isPassed: boolean;
 }
 
-/** Looking at earlier states of the open job. What is looked at is in this page only: nothing of it is stored. */
+/** Looking at earlier versions of the open job. What is looked at is in this page only: nothing of it is stored. */
 export interface EarlierLook {
   readonly looked: ReadonlySignal<Looked | undefined>;
   /** Throws InputError where the state cannot be read; what was shown then stays. */
@@ -29,7 +29,7 @@ export interface EarlierLook {
   takeUp(): Promise<void>;
 }
 
-/** `packIndex` is the pack chosen on the page, which an earlier state need not have. */
+/** `packIndex` is the pack chosen on the page, which an earlier version need not have. */
 export function earlierLook(jobEditor: JobEditor, packIndex: Signal<number | undefined>, jobs: Past): EarlierLook {
   const at = signal<
     | {
@@ -49,7 +49,7 @@ export function earlierLook(jobEditor: JobEditor, packIndex: Signal<number | und
     jobEditor.look(undefined);
   };
 
-  // Another job on the page, or none any more: its earlier states are no business of this page's.
+  // Another job on the page, or none any more: its earlier versions are no business of this page's.
   effect(() => {
     const id = jobs.current.value?.id;
     if (at.value !== undefined && at.value.jobId !== id) back();

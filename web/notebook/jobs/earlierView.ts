@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import type { EarlierLook } from "./earlierLook.ts";
 import { clock, day } from "./moments.ts";
 
-/** The band over the page while an earlier state is looked at: which one it is, and the two ways on. */
+/** The band over the page while an earlier version is looked at: which one it is, and the two ways on. */
 export function earlierView(
   look: EarlierLook,
   goBack: () => void,
@@ -13,7 +13,7 @@ export function earlierView(
   const { endedAt_ms, reason } = looked.version;
   return html`<div class="looking-body" tabindex="-1">
     <p>
-      <strong>An earlier state of this job, of ${day.format(endedAt_ms)}, ${clock(endedAt_ms)}: ${reason}.</strong>
+      <strong>An earlier version of this job, of ${day.format(endedAt_ms)}, ${clock(endedAt_ms)}: ${reason}.</strong>
       Every figure and answer on this page is of that state. It is only looked at: nothing can be changed in it.
       ${looked.isPassed ? "Meanwhile another tab changed the job; you see that when you go back." : nothing}
     </p>

@@ -21,8 +21,8 @@ export function jobRow(here: JobsPlace, head: JobHead): TemplateResult {
       ${button("Copy", () => attempt(() => jobs.duplicate(id)))}
       ${
         shelf === "open"
-          ? button("Put away", () => attempt(() => jobs.archive(id)))
-          : button("Take out again", () => attempt(() => jobs.unarchive(id)))
+          ? button("Archive", () => attempt(() => jobs.archive(id)))
+          : button("Restore", () => attempt(() => jobs.unarchive(id)))
       }
       ${isHere ? nothing : button("Save as a file", () => attempt(() => jobs.exportFile(id)))}
       ${button("Delete", () => remove(id))}

@@ -46,7 +46,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
       ${
         archived.length === 0
           ? nothing
-          : html`<details><summary>Put away (${archived.length})</summary>
+          : html`<details><summary>Archived (${archived.length})</summary>
             <ul class="job-list">${archived.map((head) => jobRow(here, head))}</ul></details>`
       }
       ${
@@ -59,12 +59,12 @@ export function jobsView(here: JobsPlace): TemplateResult {
         ${demos.map(
           ({ title, document }) =>
             html`<button type="button" @click=${() => attempt(() => jobs.create(readJob(document), "the demo"))}>
-              Start from the invented job: ${title}
+              Example: ${title}
             </button>`,
         )}
       </p>
       <details @toggle=${(event: Event) => (event.target as HTMLDetailsElement).open && here.askVersions()}>
-        <summary>Earlier states of this job</summary>
+        <summary>Earlier versions of this job</summary>
         ${versionsView(here)}
       </details>
       ${here.compared ? comparedView(here.compared, here.units) : nothing}

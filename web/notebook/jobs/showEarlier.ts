@@ -4,7 +4,7 @@ import type { EarlierLook } from "./earlierLook.ts";
 import { earlierView } from "./earlierView.ts";
 import { fences } from "./fences.ts";
 
-/** What an earlier state leaves without an answer: everything that a person gives, and the first questions. */
+/** What an earlier version leaves without an answer: everything that a person gives, and the first questions. */
 const GIVEN =
   '.given > [data-place="given"], .chapter [data-place="given"], [data-place="note"], [data-place="otherNotes"], [data-place="first"], [data-part="day"], [data-part="controls"], [data-part="pin"]';
 
@@ -18,7 +18,7 @@ export function showEarlier(
 ): void {
   const band = document.createElement("aside");
   band.className = "looking";
-  band.setAttribute("aria-label", "Earlier state");
+  band.setAttribute("aria-label", "Earlier version");
   page.before(band);
   const { close, open } = fences(page, GIVEN);
   let cameFrom: HTMLElement | undefined;

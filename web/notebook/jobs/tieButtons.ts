@@ -8,9 +8,9 @@ export function tieButtons({ jobs, attempt }: JobsPlace): TemplateResult {
   const tie = jobs.tie.value;
   const button = (words: string, work: () => Promise<void>) =>
     html`<button type="button" @click=${() => attempt(work)}>${words}</button>`;
-  return html`${tie.kind === "none" ? button("Save along to a file", () => jobs.tieToFile()) : nothing}
+  return html`${tie.kind === "none" ? button("Keep saving to a file", () => jobs.tieToFile()) : nothing}
     ${tie.kind === "asks" ? button("Allow the file again", () => jobs.allowFile()) : nothing}
     ${tie.kind === "changedOutside" ? button("Write over it", () => jobs.overwriteFile()) : nothing}
-    ${tie.kind === "none" ? nothing : button("Untie the file", () => jobs.untieFile())}
+    ${tie.kind === "none" ? nothing : button("Stop saving to the file", () => jobs.untieFile())}
     ${tie.kind === "none" ? nothing : html`<span class="aside">${tieSentence(tie, clock)}</span>`}`;
 }

@@ -74,7 +74,7 @@ export function notePieces(text: string, figures: readonly NumberedFigure[]): No
     if (before !== "") pieces.push(before);
     const said = word ?? plainWord ?? "";
     if (figure) {
-      const hidden = figure.isHidden ? " (not for the client)" : "";
+      const hidden = figure.isHidden ? " (hidden from client)" : "";
       pieces.push({ words: `${said} ${figure.number}${hidden}`, number: figure.number });
     } else pieces.push(id === undefined ? all : { words: `a figure that is not on the page now (${id})` });
   }

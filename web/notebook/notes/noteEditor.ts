@@ -59,7 +59,7 @@ function figureList(figures: readonly NumberedFigure[]): TemplateResult {
         ({ number, caption, isHidden }) =>
           html`<li>
             <button type="button" @click=${(event: Event) => put(event, `Figure ${number}`)}>Figure ${number}</button>
-            ${caption}${isHidden ? " (not for the client)" : nothing}
+            ${caption}${isHidden ? " (hidden from client)" : nothing}
           </li>`,
       )}
     </ul>

@@ -16,7 +16,7 @@ function asRead(text: string, figures: readonly NumberedFigure[]): TemplateResul
 /** One note of the job's list: as it is read, the field it is written in, and the way to take it out. */
 function oneNote(context: Editing, index: number, to: string, figures: readonly NumberedFigure[]): TemplateResult {
   const { jobEditor } = context;
-  const remove = () => jobEditor.change(`Note to ${to} taken out`, (state) => withoutEntry(state, "notes", index));
+  const remove = () => jobEditor.change(`Note to ${to} removed`, (state) => withoutEntry(state, "notes", index));
   return html`<div class="note">
       ${noteEditor(context, index, `Note to ${to}`, figures)}
       ${asRead(jobEditor.job.value.notes[index]?.text ?? "", figures)}
@@ -61,7 +61,7 @@ export function noteView(
           : nothing
       }
       <button type="button" aria-pressed=${isHidden ? "true" : "false"} @click=${hide}>
-        Not for the client<span class="unseen"> – ${section.title}</span>
+        Hide from client<span class="unseen"> – ${section.title}</span>
       </button>
     </p>`;
 }

@@ -16,7 +16,7 @@ export interface FirstAnswer {
   readonly doubt: string;
 }
 
-/** Ten questions of the first phone call. Each is a field of the job itself, so nothing has to be finished or sent off. */
+/** Quick start: the questions of the first phone call. Each is a field of the job itself; nothing has to be sent off. */
 export function questionsView(context: FieldContext, isOpen: boolean, { answer, doubt }: FirstAnswer): TemplateResult {
   const form = createForm({ ...context, idPrefix: PREFIX });
   const { jobEditor, view } = context;
@@ -37,9 +37,9 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
   const isTurned = longestDay_km !== undefined && longestDay_km < usualDay_km;
   const shapes = bodies.map(({ id, title }) => ({ key: id, words: title }));
   return html`<details class="first-questions" ?open=${isOpen}>
-    <summary>Ten questions for a first answer</summary>
+    <summary>Quick start</summary>
     <div class="jobs-body">
-      <p>Whatever you don't know, write “unknown”: a usual value stands in, and is counted as a doubt.</p>
+      <p>Whatever you don't know, write “unknown”: a usual value stands in, marked unknown.</p>
       <ol>
         <li>${form.fields(nameField(context))}</li>
         <li>${form.fields(form.field("use", "What is it for? In the client's own words"))}</li>
@@ -93,7 +93,7 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
           )}
         </li>
       </ol>
-      <p class="sentence">${answer === "" ? "The first answer is being worked out …" : answer}</p>
+      <p class="sentence">${answer === "" ? "Calculating the first answer …" : answer}</p>
       <p>${doubt}</p>
       <p class="aside">All of it, and more, stands further down, with the figures.</p>
     </div>

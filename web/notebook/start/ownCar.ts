@@ -11,7 +11,7 @@ import { usualWeights } from "./usualWeights.ts";
 export const USUAL_DAY_km = 40;
 
 const WEIGHT = "vehicle.arriving_kg";
-const TITLE = "A car of your own";
+const TITLE = "New job";
 
 /** Roads to begin with, until the client's own log is there. */
 const roads: Job["roads"] = [

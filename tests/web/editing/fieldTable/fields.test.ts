@@ -45,7 +45,7 @@ describe("fields of the page", () => {
   });
 
   it("calls a path by its field's label and place in a list", () => {
-    expect(labelOf("packs.2.floor_frac")).toBe("Driven down to, no. 3");
+    expect(labelOf("packs.2.floor_frac")).toBe("Discharge to, no. 3");
     expect(labelOf("vehicle.load_kg")).toBe("People and luggage");
     expect(labelOf("somewhere.else")).toBe("somewhere.else");
   });

@@ -40,7 +40,7 @@ function looking() {
   return { current, jobEditor, told, look, packIndex };
 }
 
-describe("looking at an earlier state", () => {
+describe("looking at an earlier version", () => {
   it("shows it in place of the job, and the store hears nothing of it", async () => {
     const { jobEditor, look, told } = looking();
     await look.open(version);
@@ -83,7 +83,7 @@ describe("looking at an earlier state", () => {
     expect(told).toEqual([]); // the store did it, and is not told of its own doing
     expect(jobEditor.undo()).toBe(asEdit);
     expect(jobEditor.job.value.usualDay_km).toBe(demoJob().usualDay_km);
-    expect(told).toContain(`${demoJob().usualDay_km} km, taken back: ${asEdit}`);
+    expect(told).toContain(`${demoJob().usualDay_km} km, undone: ${asEdit}`);
     expect(told).toContain("draft vehicle.load_kg");
   });
 

@@ -57,7 +57,7 @@ describe("a note that names a figure", () => {
   it("says that a figure is hidden from the client, or not on the page, and keeps its name for the writer", () => {
     expect(notePieces("See {Figure roadLoad.steady}.", shown(true))).toEqual([
       "See ",
-      { words: "Figure 2 (not for the client)", number: 2 },
+      { words: "Figure 2 (hidden from client)", number: 2 },
       ".",
     ]);
     const gone = "See {Figure theRoad.log}.";

@@ -35,7 +35,7 @@ describe("a note", () => {
   });
 
   it("says in words where a figure is hidden from the client or not on the page", () => {
-    expect(shown("{figure energyPerKm}")).toContain('<a href="#figure-2">figure 2 (not for the client)</a>');
+    expect(shown("{figure energyPerKm}")).toContain('<a href="#figure-2">figure 2 (hidden from client)</a>');
     const gone = shown("See {Figure theRoad.log} and Figure 40.");
     expect(gone).toContain("See a figure that is not on the page now (theRoad.log) and Figure 40.");
     expect(gone).not.toContain("<a");
