@@ -17,7 +17,7 @@ describe("notebook", () => {
     const { page, faults } = await openNotebook(browser);
     await worked(page);
     expect(await page.locator("h1").textContent()).toContain("Piano tuner");
-    expect(await page.locator(".answer .verdict").textContent()).toBe("13 kWh: only just.");
+    expect(await page.locator(".answer .verdict").textContent()).toBe("13 kWh: enough.");
     expect(await page.locator("main section").count()).toBeGreaterThanOrEqual(10);
     expect(await page.locator("figure svg[role=img]").count()).toBeGreaterThanOrEqual(5);
     const captions = await page.locator("figcaption .number").allTextContents();

@@ -253,12 +253,18 @@ describe("the table", () => {
   it("gives the verdict first, in the words and with the kilometres of the page, and what holds for all packs once", async () => {
     const { out } = await runCommand("drive", tuner);
     const text = out.replace(/\n */g, " ");
-    expect(text).toMatch(/level {2}13 kWh: only just\. A usual day of 38 km ends with about \d+ km left/);
+    expect(text).toMatch(/level {2}13 kWh: enough\. A usual day of 38 km ends with about \d+ km left/);
     expect(out).toMatch(/^8 kWh +84 .*\d+ to \d+ short +not enough$/m);
-    expect(out).toMatch(/^17 kWh +169( +\d+ to \d+){3} +enough$/m);
-    expect(text).toMatch(/Measure first: a coast-down\./);
+    expect(out).toMatch(/^29 kWh +296( +\d+ to \d+){3} +more than enough$/m);
     expect(text.match(/treat it as deadly/g)).toHaveLength(1);
     expect(text).not.toContain("not comparable");
+  });
+
+  it("says of a pack that is only just enough what to measure first, and which pack would do without", async () => {
+    const { out } = await runCommand("drive", "shared/demos/bakery-van.bellhousing.json");
+    expect(out.replace(/\n */g, " ")).toMatch(
+      /28 kWh: only just\. .* it may end \d+ km short; 33 kWh would not\. .* Measure first: weighing the car/,
+    );
   });
 
   it("shows a stop in place of a range and of kilometres left", async () => {
