@@ -50,13 +50,12 @@ it("a log of positions alone never stands where its stands are not held still", 
   expect(stands_s(["standingDrift"])).toBeLessThan(0.4 * stands_s([]));
 });
 
-it("a dashboard's 8 % stay in where the scale is not corrected", () => {
+it("a dashboard's 8 % do not make the road longer even where the scale is not corrected: the positions hold it", () => {
   const input = madeLog(withSpeeds);
   const far = (off: readonly RepairKind[]) => {
     const { distance_m, count } = cleanLog(input, { off }).series;
     return distance_m[count - 1];
   };
-  // The positions have their say on the way too, so that less than 8 % is left.
-  expect(far(["speedScale"]) / far([])).toBeGreaterThan(1.03);
-  expect(far(["speedScale"]) / far([])).toBeLessThan(1.09);
+  // The speeds that read high are taken as noisy ones, since the way between the positions contradicts them.
+  expect(Math.abs(far(["speedScale"]) / far([]) - 1)).toBeLessThan(0.02);
 });
