@@ -25,7 +25,7 @@ import { keepJobs } from "./notebook/jobs/keepJobs.ts";
 import { openFirst } from "./notebook/jobs/openFirst.ts";
 import { mount } from "./notebook/mount.ts";
 import { sections } from "./sections/index.ts";
-import { browserSurroundings, sentSurroundings } from "./store/browserSurroundings.ts";
+import { browserPlatform, sentPlatform } from "./store/browserPlatform.ts";
 import { openJobs } from "./store/jobs.ts";
 import { jobInPage } from "./store/sharedPage.ts";
 import { readElsewhere } from "./worker/readElsewhere.ts";
@@ -51,7 +51,7 @@ try {
 async function start(page: HTMLElement): Promise<void> {
   const { simulation, roads } = startWorkers();
   const shared = jobInPage(document);
-  const jobs = await openJobs(shared ? sentSurroundings() : browserSurroundings(), readElsewhere(roads));
+  const jobs = await openJobs(shared ? sentPlatform() : browserPlatform(), readElsewhere(roads));
   if (shared) await jobs.create(shared, "the page it was sent in");
   else await openFirst(jobs);
   const opened = jobs.current.peek();

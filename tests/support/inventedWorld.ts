@@ -1,6 +1,6 @@
 import type { JobStore } from "../../web/store/jobStore.ts";
 import { emptyShelves, type MemoryShelves, memoryStore } from "../../web/store/memoryStore.ts";
-import type { Surroundings, TabMessage } from "../../web/store/surroundings.ts";
+import type { Platform, TabMessage } from "../../web/store/platform.ts";
 import type { FileHandle } from "../../web/store/tiedFile.ts";
 
 /** One browser with its clock, its storage and its open pages, all in a test's hands. */
@@ -24,7 +24,7 @@ export interface PageOptions {
 }
 
 export interface InventedPage {
-  readonly world: Surroundings;
+  readonly world: Platform;
   hide(): void;
   /** Whether the person is asked before the page closes. */
   asksBeforeClosing(): boolean;
@@ -77,7 +77,7 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
       const hidden = new Set<() => void>();
       const shown = new Set<() => void>();
       const closing = new Set<() => boolean>();
-      const world: Surroundings = {
+      const world: Platform = {
         openStore: openStore ?? (async () => between(memoryStore(shelves))),
         now_ms: () => clock_ms,
         newId: () => `id${++idsGiven}`,

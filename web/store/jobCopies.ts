@@ -9,15 +9,15 @@ import type { Comparable, Jobs } from "./jobsDoor.ts";
 import { liftLists, lowerLists } from "./liftedLists.ts";
 import { newHead } from "./newHead.ts";
 import type { OpenJob } from "./openJob.ts";
+import type { Platform } from "./platform.ts";
 import { sharedPage } from "./sharedPage.ts";
-import type { Surroundings } from "./surroundings.ts";
 
 interface Hands {
   readonly store: JobStore;
-  readonly world: Surroundings;
+  readonly world: Platform;
   readonly session: string;
   readonly shelf: JobShelf;
-  readonly desk: OpenJob;
+  readonly openedJob: OpenJob;
   readStored(id: string): Promise<StoredJob>;
   documentOf(which: Comparable): Promise<unknown>;
   open(id: string): Promise<Job>;
@@ -25,13 +25,13 @@ interface Hands {
 
 /** A job as it stands once more: as another job, which is opened, as a file on disk, as text. */
 export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" | "readText" | "share"> {
-  const { store, world, session, shelf, desk, readStored, documentOf, open } = hands;
+  const { store, world, session, shelf, openedJob, readStored, documentOf, open } = hands;
   /** Where one of its long lists is gone, the rest of a job is text all the same. */
   const textOf = async (id: string): Promise<string> =>
     jobText(await documentOf({ id }).catch(async () => (await readStored(id)).job.frame));
   return {
     async duplicate(id) {
-      await desk.mayLeave();
+      await openedJob.mayLeave();
       const stored = await readStored(id);
       const document = lowerLists(stored.job);
       const title = `${stored.head.title.slice(0, 190)} (copy)`;
@@ -50,20 +50,20 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" |
     },
     readText: textOf,
     async share() {
-      const job = desk.saver()?.mine().job;
+      const job = openedJob.saver()?.mine().job;
       if (!job) throw inputError("noJob", "jobs", "found no open job to share");
       const page = sharedPage(await world.pageInOneFile(), job);
       world.download(jobFileName(job.title, new Date(world.now_ms()), "html"), page, "text/html");
     },
-    async exportFile(id = desk.saver()?.head().id) {
+    async exportFile(id = openedJob.saver()?.head().id) {
       if (id === undefined) throw inputError("noJob", "jobs", "found no open job to save");
-      const mine = desk.saver(id);
+      const mine = openedJob.saver(id);
       const title = mine?.mine().job.title ?? (await readStored(id)).head.title;
       const text = await textOf(id);
       const now_ms = world.now_ms();
       const name = jobFileName(title, new Date(now_ms));
       world.download(name, text);
-      if (mine && desk.saver(id) === mine) desk.noteExported();
+      if (mine && openedJob.saver(id) === mine) openedJob.noteExported();
       await mine?.flush();
       const editCount = mine?.head().editCount ?? (await readStored(id)).head.editCount;
       // A copy on disk counts even where the database refuses to remember it.

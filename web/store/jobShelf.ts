@@ -1,8 +1,8 @@
 import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { JobHead } from "./jobRecord.ts";
 import type { HeadChange, JobStore } from "./jobStore.ts";
+import type { Platform } from "./platform.ts";
 import type { Place } from "./saveStatus.ts";
-import type { Surroundings } from "./surroundings.ts";
 
 /** Removed jobs can be brought back for this long, and over so many openings of the page; then they are erased. */
 export const REMOVED_KEPT_days = 30;
@@ -30,7 +30,7 @@ export interface JobShelf {
 /** The shelf over `store`; `why` says why it is not a database, and `onHead` hears of every head that changed. */
 export function jobShelf(
   store: JobStore,
-  world: Surroundings,
+  world: Platform,
   why: string | undefined,
   onHead: (head: JobHead) => void,
 ): JobShelf {

@@ -2,7 +2,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { inputError } from "../../shared/problems.ts";
-import { browserSurroundings } from "./browserSurroundings.ts";
+import { browserPlatform } from "./browserPlatform.ts";
 import { jobCopies } from "./jobCopies.ts";
 import { jobDiff } from "./jobDiff.ts";
 import { jobLine } from "./jobLine.ts";
@@ -14,12 +14,12 @@ import { lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";
 import { openJob } from "./openJob.ts";
+import type { Platform } from "./platform.ts";
 import { readDrafts } from "./readDrafts.ts";
 import { type FileLike, readJobFile } from "./readJobFile.ts";
 import { type Recovered, recoverWords } from "./recoverWords.ts";
 import type { Opened } from "./saver.ts";
 import { toRefusal } from "./storeRefusal.ts";
-import type { Surroundings } from "./surroundings.ts";
 import { tieKeeper } from "./tieKeeper.ts";
 
 /** Edits that are in no file. */
@@ -29,7 +29,7 @@ const SECOND_LOOK_ms = 1500;
 
 /** Opens the jobs of this browser; falls back to memory, and says so in `place`, where there is no database. */
 export async function openJobs(
-  world: Surroundings = browserSurroundings(),
+  world: Platform = browserPlatform(),
   readFile: (file: FileLike) => Promise<Job> = readJobFile,
 ): Promise<Jobs> {
   const session = world.newId();
@@ -41,11 +41,11 @@ export async function openJobs(
   });
 
   // Shelf, open job and tie hear of one another only through these.
-  const desk = openJob(store, world, session, () => shelf, {
+  const openedJob = openJob(store, world, session, () => shelf, {
     onSaved: () => ties.follow(false),
     onLeft: () => ties.rest(),
   });
-  const shelf: JobShelf = jobShelf(store, world, why, desk.noteHead);
+  const shelf: JobShelf = jobShelf(store, world, why, openedJob.noteHead);
   const ties = tieKeeper(store, world, shelf);
   const removedHere: string[] = [];
 
@@ -71,57 +71,57 @@ export async function openJobs(
   const documentOf = async (which: Comparable): Promise<unknown> => {
     if ("job" in which) return which.job;
     if (which.version !== undefined) return readVersion(which.id, which.version);
-    return desk.saver(which.id)?.mine().job ?? lowerLists((await readStored(which.id)).job);
+    return openedJob.saver(which.id)?.mine().job ?? lowerLists((await readStored(which.id)).job);
   };
 
   const create = async (job: Job, from: string, file?: FileCopy): Promise<string> => {
-    await desk.mayLeave();
+    await openedJob.mayLeave();
     const id = world.newId();
     const head = newHead({
       ...{ id, title: job.title, line: jobLine(job), session, now_ms: world.now_ms(), reason: `made from ${from}` },
       ...(file && { file }),
     });
-    await desk.arrive({ head, job, drafts: {}, isStored: false }).flush();
+    await openedJob.arrive({ head, job, drafts: {}, isStored: false }).flush();
     return id;
   };
 
   const open = async (id: string): Promise<Job> => {
-    await desk.mayLeave();
+    await openedJob.mayLeave();
     const broughtBack = await recoverWords(store, session, world);
     const opened = await readOpened(id);
-    await ties.resume(desk.arrive(opened));
+    await ties.resume(openedJob.arrive(opened));
     if (broughtBack.length > 0) {
-      desk.say("What another tab had not saved when it closed was brought back.");
+      openedJob.say("What another tab had not saved when it closed was brought back.");
       await shelf.refresh();
     }
     return opened.job;
   };
 
   const remove = async (id: string): Promise<void> => {
-    const mine = desk.saver(id);
+    const mine = openedJob.saver(id);
     await mine?.flush();
     await shelf.setShelf(id, "removed");
     removedHere.push(id);
-    if (mine && desk.saver(id) === mine) desk.leave();
+    if (mine && openedJob.saver(id) === mine) openedJob.leave();
   };
 
   /** After a sleep, or word from another page: the list, and whether the open job moved on without us. */
   const catchUp = async (): Promise<void> => {
     const heads = await shelf.refresh();
-    const theirs = heads.find(({ id }) => desk.saver(id) !== undefined);
-    if (theirs) await desk.meet(theirs, () => readOpened(theirs.id));
+    const theirs = heads.find(({ id }) => openedJob.saver(id) !== undefined);
+    if (theirs) await openedJob.meet(theirs, () => readOpened(theirs.id));
   };
 
   const endings = [
     world.onTold((message) => {
-      if (message.kind !== "wrote" || message.session !== session) void catchUp().catch(desk.sayRefusal);
+      if (message.kind !== "wrote" || message.session !== session) void catchUp().catch(openedJob.sayRefusal);
     }),
     world.onHidden(() => {
-      void desk.saver()?.flush();
+      void openedJob.saver()?.flush();
       ties.follow(true);
     }),
-    world.onShown(() => void catchUp().catch(desk.sayRefusal)),
-    world.onClosing(() => desk.isAtRisk() || (store.kind === "memory" && shelf.list.peek().some(hasNoCopy))),
+    world.onShown(() => void catchUp().catch(openedJob.sayRefusal)),
+    world.onClosing(() => openedJob.isAtRisk() || (store.kind === "memory" && shelf.list.peek().some(hasNoCopy))),
   ];
 
   // A page that is just being reloaded or closed may still count as open, so its words are asked for once more.
@@ -129,7 +129,7 @@ export async function openJobs(
     const look = async () => {
       if ((await recoverWords(store, session, world)).length > 0) await catchUp();
     };
-    void look().catch(desk.sayRefusal);
+    void look().catch(openedJob.sayRefusal);
   });
 
   let recovered: readonly Recovered[] = [];
@@ -137,43 +137,43 @@ export async function openJobs(
     recovered = await recoverWords(store, session, world);
     const copy = recovered.find(({ isCopy }) => isCopy);
     if (copy) {
-      desk.say(
+      openedJob.say(
         `Edits to ${copy.title} on a page that closed were brought back as a job of their own, since the job changed elsewhere.`,
       );
     }
     await shelf.eraseOld();
   } catch (error) {
-    desk.sayRefusal(error);
+    openedJob.sayRefusal(error);
   }
 
   return {
     ...{ recovered, create, open, remove, readVersion },
-    ...jobCopies({ store, world, session, shelf, desk, readStored, documentOf, open }),
+    ...jobCopies({ store, world, session, shelf, openedJob, readStored, documentOf, open }),
     ...{ list: shelf.list, place: shelf.place, tie: ties.tie },
-    ...{ current: desk.current, status: desk.status, conflict: desk.conflict },
-    ...{ reminder: desk.reminder, news: desk.news },
+    ...{ current: openedJob.current, status: openedJob.status, conflict: openedJob.conflict },
+    ...{ reminder: openedJob.reminder, news: openedJob.news },
     canTie: world.chooseFile !== undefined && store.kind === "database",
-    saveDraft: (path, draft) => desk.saverForEdit()?.saveDraft(path, draft),
-    dropDraft: (path) => desk.saverForEdit()?.dropDraft(path),
+    saveDraft: (path, draft) => openedJob.saverForEdit()?.saveDraft(path, draft),
+    dropDraft: (path) => openedJob.saverForEdit()?.dropDraft(path),
     commit(job, reason, settled = []) {
-      desk.saverForEdit()?.commit(job, reason, { settled });
+      openedJob.saverForEdit()?.commit(job, reason, { settled });
       shelf.askToKeep();
     },
-    flush: async () => desk.saver()?.flush(),
+    flush: async () => openedJob.saver()?.flush(),
     async versions(id) {
-      await desk.saver(id)?.flush();
+      await openedJob.saver(id)?.flush();
       const present = (await readStored(id)).head.version;
       const past = await store.versions(id);
       return [{ ...present, isPresent: true }, ...past.map((version) => ({ ...version, isPresent: false }))];
     },
     async restore(id, number) {
-      if (!desk.saver(id)) await open(id);
-      const mine = desk.saver(id);
+      if (!openedJob.saver(id)) await open(id);
+      const mine = openedJob.saver(id);
       await mine?.flush(); // what is typed but unsaved belongs to the state that is replaced
       const version = (await store.versions(id)).find((each) => each.number === number);
       const job = await readVersion(id, number);
-      if (!mine || desk.saver(id) !== mine) return;
-      desk.replace(job, version ? `back to version ${number}: ${version.reason}` : `back to version ${number}`);
+      if (!mine || openedJob.saver(id) !== mine) return;
+      openedJob.replace(job, version ? `back to version ${number}: ${version.reason}` : `back to version ${number}`);
       await mine.flush();
     },
     archive: (id) => shelf.setShelf(id, "archived"),
@@ -192,7 +192,7 @@ export async function openJobs(
       return id;
     },
     async tieToFile() {
-      const mine = desk.saver();
+      const mine = openedJob.saver();
       if (mine) await ties.choose(mine);
     },
     untieFile: ties.letGo,
@@ -201,24 +201,24 @@ export async function openJobs(
     async compare(before, after) {
       return jobDiff(await documentOf(before), await documentOf(after));
     },
-    keepMine: desk.endConflict,
+    keepMine: openedJob.endConflict,
     async takeTheirs() {
-      const found = desk.conflict.value;
+      const found = openedJob.conflict.value;
       if (!found) return;
       await remove(found.copyId); // what was typed here can still be brought back from the list
       if (found.kind === "changed") await open(found.theirs.id);
     },
-    dismissNews: () => desk.say(undefined),
+    dismissNews: () => openedJob.say(undefined),
     async putTrack(roadId, track) {
-      const mine = desk.saver();
+      const mine = openedJob.saver();
       if (mine) await store.putTrack(mine.head().id, roadId, track);
     },
     async readTrack(roadId) {
-      const mine = desk.saver();
+      const mine = openedJob.saver();
       return mine && store.readTrack(mine.head().id, roadId);
     },
     close() {
-      desk.saver()?.stop();
+      openedJob.saver()?.stop();
       for (const end of endings) end();
       cancelSecondLook();
       store.close();

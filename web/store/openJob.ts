@@ -10,10 +10,10 @@ import type { JobHead } from "./jobRecord.ts";
 import type { JobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
 import { newHead } from "./newHead.ts";
+import type { Platform } from "./platform.ts";
 import { type Clash, jobSaver, type Opened, type Saver } from "./saver.ts";
 import type { SaveStatus } from "./saveStatus.ts";
 import { toRefusal } from "./storeRefusal.ts";
-import type { Surroundings } from "./surroundings.ts";
 import { copyIdOf } from "./wordsFate.ts";
 
 /** The open job as it arrived here; edits made on this page since are the page's own business. */
@@ -75,7 +75,7 @@ export interface OpenJobEvents {
 
 export function openJob(
   store: JobStore,
-  world: Surroundings,
+  world: Platform,
   session: string,
   shelf: () => JobShelf,
   events: OpenJobEvents,

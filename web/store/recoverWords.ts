@@ -2,7 +2,7 @@ import type { JobHead, LastWords, LiftedJob } from "./jobRecord.ts";
 import type { JobStore } from "./jobStore.ts";
 import { listKeys } from "./liftedLists.ts";
 import { newHead } from "./newHead.ts";
-import type { Surroundings } from "./surroundings.ts";
+import type { Platform } from "./platform.ts";
 import { copyIdOf, fateOfWords } from "./wordsFate.ts";
 
 /** Where the browser cannot tell which pages are open, words this old are taken for those of a page that is gone. */
@@ -24,7 +24,7 @@ export interface Recovered {
 export async function recoverWords(
   store: JobStore,
   session: string,
-  world: Pick<Surroundings, "liveSessions" | "now_ms">,
+  world: Pick<Platform, "liveSessions" | "now_ms">,
 ): Promise<Recovered[]> {
   const all = await store.lastWords();
   if (all.length === 0) return [];
@@ -46,7 +46,7 @@ async function bringBack(
   store: JobStore,
   words: LastWords,
   session: string,
-  world: Pick<Surroundings, "now_ms">,
+  world: Pick<Platform, "now_ms">,
 ): Promise<Recovered | undefined> {
   const { jobId: id, step, drafts, commit, at_ms } = words;
   for (let i = 0; i < TRIES; i++) {
@@ -90,7 +90,7 @@ function copyOf(
   words: LastWords,
   stored: { readonly head: JobHead; readonly job: LiftedJob } | undefined,
   session: string,
-  world: Pick<Surroundings, "now_ms">,
+  world: Pick<Platform, "now_ms">,
 ) {
   const base = words.commit ?? (stored && { job: stored.job, title: stored.head.title, line: stored.head.line });
   if (!base) return undefined;

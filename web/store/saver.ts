@@ -6,10 +6,10 @@ import { jobLine } from "./jobLine.ts";
 import type { Commit, JobHead, LiftedJob } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
 import { type KnownLists, liftLists, listKeys } from "./liftedLists.ts";
+import type { Platform } from "./platform.ts";
 import { sameDocument } from "./sameDocument.ts";
 import type { SaveStatus } from "./saveStatus.ts";
 import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
-import type { Surroundings } from "./surroundings.ts";
 import { planWrite } from "./writePlan.ts";
 
 /** A save waits this long for the next keystroke, */
@@ -78,7 +78,7 @@ export function jobSaver(
   opened: Opened,
   /** The session's count of edits, which goes on from job to job. */
   steps: { last: number },
-  world: Pick<Surroundings, "now_ms" | "later">,
+  world: Pick<Platform, "now_ms" | "later">,
   events: SaverEvents,
 ): Saver {
   let { head, job, drafts, isStored } = opened;

@@ -3,8 +3,8 @@ import { jobText } from "../../shared/job/jobText.ts";
 import { jobFileName } from "./jobFileName.ts";
 import type { JobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
+import type { Platform } from "./platform.ts";
 import type { Saver } from "./saver.ts";
-import type { Surroundings } from "./surroundings.ts";
 import { type FileHandle, isFileHandle, type TieState, writeTiedFile } from "./tiedFile.ts";
 
 /** A tied file is written this long after the database was, so that a word makes one writing and not ten. */
@@ -25,7 +25,7 @@ export interface TieKeeper {
   overwrite(): Promise<void>;
 }
 
-export function tieKeeper(store: JobStore, world: Surroundings, shelf: JobShelf): TieKeeper {
+export function tieKeeper(store: JobStore, world: Platform, shelf: JobShelf): TieKeeper {
   const tie = signal<TieState>({ kind: "none" });
   let tied: { readonly saver: Saver; readonly handle: FileHandle } | undefined;
   let cancel: (() => void) | undefined;

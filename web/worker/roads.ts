@@ -3,21 +3,21 @@ import { openRoutes } from "../../sim/index.ts";
 import { answerOf } from "./answerOf.ts";
 import { cycleText } from "./cycleText.ts";
 import { fetchPart } from "./fetchPart.ts";
-import { createLogDesk } from "./logDesk.ts";
+import { createLogSession } from "./logSession.ts";
 import type { PieceView, RoadsApi } from "./roadsApi.ts";
 
-const desk = createLogDesk(() => fetchPart(openRoutes), cycleText);
+const session = createLogSession(() => fetchPart(openRoutes), cycleText);
 
 /** All that is asked of a client's logs and of making roads. */
 export const roads: RoadsApi = {
-  ...desk,
+  ...session,
   job: (file) =>
     answerOf(async () => {
       const { readJobFile } = await fetchPart(() => import("../store/readJobFile.ts")); // seldom asked for, and a log needs it only at its end
       return readJobFile(file);
     }),
   async view(piece) {
-    const answer = await desk.view(piece);
+    const answer = await session.view(piece);
     return answer.kind === "done" ? transfer(answer, columnsOf(answer.value)) : answer;
   },
 };

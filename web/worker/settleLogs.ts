@@ -22,7 +22,7 @@ export interface Held {
   readonly brought: Brought;
 }
 
-/** What settling asks of the desk: cleaning in slices, a word on what is being done, and the cycles to compare with. */
+/** What settling asks of the session: cleaning in slices, a word on what is being done, and the cycles to compare with. */
 export interface Settling {
   readonly clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => Promise<CleanedLog>;
   readonly sorting: () => void;

@@ -3,7 +3,7 @@ import { openRoutes } from "../../../sim/index.ts";
 import type { LogInView } from "../../../web/log/logInView.ts";
 import type { Worked } from "../../../web/sections/parts/section.ts";
 import theRoad from "../../../web/sections/theRoad.ts";
-import { createLogDesk } from "../../../web/worker/logDesk.ts";
+import { createLogSession } from "../../../web/worker/logSession.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { demoJob } from "../../support/demoJob.ts";
@@ -20,7 +20,7 @@ const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d
 const week = [0, 1].flatMap((day) => makeLog(truth, { ...spoiling, seed: day }, 1714723200 + day * 86_400));
 
 async function onBench(name: string, bytes: Uint8Array, piece: string): Promise<LogInView> {
-  const jobEditor = createLogDesk(openRoutes, async (cycle) => ({ [cycle]: cycleTexts[cycle] }));
+  const jobEditor = createLogSession(openRoutes, async (cycle) => ({ [cycle]: cycleTexts[cycle] }));
   const setting = { answers: [], off: [], parkedLonger_s: 180, utcOffset_s: 0 };
   const brought = await jobEditor.bring([new File([bytes as BlobPart], name)], setting, () => {});
   const view = await jobEditor.view(piece);

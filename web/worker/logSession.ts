@@ -18,7 +18,7 @@ const GIVEN_UP = Symbol("given up");
 type IsCancelled = () => boolean;
 
 /** `routes` is fetched when first needed; `cycleText` brings the table of a standard cycle. */
-export function createLogDesk(
+export function createLogSession(
   routes: () => Promise<Routes>,
   cycleText: (cycle: string) => Promise<Record<string, string>>,
 ): Omit<RoadsApi, "job"> {

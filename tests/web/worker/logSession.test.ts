@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { Road } from "../../../shared/job/road.ts";
 import { openRoutes } from "../../../sim/index.ts";
-import { createLogDesk } from "../../../web/worker/logDesk.ts";
+import { createLogSession } from "../../../web/worker/logSession.ts";
 import type { Answer, Brought, Drive, LogSetting, RoadsApi } from "../../../web/worker/roadsApi.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
@@ -38,22 +38,24 @@ function messages(answer: Answer<unknown>): string {
     : "";
 }
 
-let desk: Omit<RoadsApi, "job">;
+let session: Omit<RoadsApi, "job">;
 beforeAll(() => {
-  desk = createLogDesk(openRoutes, async (cycle) => ({ [cycle.split(":")[0]]: cycleTexts[cycle.split(":")[0]] }));
+  session = createLogSession(openRoutes, async (cycle) => ({ [cycle.split(":")[0]]: cycleTexts[cycle.split(":")[0]] }));
 });
 
-describe("a log brought to the desk", () => {
+describe("a log brought to the session", () => {
   it("is said to have speeds where it has them, whether or not their unit is asked for", async () => {
     const bare = rows.map((row) => ({ ...row, speed_mps: Number.NaN }));
     const files = [file("a.nmea", writeNmea(rows)), file("b.gpx", writeGpx(bare))];
-    const { files: read } = value(await desk.bring(files, setting, quiet));
+    const { files: read } = value(await session.bring(files, setting, quiet));
     expect(read.map(({ hasSpeeds }) => hasSpeeds)).toEqual([true, false]);
   });
 
   it("becomes a drive of the true length, told while it works", async () => {
     const told: string[] = [];
-    const brought = value(await desk.bring([file("monday.gpx", writeGpx(rows))], setting, (words) => told.push(words)));
+    const brought = value(
+      await session.bring([file("monday.gpx", writeGpx(rows))], setting, (words) => told.push(words)),
+    );
     const drive = driveIn(brought);
     const driven_m = drive.trips.reduce((sum, trip) => sum + trip.distance_m, 0);
     expect(Math.abs(driven_m / truth_m - 1)).toBeLessThan(0.01);
@@ -64,9 +66,9 @@ describe("a log brought to the desk", () => {
   });
 
   it("is shown by parts that fit the road made of them, and nothing of where or when goes into the road", async () => {
-    value(await desk.bring([file("week.gpx", writeGpx(week))], setting, quiet));
-    const view = value(await desk.view("day:2024-05-04"));
-    const { road, distance_m } = value(await desk.roadOf("day:2024-05-04", "A day"));
+    value(await session.bring([file("week.gpx", writeGpx(week))], setting, quiet));
+    const view = value(await session.view("day:2024-05-04"));
+    const { road, distance_m } = value(await session.roadOf("day:2024-05-04", "A day"));
     expect(Road.safeParse({ ...road, id: "log-1" }).success).toBe(true);
     if (road.kind !== "trace") throw new Error("expected a trace");
     expect(view.cleaned.speed_mps).toHaveLength(road.time_s.length);
@@ -80,32 +82,32 @@ describe("a log brought to the desk", () => {
   });
 
   it("changes with a class of repair left out, and comes back with it", async () => {
-    const before = driveIn(value(await desk.bring([file("monday.gpx", writeGpx(rows))], setting, quiet)));
-    const without = driveIn(value(await desk.again({ ...setting, off: ["multipath", "heightNoise"] }, quiet)));
+    const before = driveIn(value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet)));
+    const without = driveIn(value(await session.again({ ...setting, off: ["multipath", "heightNoise"] }, quiet)));
     expect(without.repairs.map(({ kind }) => kind)).not.toContain("multipath");
     const climb = (drive: Drive) => drive.trips.reduce((sum, trip) => sum + (trip.climb_m ?? 0), 0);
     expect(climb(without)).toBeGreaterThan(1.5 * climb(before));
-    expect(driveIn(value(await desk.again(setting, quiet)))).toEqual(before);
+    expect(driveIn(value(await session.again(setting, quiet)))).toEqual(before);
   });
 
   it("is split anew without being cleaned anew", async () => {
-    value(await desk.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
+    value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
     const told: string[] = [];
-    const drive = driveIn(value(await desk.again({ ...setting, parkedLonger_s: 600 }, (words) => told.push(words))));
+    const drive = driveIn(value(await session.again({ ...setting, parkedLonger_s: 600 }, (words) => told.push(words))));
     expect(drive.trips.length).toBe(1);
     expect(told).toEqual(["Sorting out the trips"]);
   });
 
   it("given up leaves what was there before", async () => {
-    const before = value(await desk.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
-    const many = await desk.bring([file("week.gpx", writeGpx(week))], setting, () => void desk.cancel());
+    const before = value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
+    const many = await session.bring([file("week.gpx", writeGpx(week))], setting, () => void session.cancel());
     expect(many.kind).toBe("cancelled");
-    expect(value(await desk.again(setting, quiet))).toEqual(before);
+    expect(value(await session.again(setting, quiet))).toEqual(before);
   });
 
   it("leaves out what is no log among several, and says so", async () => {
     const photo = new Uint8Array([0xff, 0xd8, 0xff, 0xe0, ...new Array<number>(40).fill(7)]);
-    const brought = value(await desk.bring([file("a.jpg", photo), file("b.gpx", writeGpx(rows))], setting, quiet));
+    const brought = value(await session.bring([file("a.jpg", photo), file("b.gpx", writeGpx(rows))], setting, quiet));
     expect(brought.files.map((each) => each.file)).toEqual(["b.gpx"]);
     expect(brought.leftOut.map(({ message }) => message).join()).toMatch(/photograph/);
   });
@@ -116,11 +118,11 @@ describe("a log brought to the desk", () => {
     ["XML with entities", '<!DOCTYPE g [<!ENTITY a "b">]><gpx><trk/></gpx>', /entities/],
     ["prose", "Dear Mr Miller,\nthe car stands ready.\n", /wanted/],
   ])("refuses %s in one sentence and keeps what was there", async (_, content, sentence) => {
-    const before = value(await desk.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
-    const refused = await desk.bring([file("other", content)], setting, quiet);
+    const before = value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
+    const refused = await session.bring([file("other", content)], setting, quiet);
     expect(refused.kind).toBe("refused");
     expect(messages(refused)).toMatch(sentence);
-    expect(value(await desk.again(setting, quiet))).toEqual(before);
+    expect(value(await session.again(setting, quiet))).toEqual(before);
   });
 
   it.each([
@@ -130,7 +132,7 @@ describe("a log brought to the desk", () => {
       rows.slice(0, 100).map((row) => ({ ...row, latitude_deg: 0, longitude_deg: 0, speed_mps: Number.NaN })),
     ],
   ])("says of %s why no drive comes of it, its reading still seen", async (_, few) => {
-    const brought = value(await desk.bring([file("few.gpx", writeGpx(few))], setting, quiet));
+    const brought = value(await session.bring([file("few.gpx", writeGpx(few))], setting, quiet));
     expect(brought.files).toHaveLength(1);
     expect(brought.outcome.kind).toBe("unclean");
   });
@@ -141,10 +143,10 @@ describe("a log brought to the desk", () => {
       .split("\n")
       .map((line, i) => (i === 0 ? "speed" : (line.split(",")[3] ?? "")))
       .join("\n");
-    const open = value(await desk.bring([file("bare.csv", bare)], setting, quiet));
+    const open = value(await session.bring([file("bare.csv", bare)], setting, quiet));
     expect(open.files[0].questions.filter(({ decided }) => !decided).map(({ name }) => name)).toContain("interval");
     const half_m = (brought: Brought) => driveIn(brought).trips.reduce((sum, trip) => sum + trip.distance_m, 0);
-    const answered = value(await desk.again({ ...setting, answers: [{ interval_s: 2, speedUnit: "kmh" }] }, quiet));
+    const answered = value(await session.again({ ...setting, answers: [{ interval_s: 2, speedUnit: "kmh" }] }, quiet));
     expect(answered.files[0].questions.every(({ decided }) => decided)).toBe(true);
     expect(half_m(answered) / half_m(open)).toBeCloseTo(2, 1);
   });
@@ -154,10 +156,10 @@ describe("a log brought to the desk", () => {
       .decode(writeGpx(rows))
       .replace(/<time>[^<]*<\/time>/g, "")
       .replace(/<extensions>.*?<\/extensions>/g, "");
-    const brought = value(await desk.bring([file("route.gpx", text)], setting, quiet));
+    const brought = value(await session.bring([file("route.gpx", text)], setting, quiet));
     if (brought.outcome.kind !== "route") throw new Error("expected a planned route");
     const driving = { acceleration_mps2: 0.9, braking_mps2: 1, stand_s: 15 };
-    const { road, distance_m } = value(await desk.routeRoad(60, 0, driving, "Planned"));
+    const { road, distance_m } = value(await session.routeRoad(60, 0, driving, "Planned"));
     expect(distance_m).toBeCloseTo(brought.outcome.distance_m, 3);
     expect(road.kind === "trace" && Math.max(...road.speed_kmh)).toBeCloseTo(60, 2);
     expect(road.hills).toBeDefined();
@@ -169,27 +171,27 @@ describe("a road without a log", () => {
 
   it("is typed as a list", async () => {
     const { road, distance_m } = value(
-      await desk.typedRoad("3 km at 50 km/h, 2 stops a km, then 12 miles at 45 mph", driving, "Typed"),
+      await session.typedRoad("3 km at 50 km/h, 2 stops a km, then 12 miles at 45 mph", driving, "Typed"),
     );
     expect(distance_m).toBeCloseTo(3000 + 12 * 1609.344, 3);
     expect(Road.safeParse({ ...road, id: "typed-1" }).success).toBe(true);
   });
 
   it("says which piece cannot be read", async () => {
-    expect(messages(await desk.typedRoad("3 km at 50 km/h, then home", driving, "Typed"))).toMatch(
+    expect(messages(await session.typedRoad("3 km at 50 km/h, then home", driving, "Typed"))).toMatch(
       /leg 2: found "home"/,
     );
   });
 
   it("is a standard cycle, repeated to a distance", async () => {
-    const { road, distance_m } = value(await desk.cycleRoad({ cycle: "udds", title: "Town", distance_km: 40 }));
+    const { road, distance_m } = value(await session.cycleRoad({ cycle: "udds", title: "Town", distance_km: 40 }));
     expect(road.kind).toBe("trace");
     expect(distance_m).toBeCloseTo(40_000, 3);
   });
 
   it("is a standard cycle once, with hills under it", async () => {
     const hills = { distance_km: [0, 2, 5], elevation_m: [100, 160, 90] };
-    const { road } = value(await desk.cycleRoad({ cycle: "wltc-class-2:low", title: "Low", hills }));
+    const { road } = value(await session.cycleRoad({ cycle: "wltc-class-2:low", title: "Low", hills }));
     expect(road.kind).toBe("cycle");
     expect(road.hills?.elevation_m[0]).toBe(100);
     expect(Math.max(...(road.hills?.elevation_m ?? []))).toBeCloseTo(160, 0);

@@ -2,7 +2,7 @@ import { DATABASE_NAME } from "./database.ts";
 import { databaseStore } from "./databaseStore.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { pageInOneFile, sourceOf } from "./pageInOneFile.ts";
-import type { Surroundings, TabMessage } from "./surroundings.ts";
+import type { Platform, TabMessage } from "./platform.ts";
 import type { FileHandle } from "./tiedFile.ts";
 
 const B_PER_MB = 1e6;
@@ -17,11 +17,11 @@ interface SavePicker {
 }
 
 /** The world as a browser has it. What a browser lacks (old ones, a page opened from disk) is left out, not faked. */
-export function browserSurroundings(): Surroundings {
+export function browserPlatform(): Platform {
   const channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel(DATABASE_NAME);
   const source = sourceOf(document); // now, since nothing was put into the page yet
   const picker = (window as Window & SavePicker).showSaveFilePicker?.bind(window);
-  const world: Surroundings = {
+  const world: Platform = {
     openStore: databaseStore,
     now_ms: () => Date.now(),
     newId,
@@ -109,8 +109,8 @@ export function browserSurroundings(): Surroundings {
 }
 
 /** The world of a page that was sent with its job inside: nothing of it is stored, and no other page hears of it. */
-export function sentSurroundings(): Surroundings {
-  const { chooseFile: _none, ...world } = browserSurroundings();
+export function sentPlatform(): Platform {
+  const { chooseFile: _none, ...world } = browserPlatform();
   const nothing = () => () => {};
   return {
     ...world,

@@ -7,7 +7,7 @@ export type TabMessage =
   | { readonly kind: "list" };
 
 /** Everything the jobs need of the world outside, so that a test can be the world. */
-export interface Surroundings {
+export interface Platform {
   openStore(): Promise<JobStore>;
   now_ms(): number;
   newId(): string;
