@@ -175,13 +175,13 @@ export const Job = shape.check(
     if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
       fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
   }),
-  across(["weights", "vehicle.arriving_kg"], ({ weights, vehicle }, fault) => {
-    const wrong = weights && weighedFault(weights, vehicle.arriving_kg);
+  across(["weights", "vehicle.kerb_kg"], ({ weights, vehicle }, fault) => {
+    const wrong = weights && weighedFault(weights, vehicle.kerb_kg);
     if (wrong !== undefined) fault(["weights", "weighed"], wrong);
   }),
-  across(["vehicle.removed_kg", "vehicle.arriving_kg"], ({ vehicle: { removed_kg, arriving_kg } }, fault) => {
-    if (removed_kg >= arriving_kg) {
-      const found = `found ${removed_kg} kg taken out of ${arriving_kg} kg`;
+  across(["vehicle.removed_kg", "vehicle.kerb_kg"], ({ vehicle: { removed_kg, kerb_kg } }, fault) => {
+    if (removed_kg >= kerb_kg) {
+      const found = `found ${removed_kg} kg taken out of ${kerb_kg} kg`;
       fault(["vehicle", "removed_kg"], `${found}, less than the whole car wanted`);
     }
   }),

@@ -2,6 +2,7 @@ import type * as z from "zod";
 import { InputError, inputError } from "../problems.ts";
 import { checkSize } from "./checkSize.ts";
 import { describeFound } from "./describeFound.ts";
+import { inPresentNames } from "./formerNames.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
 import { Road } from "./road.ts";
 import { toProblems } from "./toProblems.ts";
@@ -67,7 +68,7 @@ export function readJob(json: unknown, where = "document"): Job {
     );
   }
   checkSize(json, where);
-  return held(Job, json, where);
+  return held(Job, inPresentNames(json), where);
 }
 
 /** A road by itself, as it stands in a job; for who makes one and wants it held to the same bounds. */

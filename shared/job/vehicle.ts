@@ -72,7 +72,7 @@ const Balance = z.strictObject({
 export const Vehicle = z.strictObject({
   name: line,
   /** Ready to drive as it arrives, nobody aboard. */
-  arriving_kg: above0(20_000),
+  kerb_kg: above0(20_000),
   /** Engine, tank, exhaust and the like taken out. */
   removed_kg: between(0, 10_000).default(0),
   /** Motor, controller, adapter, charger, heater put in; without modules and their boxes. */

@@ -86,11 +86,11 @@ export function weighedAxles({ weighed }: Weights): { readonly front_kg: number;
 }
 
 /** What is wrong between the axles as weighed and the mass of the car as it arrives; nothing where they agree within 2 %. */
-export function weighedFault(weights: Weights, arriving_kg: number): string | undefined {
+export function weighedFault(weights: Weights, kerb_kg: number): string | undefined {
   const { front_kg, rear_kg } = weighedAxles(weights);
   const sum_kg = front_kg + rear_kg;
-  if (Math.abs(sum_kg - arriving_kg) <= WEIGHED_frac * arriving_kg) return undefined;
-  return `found ${figures(front_kg)} + ${figures(rear_kg)} = ${figures(sum_kg)} kg on the axles of a car of ${figures(arriving_kg)} kg, within 2 % wanted`;
+  if (Math.abs(sum_kg - kerb_kg) <= WEIGHED_frac * kerb_kg) return undefined;
+  return `found ${figures(front_kg)} + ${figures(rear_kg)} = ${figures(sum_kg)} kg on the axles of a car of ${figures(kerb_kg)} kg, within 2 % wanted`;
 }
 
 function figures(value: number): string {

@@ -8,9 +8,7 @@ export interface Explanation {
 }
 
 const masses = [
-  ...["arriving_kg", "removed_kg", "added_kg", "converted_kg", "load_kg", "roof.mass_kg"].map(
-    (key) => `vehicle.${key}`,
-  ),
+  ...["kerb_kg", "removed_kg", "added_kg", "converted_kg", "load_kg", "roof.mass_kg"].map((key) => `vehicle.${key}`),
   "module.mass_kg",
   "pack.boxes_frac",
   "pack.layout",

@@ -27,7 +27,7 @@ const works: Readonly<Record<string, Work>> = {
     const { seriesModules, parallelModules, boxes_frac, whole } = packs[packIndex];
     const bare =
       vehicle.converted_kg === undefined
-        ? `${mass(vehicle.arriving_kg)} kerb weight - ${mass(vehicle.removed_kg)} removed + ${mass(vehicle.added_kg)} added`
+        ? `${mass(vehicle.kerb_kg)} kerb weight - ${mass(vehicle.removed_kg)} removed + ${mass(vehicle.added_kg)} added`
         : `${mass(vehicle.converted_kg)} as converted, without pack`;
     const roof = vehicle.roof ? ` + ${mass(vehicle.roof.mass_kg)} on the roof` : "";
     return {

@@ -5,6 +5,6 @@ import type { Vehicle } from "../../shared/job/vehicle.ts";
  * on the roof.
  */
 export function testMass_kg(vehicle: Vehicle, pack_kg: number): number {
-  const bare_kg = vehicle.converted_kg ?? vehicle.arriving_kg - vehicle.removed_kg + vehicle.added_kg;
+  const bare_kg = vehicle.converted_kg ?? vehicle.kerb_kg - vehicle.removed_kg + vehicle.added_kg;
   return bare_kg + pack_kg + vehicle.load_kg + (vehicle.roof?.mass_kg ?? 0);
 }

@@ -16,7 +16,7 @@ async function openInUse(page: Page): Promise<void> {
   await unfold(page);
   for (const path of ["vehicle.load_kg", "packs.0.name", "driveline.gears.0.name"]) await write(page, path, "");
   await write(page, "usualDay_km", "as far as the bridge");
-  await write(page, "vehicle.arriving_kg", "14 1/4 cwt");
+  await write(page, "vehicle.kerb_kg", "14 1/4 cwt");
   await write(page, "driveline.finalDrive_ratio", "342");
   await page.locator("#typed-road").fill("to the mill and back");
   await page.locator("#typed-road").blur();

@@ -22,7 +22,7 @@ describe("first visit", () => {
       use: "shop, station, once a month to my sister",
       usualDay_km: "19 miles",
       longestDay_km: "unknown",
-      "vehicle-arriving_kg": "15 1/2 cwt",
+      "vehicle-kerb_kg": "15 1/2 cwt",
       "vehicle-load_kg": "unknown",
       "vehicle-tyres-loadedRadius_mm": "5.20-13",
       "driveline-finalDrive_ratio": "9/38",
@@ -44,7 +44,7 @@ describe("first visit", () => {
 
     await page.reload();
     await worked(page);
-    expect(await page.inputValue("#field-vehicle-arriving_kg")).toBe("15 1/2 cwt");
+    expect(await page.inputValue("#field-vehicle-kerb_kg")).toBe("15 1/2 cwt");
     await page.context().close();
   });
 
@@ -55,7 +55,7 @@ describe("first visit", () => {
     await worked(page);
     const questions = page.locator(".first-questions");
     expect(await questions.locator("[aria-invalid=true]").count()).toBe(0);
-    expect(await page.inputValue("#first-field-vehicle-arriving_kg")).toBe("1500");
+    expect(await page.inputValue("#first-field-vehicle-kerb_kg")).toBe("1500");
     expect(await page.inputValue("#first-field-usualDay_km")).toBe("40");
     expect(await page.inputValue("#first-field-longestDay_km")).toBe("");
     for (const path of quantities) {
@@ -75,29 +75,29 @@ describe("first visit", () => {
     await answer(page, "usualDay_km", "12 miles");
     await worked(page);
     const before = await saidBelow(page);
-    await answer(page, "vehicle-arriving_kg", "heavy");
+    await answer(page, "vehicle-kerb_kg", "heavy");
     await answer(page, "driveline-finalDrive_ratio", "342");
     await answer(page, "usualDay_km", "there and back");
     await worked(page);
     const says = (path: string) => page.locator(`#first-field-${path}-says`).textContent();
-    expect(await says("vehicle-arriving_kg")).toMatch(/found heavy, .*Using 850 kg/s);
+    expect(await says("vehicle-kerb_kg")).toMatch(/found heavy, .*Using 850 kg/s);
     expect(await says("usualDay_km")).toMatch(/found there and back, .*Using 19\.3 km/s);
     expect(await says("driveline-finalDrive_ratio")).toContain("likely 3.42");
     expect(await saidBelow(page)).toBe(before);
 
     await page.locator(".first-questions .asked button", { hasText: "3.42" }).click();
-    await answer(page, "vehicle-arriving_kg", "14 1/4 cwt");
+    await answer(page, "vehicle-kerb_kg", "14 1/4 cwt");
     await page.locator(".first-questions .asked button", { hasText: "112 lb" }).click();
     await answer(page, "usualDay_km", "30 miles");
     await answer(page, "longestDay_km", "20 miles");
     await worked(page);
     expect(await page.locator(".first-questions [aria-invalid=true]").count()).toBe(0);
-    expect(await says("vehicle-arriving_kg")).toContain("724 kg");
+    expect(await says("vehicle-kerb_kg")).toContain("724 kg");
     expect(await page.locator(".first-questions li .to-mend").textContent()).toContain("changed places");
     expect(await saidBelow(page)).not.toBe(before);
     await answer(page, "longestDay_km", "80 miles");
     expect(await page.locator(".first-questions li .to-mend").count()).toBe(0);
-    expect(await page.inputValue("#field-vehicle-arriving_kg")).toContain("14 1/4 cwt");
+    expect(await page.inputValue("#field-vehicle-kerb_kg")).toContain("14 1/4 cwt");
     expect(faults).toEqual([]);
     await page.context().close();
   });
@@ -105,7 +105,7 @@ describe("first visit", () => {
 
 /** The questions that are answered by a quantity. */
 const quantities = [
-  ...["usualDay_km", "longestDay_km", "vehicle-arriving_kg", "vehicle-load_kg"],
+  ...["usualDay_km", "longestDay_km", "vehicle-kerb_kg", "vehicle-load_kg"],
   ...["vehicle-tyres-loadedRadius_mm", "driveline-finalDrive_ratio"],
 ];
 

@@ -177,7 +177,7 @@ describe("the workshop's own", () => {
     await page.locator(".tools select").selectOption("british");
     await worked(page);
     expect(await page.inputValue("#field-usualDay_km")).toBe("23.6121");
-    expect(await page.inputValue("#field-vehicle-arriving_kg")).toBe("18 3/4 cwt");
+    expect(await page.inputValue("#field-vehicle-kerb_kg")).toBe("18 3/4 cwt");
     expect(await finding(page, "whichIsEnough")).toMatch(/miles/);
     expect(await finding(page, "whichIsEnough")).not.toMatch(/\d km\b/);
     expect(await page.locator("#stateOfCharge table").textContent()).toContain("miles");

@@ -134,7 +134,7 @@ describe("the reading of a file", () => {
     "/** Comes",
     " * back with nothing. */",
     // biome-ignore lint/suspicious/noTemplateCurlyInString: the text of a program
-    "const arriving_kg = `${standingDraw} stands for ever`; // at its end",
+    "const kerb_kg = `${standingDraw} stands for ever`; // at its end",
     'const other = "Standing draw";',
   ].join("\n");
   it("finds what is written, and no path of an import", () => {
@@ -145,7 +145,7 @@ describe("the reading of a file", () => {
     const texts = commentsAndNames("a.ts", file).map(({ text, line }) => `${line} ${text}`);
     expect(texts).toContain("2 /** Comes back with nothing. */");
     expect(texts).toContain("4 // at its end");
-    expect(texts).toContain("4 arriving_kg");
+    expect(texts).toContain("4 kerb_kg");
     expect(texts.some((text) => text.includes("stands for ever"))).toBe(false);
   });
 });

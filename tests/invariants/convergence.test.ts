@@ -7,7 +7,7 @@ import { fixedly } from "../support/fixedly.ts";
 /** A car that loses something everywhere, never meets a limit and stays in one gear; voltage and resistance stand still. */
 const steadyPack: Changes = {
   vehicle: {
-    arriving_kg: 1150,
+    kerb_kg: 1150,
     tyres: { loadedRadius_mm: 300, rolling_coeff: 0.012, rollingRise_coeff: 0.002, wheelsInertia_kgm2: 3 },
     roadLoad: { kind: "physical", drag_coeff: 0.42, frontalArea_m2: 1.9, wheelDrag_Nm: 3 },
   },

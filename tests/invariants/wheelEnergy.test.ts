@@ -33,7 +33,7 @@ function wheelPositive_J(job: Job, trace: Trace): number {
 
 /** A lighter, smoother and easier rolling twin of the car, each for itself. */
 const easier: readonly (readonly [string, (job: Job) => Job])[] = [
-  ["mass", (job) => ({ ...job, vehicle: { ...job.vehicle, load_kg: 0, arriving_kg: job.vehicle.arriving_kg - 50 } })],
+  ["mass", (job) => ({ ...job, vehicle: { ...job.vehicle, load_kg: 0, kerb_kg: job.vehicle.kerb_kg - 50 } })],
   [
     "drag",
     ({ vehicle, ...job }) => ({

@@ -95,7 +95,7 @@ describe("what turns makes a car seem heavier", () => {
         };
         const bare = bareJob({
           test_kg: 1200,
-          vehicle: { arriving_kg: 1199, tyres: { ...job.vehicle.tyres, rolling_coeff: 0 } },
+          vehicle: { kerb_kg: 1199, tyres: { ...job.vehicle.tyres, rolling_coeff: 0 } },
           driveline: { gears: [{ name: "only", gear_ratio: overall, efficiency_frac: 1 }], finalDrive_ratio: 1 },
           motor: { rotorInertia_kgm2: J },
         });
@@ -199,7 +199,7 @@ it("draws a lower peak current with a much lower torque cap", () => {
 describe("the gear that keeps the motor nearer its best torque", () => {
   const machine: Changes = {
     vehicle: {
-      arriving_kg: 1399,
+      kerb_kg: 1399,
       tyres: { loadedRadius_mm: 300, rolling_coeff: 0.012, followsTemperature: false },
       roadLoad: { kind: "physical", drag_coeff: 0.4, frontalArea_m2: 2 },
     },

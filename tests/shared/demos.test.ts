@@ -105,10 +105,10 @@ describe.each(demos.map(({ id, document }) => [id, document] as const))("%s", (i
   });
 
   it("weighs no more than its plate with the heaviest pack", () => {
-    const { arriving_kg, removed_kg, added_kg, load_kg, gross_kg } = job.vehicle;
+    const { kerb_kg, removed_kg, added_kg, load_kg, gross_kg } = job.vehicle;
     for (const { seriesModules, parallelModules, boxes_frac } of job.packs) {
       const pack_kg = seriesModules * parallelModules * job.module.mass_kg * (1 + boxes_frac);
-      expect(arriving_kg - removed_kg + added_kg + load_kg + pack_kg).toBeLessThanOrEqual(gross_kg ?? 0);
+      expect(kerb_kg - removed_kg + added_kg + load_kg + pack_kg).toBeLessThanOrEqual(gross_kg ?? 0);
     }
   });
 

@@ -54,7 +54,7 @@ const vehicle: fc.Arbitrary<Written["vehicle"]> = fc
   .tuple(
     fc.record({
       name: fc.constant("Any car"),
-      arriving_kg: real(500, 2000),
+      kerb_kg: real(500, 2000),
       removed_kg: real(0, 300),
       added_kg: real(0, 300),
       load_kg: real(0, 500),

@@ -38,7 +38,7 @@ export function bareJob(changes: Changes = {}): Job {
     usualDay_km: 40,
     vehicle: {
       name: "Bare car",
-      arriving_kg: (changes.test_kg ?? 1400) - PACK_kg,
+      kerb_kg: (changes.test_kg ?? 1400) - PACK_kg,
       tyres: { loadedRadius_mm: 300, rolling_coeff: 0, followsTemperature: false },
       roadLoad: { kind: "physical", drag_coeff: 0, frontalArea_m2: 0 },
       ...changes.vehicle,

@@ -18,7 +18,7 @@ export function inventedJob(title = "Invented saloon", load_kg = 150): Job {
     usualDay_km: 40,
     vehicle: {
       name: "Saloon of about 1960",
-      arriving_kg: 900,
+      kerb_kg: 900,
       removed_kg: 200,
       added_kg: 90,
       load_kg,

@@ -13,7 +13,7 @@ export default defineSection({
   question: "What does it weigh as it arrives, and what will it weigh with each pack?",
   given: (form) => html`
     ${form.fields("vehicle.name")}
-    ${form.fields("vehicle.arriving_kg", "vehicle.load_kg", "vehicle.removed_kg", "vehicle.added_kg", "vehicle.converted_kg", "vehicle.gross_kg")}
+    ${form.fields("vehicle.kerb_kg", "vehicle.load_kg", "vehicle.removed_kg", "vehicle.added_kg", "vehicle.converted_kg", "vehicle.gross_kg")}
     ${form.fold(
       "Balance, roof, trailer",
       carForm(form),
@@ -22,7 +22,7 @@ export default defineSection({
     ${form.fold("Lights, heater, 12 V", accessoriesForm(form), "accessories")}
   `,
   fields: [
-    ..."name arriving_kg load_kg removed_kg added_kg converted_kg gross_kg balance roof trailer inertia"
+    ..."name kerb_kg load_kg removed_kg added_kg converted_kg gross_kg balance roof trailer inertia"
       .split(" ")
       .map((key) => `vehicle.${key}`),
     "accessories",

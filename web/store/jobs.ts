@@ -1,4 +1,5 @@
 // The storage of jobs put together: store, open job, shelf and tie. Past 150 lines, since they hear of one another only here.
+import { inPresentNames } from "../../shared/job/formerNames.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { inputError } from "../../shared/problems.ts";
@@ -71,7 +72,7 @@ export async function openJobs(
   const documentOf = async (which: Comparable): Promise<unknown> => {
     if ("job" in which) return which.job;
     if (which.version !== undefined) return readVersion(which.id, which.version);
-    return openedJob.saver(which.id)?.mine().job ?? lowerLists((await readStored(which.id)).job);
+    return openedJob.saver(which.id)?.mine().job ?? inPresentNames(lowerLists((await readStored(which.id)).job));
   };
 
   const create = async (job: Job, from: string, file?: FileCopy): Promise<string> => {

@@ -26,7 +26,7 @@ const measurements: readonly Measurement[] = [
     id: "weighing",
     name: "weighing the car and what comes out of it",
     subject: "the weight",
-    path: "vehicle.arriving_kg",
+    path: "vehicle.kerb_kg",
     covers: /^vehicle\..*_kg$|^module\.mass_kg$|^packs\.\d+\.boxes_frac$/,
   },
   {

@@ -24,7 +24,7 @@ function byStepper({ test_kg, ...roadLoad }: RuleCar, trace: Trace) {
     bareJob({
       test_kg,
       vehicle: {
-        arriving_kg: test_kg - 1,
+        kerb_kg: test_kg - 1,
         tyres: { loadedRadius_mm: 300, rolling_coeff: 0.01 },
         inertia: { kind: "massFactor", mass_ratio: 1.03 },
         roadLoad: { kind: "coastDown", ...roadLoad, mass_kg: test_kg },

@@ -14,7 +14,7 @@ interface Body {
 function drivenFor(body: Body, trace: Trace, recovers: boolean) {
   const changes: Changes = {
     vehicle: {
-      arriving_kg: body.mass_kg - 1,
+      kerb_kg: body.mass_kg - 1,
       tyres: { loadedRadius_mm: 300, rolling_coeff: body.rolling_coeff, followsTemperature: false },
       roadLoad: { kind: "physical", drag_coeff: 1, frontalArea_m2: body.dragArea_m2 },
     },

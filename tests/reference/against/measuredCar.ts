@@ -36,7 +36,7 @@ function combined_Whpkm(motorId: string): number {
   const overall_ratio = ((motor.maxSpeed_rpm * RADPS_PER_RPM) / (110 * MPS_PER_KMH)) * 0.28;
   const job = bareJob({
     vehicle: {
-      arriving_kg: TEST_kg - pack_kg,
+      kerb_kg: TEST_kg - pack_kg,
       tyres: { loadedRadius_mm: 280, rolling_coeff: 0.01 },
       inertia: { kind: "massFactor", mass_ratio: 1.03 },
       roadLoad,
@@ -64,7 +64,7 @@ function combined_Whpkm(motorId: string): number {
 
 function steady_N(speed_mph: number): number {
   const changes = {
-    vehicle: { arriving_kg: TEST_kg - 1, tyres: { loadedRadius_mm: 280, rolling_coeff: 0.01 }, roadLoad },
+    vehicle: { kerb_kg: TEST_kg - 1, tyres: { loadedRadius_mm: 280, rolling_coeff: 0.01 }, roadLoad },
   };
   const { totals } = driven(bareJob(changes), steadyTrace(speed_mph * MPS_PER_MPH, 10, 1));
   return totals.wheelPositive_J / totals.distance_m;

@@ -20,7 +20,7 @@ function battery_Whpkm(usual: Usual, trace: Trace): number {
   const { totals } = driven(
     bareJob({
       vehicle: {
-        arriving_kg: test_kg - 1,
+        kerb_kg: test_kg - 1,
         tyres: { loadedRadius_mm: 290, rolling_coeff: usual.rolling_coeff ?? 0.013 },
         inertia: { kind: "massFactor", mass_ratio: 1.05 },
         roadLoad: { kind: "physical", drag_coeff: 0.4, frontalArea_m2: (usual.dragArea_m2 ?? 0.8) / 0.4 },

@@ -22,7 +22,7 @@ function steadyForces(changes: Changes, speed_mps: number, sinSlope: number) {
 const body = (test_kg: number, drag_coeff: number, frontalArea_m2: number, rolling_coeff: number): Changes => ({
   test_kg,
   vehicle: {
-    arriving_kg: test_kg - 1,
+    kerb_kg: test_kg - 1,
     tyres: { loadedRadius_mm: 300, rolling_coeff, followsTemperature: false },
     roadLoad: { kind: "physical", drag_coeff, frontalArea_m2 },
   },
@@ -39,7 +39,7 @@ const exercise: readonly (readonly [string, Changes, number, number, number | un
 /** A car by its coast-down on a day of its own. */
 const coastedOn = (f0_N: number, f2_Npkmh2: number, temperature_degC: number, pressure_kPa: number): Changes => ({
   vehicle: {
-    arriving_kg: 1399,
+    kerb_kg: 1399,
     tyres: { loadedRadius_mm: 300, rolling_coeff: 0.01, followsTemperature: true },
     roadLoad: { kind: "coastDown", f0_N, f1_Npkmh: 0, f2_Npkmh2, mass_kg: 1400 },
   },

@@ -15,7 +15,7 @@ function start(changes: Changes, duration_s: number, step_s: number): StandingSt
 
 function resisting(f0_N: number, f2_Npmps2: number, mass_kg: number, mass_ratio = 1): NonNullable<Changes["vehicle"]> {
   return {
-    arriving_kg: mass_kg - 1,
+    kerb_kg: mass_kg - 1,
     inertia: { kind: "massFactor", mass_ratio },
     roadLoad: { kind: "coastDown", f0_N, f1_Npkmh: 0, f2_Npkmh2: f2_Npmps2 * MPS_PER_KMH * MPS_PER_KMH, mass_kg },
   };
@@ -78,7 +78,7 @@ const constantPower = start(
 const electricTwoSeater: Changes = {
   test_kg: 1540,
   vehicle: {
-    arriving_kg: 1539,
+    kerb_kg: 1539,
     inertia: { kind: "massFactor", mass_ratio: 1560 / 1540 },
     tyres: { loadedRadius_mm: 300, rolling_coeff: 0.0048, followsTemperature: false },
     roadLoad: { kind: "physical", drag_coeff: 0.19, frontalArea_m2: 1.8 },

@@ -373,12 +373,8 @@ describe("bad input ends in 2 with a sentence each, and nothing on standard outp
   };
 
   it.each<[string, Record<string, unknown>, string]>([
-    [
-      "a negative mass",
-      { "vehicle.arriving_kg": -5 },
-      "vehicle.arriving_kg: found -5 kg, above 0 and at most 20000 kg",
-    ],
-    ["no mass", { "vehicle.arriving_kg": 0 }, "vehicle.arriving_kg: found 0 kg, above 0 and at most 20000 kg allowed"],
+    ["a negative mass", { "vehicle.kerb_kg": -5 }, "vehicle.kerb_kg: found -5 kg, above 0 and at most 20000 kg"],
+    ["no mass", { "vehicle.kerb_kg": 0 }, "vehicle.kerb_kg: found 0 kg, above 0 and at most 20000 kg allowed"],
     [
       "a wheel of no size",
       { "vehicle.tyres.loadedRadius_mm": 0 },

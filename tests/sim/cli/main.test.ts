@@ -58,7 +58,7 @@ describe("drive, as a process", () => {
   });
 
   it("ends in 2 for every fault of a job, a line each", () => {
-    const path = changedDemoFile({ "vehicle.arriving_kg": 0, "vehicle.tyres.loadedRadius_mm": 0, "packs.0.mas": 1 });
+    const path = changedDemoFile({ "vehicle.kerb_kg": 0, "vehicle.tyres.loadedRadius_mm": 0, "packs.0.mas": 1 });
     const { status, stdout, stderr } = bellhousing(`drive "${path}" --json`);
     expect({ status, stdout }).toEqual({ status: 2, stdout: "" });
     expect(stderr.trim().split("\n")).toHaveLength(3);

@@ -80,7 +80,7 @@ describe("a car that does not start", () => {
     const rolling = { loadedRadius_mm: 300, rolling_coeff: 0.02, followsTemperature: false };
     const found = told({
       ...window(501, 900),
-      vehicle: { arriving_kg: 1399, tyres: rolling },
+      vehicle: { kerb_kg: 1399, tyres: rolling },
     });
     expect(metric(found)[0]).toMatch(/^The car does not start on this road: it needs 14 Nm .* and has 0 Nm/);
   });
@@ -183,7 +183,7 @@ it("a pack that is empty on the way", () => {
 
 it("a car above its plate, and not one exactly on it", () => {
   const plate = (gross_kg: number): Changes => ({
-    vehicle: { arriving_kg: 1399, gross_kg },
+    vehicle: { kerb_kg: 1399, gross_kg },
   });
   expect(kinds(plate(1399))).toContain("aboveGross");
   expect(kinds(plate(1400))).not.toContain("aboveGross");

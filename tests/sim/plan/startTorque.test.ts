@@ -6,7 +6,7 @@ import { bareJob, type Changes } from "../../support/bareCar.ts";
 /** 20 turns of radians a metre at 0.9: 18 N at the tyres a newton metre; 1400 kg, 13734 N; rolling 137.34 N on the level. */
 const car: Changes = {
   vehicle: {
-    arriving_kg: 1399,
+    kerb_kg: 1399,
     tyres: { loadedRadius_mm: 300, rolling_coeff: 0.01, followsTemperature: false },
     roadLoad: { kind: "physical", drag_coeff: 0, frontalArea_m2: 0, wheelDrag_Nm: 6 },
   },

@@ -33,7 +33,7 @@ it("drives the car with each open value at either end of its band, the largest e
 it("leaves out what is known, what is asked, what does not move the car, and counts", () => {
   const guessed = { from: "guessed" as const };
   const origins: Job["origins"] = {
-    "vehicle.arriving_kg": { from: "measured", plusMinus_frac: 0.01 },
+    "vehicle.kerb_kg": { from: "measured", plusMinus_frac: 0.01 },
     usualDay_km: guessed,
     "charger.efficiency_frac": guessed,
     "packs.0.parallelModules": guessed,

@@ -159,7 +159,7 @@ it("of accessories is their mean power, what runs at 12 V over the converter's e
 describe("road load", () => {
   const coasted = { kind: "coastDown" as const, f0_N: 140, f1_Npkmh: 0.5, f2_Npkmh2: 0.04, mass_kg: 1000 };
   it("of coast-down coefficients grows in f0 with mass and in nothing else", () => {
-    const { road } = prepared({ test_kg: 1400, vehicle: { arriving_kg: 1399, roadLoad: coasted } });
+    const { road } = prepared({ test_kg: 1400, vehicle: { kerb_kg: 1399, roadLoad: coasted } });
     expect(road.rollingFixed_N).toBeCloseTo(196, 9);
     expect(road.rolling_Npmps).toBeCloseTo(1.8, 12);
     expect(road.drag_Npmps2).toBeCloseTo(0.04 * 12.96, 9);
@@ -174,7 +174,7 @@ describe("road load", () => {
   it("adds trailer and roof", () => {
     const { road } = prepared({
       vehicle: {
-        arriving_kg: 999,
+        kerb_kg: 999,
         roof: { mass_kg: 50, dragArea_m2: 0.3 },
         trailer: { mass_kg: 400, dragArea_m2: 1, rolling_coeff: 0.015 },
       },

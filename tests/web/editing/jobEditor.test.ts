@@ -55,8 +55,8 @@ describe("job editor", () => {
 
   it("names the place where a value breaks another field", () => {
     const jobEditor = deskWithDemo();
-    jobEditor.edit("vehicle.arriving_kg", "100", 100, { what: "Kerb weight" });
-    expect(jobEditor.drafts.value["vehicle.arriving_kg"].problem).toContain(
+    jobEditor.edit("vehicle.kerb_kg", "100", 100, { what: "Kerb weight" });
+    expect(jobEditor.drafts.value["vehicle.kerb_kg"].problem).toContain(
       "Parts removed: found 165 kg taken out of 100 kg",
     );
   });

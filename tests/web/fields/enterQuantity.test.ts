@@ -45,13 +45,13 @@ describe("typed quantity", () => {
 
   it("means by a text that is typed again the very value it stood for", () => {
     const { jobEditor, enter } = paperWithDemo();
-    const path = "vehicle.arriving_kg";
-    const { arriving_kg } = jobEditor.job.value.vehicle;
+    const path = "vehicle.kerb_kg";
+    const { kerb_kg } = jobEditor.job.value.vehicle;
     const { typed = "" } = jobEditor.job.value.origins[path];
     expect(typed).toBe("18 3/4 cwt");
-    expect(arriving_kg).not.toBeCloseTo(18.75 * 112 * 0.45359237, 6); // the file has it in whole kilograms
+    expect(kerb_kg).not.toBeCloseTo(18.75 * 112 * 0.45359237, 6); // the file has it in whole kilograms
     for (const text of ["", "letters", typed.slice(0, -1), typed]) enter(path, text);
-    expect(jobEditor.job.value.vehicle.arriving_kg).toBe(arriving_kg);
+    expect(jobEditor.job.value.vehicle.kerb_kg).toBe(kerb_kg);
     expect(jobEditor.drafts.value).toEqual({});
   });
 
@@ -130,8 +130,8 @@ describe("typed quantity", () => {
 
   it("keeps plus or minus as a share of the value", () => {
     const { jobEditor, enter } = paperWithDemo();
-    enter("vehicle.arriving_kg", "950 +/- 19 kg");
-    expect(atPath(jobEditor.job.value, "vehicle.arriving_kg")).toBe(950);
-    expect(jobEditor.job.value.origins["vehicle.arriving_kg"].plusMinus_frac).toBeCloseTo(0.02, 12);
+    enter("vehicle.kerb_kg", "950 +/- 19 kg");
+    expect(atPath(jobEditor.job.value, "vehicle.kerb_kg")).toBe(950);
+    expect(jobEditor.job.value.origins["vehicle.kerb_kg"].plusMinus_frac).toBeCloseTo(0.02, 12);
   });
 });

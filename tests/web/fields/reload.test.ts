@@ -15,7 +15,7 @@ import { noRoads } from "../../support/noRoads.ts";
 /** Fields that hang on each other: a load against the gross mass, shares against shares, a day against the longest one. */
 const paths = [
   "vehicle.load_kg",
-  "vehicle.arriving_kg",
+  "vehicle.kerb_kg",
   "vehicle.gross_kg",
   "usualDay_km",
   "longestDay_km",

@@ -28,7 +28,7 @@ describe("a slip of the pencil", () => {
   it.each([
     ["teeth upside down", third, "14/20", "9/41", /likely 41\/9 = 4\.56/],
     ["a ratio without its point", third, "1.4", "342", /likely 3\.42/],
-    ["a ratio in percent", third, "1.4", "342 %", /not written with %/],
+    ["a ratio in percent", third, "1.4", "342 %", /% is no unit for a gear ratio/],
     ["a share as an efficiency above 1", "driveline.finalDriveEfficiency_frac", "95", "1.2", /1\.2/],
     ["an efficiency above 100 %", "charger.efficiency_frac", "90", "104 %", /104 %.*to 100 %/],
     ["300 degrees of air", "environment.temperature_degC", "20", "300 degC", /-40 to 55 °C/],
@@ -50,7 +50,7 @@ describe("a slip of the pencil", () => {
   });
 
   it("asks which hundredweight is meant", () => {
-    const reading = page().read("vehicle.arriving_kg", "14 1/4 cwt");
+    const reading = page().read("vehicle.kerb_kg", "14 1/4 cwt");
     expect(reading && "question" in reading && reading.question?.id).toBe("cwt");
   });
 

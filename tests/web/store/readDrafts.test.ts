@@ -8,3 +8,8 @@ it("gives drafts back as they were, and puts a bare text of an earlier edition b
   expect(read["use"]).toMatchObject({ typed: "half a wo" });
   expect(read["use"]?.problem).not.toBe("");
 });
+
+it("gives a draft of a field that had another name to the field of today", () => {
+  const draft = { typed: "heavy", problem: "no number" };
+  expect(readDrafts({ "vehicle.arriving_kg": draft })).toEqual({ "vehicle.kerb_kg": draft });
+});

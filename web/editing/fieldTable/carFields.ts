@@ -5,7 +5,7 @@ import { chosen, likely, optional, quantity, usual } from "./quantityFieldOf.ts"
 /** Fields of the car, its weather and what else draws on the pack: those of a first answer. */
 export const carFields: Readonly<Record<string, Field>> = {
   "vehicle.name": { type: "line", label: "The car" },
-  "vehicle.arriving_kg": quantity("mass", "Kerb weight as it arrives", {
+  "vehicle.kerb_kg": quantity("mass", "Kerb weight as it arrives", {
     help: "Ready to drive, nobody aboard. Weighed is best: handbooks are often light.",
     ...usual(850, "600 to 900 kg for a small saloon"),
     ...likely(250, 4000, "a road vehicle"),

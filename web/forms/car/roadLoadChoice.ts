@@ -81,6 +81,6 @@ function physical(): RoadLoad {
 
 /** A small saloon's coast-down to start from: common practice, no source; to be typed over with the measured one. */
 function coastDown({ vehicle }: Job): RoadLoad {
-  const mass_kg = vehicle.arriving_kg + vehicle.load_kg;
+  const mass_kg = vehicle.kerb_kg + vehicle.load_kg;
   return { kind: "coastDown", f0_N: Math.round(0.13 * mass_kg), f1_Npkmh: 0.5, f2_Npkmh2: 0.037, mass_kg };
 }

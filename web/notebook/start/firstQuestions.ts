@@ -71,7 +71,7 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
             ),
           )}
         </li>
-        <li>${ask("vehicle.arriving_kg", "What does it weigh, nobody aboard?", {
+        <li>${ask("vehicle.kerb_kg", "What does it weigh, nobody aboard?", {
           ...(weight && {
             usual: { value: weight.usual_kg, why: `${weight.low_kg} to ${weight.high_kg} kg for ${weight.of}` },
           }),

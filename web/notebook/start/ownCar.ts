@@ -10,7 +10,7 @@ import { usualWeights } from "./usualWeights.ts";
 /** What counts until somebody asks the client. Assumed. */
 export const USUAL_DAY_km = 40;
 
-const WEIGHT = "vehicle.arriving_kg";
+const WEIGHT = "vehicle.kerb_kg";
 const TITLE = "New job";
 
 /** Roads to begin with, until the client's own log is there. */
@@ -38,7 +38,7 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
     isInvented: false,
     use: "",
     usualDay_km: USUAL_DAY_km,
-    vehicle: { ...vehicle, name: body.title, arriving_kg: 850, removed_kg: 150, added_kg: 90, load_kg: 150 },
+    vehicle: { ...vehicle, name: body.title, kerb_kg: 850, removed_kg: 150, added_kg: 90, load_kg: 150 },
     environment: { ...demo.environment, temperature_degC: 15, grip_coeff: 0.8 },
     roads,
     notes: [],
@@ -58,8 +58,8 @@ export function withBody(job: Job, body: BodyPart): Job {
   const weight = usualWeights[body.id];
   const isOpen = weight !== undefined && origins[WEIGHT]?.from === "usual";
   if (isOpen) origins[WEIGHT] = usualWithin(weight.usual_kg, weight.low_kg, weight.high_kg);
-  const arriving_kg = isOpen ? weight.usual_kg : job.vehicle.arriving_kg;
-  return { ...job, vehicle: { ...job.vehicle, arriving_kg, roadLoad: body.data }, origins };
+  const kerb_kg = isOpen ? weight.usual_kg : job.vehicle.kerb_kg;
+  return { ...job, vehicle: { ...job.vehicle, kerb_kg, roadLoad: body.data }, origins };
 }
 
 function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {

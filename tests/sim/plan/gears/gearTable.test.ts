@@ -15,7 +15,7 @@ const box = [
 const car: Changes = {
   test_kg: 1600,
   vehicle: {
-    arriving_kg: 1599,
+    kerb_kg: 1599,
     tyres: { loadedRadius_mm: 350, rolling_coeff: 0.015, followsTemperature: false },
     roadLoad: { kind: "physical", drag_coeff: 0.5, frontalArea_m2: 2 },
   },

@@ -29,7 +29,7 @@ const written: Written = {
 const weightsOf = (changes: Partial<Written> = {}) => Weights.parse({ ...written, ...changes });
 /** 200 kg of pack. */
 const job = bareJob({
-  vehicle: { arriving_kg: 950, removed_kg: 180, added_kg: 60 },
+  vehicle: { kerb_kg: 950, removed_kg: 180, added_kg: 60 },
   module: { mass_kg: 50 },
   pack: { seriesModules: 4 },
 });

@@ -46,12 +46,12 @@ describe("a car of one's own to begin with", () => {
   it("weighs what cars of its shape weigh, until somebody says what it weighs", () => {
     const [box] = bodies.filter(({ id }) => id === "box-body");
     const job = withBody(ownCar(), box);
-    expect(job.vehicle.arriving_kg).toBe(1600);
+    expect(job.vehicle.kerb_kg).toBe(1600);
     // 1200 to 2200 kg: off by 600 at most.
-    expect(job.origins["vehicle.arriving_kg"]).toEqual({ from: "usual", plusMinus_frac: 600 / 1600 });
+    expect(job.origins["vehicle.kerb_kg"]).toEqual({ from: "usual", plusMinus_frac: 600 / 1600 });
     const said = ownCar();
-    const weighed = { ...said, origins: { ...said.origins, "vehicle.arriving_kg": { from: "measured" as const } } };
-    expect(withBody(weighed, box).vehicle.arriving_kg).toBe(850);
+    const weighed = { ...said, origins: { ...said.origins, "vehicle.kerb_kg": { from: "measured" as const } } };
+    expect(withBody(weighed, box).vehicle.kerb_kg).toBe(850);
     expect(Object.keys(usualWeights).toSorted()).toEqual(bodies.map(({ id }) => id).toSorted());
   });
 });
