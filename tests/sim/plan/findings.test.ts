@@ -4,12 +4,15 @@ import { driveJob } from "../../../sim/plan/driveJob.ts";
 import { resample } from "../../../sim/trace/resample.ts";
 import { bareJob, type Changes, traceOf } from "../../support/bareCar.ts";
 
-const there = traceOf([
-  [0, 0],
-  [20, 36],
-  [40, 36],
-  [60, 0],
-]);
+const there = resample(
+  traceOf([
+    [0, 0],
+    [20, 36],
+    [40, 36],
+    [60, 0],
+  ]),
+  1,
+);
 /** 100 cells: 400 V resting, 50 to 500 V allowed. */
 const told = (changes: Changes, trace = there) => driveJob(bareJob(changes), trace).candidates[0].findings;
 const kinds = (changes: Changes, trace = there) => told(changes, trace).map(({ kind }) => kind);
