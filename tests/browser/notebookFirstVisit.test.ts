@@ -10,13 +10,13 @@ beforeAll(async () => {
 afterAll(async () => browser?.close());
 
 describe("first visit", () => {
-  it("goes from the example through ten questions, unknowns allowed, to a first answer with a band", async () => {
+  it("goes from the example through the quick start, unknowns allowed, to a first answer with a band", async () => {
     const { page, faults } = await openNotebook(browser, 390, 844);
     await worked(page);
     expect(await page.locator(".answer .verdict").textContent()).toMatch(/^13 kWh: enough\.$/);
     await page.getByRole("button", { name: "New job" }).click();
     await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
-    expect(await page.locator(".first-questions ol > li").count()).toBe(10);
+    expect(await page.locator(".first-questions ol > li").count()).toBe(12);
     const answers: Record<string, string> = {
       "vehicle-name": "Two-door, 1964",
       use: "shop, station, once a month to my sister",

@@ -5,7 +5,7 @@ import { createForm, type FieldContext } from "../../fields/fieldContext.ts";
 import { type QuantityFieldSpec, quantityField } from "../../fields/quantityField.ts";
 import { textField } from "../../fields/textField.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";
-import { USUAL_DAY_km, withBody } from "./ownCar.ts";
+import { isDriveOpen, USUAL_DAY_km, withBody, withDrive } from "./ownCar.ts";
 import { usualWeights } from "./usualWeights.ts";
 
 const PREFIX = "first-";
@@ -77,6 +77,8 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
           }),
         })}</li>
         <li>${ask("vehicle.load_kg", "What do people and luggage weigh?")}</li>
+        <li>${ask("driveline.limits.gearboxInput_Nm", "What torque is the old engine or gearbox rated for?")}</li>
+        <li>${ask("allowance.winter_ratio", "How many times the energy does a winter's day take, heater and all?")}</li>
         <li>${ask("vehicle.tyres.loadedRadius_mm", "What is written on the tyres?")}</li>
         <li>${ask("driveline.finalDrive_ratio", "What is the final drive?")}</li>
         <li>
@@ -93,6 +95,18 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
           )}
         </li>
       </ol>
+      ${
+        isDriveOpen(form.job)
+          ? html`<p>
+              <button
+                type="button"
+                @click=${() => jobEditor.change("Motor and packs for this car", ({ job, drafts }) => ({ job: withDrive(job), drafts }))}
+              >
+                Fit motor and packs to this weight and day
+              </button>
+            </p>`
+          : nothing
+      }
       <p class="sentence">${answer === "" ? "Calculating the first answer …" : answer}</p>
       <p>${doubt}</p>
       <p class="aside">All of it, and more, stands further down, with the figures.</p>

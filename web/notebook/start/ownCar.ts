@@ -5,6 +5,7 @@ import { readJob } from "../../../shared/job/readJob.ts";
 import { type BodyPart, bodies } from "../../../shared/parts/bodies.ts";
 import { fieldList } from "../../editing/fieldTable/fieldList.ts";
 import { placesOf } from "../../editing/fieldTable/placesOf.ts";
+import { driveFor, isScaled, packsFor } from "./startingDrive.ts";
 import { usualWeights } from "./usualWeights.ts";
 
 /** What counts until somebody asks the client. Assumed. */
@@ -15,19 +16,25 @@ const TITLE = "New job";
 
 /** Roads to begin with, until the client's own log is there. */
 const roads: Job["roads"] = [
+  {
+    kind: "cycle",
+    id: "lanes",
+    title: "Country lanes and villages, also where nobody knows: part of the published mixed cycle, up to 77 km/h",
+    cycle: "wltc-class-3b:medium",
+  },
   { kind: "cycle", id: "town", title: "In town: the published urban cycle", cycle: "udds" },
+  { kind: "cycle", id: "country", title: "Main roads: the published highway cycle, up to 96 km/h", cycle: "hwfet" },
   {
     kind: "cycle",
     id: "mixed",
     title: "Town, country and motorway: the published mixed cycle",
     cycle: "wltc-class-3b",
   },
-  { kind: "cycle", id: "country", title: "Country roads: the published highway cycle", cycle: "hwfet" },
 ];
 
 /**
- * A job in which everything is still the usual value, to be typed over from the first phone call on. Drive and packs are
- * those of the first demo, as a workshop might begin with; body and tyres are of the kind asked for.
+ * A job in which everything is still the usual value, to be typed over from the first phone call on. The kind of motor
+ * and cells is the first demo's, as a workshop might begin with, in the size that a car of this kind and its day ask for.
  */
 export function ownCar(body: BodyPart = bodies[0]): Job {
   const { engine: _engine, longestDay_km: _longest, ...demo } = readJob(demos[0].document);
@@ -45,10 +52,13 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
     hiddenSections: [],
     origins: {},
   };
-  return readJob(withBody({ ...job, origins: allUsual(job) }, body));
+  return readJob(withBody(withDrive({ ...job, origins: allUsual(job) }), body));
 }
 
-/** The job with the drag of another kind of body and, unless it was said, its weight: usual values with that kind's bands. */
+/**
+ * The job with the drag of another kind of body and, unless they were said or chosen, its weight, motor and packs: usual values with that
+ * kind's bands.
+ */
 export function withBody(job: Job, body: BodyPart): Job {
   const origins = { ...job.origins };
   for (const key of Object.keys(origins)) if (key.startsWith("vehicle.roadLoad.")) delete origins[key];
@@ -59,7 +69,39 @@ export function withBody(job: Job, body: BodyPart): Job {
   const isOpen = weight !== undefined && origins[WEIGHT]?.from === "usual";
   if (isOpen) origins[WEIGHT] = usualWithin(weight.usual_kg, weight.low_kg, weight.high_kg);
   const kerb_kg = isOpen ? weight.usual_kg : job.vehicle.kerb_kg;
-  return { ...job, vehicle: { ...job.vehicle, kerb_kg, roadLoad: body.data }, origins };
+  const dressed = { ...job, vehicle: { ...job.vehicle, kerb_kg, roadLoad: body.data }, origins };
+  return isDriveOpen(job) ? withDrive(dressed) : dressed;
+}
+
+/** A motor and packs for the car's weight and usual day, drawn from the first demo's. What the gearbox takes stays once it was said. */
+export function withDrive(job: Job): Job {
+  const start = readJob(demos[0].document);
+  const { motor, controller, driveline } = driveFor(start, job.vehicle.kerb_kg);
+  const said = Object.entries(job.driveline.limits ?? {}).filter(([key]) => {
+    const from = job.origins[`driveline.limits.${key}`]?.from;
+    return from !== undefined && from !== "usual";
+  });
+  const limits = { ...driveline.limits, ...Object.fromEntries(said) };
+  const { torqueCap_Nm = Number.POSITIVE_INFINITY } = controller;
+  const cap_Nm = Math.min(torqueCap_Nm, limits.gearboxInput_Nm ?? Number.POSITIVE_INFINITY);
+  return {
+    ...job,
+    motor,
+    controller: { ...controller, ...(Number.isFinite(cap_Nm) && { torqueCap_Nm: cap_Nm }) },
+    driveline: { ...job.driveline, limits },
+    packs: packsFor({ ...job, packs: start.packs }),
+  };
+}
+
+/** Nobody has chosen another motor, controller, module or pack than a job begins with. */
+export function isDriveOpen({ motor, controller, module, packs }: Job): boolean {
+  const start = readJob(demos[0].document);
+  const [{ name: _, parallelModules: __, ...first }] = start.packs;
+  const isStarted = packs.every(({ name, parallelModules: ___, ...pack }) => {
+    return /^\d+ kWh$/.test(name) && JSON.stringify(pack) === JSON.stringify(first);
+  });
+  const isSameModule = JSON.stringify(module) === JSON.stringify(start.module);
+  return isStarted && isSameModule && isScaled(motor) && controller.name === start.controller.name;
 }
 
 function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Job } from "../../../../shared/job/job.ts";
 import { readJob } from "../../../../shared/job/readJob.ts";
 import { bodies } from "../../../../shared/parts/bodies.ts";
 import { driveJob, roadTrace } from "../../../../sim/index.ts";
@@ -53,5 +54,54 @@ describe("a car of one's own to begin with", () => {
     const weighed = { ...said, origins: { ...said.origins, "vehicle.kerb_kg": { from: "measured" as const } } };
     expect(withBody(weighed, box).vehicle.kerb_kg).toBe(850);
     expect(Object.keys(usualWeights).toSorted()).toEqual(bodies.map(({ id }) => id).toSorted());
+  });
+
+  it("begins on country lanes, not on a motorway", () => {
+    const [first] = ownCar().roads;
+    const { speed_mps } = roadTrace(first, cycleTexts);
+    // The national limit for a light van on a single carriageway is 50 mph, 80 km/h.
+    expect(Math.max(...speed_mps)).toBeLessThan(80 / 3.6);
+  });
+
+  it.each([
+    ["microcar", 10, 20],
+    ["saloon", 30, 40],
+    ["light-van", 35, 50],
+  ])("has a motor and packs that suit a %s", (id, least_kW, most_kW) => {
+    const [body] = bodies.filter((each) => each.id === id);
+    const job = ownCar(body);
+    const { envelope } = job.motor;
+    const power_kW = envelope.kind === "peak" ? envelope.power_kW : Number.NaN;
+    expect(power_kW).toBeGreaterThan(least_kW);
+    expect(power_kW).toBeLessThan(most_kW);
+    const { candidates } = driveJob(job, roadTrace(job.roads[0], cycleTexts));
+    // A pack is less than three tenths of the car that came (common practice, no source), and the packs span what the day asks for.
+    for (const { pack } of candidates) expect(pack.mass_kg).toBeLessThan(0.3 * job.vehicle.kerb_kg);
+    const asked_km = (job.usualDay_km * job.allowance.winter_ratio) / job.allowance.aged_frac;
+    expect(candidates[0].range_km).toBeLessThan(asked_km);
+    expect(candidates.at(-1)?.range_km).toBeGreaterThan(asked_km);
+  });
+
+  it("takes on another shape's motor and packs, unless somebody has chosen some", () => {
+    const [microcar] = bodies.filter(({ id }) => id === "microcar");
+    expect(withBody(ownCar(), microcar).packs).toEqual(ownCar(microcar).packs);
+    const packs = ownCar().packs.map((pack) => ({ ...pack, boxes_frac: 0.4 }));
+    const chosen = { ...ownCar(), packs };
+    const job = withBody(chosen, microcar);
+    expect([job.packs, job.motor]).toEqual([chosen.packs, chosen.motor]);
+  });
+
+  it("sizes packs by the day that was said before the shape, and spares a gearbox whose limit was said", () => {
+    const [van] = bodies.filter(({ id }) => id === "light-van");
+    const largest = (job: Job) => Math.max(...job.packs.map(({ parallelModules }) => parallelModules));
+    expect(largest(withBody({ ...ownCar(), usualDay_km: 80 }, van))).toBeGreaterThan(1.5 * largest(ownCar(van)));
+    const { driveline, origins, ...rest } = ownCar();
+    const said = {
+      ...rest,
+      driveline: { ...driveline, limits: { ...driveline.limits, gearboxInput_Nm: 70 } },
+      origins: { ...origins, "driveline.limits.gearboxInput_Nm": { from: "handbook" as const } },
+    };
+    const job = withBody(said, van);
+    expect([job.driveline.limits?.gearboxInput_Nm, job.controller.torqueCap_Nm]).toEqual([70, 70]);
   });
 });
