@@ -1,11 +1,11 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { worked } from "../support/notebookPage.ts";
+import { choosePaper, worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 import { jobsWithCharts, openWithFigures } from "../support/openWithFigures.ts";
 import { printedFigures } from "../support/printedFigures.ts";
 
-// The whole notebook on paper.
+// The workings on paper; the sheets have tests of their own.
 
 /** 210 mm less the margins of print.css, 16 mm each, at 96 px to the inch. */
 const PAPER_px = ((210 - 2 * 16) / 25.4) * 96;
@@ -20,8 +20,8 @@ afterAll(async () => browser?.close());
 function meant(page: Page): Promise<{ headings: string[]; figures: number }> {
   return page.evaluate(() => {
     const isThere = (each: Element) => each.getBoundingClientRect().height > 0;
-    const headings = [...document.querySelectorAll("main section > h2")].filter(isThere);
-    const figures = [...document.querySelectorAll("main figure svg[role=img]")].filter(isThere);
+    const headings = [...document.querySelectorAll(".working [id$='-title']")].filter(isThere);
+    const figures = [...document.querySelectorAll(".working figure svg[role=img]")].filter(isThere);
     return { headings: headings.map((each) => each.textContent?.trim() ?? ""), figures: figures.length };
   });
 }
@@ -41,6 +41,7 @@ describe("on paper", () => {
     async (width) => {
       const { page, faults } = await openNotebook(browser, width);
       await worked(page);
+      await choosePaper(page, "workings");
       const pdf = await page.pdf({ format: "A4", preferCSSPageSize: true, tagged: true, outline: true });
       await page.emulateMedia({ media: "print" });
       const { headings, figures } = await meant(page);
@@ -56,13 +57,14 @@ describe("on paper", () => {
   it("nothing is wider than the paper, and nothing to press or fill in is left", async () => {
     const { page } = await openNotebook(browser);
     await worked(page);
+    await choosePaper(page, "workings");
     await page.setViewportSize({ width: Math.floor(PAPER_px), height: 986 });
     await page.emulateMedia({ media: "print" });
     await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
     const { edges, controls } = await page.evaluate(() => {
       const isThere = (each: Element) => each.getBoundingClientRect().height > 0;
-      const drawn = [...document.querySelectorAll("main figure svg[role=img], main table")].filter(isThere);
-      const controls = [...document.querySelectorAll("input, select, textarea, button, summary, progress")];
+      const drawn = [...document.querySelectorAll(".working figure svg[role=img], .working table")].filter(isThere);
+      const controls = [...document.querySelectorAll("input, select, textarea, button:not([data-opens]), summary, progress")];
       return {
         edges: drawn.map((each) => {
           const { left, right, width } = each.getBoundingClientRect();
@@ -86,7 +88,8 @@ describe("on paper", () => {
     async (_, job) => {
       // Hidden from the client: its figures are not for paper.
       const { page, faults } = await openWithFigures(browser, { ...job, hiddenSections: ["motor"] });
-      const all = await page.locator("main figure").count();
+      await choosePaper(page, "workings");
+      const all = await page.locator(".working figure").count();
       expect(all).toBeGreaterThanOrEqual(16);
       for (const format of ["A4", "Letter"]) {
         const pdf = await page.pdf({ format, tagged: true, outline: true });
@@ -98,11 +101,11 @@ describe("on paper", () => {
           expect(pages.length, `${format}: ${words}`).toBe(1);
           expect(pieces, `${format}: ${words}`).toBeGreaterThan(5);
         }
-        expect(printed(pdf).headings).not.toContain("The motor");
+        expect(printed(pdf).headings).not.toContain("Motor");
       }
       await page.emulateMedia({ media: "print" });
       const captions = await page.evaluate(() =>
-        [...document.querySelectorAll("main figure")]
+        [...document.querySelectorAll(".working figure")]
           .filter((each) => each.getBoundingClientRect().height > 0)
           .map((each) => each.querySelector("figcaption")?.getBoundingClientRect().height ?? 0),
       );

@@ -59,3 +59,8 @@ export async function unfold(page: Page): Promise<void> {
     scrollTo({ top: 0, behavior: "instant" });
   });
 }
+
+/** Chooses what is printed. */
+export async function choosePaper(page: Page, paper: "client" | "workings"): Promise<void> {
+  await page.locator(".paper-tools select").selectOption({ label: paper === "client" ? "Client sheet" : "The workings" });
+}

@@ -12,14 +12,19 @@ export interface SpeedAndHeight {
 /** Points of a profile need not lie nearer than this: the smoothed height is straight over more. */
 const SPACING_m = 10;
 
+/** A trip is cut where the car stands, so a crawl at its first or last second is a rest that was not caught. Walking pace, assumed. */
+const CRAWL_mps = 1;
+
 /**
  * The trace of a trip: time from 0, speed, and height against distance where the log has heights. Positions and the
  * date are not in it, and cannot be: nothing of where or when goes into job files.
  */
 export function toTrace(trip: SpeedAndHeight, id: string, title: string): Trace {
   const time_s = Float64Array.from(trip.speed_mps, (_, i) => i);
-  const profile = profileOf(distanceAlong_m(time_s, trip.speed_mps), trip.elevation_m);
-  const trace = { id, title, time_s, speed_mps: Float64Array.from(trip.speed_mps) };
+  const speed_mps = Float64Array.from(trip.speed_mps);
+  for (const end of [0, speed_mps.length - 1]) if (speed_mps[end] < CRAWL_mps) speed_mps[end] = 0;
+  const profile = profileOf(distanceAlong_m(time_s, speed_mps), trip.elevation_m);
+  const trace = { id, title, time_s, speed_mps };
   return profile ? { ...trace, profile } : trace;
 }
 

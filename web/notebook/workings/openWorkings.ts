@@ -65,12 +65,12 @@ export function openWorkings(page: HTMLElement, sections: readonly AnySection[])
   };
 }
 
-/** Kept for this tab alone, so that a reload shows what was open. Which ones are open says nothing of a job. */
+/** Kept in this browser, so that a reload and another tab show what was open. Which ones are open says nothing of a job. */
 const KEY = "openWorkings";
 
 function rememberedNames(): readonly string[] {
   try {
-    return (sessionStorage.getItem(KEY) ?? "").split(" ");
+    return (localStorage.getItem(KEY) ?? "").split(" ");
   } catch {
     return []; // a browser that keeps nothing for this page
   }
@@ -78,7 +78,7 @@ function rememberedNames(): readonly string[] {
 
 function remember(names: readonly string[]): void {
   try {
-    sessionStorage.setItem(KEY, names.join(" "));
+    localStorage.setItem(KEY, names.join(" "));
   } catch {
     // As above: they are closed again after a reload.
   }

@@ -11,7 +11,7 @@ import type { AlongRoad } from "./drivingModel.ts";
  * A line much shorter than what the speeds on both sides say is no road: below this share of it the speeds win. Above, a stop on the way is as
  * likely as a winding tunnel: made logs of towns have gaps with half a minute at lights in them. Fitted to those.
  */
-const DISAGREE_frac = 0.25;
+const DISAGREE_frac = 0.22;
 /** Both sides must be moving, and the gap short enough that a stop and a way back are less likely than a bend. Assumed. */
 const MOVING_mps = 3;
 const LONGEST_s = 180;
