@@ -114,9 +114,9 @@ describe("a log brought to the session", () => {
 
   it.each([
     ["an empty file", "", /empty/],
-    ["a photograph", "\xff\xd8\xff photo", /wanted a GPX/],
+    ["a photograph", "\xff\xd8\xff photo", /is read as GPX/],
     ["XML with entities", '<!DOCTYPE g [<!ENTITY a "b">]><gpx><trk/></gpx>', /entities/],
-    ["prose", "Dear Mr Miller,\nthe car stands ready.\n", /wanted/],
+    ["prose", "Dear Mr Miller,\nthe car stands ready.\n", /is read as GPX/],
   ])("refuses %s in one sentence and keeps what was there", async (_, content, sentence) => {
     const before = value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
     const refused = await session.bring([file("other", content)], setting, quiet);
