@@ -6,12 +6,12 @@ import Papa from "papaparse";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { build } from "vite";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { makeLog, makeTruth } from "../support/logMaker.ts";
-import { writeGpx } from "../support/logWriter.ts";
-import { expectNoSidewaysScroll, finding, worked, write } from "../support/notebookPage.ts";
-import { startChromium } from "../support/openNotebook.ts";
-import { savedFigure, seen, sizeOfPng } from "../support/savedFigure.ts";
+import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
+import { makeLog, makeTruth } from "../../support/logMaker.ts";
+import { writeGpx } from "../../support/logWriter.ts";
+import { expectNoSidewaysScroll, finding, worked, write } from "../../support/notebookPage.ts";
+import { startChromium } from "../../support/openNotebook.ts";
+import { savedFigure, seen, sizeOfPng } from "../../support/savedFigure.ts";
 
 // The notebook as one file, opened from disk: no server, no network, nothing beside it.
 

@@ -2,9 +2,9 @@ import { join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { build } from "vite";
 import { afterAll, beforeAll, describe, inject, it } from "vitest";
-import type {} from "../support/contractInBrowser.ts";
-import { startChromium } from "../support/openNotebook.ts";
-import { storeContract } from "../support/storeContract.ts";
+import type {} from "../../support/contractInBrowser.ts";
+import { startChromium } from "../../support/openNotebook.ts";
+import { storeContract } from "../../support/storeContract.ts";
 
 let browser: Browser;
 let page: Page;
@@ -18,7 +18,7 @@ afterAll(async () => browser?.close());
 
 /** The contract and the store, in one piece that a page can run. */
 async function contractScript(): Promise<string> {
-  const entry = join(import.meta.dirname, "../support/contractInBrowser.ts");
+  const entry = join(import.meta.dirname, "../../support/contractInBrowser.ts");
   const built = await build({
     ...{ configFile: false, mode: "production", logLevel: "warn" },
     build: { write: false, target: "es2022", lib: { entry, name: "contract", formats: ["iife"] } },

@@ -1,10 +1,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { jobText } from "../../shared/job/jobText.ts";
-import { inventedJob } from "../support/inventedJob.ts";
-import { worked, write } from "../support/notebookPage.ts";
-import { openWorkings, startChromium } from "../support/openNotebook.ts";
-import { storedLoads } from "../support/storedLoads.ts";
+import { jobText } from "../../../shared/job/jobText.ts";
+import { inventedJob } from "../../support/inventedJob.ts";
+import { worked, write } from "../../support/notebookPage.ts";
+import { openWorkings, startChromium } from "../../support/openNotebook.ts";
+import { storedLoads } from "../../support/storedLoads.ts";
 
 let browser: Browser;
 beforeAll(async () => {

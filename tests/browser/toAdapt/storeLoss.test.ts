@@ -3,12 +3,12 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
-import { jobText } from "../../shared/job/jobText.ts";
-import { chromiumFlags } from "../support/chromium.ts";
-import { inventedJob, withRecordedRoad } from "../support/inventedJob.ts";
-import { saidAt, worked } from "../support/notebookPage.ts";
-import { openWorkings, startChromium } from "../support/openNotebook.ts";
-import { storedLoads } from "../support/storedLoads.ts";
+import { jobText } from "../../../shared/job/jobText.ts";
+import { chromiumFlags } from "../../support/chromium.ts";
+import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
+import { saidAt, worked } from "../../support/notebookPage.ts";
+import { openWorkings, startChromium } from "../../support/openNotebook.ts";
+import { storedLoads } from "../../support/storedLoads.ts";
 
 // What may befall a page, its browser and the browser's database while somebody types.
 

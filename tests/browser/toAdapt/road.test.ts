@@ -2,12 +2,12 @@ import { readFileSync } from "node:fs";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Job } from "../../shared/job/job.ts";
-import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { makeLog, makeTruth, type Spoiling, withParking } from "../support/logMaker.ts";
-import { writeCsv, writeGpx } from "../support/logWriter.ts";
-import { expectNoSidewaysScroll, finding, unfold, worked } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import type { Job } from "../../../shared/job/job.ts";
+import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
+import { makeLog, makeTruth, type Spoiling, withParking } from "../../support/logMaker.ts";
+import { writeCsv, writeGpx } from "../../support/logWriter.ts";
+import { expectNoSidewaysScroll, finding, unfold, worked } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
 
 const spoiling: Spoiling = {
   ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 },

@@ -1,10 +1,10 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { jobText } from "../../shared/job/jobText.ts";
-import { inventedJob, withRecordedRoad } from "../support/inventedJob.ts";
-import { worked, write } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { jobText } from "../../../shared/job/jobText.ts";
+import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
+import { worked, write } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
 
 // What a person meets on the notebook itself when a file or the browser's database is amiss.
 

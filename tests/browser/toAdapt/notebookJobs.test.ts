@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { finding, worked, write } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { finding, worked, write } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -1,9 +1,9 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { choosePaper, worked } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
-import { jobsWithCharts, openWithFigures } from "../support/openWithFigures.ts";
-import { printedFigures } from "../support/printedFigures.ts";
+import { choosePaper, worked } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
+import { jobsWithCharts, openWithFigures } from "../../support/openWithFigures.ts";
+import { printedFigures } from "../../support/printedFigures.ts";
 
 // The workings on paper; the sheets have tests of their own.
 
@@ -64,7 +64,9 @@ describe("on paper", () => {
     const { edges, controls } = await page.evaluate(() => {
       const isThere = (each: Element) => each.getBoundingClientRect().height > 0;
       const drawn = [...document.querySelectorAll(".working figure svg[role=img], .working table")].filter(isThere);
-      const controls = [...document.querySelectorAll("input, select, textarea, button:not([data-opens]), summary, progress")];
+      const controls = [
+        ...document.querySelectorAll("input, select, textarea, button:not([data-opens]), summary, progress"),
+      ];
       return {
         edges: drawn.map((each) => {
           const { left, right, width } = each.getBoundingClientRect();
