@@ -56,7 +56,7 @@ describe("bad input ends in 2 with a sentence", () => {
     [["--bands", "60-50 9.6 s", "--mass", "953"], /^--bands: found "60-50 9.6 s" without a unit of speed/],
     [["--bands", "60-50 mph 9.6 s", "--mass", "953"], /^--bands: found 1 band, at least 2 are wanted/],
     [["--bands", "60-50 mph 30 s; 30-20 mph 9 s", "--mass", "953"], /^--bands: found times that no rolling car makes/],
-    [["--bands", BANDS, "--mass", "9"], /^--mass: found 9/],
+    [["--bands", BANDS, "--mass", "9"], /^--mass: 9 kg is not possible/],
     [["--bands", BANDS, "--mass", "953", "--rotating", "3"], /^--rotating: found "3", a number from 1 to 1.5/],
     [["--bands", BANDS, "--mass", "953", "--terms", "3"], /^--bands: found 2 bands, at least 3 are wanted/],
   ])("%j", async (words, message) => {

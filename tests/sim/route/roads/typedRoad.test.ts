@@ -57,7 +57,7 @@ describe("a road typed from memory", () => {
         return (error as InputError).problems.map(({ message }) => message).join();
       }
     };
-    expect(wrong("80 m at 20 km/h, 1 in 2")).toContain("found 1 in 2 = 50 %");
+    expect(wrong("80 m at 20 km/h, 1 in 2")).toContain("1 in 2 = 50 %");
     expect(wrong("80 m up 1 in 7")).toContain("without a speed");
   });
 
