@@ -7,7 +7,7 @@ import { labelLine } from "./originGroups.ts";
 import type { SheetContent } from "./sheetContent.ts";
 
 const PICTURE_px = 680;
-const ROW_px = 61;
+const ROW_px = 50;
 /** Words of use beyond this many letters go on in full on the second page. */
 const USE_letters = 180;
 

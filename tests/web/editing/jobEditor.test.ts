@@ -17,6 +17,7 @@ describe("job editor", () => {
   it("calls a value typed over a usual one typed, since nobody has said where from, and leaves other origins as they are", () => {
     const jobEditor = deskWithDemo();
     jobEditor.edit("vehicle.roadLoad.drag_coeff", "", 0.45, { what: "Drag coefficient", from: "usual" });
+    jobEditor.settle();
     jobEditor.edit("vehicle.roadLoad.drag_coeff", "0.48", 0.48, { what: "Drag coefficient" });
     expect(jobEditor.job.value.origins["vehicle.roadLoad.drag_coeff"]).toMatchObject({
       from: "typed",
