@@ -1,4 +1,4 @@
-import { licences } from "./.ci/licences.ts";
+import { licences } from ".ci/licences.ts";
 import { createHash } from "node:crypto";
 import { copyFileSync, existsSync } from "node:fs";
 import { builtinModules } from "node:module";

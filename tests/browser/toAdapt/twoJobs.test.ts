@@ -1,10 +1,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { makeLog, makeTruth } from "../support/logMaker.ts";
-import { writeGpx } from "../support/logWriter.ts";
-import { unfold, worked, write } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
+import { makeLog, makeTruth } from "../../support/logMaker.ts";
+import { writeGpx } from "../../support/logWriter.ts";
+import { unfold, worked, write } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
