@@ -1,4 +1,3 @@
-import { licences } from ".ci/licences.ts";
 import { createHash } from "node:crypto";
 import { copyFileSync, existsSync } from "node:fs";
 import { builtinModules } from "node:module";
@@ -7,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import type { Plugin, UserConfig } from "vite";
 import { viteSingleFile } from "vite-plugin-singlefile";
 import { defineConfig, type ViteUserConfig } from "vitest/config";
+import { licences } from "./.ci/licences.ts";
 import { CountReporter } from "./tests/support/countReporter.ts";
 
 // Everything that is built and tested, by mode: `vite build` makes the notebook, `--mode oneFile` the notebook as one file,
@@ -20,7 +20,7 @@ export default defineConfig(({ mode }) => {
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const noStream = { find: "stream", replacement: here("web/worker/noStream.ts") };
 
-// How much script the notebook may load is held by tests/browser/pageWeight.test.ts, so the bundler need not warn. Paths stay
+// How much script the notebook may load is held by tests/browser/toAdapt/pageWeight.test.ts, so the bundler need not warn. Paths stay
 // relative (`base`), so that the built folder works under any address.
 const notebook: UserConfig = {
   root: "web",

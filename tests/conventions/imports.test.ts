@@ -77,7 +77,10 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "web/charts/parts/axes": { rooms: [...core, "web/look", ...chartParts("figure")], packages: runTime },
   "web/charts/parts/lines": { rooms: [...core, "web/look", ...chartParts("figure", "axes")], packages: runTime },
   "web/charts/parts/keys": { rooms: chartParts("figure"), packages: runTime },
-  "web/charts/parts/track": { rooms: chartParts("figure", "axes", "keys"), packages: runTime },
+  "web/charts/parts/track": {
+    rooms: [...core, "web/look", ...chartParts("figure", "axes", "keys")],
+    packages: runTime,
+  },
   "web/charts/parts/motorGround": {
     rooms: [...core, "web/look", ...chartParts("figure", "axes", "lines", "keys")],
     packages: runTime,

@@ -62,5 +62,7 @@ export async function unfold(page: Page): Promise<void> {
 
 /** Chooses what is printed. */
 export async function choosePaper(page: Page, paper: "client" | "workings"): Promise<void> {
-  await page.locator(".paper-tools select").selectOption({ label: paper === "client" ? "Client sheet" : "The workings" });
+  await page
+    .locator(".paper-tools select")
+    .selectOption({ label: paper === "client" ? "Client sheet" : "The workings" });
 }

@@ -121,7 +121,9 @@ describe("what a part brings, in words", () => {
         expect(Object.values(row).join(" ")).not.toMatch(/NaN|undefined|\[object/);
         expect(row.what).not.toBe("");
         expect(row.value).not.toBe("");
-        expect(row.origin).toMatch(/^(published law \(|common practice, no source|invented|derived from published figures \()/);
+        expect(row.origin).toMatch(
+          /^(published law \(|common practice, no source|invented|derived from published figures \()/,
+        );
       }
     },
   );

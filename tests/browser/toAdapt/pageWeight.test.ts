@@ -1,7 +1,7 @@
 import { gzipSync } from "node:zlib";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, it } from "vitest";
-import { startChromium } from "../support/openNotebook.ts";
+import { startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
