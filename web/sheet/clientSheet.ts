@@ -9,7 +9,7 @@ import type { SheetContent } from "./sheetContent.ts";
 const PICTURE_px = 680;
 const ROW_px = 50;
 /** Words of use beyond this many letters go on in full on the second page. */
-const USE_letters = 180;
+const LONG_USE = 180;
 
 /** The client sheet: one page with the answer, and a second with what it assumes. Nothing of the user interface is in it, and no positions. */
 export function clientSheet(document: Document, content: SheetContent, answer: Answer, units: UnitHabit): HTMLElement {
@@ -32,7 +32,7 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
     headOf(document, content),
     content.use === ""
       ? undefined
-      : make("p", content.use.length > USE_letters ? "use is-long" : "use", `“${content.use}”`),
+      : make("p", content.use.length > LONG_USE ? "use is-long" : "use", `“${content.use}”`),
     make("p", "verdict", content.headline),
     make("p", "say", content.say),
     picture && make("div", "picture", picture.svg),
@@ -73,7 +73,7 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
     "article",
     "sheet",
     page,
-    assumptionsPage(make, content, content.use.length > USE_letters ? content.use : ""),
+    assumptionsPage(make, content, content.use.length > LONG_USE ? content.use : ""),
   );
 }
 

@@ -2,7 +2,7 @@ import type { Job } from "../../../shared/job/job.ts";
 import { scaleMotor } from "../../../shared/parts/scaleMotor.ts";
 
 /** Motor power for a car ready to drive, about what small cars of the time had: common practice, no source. */
-const POWER_Wpkg = 40;
+const POWER_PER_KG = 40;
 const SCALED = "; scaled to the car's weight";
 /** Of a pack's energy, between ceiling and floor. */
 const USABLE_frac = 0.85;
@@ -11,7 +11,7 @@ const USABLE_frac = 0.85;
 export function driveFor(start: Job, kerb_kg: number): Pick<Job, "motor" | "controller" | "driveline"> {
   const { motor, controller, driveline } = start;
   if (motor.envelope.kind !== "peak") return { motor, controller, driveline };
-  const power_kW = Math.round((POWER_Wpkg * kerb_kg) / 1000);
+  const power_kW = Math.round((POWER_PER_KG * kerb_kg) / 1000);
   const size_ratio = power_kW / motor.envelope.power_kW;
   const scaled = (value: number) => Math.round(size_ratio * value);
   const { regen, torqueCap_Nm, current_A } = controller;
