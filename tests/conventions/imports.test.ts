@@ -78,7 +78,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "web/charts/parts/lines": { rooms: [...core, "web/look", ...chartParts("figure", "axes")], packages: runTime },
   "web/charts/parts/keys": { rooms: chartParts("figure"), packages: runTime },
   "web/charts/parts/track": {
-    rooms: [...core, "web/look", ...chartParts("figure", "axes", "keys")],
+    rooms: [...core, "web/look", ...chartParts("figure", "axes", "keys", "lines")],
     packages: runTime,
   },
   "web/charts/parts/motorGround": {
