@@ -1,7 +1,7 @@
 import { inputError } from "../problems.ts";
 
 /** Values in a job at most: two million samples with their times, 55 hours at 10 a second. */
-const MOST_VALUES = 4_000_000;
+const MOST_VALUES = 8_000_000;
 /** Keys in a group at most; the largest is that of the origins, of which a job has some hundred. */
 const MOST_KEYS = 2000;
 

@@ -141,8 +141,8 @@ describe("a document larger than any job", () => {
   it("is refused by the count of its samples", () => {
     const time_s = Array.from({ length: 1e6 }, (_, i) => i);
     const road = (id: string) => ({ kind: "trace", id, title: id, time_s, speed_kmh: time_s });
-    expect(said({ roads: [road("a"), road("b"), road("c")] })).toEqual([
-      "document: found more than 4000000 values, at most as many allowed in a job",
+    expect(said({ roads: ["a", "b", "c", "d", "e"].map(road) })).toEqual([
+      "document: found more than 8000000 values, at most as many allowed in a job",
     ]);
   });
 });
