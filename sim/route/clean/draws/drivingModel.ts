@@ -1,3 +1,4 @@
+import { keptSteps } from "../../../math/kalman/keptSteps.ts";
 import { overStep, type StepMatrices } from "../../../math/kalman/overStep.ts";
 import type { Passage, SwitchingModel } from "../../../math/kalman/switchingModel.ts";
 import { ACCELERATION_LASTS_s, STANDSTILL_s } from "./drivingPrior.ts";
@@ -60,13 +61,6 @@ export function drivingModel(
   const correlated = noise.correlated_m ** 2;
   const seesWay = Float64Array.of(1, 0, 0, 0, 1);
   const seesSpeed = Float64Array.of(0, 1, 0, 0, 0);
-  const steps = new Map<number, StepMatrices>();
-  const stepOf = (dt_s: number): StepMatrices => {
-    const key = Math.round(dt_s * 1000);
-    const made = steps.get(key) ?? accelerating(key / 1000);
-    steps.set(key, made);
-    return made;
-  };
   const { startMean, startCovariance } = startOf(known, first, last, correlated);
   return {
     states: n,
@@ -86,7 +80,7 @@ export function drivingModel(
       spread[n * n - 1] = correlated * (1 - keep * keep);
       spread[0] = known.offset_m2[i];
       if (from === MOVING && to === MOVING) {
-        const step = stepOf(dt_s);
+        const step = steps(dt_s);
         const variance = spread_mps2[i] ** 2;
         for (let a = 0; a < 4; a++) {
           for (let b = 0; b < 4; b++) {
@@ -124,6 +118,9 @@ export function drivingModel(
     },
   };
 }
+
+/** Steps of every length in milliseconds. */
+const steps = keptSteps(1000, accelerating);
 
 /** Way, speed, acceleration of standard deviation 1 and jerk over a step: a'' = -2 a'/T - a/T^2 + w, w of density 4/T^3. */
 function accelerating(dt_s: number): StepMatrices {

@@ -1,3 +1,4 @@
+import { keptSteps } from "../../../math/kalman/keptSteps.ts";
 import type { MotionModel } from "../../../math/kalman/motionModel.ts";
 import { overStep, type StepMatrices } from "../../../math/kalman/overStep.ts";
 
@@ -35,13 +36,7 @@ export function heightModel(
   const correlated = noise.wandering_m ** 2;
   const variance = noise.slope_ratio ** 2;
   const lasts_m = noise.slopeLasts_m;
-  const steps = new Map<number, StepMatrices>();
-  const stepOf = (by_m: number): StepMatrices => {
-    const key = Math.round(by_m * 10);
-    const made = steps.get(key) ?? sloping(key / 10, lasts_m);
-    steps.set(key, made);
-    return made;
-  };
+  const stepOf = stepsOver(lasts_m);
   const startCovariance = new Float64Array(n * n);
   [400, variance, variance / lasts_m ** 2, correlated].forEach((each, a) => {
     startCovariance[a * n + a] = each;
@@ -74,6 +69,20 @@ export function heightModel(
       }
     },
   };
+}
+
+/** A slope may hold for any length, but few are tried: as many are kept. */
+const MOST_LENGTHS = 8;
+const byLength = new Map<number, (by_m: number) => StepMatrices>();
+
+/** Steps of every length in tenths of a metre, where a slope lasts so long. */
+function stepsOver(lasts_m: number): (by_m: number) => StepMatrices {
+  const known = byLength.get(lasts_m);
+  if (known) return known;
+  if (byLength.size >= MOST_LENGTHS) byLength.clear();
+  const made = keptSteps(10, (by_m) => sloping(by_m, lasts_m));
+  byLength.set(lasts_m, made);
+  return made;
 }
 
 /** Height, slope of standard deviation 1 and its change over a piece of road: s'' = -2 s'/L - s/L^2 + w, w of density 4/L^3. */
