@@ -9,7 +9,7 @@ export { CONDITIONS, type ConditionId, conditionNames } from "./plan/answer/cond
 export { leftBetween, leftCell } from "./plan/answer/leftWords.ts";
 export type { PackAnswer, Use } from "./plan/answer/packAnswer.ts";
 export { type AnswerWords, answerWords, largestWords, settlementWords } from "./plan/answer/sentence.ts";
-export type { Settlement } from "./plan/answer/settle.ts";
+export type { Settlement, WorthMeasuring } from "./plan/answer/settle.ts";
 export type { Stop } from "./plan/answer/stops.ts";
 export { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
 export { continuousHeat } from "./plan/continuousHeat.ts";

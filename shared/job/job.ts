@@ -8,6 +8,7 @@ import { Engine } from "./engine.ts";
 import { Motor } from "./motor.ts";
 import { above0, between, line } from "./number.ts";
 import { keysOf } from "./path.ts";
+import { Requirement } from "./requirement.ts";
 import { Road } from "./road.ts";
 import { isInSchema } from "./schemaAt.ts";
 import { Vehicle } from "./vehicle.ts";
@@ -79,6 +80,7 @@ const decides = {
   longestDay_km: above0(2000).optional(),
   /** How often in a year the longest day comes. */
   longestDaysAYear: z.int().min(1).max(366).optional(),
+  requirement: Requirement.prefault({}),
   vehicle: Vehicle,
   /** The engine that came out; no result hangs on it. */
   engine: Engine.optional(),

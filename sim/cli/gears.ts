@@ -23,9 +23,9 @@ export const gears: Command = {
     hill: {
       type: "string",
       value: "GRADIENT",
-      help: "the steepest hill to start on; else the steepest 60 m of the road",
+      help: "the steepest hill to start on; else the job's, or the steepest 60 m of the road",
     },
-    top: { type: "string", value: "SPEED", help: "the top speed wanted; else the road's" },
+    top: { type: "string", value: "SPEED", help: "the top speed wanted; else the job's, or the road's" },
     trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
     json: { type: "boolean", help: "for a program: one object, units in the keys" },
   },
@@ -37,7 +37,7 @@ export const gears: Command = {
     const top_kmh = quantityOption(args, "top", "speed", { min: 5, max: 250, label: "a top speed" });
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const demand = {
-      ...demandOf(trace),
+      ...demandOf(trace, job.requirement),
       ...(hill_ratio !== undefined && { hill_ratio }),
       ...(top_kmh !== undefined && { top_kmh }),
     };

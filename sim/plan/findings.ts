@@ -9,6 +9,7 @@ import { drivingFindings, isCannot } from "./drivingFindings.ts";
 import { note, warning } from "./finding.ts";
 import type { Range } from "./range.ts";
 import { regenFindings } from "./regenFindings.ts";
+import { requirementFindings } from "./requirementFindings.ts";
 import { roadFindings } from "./roadFindings.ts";
 
 /** DC voltage strictly above which a circuit counts as high voltage (class B). [ISO6469-3, voltage classes], from memory. */
@@ -24,6 +25,7 @@ export function findingsFor(job: Job, model: Model, trace: Trace, candidate: Can
     ...drivingFindings(candidate, range),
     ...roadFindings(trace),
     ...speedFindings(model, trace),
+    ...requirementFindings(job, model),
     ...regenFindings(job, candidate),
     ...weightFindings(job, candidate),
     ...inputFindings(job),

@@ -6,9 +6,9 @@ import type { EditorState } from "../editing/jobEditor.ts";
 
 /** What of a job decides its answer, as the job file keeps it of a pinned state. */
 const decides = [
-  ...(["usualDay_km", "longestDay_km", "longestDaysAYear", "vehicle", "engine", "driveline", "motor"] as const),
-  ...(["controller", "module", "packs", "accessories", "charger", "environment", "allowance"] as const),
-  ...(["drivenRoad", "origins"] as const),
+  ...(["usualDay_km", "longestDay_km", "longestDaysAYear", "requirement", "vehicle"] as const),
+  ...(["engine", "driveline", "motor", "controller", "module", "packs"] as const),
+  ...(["accessories", "charger", "environment", "allowance", "drivenRoad", "origins"] as const),
 ] satisfies readonly (keyof Pinned["state"])[];
 
 /** The state with itself pinned, its answer beside it. `at` is a moment as ISO 8601. */

@@ -157,7 +157,8 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     });
   effect(() => {
     const isDemo = jobEditor.job.value.isInvented;
-    const found = { answer: answer.value, doubt: band.value };
+    const { measureFirst } = shown.value.answer ?? { measureFirst: [] };
+    const found = { answer: answer.value, doubt: band.value, measureFirst };
     if (notebook.isShared) {
       render(sharedNote(), place("first"));
       return;

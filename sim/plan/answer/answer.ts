@@ -2,7 +2,7 @@ import type { Said } from "../../../shared/quantity/said.ts";
 import type { Candidate } from "../driveReport.ts";
 import type { Unknown } from "../unknowns.ts";
 import { type PackAnswer, packAnswer, type Use } from "./packAnswer.ts";
-import { type Settlement, settlementOf } from "./settle.ts";
+import { type Settlement, settlementOf, type WorthMeasuring, worthMeasuring } from "./settle.ts";
 import { verdicts } from "./verdicts.ts";
 
 /** The answer to "how much battery is enough", from which headline, sentence, picture and table are made. */
@@ -25,6 +25,8 @@ export interface Answer {
   readonly largest?: Largest;
   /** What would settle the verdict on each pack that is only just enough. */
   readonly settlements: readonly (Settlement | undefined)[];
+  /** What to measure first, for the pack that is recommended; empty while the band is not known. */
+  readonly measureFirst: readonly WorthMeasuring[];
 }
 
 /** What the largest pack carries for nothing. */
@@ -71,6 +73,10 @@ export function answerFor(
     settlements: packs.map((pack, i) =>
       pack.verdict === "only just" && unknowns ? settlementOf(use, pack, candidates[i], unknowns[i]) : undefined,
     ),
+    measureFirst:
+      recommended !== undefined && unknowns
+        ? worthMeasuring(use, packs[recommended], candidates[recommended], unknowns[recommended])
+        : [],
   };
 }
 

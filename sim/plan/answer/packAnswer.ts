@@ -8,6 +8,8 @@ import { type Limits, type Stop, stopOf } from "./stops.ts";
 
 /** Share of the road that a car may miss and still be said to drive it. */
 const MISSED_frac = 0.02;
+/** Findings that say which of the client's other wishes the car does not meet. */
+const UNMET = ["hillTooSteep", "tooSlow"];
 /** Findings that say why a car does not drive the road, the plainest first. */
 const WHY_NOT = ["doesNotStart", "stopsOnRoad", "noRange", "stuck", "traceNotFollowed"];
 
@@ -29,6 +31,8 @@ export interface PackAnswer {
   readonly stop?: Stop;
   /** Why the car with it does not drive this road; it then has no kilometres, or they hold for a road driven more slowly. */
   readonly cannot?: Said;
+  /** What else is asked of the car and it does not do with this pack: start on the client's hill, reach his top speed. */
+  readonly unmet: readonly Said[];
   /** Absent for a stop, and while the band is not known and would decide. */
   readonly verdict?: Verdict;
   readonly range?: ByCondition<Band>;
@@ -49,7 +53,9 @@ export function packAnswer(
   unknowns: readonly Unknown[] | undefined,
 ): Omit<PackAnswer, "verdict"> {
   const { name, pack, testMass_kg, range_km } = candidate;
-  const base = { name, mass_kg: pack.mass_kg, testMass_kg, usable_kWh: pack.usable_kWh, isAtLeast: false, mayFail: [] };
+  const unmet = candidate.findings.filter(({ kind }) => UNMET.includes(kind)).map(({ sentence }) => sentence);
+  const { mass_kg, usable_kWh } = pack;
+  const base = { name, mass_kg, testMass_kg, usable_kWh, isAtLeast: false, unmet, mayFail: [] };
   const stop = stopOf(use, packIndex, candidate);
   if (stop) return { ...base, stop };
   const not = whyNot(candidate);

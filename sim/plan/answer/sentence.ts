@@ -28,6 +28,11 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
     const sentences = [pack.cannot ?? answer.cannot, say`No pack here changes that.`];
     return { headline: say`The car cannot drive this road.`, sentences, isStop: false };
   }
+  if (pack.unmet.length > 0) {
+    const verdict = pack.verdict ? [say`For the day, ${pack.name} is ${pack.verdict}.`] : [];
+    const sentences = [...pack.unmet, ...verdict, ...dayOf(answer, pack)];
+    return { headline: say`The car does not do what is asked.`, sentences, isStop: false };
+  }
   const headline = pack.verdict ? say`${pack.name}: ${pack.verdict}.` : say`${pack.name}: calculating …`;
   return {
     headline,

@@ -39,10 +39,7 @@ export function settlementOf(
   unknowns: readonly Unknown[],
 ): Settlement | undefined {
   if (!pack.left) return undefined;
-  const ends = endsIn("tenYearsWinter", use, candidate, unknowns).map(({ atLow, atHigh }) => ({
-    atLow: atLow - use.usualDay_km,
-    atHigh: atHigh - use.usualDay_km,
-  }));
+  const ends = leftAtEnds(use, candidate, unknowns);
   const { value } = pack.left.tenYearsWinter;
   const ranked = groupsByCost(value, unknowns, ends, pack.mayFail);
   const [first, second] = ranked;
@@ -67,9 +64,31 @@ export function settlementOf(
   };
 }
 
+/** A measurement, and by how many kilometres what it makes known may shorten a winter's day at ten years; infinite where the car may not drive. */
+export interface WorthMeasuring {
+  readonly measurement: Measurement;
+  readonly cost_km: number;
+}
+
+/** What to measure first, the dearest unknown first: for every verdict, where `settlementOf` is for one that is *only just*. */
+export function worthMeasuring(
+  use: Use,
+  pack: Pick<PackAnswer, "left" | "mayFail">,
+  candidate: Candidate,
+  unknowns: readonly Unknown[],
+): WorthMeasuring[] {
+  if (!pack.left) return [];
+  const ends = leftAtEnds(use, candidate, unknowns);
+  return groupsByCost(pack.left.tenYearsWinter.value, unknowns, ends, pack.mayFail).map(({ measurement, cost_km }) => ({
+    measurement,
+    cost_km,
+  }));
+}
+
 interface Group {
   readonly measurement: Measurement;
   readonly members: number[];
+  readonly cost_km: number;
 }
 
 function groupsByCost(
@@ -78,18 +97,29 @@ function groupsByCost(
   ends: readonly Ends[],
   mayFail: PackAnswer["mayFail"],
 ): Group[] {
-  const groups = new Map<string, Group>();
+  const groups = new Map<string, Pick<Group, "measurement" | "members">>();
   unknowns.forEach(({ path }, i) => {
     const measurement = measurementOf(path);
     const group = groups.get(measurement.id) ?? { measurement, members: [] };
     group.members.push(i);
     groups.set(measurement.id, group);
   });
-  const cost = ({ members }: Group) =>
+  const cost = (members: readonly number[]) =>
     members.some((i) => mayFail.some(({ path }) => path === unknowns[i].path))
       ? Number.POSITIVE_INFINITY
       : Math.hypot(...members.map((i) => costOf(value, ends[i])));
-  return [...groups.values()].filter((group) => cost(group) > 0).sort((a, b) => cost(b) - cost(a));
+  return [...groups.values()]
+    .map((group): Group => ({ ...group, cost_km: cost(group.members) }))
+    .filter(({ cost_km }) => cost_km > 0)
+    .sort((a, b) => b.cost_km - a.cost_km);
+}
+
+/** Kilometres left of the usual day at ten years in winter, at either end of each unknown. */
+function leftAtEnds(use: Use, candidate: Candidate, unknowns: readonly Unknown[]): Ends[] {
+  return endsIn("tenYearsWinter", use, candidate, unknowns).map(({ atLow, atHigh }) => ({
+    atLow: atLow - use.usualDay_km,
+    atHigh: atHigh - use.usualDay_km,
+  }));
 }
 
 /** By how many kilometres an unknown may make it worse. */

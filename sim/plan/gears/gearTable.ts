@@ -56,11 +56,15 @@ const CLIMB_kmh = 30;
 const START_s = 120;
 const START_STEP_s = 0.05;
 
-/** What a road itself asks of the gears: its top speed, and its steepest pitch where its heights are known. */
-export function demandOf(trace: Trace): GearDemand {
+/**
+ * What is asked of the gears: the hill and the top speed that the client named, or else what the road itself asks, its top speed, and its
+ * steepest pitch where its heights are known.
+ */
+export function demandOf(trace: Trace, { startHill_ratio, topSpeed_kmh }: Job["requirement"] = {}): GearDemand {
   const pitch = trace.profile && steepestPitch(trace.profile);
-  const top_kmh = characteristics(trace).max_mps / MPS_PER_KMH;
-  return { top_kmh, ...(pitch && { hill_ratio: pitch.grade_ratio }) };
+  const hill_ratio = startHill_ratio ?? pitch?.grade_ratio;
+  const top_kmh = topSpeed_kmh ?? characteristics(trace).max_mps / MPS_PER_KMH;
+  return { top_kmh, ...(hill_ratio !== undefined && { hill_ratio }) };
 }
 
 /** Each gear of a job's car in each range of its transfer box, the car left in it, with one of its packs aboard. */

@@ -1,9 +1,8 @@
 import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { SPARE_frac } from "../requirementFindings.ts";
 import { EASY_frac, type GearDemand, type GearRow } from "./gearTable.ts";
 import { gearName } from "./oneGear.ts";
 
-/** Torque that a start on the steepest hill should leave over. Common practice, no source. */
-export const SPARE_frac = 0.2;
 /** Share of a road that a gear may miss and still be said to drive it. */
 const MISSED_frac = 0.02;
 

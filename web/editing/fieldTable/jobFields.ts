@@ -16,6 +16,16 @@ export const jobFields: Readonly<Record<string, Field>> = {
     help: "Kept apart from the usual day, so that one trip a year does not size the pack.",
   }),
   longestDaysAYear: quantity("count", "Times a year", { ...optional, ...chosen }),
+  "requirement.topSpeed_kmh": quantity("speed", "Top speed wanted", {
+    ...optional,
+    ...chosen,
+    help: "The fastest the client really drives. Left empty, only the road is asked for.",
+  }),
+  "requirement.startHill_ratio": quantity("gradient", "Steepest hill to start on", {
+    ...optional,
+    ...chosen,
+    help: "From rest, with everybody aboard: 1 in 6, 17 % or 9.5 deg. Left empty, only the road is asked for.",
+  }),
   "notes.*.text": {
     type: "text",
     label: "Note",

@@ -1,12 +1,18 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import type { Job } from "../../../shared/job/job.ts";
 import { bodies } from "../../../shared/parts/bodies.ts";
+import type { WorthMeasuring } from "../../../sim/index.ts";
 import { fieldAt } from "../../editing/fieldTable/fieldAt.ts";
 import { createForm, type FieldContext } from "../../fields/fieldContext.ts";
 import { type QuantityFieldSpec, quantityField } from "../../fields/quantityField.ts";
 import { textField } from "../../fields/textField.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";
+import { boughtOf, boughtPaths, boughtWords, withBought } from "./alreadyBought.ts";
+import { measureFirstView } from "./measureFirst.ts";
 import { isDriveOpen, USUAL_DAY_km, withBody, withDrive } from "./ownCar.ts";
+import { peopleAboard, withPeople } from "./people.ts";
 import { usualWeights } from "./usualWeights.ts";
+import { heatingOf, heatings, withHeating } from "./winterHeat.ts";
 
 const PREFIX = "first-";
 
@@ -14,28 +20,42 @@ const PREFIX = "first-";
 export interface FirstAnswer {
   readonly answer: string;
   readonly doubt: string;
+  readonly measureFirst: readonly WorthMeasuring[];
 }
 
 /** Quick start: the questions of the first phone call. Each is a field of the job itself; nothing has to be sent off. */
-export function questionsView(context: FieldContext, isOpen: boolean, { answer, doubt }: FirstAnswer): TemplateResult {
+export function questionsView(
+  context: FieldContext,
+  isOpen: boolean,
+  { answer, doubt, measureFirst }: FirstAnswer,
+): TemplateResult {
   const form = createForm({ ...context, idPrefix: PREFIX });
   const { jobEditor, view } = context;
-  const { roadLoad } = form.job.vehicle;
-  const body = bodies.find(
-    ({ data }) =>
-      roadLoad.kind === "physical" &&
-      data.drag_coeff === roadLoad.drag_coeff &&
-      data.frontalArea_m2 === roadLoad.frontalArea_m2,
-  );
+  const { job } = form;
+  const body = bodyOf(job);
   const ask = (path: string, label: string, change: Partial<QuantityFieldSpec> = {}) => {
     const field = fieldAt(path);
     if (field.type !== "quantity") return form.fields(form.field(path, label));
     return form.fields(quantityField({ ...context, idPrefix: PREFIX }, path, { ...field, label, ...change }));
   };
+  const pick = (
+    id: string,
+    label: string,
+    choices: readonly { readonly key: string; readonly words: string }[],
+    chosen: string | undefined,
+    made: (key: string) => Job,
+  ) => {
+    const open = chosen === undefined ? [{ key: "", words: "as entered below" }] : [];
+    return form.fields(
+      viewChoice(`first-${id}`, label, [...open, ...choices], chosen ?? "", (key) => {
+        if (key !== "") jobEditor.change(label, ({ drafts }) => ({ job: made(key), drafts }));
+      }),
+    );
+  };
   const weight = usualWeights[body?.id ?? ""] ?? usualWeights["saloon"];
-  const { usualDay_km, longestDay_km } = form.job;
+  const { usualDay_km, longestDay_km } = job;
   const isTurned = longestDay_km !== undefined && longestDay_km < usualDay_km;
-  const shapes = bodies.map(({ id, title }) => ({ key: id, words: title }));
+  const bought = boughtOf(job);
   return html`<details class="first-questions" ?open=${isOpen}>
     <summary>Quick start</summary>
     <div class="jobs-body">
@@ -57,18 +77,23 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
           }
         </li>
         <li>
-          ${form.fields(
-            viewChoice(
-              "first-shape",
-              "What shape is it?",
-              body ? shapes : [{ key: "", words: "as measured" }, ...shapes],
-              body?.id ?? "",
-              (id) => {
-                const chosen = bodies.find((each) => each.id === id);
-                if (chosen)
-                  jobEditor.change("Shape of the car", ({ job, drafts }) => ({ job: withBody(job, chosen), drafts }));
-              },
-            ),
+          ${pick(
+            "road",
+            "Where does it mostly go?",
+            job.roads.map(({ id, title }) => ({ key: id, words: title })),
+            view.roadId.value,
+            (id) => ({ ...job, drivenRoad: id }),
+          )}
+        </li>
+        <li>${ask("requirement.startHill_ratio", "What is the steepest hill it must start on?")}</li>
+        <li>${ask("requirement.topSpeed_kmh", "What is the fastest it is really driven?")}</li>
+        <li>
+          ${pick(
+            "shape",
+            "What shape is it?",
+            bodies.map(({ id, title }) => ({ key: id, words: title })),
+            body?.id,
+            (id) => withBody(job, bodies.find((each) => each.id === id) ?? bodies[0]),
           )}
         </li>
         <li>${ask("vehicle.kerb_kg", "What does it weigh, nobody aboard?", {
@@ -76,27 +101,25 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
             usual: { value: weight.usual_kg, why: `${weight.low_kg} to ${weight.high_kg} kg for ${weight.of}` },
           }),
         })}</li>
-        <li>${ask("vehicle.load_kg", "What do people and luggage weigh?")}</li>
-        <li>${ask("driveline.limits.gearboxInput_Nm", "What torque is the old engine or gearbox rated for?")}</li>
-        <li>${ask("allowance.winter_ratio", "How many times the energy does a winter's day take, heater and all?")}</li>
-        <li>${ask("vehicle.tyres.loadedRadius_mm", "What is written on the tyres?")}</li>
-        <li>${ask("driveline.finalDrive_ratio", "What is the final drive?")}</li>
+        <li>${pick("people", "How many are aboard?", peopleChoices, peopleAboard(job), (key) => withPeople(job, Number(key)))}</li>
         <li>
-          ${form.fields(
-            viewChoice(
-              "first-road",
-              "Where does it mostly go?",
-              form.job.roads.map(({ id, title }) => ({ key: id, words: title })),
-              view.roadId.value,
-              (id) => {
-                jobEditor.editPlain("drivenRoad", id, "The road to drive");
-              },
-            ),
+          ${pick(
+            "heating",
+            "How is it heated in winter?",
+            heatings.map(({ id, words }) => ({ key: id, words })),
+            heatingOf(job)?.id,
+            (id) => withHeating(job, view.roadId.value, heatings.find((each) => each.id === id) ?? heatings[0]),
           )}
+          <p class="hint">A winter's day is taken as ${job.allowance.winter_ratio} times today's energy.</p>
+        </li>
+        <li>${ask("driveline.limits.gearboxInput_Nm", "What torque is the old engine or gearbox rated for?")}</li>
+        <li>
+          ${pick("bought", "What is already bought?", boughtChoices, bought, (key) => withBought(job, key))}
+          ${bought === "none" ? nothing : form.fields(...boughtPaths(job, bought).map((path) => form.field(path)))}
         </li>
       </ol>
       ${
-        isDriveOpen(form.job)
+        isDriveOpen(job)
           ? html`<p>
               <button
                 type="button"
@@ -109,9 +132,23 @@ export function questionsView(context: FieldContext, isOpen: boolean, { answer, 
       }
       <p class="sentence">${answer === "" ? "Calculating the first answer …" : answer}</p>
       <p>${doubt}</p>
-      <p class="aside">All of it, and more, stands further down, with the figures.</p>
+      ${measureFirstView(measureFirst, view.units.value)}
+      <p class="aside">Every other input is under Workings, with a usual value until you enter one.</p>
     </div>
   </details>`;
+}
+
+const peopleChoices = [1, 2, 3, 4, 5, 6].map((count) => ({
+  key: String(count),
+  words: count === 1 ? "the driver alone" : `${count} people`,
+}));
+const boughtChoices = Object.entries(boughtWords).map(([key, words]) => ({ key, words }));
+
+/** The shape whose drag the job has, unless it was measured. */
+function bodyOf({ vehicle: { roadLoad } }: Job) {
+  if (roadLoad.kind !== "physical") return undefined;
+  const { drag_coeff, frontalArea_m2 } = roadLoad;
+  return bodies.find(({ data }) => data.drag_coeff === drag_coeff && data.frontalArea_m2 === frontalArea_m2);
 }
 
 /** The one question that cannot stay empty, since the car is called by it all over the page. */

@@ -94,14 +94,38 @@ export function withDrive(job: Job): Job {
 }
 
 /** Nobody has chosen another motor, controller, module or pack than a job begins with. */
-export function isDriveOpen({ motor, controller, module, packs }: Job): boolean {
+export function isDriveOpen(job: Job): boolean {
   const start = readJob(demos[0].document);
   const [{ name: _, parallelModules: __, ...first }] = start.packs;
-  const isStarted = packs.every(({ name, parallelModules: ___, ...pack }) => {
+  const isStarted = job.packs.every(({ name, parallelModules: ___, ...pack }) => {
     return /^\d+ kWh$/.test(name) && JSON.stringify(pack) === JSON.stringify(first);
   });
-  const isSameModule = JSON.stringify(module) === JSON.stringify(start.module);
-  return isStarted && isSameModule && isScaled(motor) && controller.name === start.controller.name;
+  return isStarted && isCellsOpen(job) && isMotorOpen(job) && job.controller.name === start.controller.name;
+}
+
+/** The motor is still the one that a job begins with, in whatever size. */
+export function isMotorOpen({ motor }: Job): boolean {
+  return isScaled(motor);
+}
+
+/** The modules are still those that a job begins with. */
+export function isCellsOpen({ module }: Job): boolean {
+  return JSON.stringify(module) === JSON.stringify(readJob(demos[0].document).module);
+}
+
+const BOUGHT_MOTOR = "Motor already bought";
+const BOUGHT_CELLS = "Modules already bought";
+
+/** The job with its motor or modules marked as bought, so that neither is fitted to the car any more; or open again. */
+export function withoutStart(job: Job, hasMotor: boolean, hasCells: boolean): Job {
+  const start = readJob(demos[0].document);
+  const motor = hasMotor
+    ? isMotorOpen(job)
+      ? { ...job.motor, name: BOUGHT_MOTOR, origin: "the figures of a usual motor until its own are entered" }
+      : job.motor
+    : driveFor(start, job.vehicle.kerb_kg).motor;
+  const module = hasCells ? (isCellsOpen(job) ? { ...job.module, name: BOUGHT_CELLS } : job.module) : start.module;
+  return { ...job, motor, module };
 }
 
 function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {

@@ -49,15 +49,13 @@ export function isScaled({ origin }: Job["motor"]): boolean {
 }
 
 /**
- * Packs about the one that the usual day asks for in winter with old cells, one size below it and one or two above. The use per km is a
- * first rule by weight and drag area, good to a fifth: common practice, no source; driving the road then judges the packs.
+ * Packs about the one that the usual day asks for in winter with old cells, one size below it and one or two above.
+ * Driving the road then judges them.
  */
 export function packsFor(start: Job): Job["packs"] {
-  const { vehicle, usualDay_km, allowance, module } = start;
-  const { roadLoad } = vehicle;
-  const dragArea_m2 = roadLoad.kind === "physical" ? roadLoad.drag_coeff * roadLoad.frontalArea_m2 : 1;
-  const use_Whpkm = 30 + 0.07 * (vehicle.kerb_kg + vehicle.load_kg) + 50 * dragArea_m2;
-  const asked_kWh = (use_Whpkm * usualDay_km * allowance.winter_ratio) / allowance.aged_frac / USABLE_frac / 1000;
+  const { usualDay_km, allowance, module } = start;
+  const asked_kWh =
+    (firstUse_Whpkm(start) * usualDay_km * allowance.winter_ratio) / allowance.aged_frac / USABLE_frac / 1000;
   const string_kWh = start.packs[0].seriesModules * moduleEnergy_kWh(module);
   const wanted = Math.min(20, Math.max(1, Math.round(asked_kWh / string_kWh)));
   const sizes = [...new Set([wanted - 1, wanted, wanted + 1, Math.round(1.5 * wanted)])].filter((size) => size > 0);
@@ -68,6 +66,12 @@ export function packsFor(start: Job): Job["packs"] {
       name: `${Math.round(parallelModules * string_kWh)} kWh`,
       parallelModules,
     }));
+}
+
+/** Energy per km by weight and drag area, before anything is driven; good to a fifth. Common practice, no source. */
+export function firstUse_Whpkm({ vehicle: { roadLoad, kerb_kg, load_kg } }: Job): number {
+  const dragArea_m2 = roadLoad.kind === "physical" ? roadLoad.drag_coeff * roadLoad.frontalArea_m2 : 1;
+  return 30 + 0.07 * (kerb_kg + load_kg) + 50 * dragArea_m2;
 }
 
 /** Between full and empty, by the trapezoid rule over the open-circuit curve. */

@@ -26,6 +26,18 @@ function wordsOf(answer: Answer, chosen?: number): { headline: string; text: str
   };
 }
 
+describe("a car that does not do what else is asked of it", () => {
+  const sentence = ["The car does not start on 1 in 4."];
+  const finding = { kind: "hillTooSteep", weight: "warning" as const, sentence };
+  const answer = answerFor(use, [inventedCandidate(5.1, { findings: [finding] })], [[inventedUnknown(51, 0, 0)]]);
+
+  it("is said first, and then what the pack does", () => {
+    const { headline, text } = wordsOf(answer);
+    expect(headline).toBe("The car does not do what is asked.");
+    expect(text).toMatch(/^The car does not start on 1 in 4\. For the day, 5\.1 kWh is enough\. A usual day/);
+  });
+});
+
 describe("the sentence", () => {
   it("says the three conditions of a pack that is enough", () => {
     expect(wordsOf(answered([5.1], 0.01))).toEqual({

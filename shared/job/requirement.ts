@@ -1,0 +1,9 @@
+import * as z from "zod";
+import { above0, between } from "./number.ts";
+
+/** What the client asks of the car beside the day's distance; what is absent is not asked. */
+export const Requirement = z.strictObject({
+  topSpeed_kmh: above0(250).optional(),
+  /** The steepest hill it must start on, as rise over run, with the load and the pack aboard. */
+  startHill_ratio: between(0.001, 0.6).optional(),
+});
