@@ -138,7 +138,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
   },
   "web/notebook/reasons": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
   "web/notebook/jobs": { rooms: [...notebookParts, "web/store", "web/notebook/figures"], packages: runTime },
-  "web/notebook/start": { rooms: ["shared", "web/editing", "web/fields"], packages: runTime },
+  "web/notebook/start": { rooms: [...core, "web/editing", "web/fields"], packages: runTime },
   // The frame of the notebook, and main.ts, mount all of it.
   web: { rooms: [...core, "web"], packages: runTime },
 };
