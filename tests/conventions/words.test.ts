@@ -56,7 +56,12 @@ const PAGE_WORDS: readonly (readonly [old: RegExp, now: string])[] = [
   [/\busable fix\b/i, "recorded position"],
 ];
 
-const CODE_WORDS: readonly (readonly [old: RegExp, now: string])[] = [[/\bcomes? back with\b/i, "returns"]];
+const CODE_WORDS: readonly (readonly [old: RegExp, now: string])[] = [
+  [/\bcomes? back with\b/i, "returns"],
+  [/\blast ?words\b/i, "unsaved journal"],
+  [/\blift(ed)? ?(lists?|jobs?)\b|\blower ?lists\b/i, "externalised, inline"],
+  [/\btied? ?(file|state)\b|\buntie/i, "linked file"],
+];
 
 /** From one line of a comment to the next. */
 const LINE_OF_COMMENT = /\s*\n\s*(\*(?!\/)|\/\/)?\s*/g;

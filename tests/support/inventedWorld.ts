@@ -1,7 +1,7 @@
 import type { JobStore } from "../../web/store/jobStore.ts";
+import type { FileHandle } from "../../web/store/linkedFile.ts";
 import { emptyShelves, type MemoryShelves, memoryStore } from "../../web/store/memoryStore.ts";
 import type { Platform, TabMessage } from "../../web/store/platform.ts";
-import type { FileHandle } from "../../web/store/tiedFile.ts";
 
 /** One browser with its clock, its storage and its open pages, all in a test's hands. */
 export interface InventedBrowser {

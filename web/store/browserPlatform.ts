@@ -1,9 +1,9 @@
 import { DATABASE_NAME } from "./database.ts";
 import { databaseStore } from "./databaseStore.ts";
+import type { FileHandle } from "./linkedFile.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { pageInOneFile, sourceOf } from "./pageInOneFile.ts";
 import type { Platform, TabMessage } from "./platform.ts";
-import type { FileHandle } from "./tiedFile.ts";
 
 const B_PER_MB = 1e6;
 const SESSION_LOCK = "bellhousing-session-";

@@ -1,12 +1,12 @@
 import { type DBSchema, type IDBPDatabase, openDB, unwrap } from "idb";
 import type { Drafts } from "../../shared/job/draft.ts";
-import type { JobHead, LastWords, Track, VersionHead } from "./jobRecord.ts";
+import type { JobHead, JournalEntry, Track, VersionHead } from "./jobRecord.ts";
 import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
 
 export const DATABASE_NAME = "bellhousing";
 
 /** Raised with every change of the stores below; a step for it goes into `upgrade`. */
-export const DATABASE_VERSION = 1;
+export const DATABASE_VERSION = 2;
 
 /** How long opening may wait for another page that holds an older edition of the database open. */
 const PATIENCE_ms = 5000;
@@ -21,19 +21,25 @@ export interface JobSchema extends DBSchema {
     value: { readonly jobId: string; readonly number: number; readonly head: VersionHead; readonly frame: unknown };
   };
   lists: { key: [string, string]; value: Float64Array };
-  lastWords: { key: [string, string]; value: LastWords };
+  journal: { key: [string, string]; value: JournalEntry };
   tracks: { key: [string, string]; value: Track };
   handles: { key: string; value: unknown };
 }
 
-/** Makes the stores of a database that is new. */
-export function makeStores(database: IDBDatabase): void {
+/** Brings a database of edition `from`, 0 where it is new, to the present one; called in the transaction of its upgrade. */
+export function upgrade(database: IDBDatabase, transaction: IDBTransaction, from: number): void {
+  if (from === 0) makeStores(database);
+  // The first edition had another name for the journal.
+  if (from === 1) transaction.objectStore("lastWords").name = "journal";
+}
+
+function makeStores(database: IDBDatabase): void {
   database.createObjectStore("heads", { keyPath: "id" });
   database.createObjectStore("bodies", { keyPath: "id" });
   database.createObjectStore("drafts", { keyPath: "id" });
   database.createObjectStore("versions", { keyPath: ["jobId", "number"] });
   database.createObjectStore("lists");
-  database.createObjectStore("lastWords", { keyPath: ["jobId", "session"] });
+  database.createObjectStore("journal", { keyPath: ["jobId", "session"] });
   database.createObjectStore("tracks");
   database.createObjectStore("handles");
 }
@@ -50,7 +56,7 @@ export async function openDatabase(onLost: () => void): Promise<IDBPDatabase<Job
   let givenUp = false;
   let timer: ReturnType<typeof setTimeout> | undefined;
   const opening = openDB<JobSchema>(DATABASE_NAME, DATABASE_VERSION, {
-    upgrade: (database) => makeStores(unwrap(database)),
+    upgrade: (database, from, _to, transaction) => upgrade(unwrap(database), unwrap(transaction), from),
     // A newer edition, or somebody clearing the data, waits for us to let go.
     blocking(_current, _wanted, event) {
       (event.target as IDBDatabase).close();

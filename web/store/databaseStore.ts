@@ -5,12 +5,12 @@ import { type FreshLook, freshLook } from "./freshLook.ts";
 import type { JobStore } from "./jobStore.ts";
 import { isHead } from "./readHead.ts";
 import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
-import { lifted, rangeOf, type Store, type Transaction, writeIn } from "./writeIn.ts";
+import { rangeOf, type Store, type Transaction, withLists, writeIn } from "./writeIn.ts";
 import { amendHead } from "./writePlan.ts";
 
-const ofOneJob: readonly Store[] = ["versions", "lists", "lastWords", "tracks"];
+const ofOneJob: readonly Store[] = ["versions", "lists", "journal", "tracks"];
 const content: Store[] = ["heads", "bodies", "drafts", "lists"];
-const everything: Store[] = ["heads", "bodies", "drafts", "versions", "lists", "lastWords", "tracks", "handles"];
+const everything: Store[] = ["heads", "bodies", "drafts", "versions", "lists", "journal", "tracks", "handles"];
 
 /**
  * The store over the browser's database. Rejects with StoreRefusal where the database cannot be opened. A connection
@@ -19,7 +19,7 @@ const everything: Store[] = ["heads", "bodies", "drafts", "versions", "lists", "
 export async function databaseStore(): Promise<JobStore> {
   let connection: Promise<IDBPDatabase<JobSchema>> | undefined;
   let wasLost = false;
-  /** Set where this page's database is one that no page will find again; last words then go this way. */
+  /** Set where this page's database is one that no page will find again; the journal then goes this way. */
   let wayOut: FreshLook | undefined;
 
   const connect = async () => {
@@ -94,7 +94,7 @@ export async function databaseStore(): Promise<JobStore> {
           tx.objectStore("drafts").get(id),
         ]);
         if (!head || !body) return undefined;
-        return { head, job: await lifted(tx, id, body.frame, lists), drafts: drafts?.drafts ?? {} };
+        return { head, job: await withLists(tx, id, body.frame, lists), drafts: drafts?.drafts ?? {} };
       }),
     add: ({ head, job, drafts }) =>
       run(content, "readwrite", async (tx) => {
@@ -105,7 +105,7 @@ export async function databaseStore(): Promise<JobStore> {
           ...[...job.lists].map(([key, list]) => tx.objectStore("lists").put(list, [head.id, key])),
         ]);
       }),
-    write: (write) => run([...content, "versions", "lastWords"], "readwrite", (tx) => writeIn(tx, write)),
+    write: (write) => run([...content, "versions", "journal"], "readwrite", (tx) => writeIn(tx, write)),
     amend: (id, change) =>
       run(["heads"], "readwrite", async (tx) => {
         const head = await tx.objectStore("heads").get(id);
@@ -129,23 +129,23 @@ export async function databaseStore(): Promise<JobStore> {
     readVersion: (id, number) =>
       run(["versions", "lists"], "readonly", async (tx) => {
         const version = await tx.objectStore("versions").get([id, number]);
-        return version && lifted(tx, id, version.frame);
+        return version && withLists(tx, id, version.frame);
       }),
-    putLastWords: async (words) => {
-      if (wayOut) return wayOut.putLastWords(words);
+    writeJournal: async (entry) => {
+      if (wayOut) return wayOut.writeJournal(entry);
       const open = await database();
       // No look at anything else and an explicit commit: what was asked for before the page dies then still happens.
-      const tx = open.transaction(["lastWords"], "readwrite", { durability: "relaxed" });
+      const tx = open.transaction(["journal"], "readwrite", { durability: "relaxed" });
       const done = tx.done.catch((error: unknown) => Promise.reject(toRefusal(tx.error ?? error)));
-      tx.objectStore("lastWords")
-        .put(words)
+      tx.objectStore("journal")
+        .put(entry)
         .catch(() => {});
       tx.commit();
       await done;
     },
-    lastWords: () => run(["lastWords"], "readonly", (tx) => tx.objectStore("lastWords").getAll()),
-    dropLastWords: (jobId, session) =>
-      run(["lastWords"], "readwrite", (tx) => tx.objectStore("lastWords").delete([jobId, session])),
+    journal: () => run(["journal"], "readonly", (tx) => tx.objectStore("journal").getAll()),
+    dropJournal: (jobId, session) =>
+      run(["journal"], "readwrite", (tx) => tx.objectStore("journal").delete([jobId, session])),
     putTrack: (jobId, roadId, track) =>
       run(["tracks"], "readwrite", async (tx) => void (await tx.objectStore("tracks").put(track, [jobId, roadId]))),
     readTrack: (jobId, roadId) => run(["tracks"], "readonly", (tx) => tx.objectStore("tracks").get([jobId, roadId])),

@@ -1,10 +1,10 @@
-import { DATABASE_NAME, DATABASE_VERSION, makeStores } from "./database.ts";
-import type { LastWords } from "./jobRecord.ts";
+import { DATABASE_NAME, DATABASE_VERSION, upgrade } from "./database.ts";
+import type { JournalEntry } from "./jobRecord.ts";
 
 /** The jobs' database as a page sees it that is opened now. */
 export interface FreshLook {
   hasHandle(key: string): Promise<boolean>;
-  putLastWords(words: LastWords): Promise<void>;
+  writeJournal(entry: JournalEntry): Promise<void>;
   close(): void;
 }
 
@@ -26,15 +26,17 @@ export async function freshLook(): Promise<FreshLook | undefined> {
     return undefined;
   }
   const request = factory.open(DATABASE_NAME, DATABASE_VERSION);
-  request.onupgradeneeded = () => makeStores(request.result);
+  request.onupgradeneeded = ({ oldVersion }) => {
+    if (request.transaction) upgrade(request.result, request.transaction, oldVersion);
+  };
   const database = await answer(request);
   database.onversionchange = () => database.close();
   return {
     hasHandle: async (key) =>
       (await answer(database.transaction("handles", "readonly").objectStore("handles").get(key))) !== undefined,
-    async putLastWords(words) {
-      const tx = database.transaction("lastWords", "readwrite");
-      const put = answer(tx.objectStore("lastWords").put(words));
+    async writeJournal(entry) {
+      const tx = database.transaction("journal", "readwrite");
+      const put = answer(tx.objectStore("journal").put(entry));
       tx.commit();
       await put;
     },

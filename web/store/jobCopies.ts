@@ -1,12 +1,12 @@
 import type { Job } from "../../shared/job/job.ts";
 import { jobText } from "../../shared/job/jobText.ts";
 import { inputError } from "../../shared/problems.ts";
+import { externaliseLists, inlineLists } from "./externalLists.ts";
 import { jobFileName } from "./jobFileName.ts";
 import type { StoredJob } from "./jobRecord.ts";
 import type { JobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
 import type { Comparable, Jobs } from "./jobsDoor.ts";
-import { liftLists, lowerLists } from "./liftedLists.ts";
 import { newHead } from "./newHead.ts";
 import type { OpenJob } from "./openJob.ts";
 import type { Platform } from "./platform.ts";
@@ -33,7 +33,7 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" |
     async duplicate(id) {
       await openedJob.mayLeave();
       const stored = await readStored(id);
-      const document = lowerLists(stored.job);
+      const document = inlineLists(stored.job);
       const title = `${stored.head.title.slice(0, 190)} (copy)`;
       const copy = typeof document === "object" && document !== null ? { ...document, title } : document;
       const copyId = world.newId();
@@ -41,7 +41,7 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" |
         ...{ id: copyId, title, line: stored.head.line, session, now_ms: world.now_ms() },
         reason: `copied from ${stored.head.title}`,
       });
-      await store.add({ head, job: liftLists(copy), drafts: stored.drafts });
+      await store.add({ head, job: externaliseLists(copy), drafts: stored.drafts });
       await store.copyTracks(id, copyId);
       shelf.note(head);
       world.tell({ kind: "list" });

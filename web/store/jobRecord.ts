@@ -9,7 +9,7 @@ export interface FileCopy {
   readonly savedAt_ms: number;
   /** How many edits the job had seen by then. */
   readonly editCount: number;
-  /** The file's own date after it was written, for a file tied to the job: another date means somebody else wrote it. */
+  /** The file's own date after it was written, for a file linked to the job: another date means somebody else wrote it. */
   readonly fileDate_ms?: number;
 }
 
@@ -49,20 +49,20 @@ export interface VersionHead {
 }
 
 /** A job document with its long lists of numbers (recorded roads) taken out, each under the key of its content. */
-export interface LiftedJob {
+export interface ExternalisedJob {
   readonly frame: unknown;
   readonly lists: ReadonlyMap<string, Float64Array>;
 }
 
 export interface StoredJob {
   readonly head: JobHead;
-  readonly job: LiftedJob;
+  readonly job: ExternalisedJob;
   readonly drafts: Drafts;
 }
 
 /** What an edit adds to a write that carries the job, not only drafts. */
 export interface Commit {
-  readonly job: LiftedJob;
+  readonly job: ExternalisedJob;
   readonly title: string;
   readonly line: string;
   readonly reason: string;
@@ -76,10 +76,10 @@ export interface Commit {
  * What a page had not saved yet, written at every keystroke without looking at anything else, so that it is stored even
  * if the page dies in the next moment. Folded into the job by the next save, or by the next page that opens.
  */
-export interface LastWords {
+export interface JournalEntry {
   readonly jobId: string;
   readonly session: string;
-  /** Counts the session's edits; a save that carries this step or a later one makes these words superfluous. */
+  /** Counts the session's edits; a save that carries this step or a later one makes this entry superfluous. */
   readonly step: number;
   /** The revision that was built on. */
   readonly base: number;

@@ -1,10 +1,10 @@
 import type { Drafts } from "../../shared/job/draft.ts";
 import type {
   Commit,
+  ExternalisedJob,
   FileCopy,
   JobHead,
-  LastWords,
-  LiftedJob,
+  JournalEntry,
   Shelf,
   StoredJob,
   Track,
@@ -65,15 +65,15 @@ export interface JobStore {
   erase(id: string): Promise<void>;
   /** Past states, newest first; the present one is in the head. */
   versions(id: string): Promise<readonly VersionHead[]>;
-  readVersion(id: string, number: number): Promise<LiftedJob | undefined>;
-  putLastWords(words: LastWords): Promise<void>;
-  lastWords(): Promise<readonly LastWords[]>;
-  dropLastWords(jobId: string, session: string): Promise<void>;
+  readVersion(id: string, number: number): Promise<ExternalisedJob | undefined>;
+  writeJournal(entry: JournalEntry): Promise<void>;
+  journal(): Promise<readonly JournalEntry[]>;
+  dropJournal(jobId: string, session: string): Promise<void>;
   putTrack(jobId: string, roadId: string, track: Track): Promise<void>;
   readTrack(jobId: string, roadId: string): Promise<Track | undefined>;
   /** Gives a copied job the same tracks as the original. */
   copyTracks(fromId: string, toId: string): Promise<void>;
-  /** The file a job is tied to: what the browser handed out for it, kept as it is. */
+  /** The file a job is linked to: what the browser handed out for it, kept as it is. */
   putHandle(jobId: string, handle: unknown): Promise<void>;
   readHandle(jobId: string): Promise<unknown>;
   dropHandle(jobId: string): Promise<void>;

@@ -1,9 +1,11 @@
-// The storage of jobs put together: store, open job, shelf and tie. Past 150 lines, since they hear of one another only here.
+// The storage of jobs put together: store, open job, shelf and file link. Past 150 lines, since they hear of one another only here.
 import { inPresentNames } from "../../shared/job/formerNames.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { inputError } from "../../shared/problems.ts";
 import { browserPlatform } from "./browserPlatform.ts";
+import { inlineLists } from "./externalLists.ts";
+import { fileLink } from "./fileLink.ts";
 import { jobCopies } from "./jobCopies.ts";
 import { jobDiff } from "./jobDiff.ts";
 import { jobLine } from "./jobLine.ts";
@@ -11,17 +13,15 @@ import type { FileCopy, JobHead, StoredJob } from "./jobRecord.ts";
 import { type JobShelf, jobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
 import type { Comparable, Jobs } from "./jobsDoor.ts";
-import { lowerLists } from "./liftedLists.ts";
 import { memoryStore } from "./memoryStore.ts";
 import { newHead } from "./newHead.ts";
 import { openJob } from "./openJob.ts";
 import type { Platform } from "./platform.ts";
 import { readDrafts } from "./readDrafts.ts";
 import { type FileLike, readJobFile } from "./readJobFile.ts";
-import { type Recovered, recoverWords } from "./recoverWords.ts";
+import { type Recovered, recoverUnsaved } from "./recoverUnsaved.ts";
 import type { Opened } from "./saver.ts";
 import { toRefusal } from "./storeRefusal.ts";
-import { tieKeeper } from "./tieKeeper.ts";
 
 /** Edits that are in no file. */
 const hasNoCopy = ({ editCount, file }: JobHead) => editCount > (file?.editCount ?? 0);
@@ -41,13 +41,13 @@ export async function openJobs(
     return memoryStore();
   });
 
-  // Shelf, open job and tie hear of one another only through these.
+  // Shelf, open job and file link hear of one another only through these.
   const openedJob = openJob(store, world, session, () => shelf, {
-    onSaved: () => ties.follow(false),
-    onLeft: () => ties.rest(),
+    onSaved: () => link.follow(false),
+    onLeft: () => link.rest(),
   });
   const shelf: JobShelf = jobShelf(store, world, why, openedJob.noteHead);
-  const ties = tieKeeper(store, world, shelf);
+  const link = fileLink(store, world, shelf);
   const removedHere: string[] = [];
 
   const readStored = async (id: string): Promise<StoredJob> => {
@@ -58,21 +58,21 @@ export async function openJobs(
 
   const readOpened = async (id: string): Promise<Opened> => {
     const { head, job, drafts } = await readStored(id);
-    return { head, job: readJob(lowerLists(job), head.title), drafts: readDrafts(drafts), isStored: true };
+    return { head, job: readJob(inlineLists(job), head.title), drafts: readDrafts(drafts), isStored: true };
   };
 
   const readVersion = async (id: string, number: number): Promise<Job> => {
     const present = await store.read(id);
-    const lifted = present?.head.version.number === number ? present.job : await store.readVersion(id, number);
-    if (!lifted) throw inputError("unknownVersion", id, `found no version ${number} of this job`);
-    return readJob(lowerLists(lifted), `version ${number}`);
+    const found = present?.head.version.number === number ? present.job : await store.readVersion(id, number);
+    if (!found) throw inputError("unknownVersion", id, `found no version ${number} of this job`);
+    return readJob(inlineLists(found), `version ${number}`);
   };
 
   /** A job as it stands: in this page where it is open here, else as stored, readable or not. */
   const documentOf = async (which: Comparable): Promise<unknown> => {
     if ("job" in which) return which.job;
     if (which.version !== undefined) return readVersion(which.id, which.version);
-    return openedJob.saver(which.id)?.mine().job ?? inPresentNames(lowerLists((await readStored(which.id)).job));
+    return openedJob.saver(which.id)?.mine().job ?? inPresentNames(inlineLists((await readStored(which.id)).job));
   };
 
   const create = async (job: Job, from: string, file?: FileCopy): Promise<string> => {
@@ -88,9 +88,9 @@ export async function openJobs(
 
   const open = async (id: string): Promise<Job> => {
     await openedJob.mayLeave();
-    const broughtBack = await recoverWords(store, session, world);
+    const broughtBack = await recoverUnsaved(store, session, world);
     const opened = await readOpened(id);
-    await ties.resume(openedJob.arrive(opened));
+    await link.resume(openedJob.arrive(opened));
     if (broughtBack.length > 0) {
       openedJob.say("What another tab had not saved when it closed was brought back.");
       await shelf.refresh();
@@ -119,23 +119,23 @@ export async function openJobs(
     }),
     world.onHidden(() => {
       void openedJob.saver()?.flush();
-      ties.follow(true);
+      link.follow(true);
     }),
     world.onShown(() => void catchUp().catch(openedJob.sayRefusal)),
     world.onClosing(() => openedJob.isAtRisk() || (store.kind === "memory" && shelf.list.peek().some(hasNoCopy))),
   ];
 
-  // A page that is just being reloaded or closed may still count as open, so its words are asked for once more.
+  // A page that is just being reloaded or closed may still count as open, so its journal is asked for once more.
   const cancelSecondLook = world.later(SECOND_LOOK_ms, () => {
     const look = async () => {
-      if ((await recoverWords(store, session, world)).length > 0) await catchUp();
+      if ((await recoverUnsaved(store, session, world)).length > 0) await catchUp();
     };
     void look().catch(openedJob.sayRefusal);
   });
 
   let recovered: readonly Recovered[] = [];
   try {
-    recovered = await recoverWords(store, session, world);
+    recovered = await recoverUnsaved(store, session, world);
     const copy = recovered.find(({ isCopy }) => isCopy);
     if (copy) {
       openedJob.say(
@@ -150,10 +150,10 @@ export async function openJobs(
   return {
     ...{ recovered, create, open, remove, readVersion },
     ...jobCopies({ store, world, session, shelf, openedJob, readStored, documentOf, open }),
-    ...{ list: shelf.list, place: shelf.place, tie: ties.tie },
+    ...{ list: shelf.list, place: shelf.place, fileLink: link.state },
     ...{ current: openedJob.current, status: openedJob.status, conflict: openedJob.conflict },
     ...{ reminder: openedJob.reminder, news: openedJob.news },
-    canTie: world.chooseFile !== undefined && store.kind === "database",
+    canLinkFile: world.chooseFile !== undefined && store.kind === "database",
     saveDraft: (path, draft) => openedJob.saverForEdit()?.saveDraft(path, draft),
     dropDraft: (path) => openedJob.saverForEdit()?.dropDraft(path),
     commit(job, reason, settled = []) {
@@ -192,13 +192,13 @@ export async function openJobs(
       shelf.askToKeep();
       return id;
     },
-    async tieToFile() {
+    async linkFile() {
       const mine = openedJob.saver();
-      if (mine) await ties.choose(mine);
+      if (mine) await link.choose(mine);
     },
-    untieFile: ties.letGo,
-    allowFile: ties.allow,
-    overwriteFile: ties.overwrite,
+    unlinkFile: link.letGo,
+    allowFile: link.allow,
+    overwriteFile: link.overwrite,
     async compare(before, after) {
       return jobDiff(await documentOf(before), await documentOf(after));
     },

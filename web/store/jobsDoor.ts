@@ -4,11 +4,11 @@ import type { Job } from "../../shared/job/job.ts";
 import type { Reminder } from "./fileReminder.ts";
 import type { Difference } from "./jobDiff.ts";
 import type { FileCopy, JobHead, Track, VersionHead } from "./jobRecord.ts";
+import type { LinkState } from "./linkedFile.ts";
 import type { Conflict, CurrentJob } from "./openJob.ts";
 import type { FileLike } from "./readJobFile.ts";
-import type { Recovered } from "./recoverWords.ts";
+import type { Recovered } from "./recoverUnsaved.ts";
 import type { Place, SaveStatus } from "./saveStatus.ts";
-import type { TieState } from "./tiedFile.ts";
 
 /** A state of a job that can be looked at and restored. */
 export interface JobVersion extends VersionHead {
@@ -26,13 +26,13 @@ export interface Jobs {
   readonly place: ReadonlySignal<Place>;
   readonly conflict: ReadonlySignal<Conflict | undefined>;
   readonly reminder: ReadonlySignal<Reminder | undefined>;
-  readonly tie: ReadonlySignal<TieState>;
+  readonly fileLink: ReadonlySignal<LinkState>;
   /** One sentence about something that happened without the person asking, such as a state taken from another tab. */
   readonly news: ReadonlySignal<string | undefined>;
   /** What earlier pages left unsaved and was brought back when this one opened. */
   readonly recovered: readonly Recovered[];
-  /** Whether this browser can tie a job to a file. */
-  readonly canTie: boolean;
+  /** Whether this browser can link a job to a file. */
+  readonly canLinkFile: boolean;
   /**
    * Opens a stored job and leaves the one before. Throws InputError where what is stored cannot be read, and where the
    * one before has edits that could neither be stored nor were saved as a file.
@@ -65,11 +65,11 @@ export interface Jobs {
   /** Adds the job in a file and opens it. Throws InputError with all that is wrong; the open job is then untouched. */
   importFile(file: FileLike & { readonly lastModified?: number }): Promise<string>;
   /** Lets the person choose a file that the open job is saved along to. Needs a click. */
-  tieToFile(): Promise<void>;
-  untieFile(): Promise<void>;
+  linkFile(): Promise<void>;
+  unlinkFile(): Promise<void>;
   /** Asks for permission again. Needs a click. */
   allowFile(): Promise<void>;
-  /** Writes over a tied file that was changed outside. */
+  /** Writes over a linked file that was changed outside. */
   overwriteFile(): Promise<void>;
   compare(before: Comparable, after: Comparable): Promise<Difference[]>;
   keepMine(): void;

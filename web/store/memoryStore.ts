@@ -1,10 +1,10 @@
 import type { Drafts } from "../../shared/job/draft.ts";
-import type { JobHead, LastWords, LiftedJob, StoredJob, Track, VersionHead } from "./jobRecord.ts";
+import { listKeys } from "./externalLists.ts";
+import type { ExternalisedJob, JobHead, JournalEntry, StoredJob, Track, VersionHead } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
-import { listKeys } from "./liftedLists.ts";
 import { StoreRefusal } from "./storeRefusal.ts";
 import { surplusVersions } from "./versionPolicy.ts";
-import { amendHead, planWrite, wordsAfterWrite } from "./writePlan.ts";
+import { amendHead, journalAfterWrite, planWrite } from "./writePlan.ts";
 
 interface Shelved {
   head: JobHead;
@@ -19,12 +19,12 @@ interface Shelved {
 /** Jobs held in memory, to be shared by several stores as a database is shared by several pages. */
 export interface MemoryShelves {
   readonly jobs: Map<string, Shelved>;
-  readonly words: Map<string, LastWords>;
+  readonly journal: Map<string, JournalEntry>;
 }
 
 /** Shelves with nothing on them. */
 export function emptyShelves(): MemoryShelves {
-  return { jobs: new Map(), words: new Map() };
+  return { jobs: new Map(), journal: new Map() };
 }
 
 /**
@@ -37,7 +37,7 @@ export function memoryStore(shelves: MemoryShelves = emptyShelves()): JobStore {
     if (!found) throw new StoreRefusal("failed", `no job ${id} is stored`);
     return found;
   };
-  const lifted = (frame: unknown, from: Shelved, keys: ReadonlySet<string> = listKeys(frame)): LiftedJob => ({
+  const withLists = (frame: unknown, from: Shelved, keys: ReadonlySet<string> = listKeys(frame)): ExternalisedJob => ({
     frame: structuredClone(frame),
     lists: new Map(
       [...keys].flatMap((key) => {
@@ -55,7 +55,7 @@ export function memoryStore(shelves: MemoryShelves = emptyShelves()): JobStore {
       const found = shelves.jobs.get(id);
       if (!found) return undefined;
       const { head, drafts } = structuredClone({ head: found.head, drafts: found.drafts });
-      return { head, drafts, job: lifted(found.frame, found, lists) };
+      return { head, drafts, job: withLists(found.frame, found, lists) };
     },
     async add(stored) {
       if (shelves.jobs.has(stored.head.id))
@@ -73,7 +73,7 @@ export function memoryStore(shelves: MemoryShelves = emptyShelves()): JobStore {
     },
     async erase(id) {
       shelves.jobs.delete(id);
-      for (const [key, words] of shelves.words) if (words.jobId === id) shelves.words.delete(key);
+      for (const [key, entry] of shelves.journal) if (entry.jobId === id) shelves.journal.delete(key);
     },
     async versions(id) {
       const heads = [...(shelves.jobs.get(id)?.versions.values() ?? [])].map((version) => version.head);
@@ -82,16 +82,16 @@ export function memoryStore(shelves: MemoryShelves = emptyShelves()): JobStore {
     async readVersion(id, number) {
       const found = shelves.jobs.get(id);
       const version = found?.versions.get(number);
-      return found && version ? lifted(version.frame, found) : undefined;
+      return found && version ? withLists(version.frame, found) : undefined;
     },
-    async putLastWords(words) {
-      shelves.words.set(wordsKey(words.jobId, words.session), structuredClone(words));
+    async writeJournal(entry) {
+      shelves.journal.set(journalKey(entry.jobId, entry.session), structuredClone(entry));
     },
-    async lastWords() {
-      return structuredClone([...shelves.words.values()]);
+    async journal() {
+      return structuredClone([...shelves.journal.values()]);
     },
-    async dropLastWords(jobId, session) {
-      shelves.words.delete(wordsKey(jobId, session));
+    async dropJournal(jobId, session) {
+      shelves.journal.delete(journalKey(jobId, session));
     },
     async putTrack(jobId, roadId, track) {
       shelf(jobId).tracks.set(roadId, structuredClone(track));
@@ -129,7 +129,7 @@ function newShelf({ head, job, drafts }: StoredJob): Shelved {
   };
 }
 
-function wordsKey(jobId: string, session: string): string {
+function journalKey(jobId: string, session: string): string {
   return `${jobId} ${session}`;
 }
 
@@ -150,12 +150,12 @@ function writeTo(shelves: MemoryShelves, write: JobWrite): WriteAnswer {
     );
     for (const key of found.lists.keys()) if (!used.has(key)) found.lists.delete(key);
   }
-  const key = wordsKey(write.id, write.session);
-  const words = shelves.words.get(key);
-  if (words) {
-    const left = wordsAfterWrite(words, write, answer.head);
-    if (left) shelves.words.set(key, left);
-    else shelves.words.delete(key);
+  const key = journalKey(write.id, write.session);
+  const entry = shelves.journal.get(key);
+  if (entry) {
+    const left = journalAfterWrite(entry, write, answer.head);
+    if (left) shelves.journal.set(key, left);
+    else shelves.journal.delete(key);
   }
   return answer;
 }

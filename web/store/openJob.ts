@@ -14,7 +14,7 @@ import type { Platform } from "./platform.ts";
 import { type Clash, jobSaver, type Opened, type Saver } from "./saver.ts";
 import type { SaveStatus } from "./saveStatus.ts";
 import { toRefusal } from "./storeRefusal.ts";
-import { copyIdOf } from "./wordsFate.ts";
+import { copyIdOf } from "./unsavedFate.ts";
 
 /** The open job as it arrived here; edits made on this page since are the page's own business. */
 export interface CurrentJob {
@@ -136,9 +136,9 @@ export function openJob(
       const settled = copy.flush().then(async () => {
         if (!copy.isClean()) return;
         await store.copyTracks(theirs.id, copyId);
-        await store.dropLastWords(theirs.id, session);
+        await store.dropJournal(theirs.id, session);
       });
-      settled.catch(() => {}); // the copy's own status says what was refused; the words stay until the next opening
+      settled.catch(() => {}); // the copy's own status says what was refused; the entry stays until the next opening
     });
   };
 

@@ -1,5 +1,5 @@
 import type { JobStore } from "./jobStore.ts";
-import type { FileHandle } from "./tiedFile.ts";
+import type { FileHandle } from "./linkedFile.ts";
 
 /** What pages tell each other: a job was written, or the list changed some other way. */
 export type TabMessage =
@@ -32,6 +32,6 @@ export interface Platform {
   download(name: string, text: string, type?: string): void;
   /** The notebook as one file without a job. */
   pageInOneFile(): Promise<string>;
-  /** Lets the person choose a file to tie a job to; nothing where they chose none. Missing where the browser cannot. */
+  /** Lets the person choose a file to link a job to; nothing where they chose none. Missing where the browser cannot. */
   chooseFile?(name: string): Promise<FileHandle | undefined>;
 }

@@ -1,11 +1,11 @@
-// Past 150 lines: the order of step, words, write and read-back is the whole point, and is seen only side by side.
+// Past 150 lines: the order of step, journal, write and read-back is the whole point, and is seen only side by side.
 
 import type { Draft, Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
+import { externaliseLists, type KnownLists, listKeys } from "./externalLists.ts";
 import { jobLine } from "./jobLine.ts";
-import type { Commit, JobHead, LiftedJob } from "./jobRecord.ts";
+import type { Commit, ExternalisedJob, JobHead } from "./jobRecord.ts";
 import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
-import { type KnownLists, liftLists, listKeys } from "./liftedLists.ts";
 import type { Platform } from "./platform.ts";
 import { sameDocument } from "./sameDocument.ts";
 import type { SaveStatus } from "./saveStatus.ts";
@@ -14,7 +14,7 @@ import { planWrite } from "./writePlan.ts";
 
 /** A save waits this long for the next keystroke, */
 const PAUSE_BEFORE_SAVE_ms = 300;
-/** but no longer than this after the first. What was typed meanwhile is in the last words. */
+/** but no longer than this after the first. What was typed meanwhile is in the journal. */
 const LONGEST_WAIT_ms = 1000;
 /** A refused save is tried again after this, or with the next edit. */
 const RETRY_ms = 10_000;
@@ -68,7 +68,7 @@ interface PendingEdits {
 }
 
 /**
- * Saves one open job as typed. Every edit is a step: it goes into the last words at once, and a moment later into the
+ * Saves one open job as typed. Every edit is a step: it goes into the journal at once, and a moment later into the
  * job, checked against the revision it builds on, read back and compared. One write is on its way at a time; edits
  * meanwhile go with the next.
  */
@@ -83,9 +83,9 @@ export function jobSaver(
 ): Saver {
   let { head, job, drafts, isStored } = opened;
   const known: KnownLists = new WeakMap();
-  let lifted = liftLists(job, known);
-  /** Lists the store holds for certain; last words carry only the others. */
-  let storedLists: ReadonlySet<string> = isStored ? listKeys(lifted.frame) : new Set();
+  let external = externaliseLists(job, known);
+  /** Lists the store holds for certain; the journal carries only the others. */
+  let storedLists: ReadonlySet<string> = isStored ? listKeys(external.frame) : new Set();
   let step = steps.last;
   let savedStep = isStored ? step : step - 1;
   /** The edits of the job that no write has carried; a job that is not stored yet must be carried whole. */
@@ -95,30 +95,30 @@ export function jobSaver(
   let cancelTimer: (() => void) | undefined;
   let firstUnsavedAt_ms: number | undefined;
 
-  const commitOf = (lists: LiftedJob["lists"]): Commit | undefined =>
-    pending && { ...pending, job: { frame: lifted.frame, lists }, title: job.title, line: jobLine(job) };
+  const commitOf = (lists: ExternalisedJob["lists"]): Commit | undefined =>
+    pending && { ...pending, job: { frame: external.frame, lists }, title: job.title, line: jobLine(job) };
 
-  const freshLists = () => new Map([...lifted.lists].filter(([key]) => !storedLists.has(key)));
+  const freshLists = () => new Map([...external.lists].filter(([key]) => !storedLists.has(key)));
 
   const refuse = (error: unknown) => {
     if (isStopped) return;
     const { reason, message } = toRefusal(error);
     events.onStatus({ kind: "refused", reason, message });
     if (reason === "orphaned" && isStored) {
-      // Nothing of the job is left in the store that the next page will see: the words must hold all of it.
+      // Nothing of the job is left in the store that the next page will see: the journal must hold all of it.
       isStored = false;
       storedLists = new Set();
       pending ??= noEdits(head);
-      speak();
+      note();
     }
     schedule(RETRY_ms);
   };
 
-  const speak = () => {
+  const note = () => {
     const commit = commitOf(freshLists());
     const at_ms = world.now_ms();
-    const words = { jobId: head.id, session, step, base: head.revision, at_ms, drafts, ...(commit && { commit }) };
-    store.putLastWords(words).catch(refuse);
+    const entry = { jobId: head.id, session, step, base: head.revision, at_ms, drafts, ...(commit && { commit }) };
+    store.writeJournal(entry).catch(refuse);
   };
 
   const schedule = (wait_ms: number) => {
@@ -131,14 +131,14 @@ export function jobSaver(
     step = steps.last;
     const now_ms = world.now_ms();
     firstUnsavedAt_ms ??= now_ms;
-    speak();
+    note();
     events.onStatus({ kind: "saving" });
     schedule(Math.max(0, Math.min(PAUSE_BEFORE_SAVE_ms, firstUnsavedAt_ms + LONGEST_WAIT_ms - now_ms)));
   };
 
   const take = (next: Job, nextDrafts: Drafts, reason: string, isMilestone: boolean) => {
     job = next;
-    lifted = liftLists(job, known);
+    external = externaliseLists(job, known);
     drafts = nextDrafts;
     pending = { reason, edits: (pending?.edits ?? 0) + 1, isMilestone: isMilestone || pending?.isMilestone === true };
     edited();
@@ -148,7 +148,7 @@ export function jobSaver(
   const saveOnce = async (): Promise<boolean> => {
     const carriedStep = step;
     const carried = pending;
-    const commit = commitOf(lifted.lists);
+    const commit = commitOf(external.lists);
     const fresh = freshLists();
     const now_ms = world.now_ms();
     firstUnsavedAt_ms = undefined;
@@ -156,7 +156,7 @@ export function jobSaver(
       ...{ id: head.id, expected: head.revision, session, step: carriedStep, now_ms, drafts },
       ...(commit && { commit }),
     };
-    const sent = { frame: lifted.frame, drafts, lists: lifted.lists };
+    const sent = { frame: external.frame, drafts, lists: external.lists };
     const answer = isStored ? await store.write(write) : await putBack(write);
     if (answer.kind === "vanished") {
       isStored = false;
@@ -190,15 +190,15 @@ export function jobSaver(
   const putBack = async (write: JobWrite): Promise<WriteAnswer> => {
     const { answer } = planWrite(head, write);
     if (answer.kind === "written") {
-      await store.add({ head: answer.head, job: lifted, drafts });
-      await store.dropLastWords(head.id, session);
+      await store.add({ head: answer.head, job: external, drafts });
+      await store.dropJournal(head.id, session);
       isStored = true;
     }
     return answer;
   };
 
   const readBack = async (
-    sent: { readonly frame: unknown; readonly drafts: Drafts; readonly lists: LiftedJob["lists"] },
+    sent: { readonly frame: unknown; readonly drafts: Drafts; readonly lists: ExternalisedJob["lists"] },
     fresh: ReadonlySet<string>,
   ) => {
     const found = await store.read(head.id, fresh);

@@ -1,10 +1,10 @@
 import type { IDBPTransaction, StoreNames } from "idb";
 import type { JobSchema } from "./database.ts";
-import type { LiftedJob } from "./jobRecord.ts";
+import { listKeys } from "./externalLists.ts";
+import type { ExternalisedJob } from "./jobRecord.ts";
 import type { JobWrite, WriteAnswer } from "./jobStore.ts";
-import { listKeys } from "./liftedLists.ts";
 import { KEPT_VERSIONS, surplusVersions } from "./versionPolicy.ts";
-import { planWrite, wordsAfterWrite } from "./writePlan.ts";
+import { journalAfterWrite, planWrite } from "./writePlan.ts";
 
 export type Store = StoreNames<JobSchema>;
 export type Transaction<Mode extends IDBTransactionMode> = IDBPTransaction<JobSchema, Store[], Mode>;
@@ -15,12 +15,12 @@ export function rangeOf(id: string): IDBKeyRange {
 }
 
 /** The job of a frame that was read, with its long lists from the same transaction; `keys` limits which. */
-export async function lifted(
+export async function withLists(
   tx: Transaction<"readonly">,
   id: string,
   frame: unknown,
   keys: ReadonlySet<string> = listKeys(frame),
-): Promise<LiftedJob> {
+): Promise<ExternalisedJob> {
   const lists = new Map<string, Float64Array>();
   await Promise.all(
     [...keys].map(async (key) => {
@@ -34,10 +34,10 @@ export async function lifted(
 /** Carries one write out as planned, inside its transaction. */
 export async function writeIn(tx: Transaction<"readwrite">, write: JobWrite): Promise<WriteAnswer> {
   const { id, commit } = write;
-  const [head, body, words] = await Promise.all([
+  const [head, body, entry] = await Promise.all([
     tx.objectStore("heads").get(id),
     tx.objectStore("bodies").get(id),
-    tx.objectStore("lastWords").get([id, write.session]),
+    tx.objectStore("journal").get([id, write.session]),
   ]);
   const { answer, keepsOldBody } = planWrite(head, write);
   if (answer.kind !== "written" || !head) return answer;
@@ -45,9 +45,9 @@ export async function writeIn(tx: Transaction<"readwrite">, write: JobWrite): Pr
     tx.objectStore("heads").put(answer.head),
     tx.objectStore("drafts").put({ id, drafts: write.drafts }),
   ];
-  if (words) {
-    const left = wordsAfterWrite(words, write, answer.head);
-    puts.push(left ? tx.objectStore("lastWords").put(left) : tx.objectStore("lastWords").delete([id, write.session]));
+  if (entry) {
+    const left = journalAfterWrite(entry, write, answer.head);
+    puts.push(left ? tx.objectStore("journal").put(left) : tx.objectStore("journal").delete([id, write.session]));
   }
   if (commit) {
     puts.push(tx.objectStore("bodies").put({ id, frame: commit.job.frame }));

@@ -1,4 +1,4 @@
-import type { JobHead, LastWords } from "./jobRecord.ts";
+import type { JobHead, JournalEntry } from "./jobRecord.ts";
 import type { HeadChange, JobWrite, WriteAnswer } from "./jobStore.ts";
 import { startsVersion } from "./versionPolicy.ts";
 
@@ -58,9 +58,9 @@ export function amendHead(head: JobHead, change: HeadChange): JobHead {
 }
 
 /**
- * What becomes of a session's unsaved words after a save of the same session: nothing where the save carried them,
- * else the same words built on the new revision (they were typed while the save was on its way).
+ * What becomes of a session's journal entry after a save of the same session: nothing where the save carried it,
+ * else the same entry built on the new revision (it was typed while the save was on its way).
  */
-export function wordsAfterWrite(words: LastWords, write: JobWrite, head: JobHead): LastWords | undefined {
-  return words.step <= write.step ? undefined : { ...words, base: head.revision };
+export function journalAfterWrite(entry: JournalEntry, write: JobWrite, head: JobHead): JournalEntry | undefined {
+  return entry.step <= write.step ? undefined : { ...entry, base: head.revision };
 }

@@ -29,7 +29,7 @@ async function twoPagesOnOneJob() {
   const otherPage = browser.page();
   const other = await openJobs(otherPage.world);
   await other.open(id);
-  await browser.pass(3000); // both have looked for the words of dead pages
+  await browser.pass(3000); // both have looked for the journals of dead pages
   return { browser, id, page, jobs, otherPage, other };
 }
 
@@ -39,7 +39,7 @@ describe("closing the page", () => {
     const { browser, page, jobs } = await onePage({ between });
     await jobs.create(inventedJob(), "the demo");
     jobs.commit(inventedJob("Saloon", 160), "load");
-    expect(page.asksBeforeClosing()).toBe(false); // the words are set aside at every key
+    expect(page.asksBeforeClosing()).toBe(false); // the journal is written at every key
     await browser.pass(1000);
     expect(page.asksBeforeClosing()).toBe(false);
   });
@@ -151,21 +151,21 @@ describe("saving as typed", () => {
     expect(again.current.value?.drafts).toEqual({ title: halfTyped("Sal") });
   });
 
-  it("leaves the words of a page that is still open to that page", async () => {
+  it("leaves the journal of a page that is still open to that page", async () => {
     const { browser, jobs } = await onePage();
     await jobs.create(inventedJob(), "the demo");
     jobs.saveDraft("title", halfTyped("Sal"));
     const other = await openJobs(browser.page().world);
     expect(other.recovered).toEqual([]);
-    expect(browser.shelves.words.size).toBe(1);
+    expect(browser.shelves.journal.size).toBe(1);
   });
 
-  it("brings words back a moment later where the page that said them still counted as open", async () => {
+  it("brings edits back a moment later where the page that made them still counted as open", async () => {
     const { browser, page, jobs } = await onePage();
     const id = await jobs.create(inventedJob(), "the demo");
     jobs.saveDraft("title", halfTyped("Sal"));
     page.die();
-    const lingering = [...browser.shelves.words.values()][0]!.session;
+    const lingering = [...browser.shelves.journal.values()][0]!.session;
     browser.live.add(lingering);
     const again = await openJobs(browser.page().world);
     await again.open(id);
@@ -176,7 +176,7 @@ describe("saving as typed", () => {
     expect(again.conflict.value).toBeUndefined();
   });
 
-  it("takes words for a dead page's after a minute where the browser cannot tell which pages are open", async () => {
+  it("takes a journal for a dead page's after a minute where the browser cannot tell which pages are open", async () => {
     const { browser, page, jobs } = await onePage();
     await jobs.create(inventedJob(), "the demo");
     jobs.saveDraft("title", halfTyped("Sal"));
@@ -198,7 +198,7 @@ describe("a store that refuses", () => {
   }
 
   it("is said at once when it is full, the job can still be saved as a file, and it is tried again", async () => {
-    const how: { error?: Error; methods: string[] } = { methods: ["write", "putLastWords", "amend"] };
+    const how: { error?: Error; methods: string[] } = { methods: ["write", "writeJournal", "amend"] };
     const { browser, jobs } = await onePage(refusing(how));
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
     how.error = new DOMException("no room", "QuotaExceededError");
@@ -215,7 +215,7 @@ describe("a store that refuses", () => {
   });
 
   it("keeps a new job in the page when it cannot be stored at all", async () => {
-    const how = { error: new StoreRefusal("failed", "no"), methods: ["add", "write", "putLastWords", "amend"] };
+    const how = { error: new StoreRefusal("failed", "no"), methods: ["add", "write", "writeJournal", "amend"] };
     const { jobs } = await onePage(refusing(how));
     await jobs.create(inventedJob(), "the demo");
     expect(jobs.status.value).toMatchObject({ kind: "refused", reason: "failed" });
@@ -223,7 +223,7 @@ describe("a store that refuses", () => {
   });
 
   it("does not let the job be left with edits that it would lose, until they are in a file", async () => {
-    const how: { error?: Error; methods: string[] } = { methods: ["write", "putLastWords"] };
+    const how: { error?: Error; methods: string[] } = { methods: ["write", "writeJournal"] };
     const { browser, jobs } = await onePage(refusing(how));
     const other = await jobs.create(inventedJob("Other"), "the demo");
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
@@ -301,7 +301,7 @@ describe("a store that refuses", () => {
     expect(jobs.place.value).toMatchObject({ kind: "memory", why: "this browser has no database" });
     const id = await jobs.create(inventedJob(), "the demo");
     expect(await jobs.open(id)).toEqual(inventedJob());
-    expect(jobs.canTie).toBe(false);
+    expect(jobs.canLinkFile).toBe(false);
   });
 
   it("puts the open job there again when the data were cleared under it", async () => {
@@ -343,7 +343,7 @@ describe("two tabs on one job", () => {
     const again = await openJobs(browser.page().world);
     const kept = [await again.open(id), await again.open(copyId)].map((job) => job.vehicle.load_kg);
     expect(kept.sort()).toEqual([175, 300]);
-    expect(browser.shelves.words.size).toBe(0);
+    expect(browser.shelves.journal.size).toBe(0);
   });
 
   it("goes on with the copy when mine is kept", async () => {
@@ -450,7 +450,7 @@ describe("two tabs on one job", () => {
 });
 
 describe("two tabs that open at once after a third died", () => {
-  it("bring its words back once: into the job", async () => {
+  it("bring its edits back once: into the job", async () => {
     const { browser, page, jobs } = await onePage();
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
     jobs.commit(inventedJob("Saloon", 175), "never saved");
@@ -458,11 +458,11 @@ describe("two tabs that open at once after a third died", () => {
     const both = await Promise.all([openJobs(browser.page().world), openJobs(browser.page().world)]);
     expect(both.flatMap(({ recovered }) => recovered)).toHaveLength(1);
     expect(browser.shelves.jobs.size).toBe(1);
-    expect(browser.shelves.words.size).toBe(0);
+    expect(browser.shelves.journal.size).toBe(0);
     expect(await both[0].open(id)).toEqual(inventedJob("Saloon", 175));
   });
 
-  it("bring its words back once: into one copy", async () => {
+  it("bring its edits back once: into one copy", async () => {
     const { browser, id, jobs, otherPage, other } = await twoPagesOnOneJob();
     otherPage.sleep();
     other.commit(inventedJob("Saloon", 300), "never saved");
@@ -473,7 +473,7 @@ describe("two tabs that open at once after a third died", () => {
     expect(both.flatMap(({ recovered }) => recovered)).toHaveLength(1);
     expect(both.map(({ status }) => status.value.kind)).toEqual(["idle", "idle"]);
     expect([...browser.shelves.jobs.keys()]).toHaveLength(2);
-    expect(browser.shelves.words.size).toBe(0);
+    expect(browser.shelves.journal.size).toBe(0);
     expect(await jobs.open(id)).toEqual(inventedJob("Saloon", 175));
   });
 });

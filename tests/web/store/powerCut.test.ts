@@ -90,7 +90,7 @@ async function found(shelves: MemoryShelves) {
     const { job, drafts } = jobs.current.value!;
     states.push({ job, drafts });
   }
-  return { states, status: jobs.status.value, words: shelves.words.size };
+  return { states, status: jobs.status.value, entries: shelves.journal.size };
 }
 
 describe.each([false, true])("power cut after any call of the store (last answer lost: %s)", (isTorn) => {
@@ -100,9 +100,9 @@ describe.each([false, true])("power cut after any call of the store (last answer
     for (; calls < 500; calls++) {
       const shelves = emptyShelves();
       const { reached, isOver } = await playUntilCut(calls, isTorn, shelves);
-      const { states, words } = await found(shelves);
+      const { states, entries } = await found(shelves);
       expect(states, `cut after call ${calls}`).toEqual(reached ? [reached] : []);
-      expect(words, `unsaved words left after call ${calls}`).toBe(0);
+      expect(entries, `journal entries left after call ${calls}`).toBe(0);
       reachedCount.add(reached);
       if (isOver) break;
     }

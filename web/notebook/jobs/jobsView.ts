@@ -5,7 +5,7 @@ import { placeSentence } from "../../store/saveStatus.ts";
 import { comparedView } from "./comparedView.ts";
 import { jobRow, removedRow } from "./jobRow.ts";
 import type { JobsPlace } from "./jobsPlace.ts";
-import { tieButtons } from "./tieButtons.ts";
+import { linkButtons } from "./linkButtons.ts";
 import { versionsView } from "./versionsView.ts";
 
 /** All jobs in this browser, with what can be done with them. */
@@ -29,7 +29,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
           <input id="job-file" type="file" accept=".json,application/json" @change=${pick} />
           <label for="job-file">Open a job from a file</label>
         </span>
-        ${jobs.canTie ? tieButtons(here) : nothing}
+        ${jobs.canLinkFile ? linkButtons(here) : nothing}
       </p>
       <p class="aside">${placeSentence(jobs.place.value)} A job file dropped on the page opens too.</p>
       <ul class="job-list">

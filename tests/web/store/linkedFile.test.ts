@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import type { JobHead } from "../../../web/store/jobRecord.ts";
 import type { JobStore } from "../../../web/store/jobStore.ts";
 import { openJobs } from "../../../web/store/jobs.ts";
+import { type FileHandle, writeLinkedFile } from "../../../web/store/linkedFile.ts";
 import { newHead } from "../../../web/store/newHead.ts";
-import { type FileHandle, writeTiedFile } from "../../../web/store/tiedFile.ts";
 import { inventedJob } from "../../support/inventedJob.ts";
 import { inventedBrowser } from "../../support/inventedWorld.ts";
 
@@ -41,68 +41,68 @@ function head(fileDate_ms?: number): JobHead {
   return { ...made, editCount: 4, file: { name: "s", savedAt_ms: 0, editCount: 1, fileDate_ms } };
 }
 
-describe("writing a tied file", () => {
+describe("writing a linked file", () => {
   it("writes, and says when and after how many edits", async () => {
     const { disk, handle } = inventedFile();
-    const outcome = await writeTiedFile(handle, head(100), "text", 50, false);
+    const outcome = await writeLinkedFile(handle, head(100), "text", 50, false);
     expect(disk.text).toBe("text");
-    expect(outcome.state).toEqual({ kind: "tied", name: handle.name, savedAt_ms: 50 });
+    expect(outcome.state).toEqual({ kind: "linked", name: handle.name, savedAt_ms: 50 });
     expect(outcome.copy).toEqual({ name: handle.name, savedAt_ms: 50, editCount: 4, fileDate_ms: 101 });
   });
 
   it("does not write without permission", async () => {
     const { disk, handle } = inventedFile("prompt");
-    expect((await writeTiedFile(handle, head(), "text", 0, false)).state.kind).toBe("asks");
+    expect((await writeLinkedFile(handle, head(), "text", 0, false)).state.kind).toBe("asks");
     expect(disk.text).toBe("");
   });
 
   it("does not write over a file that somebody else changed, until it is forced", async () => {
     const { disk, handle } = inventedFile();
     disk.text = "theirs";
-    expect((await writeTiedFile(handle, head(99), "mine", 0, false)).state.kind).toBe("changedOutside");
+    expect((await writeLinkedFile(handle, head(99), "mine", 0, false)).state.kind).toBe("changedOutside");
     expect(disk.text).toBe("theirs");
-    expect((await writeTiedFile(handle, head(99), "mine", 0, true)).state.kind).toBe("tied");
+    expect((await writeLinkedFile(handle, head(99), "mine", 0, true)).state.kind).toBe("linked");
     expect(disk.text).toBe("mine");
   });
 
   it("takes a file of another date with the same text for no change", async () => {
     const { disk, handle } = inventedFile();
     disk.text = "mine";
-    expect((await writeTiedFile(handle, head(99), "mine", 0, false)).state.kind).toBe("tied");
+    expect((await writeLinkedFile(handle, head(99), "mine", 0, false)).state.kind).toBe("linked");
   });
 
   it("says what the disk said, and finds out a file that does not hold what was written", async () => {
     const { disk, handle } = inventedFile();
     disk.isFull = true;
-    expect((await writeTiedFile(handle, head(), "text", 0, false)).state).toMatchObject({
+    expect((await writeLinkedFile(handle, head(), "text", 0, false)).state).toMatchObject({
       message: "the disk is full",
     });
     disk.isFull = false;
     const lying = { ...handle, getFile: async () => ({ lastModified: 1, text: async () => "something else" }) };
-    expect((await writeTiedFile(lying, head(), "text", 0, false)).state.kind).toBe("failed");
+    expect((await writeLinkedFile(lying, head(), "text", 0, false)).state.kind).toBe("failed");
   });
 });
 
-describe("a job tied to a file", () => {
+describe("a job linked to a file", () => {
   it("is saved along as typed, and asks again in the next session", async () => {
     const { disk, handle } = inventedFile();
     const browser = inventedBrowser();
     const page = browser.page({ chooseFile: async () => handle, between: asDatabase });
     const jobs = await openJobs(page.world);
-    expect(jobs.canTie).toBe(true);
+    expect(jobs.canLinkFile).toBe(true);
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
-    await jobs.tieToFile();
+    await jobs.linkFile();
     expect(JSON.parse(disk.text)).toEqual(inventedJob("Saloon", 150));
     jobs.commit(inventedJob("Saloon", 175), "load");
     await browser.pass(4000);
     expect(JSON.parse(disk.text)).toEqual(inventedJob("Saloon", 175));
-    expect(jobs.tie.value.kind).toBe("tied");
+    expect(jobs.fileLink.value.kind).toBe("linked");
     page.die();
 
     disk.permission = "prompt";
     const again = await openJobs(browser.page({ chooseFile: async () => handle, between: asDatabase }).world);
     await again.open(id);
-    expect(again.tie.value).toEqual({ kind: "asks", name: handle.name });
+    expect(again.fileLink.value).toEqual({ kind: "asks", name: handle.name });
     again.commit(inventedJob("Saloon", 180), "load");
     await browser.pass(4000);
     expect(JSON.parse(disk.text)).toEqual(inventedJob("Saloon", 175));
@@ -110,30 +110,30 @@ describe("a job tied to a file", () => {
     expect(JSON.parse(disk.text)).toEqual(inventedJob("Saloon", 180));
   });
 
-  it("stops when it is untied, and for good", async () => {
+  it("stops when it is unlinked, and for good", async () => {
     const { disk, handle } = inventedFile();
     const browser = inventedBrowser();
     const jobs = await openJobs(browser.page({ chooseFile: async () => handle, between: asDatabase }).world);
     const id = await jobs.create(inventedJob("Saloon", 150), "the demo");
-    await jobs.tieToFile();
-    await jobs.untieFile();
+    await jobs.linkFile();
+    await jobs.unlinkFile();
     jobs.commit(inventedJob("Saloon", 175), "load");
     await browser.pass(4000);
     expect(JSON.parse(disk.text)).toEqual(inventedJob("Saloon", 150));
     await jobs.open(id);
-    expect(jobs.tie.value.kind).toBe("none");
+    expect(jobs.fileLink.value.kind).toBe("none");
   });
 
   it("does not follow into another job that is opened", async () => {
     const { disk, handle } = inventedFile();
     const browser = inventedBrowser();
     const jobs = await openJobs(browser.page({ chooseFile: async () => handle, between: asDatabase }).world);
-    await jobs.create(inventedJob("Tied", 150), "the demo");
-    await jobs.tieToFile();
+    await jobs.create(inventedJob("Linked", 150), "the demo");
+    await jobs.linkFile();
     await jobs.create(inventedJob("Free", 150), "the demo");
     jobs.commit(inventedJob("Free", 175), "load");
     await browser.pass(4000);
-    expect(JSON.parse(disk.text)).toMatchObject({ title: "Tied" });
+    expect(JSON.parse(disk.text)).toMatchObject({ title: "Linked" });
   });
 });
 

@@ -3,19 +3,19 @@ import { jobText } from "../../shared/job/jobText.ts";
 import { jobFileName } from "./jobFileName.ts";
 import type { JobShelf } from "./jobShelf.ts";
 import type { JobStore } from "./jobStore.ts";
+import { type FileHandle, isFileHandle, type LinkState, writeLinkedFile } from "./linkedFile.ts";
 import type { Platform } from "./platform.ts";
 import type { Saver } from "./saver.ts";
-import { type FileHandle, isFileHandle, type TieState, writeTiedFile } from "./tiedFile.ts";
 
-/** A tied file is written this long after the database was, so that a word makes one writing and not ten. */
+/** A linked file is written this long after the database was, so that a word makes one writing and not ten. */
 const PAUSE_BEFORE_FILE_ms = 2000;
 
-/** Keeps the file on disk that the open job is tied to up with it. */
-export interface TieKeeper {
-  readonly tie: ReadonlySignal<TieState>;
-  /** Takes up the tie that was stored with a job, if there is one. */
+/** Keeps the file on disk that the open job is linked to up with it. */
+export interface FileLink {
+  readonly state: ReadonlySignal<LinkState>;
+  /** Takes up the link that was stored with a job, if there is one. */
   resume(saver: Saver): Promise<void>;
-  /** The job is no longer the open one; its tie stays stored. */
+  /** The job is no longer the open one; its link stays stored. */
   rest(): void;
   /** The job was saved: the file follows after a pause, or at once where the page is about to go. */
   follow(isLeaving: boolean): void;
@@ -25,32 +25,32 @@ export interface TieKeeper {
   overwrite(): Promise<void>;
 }
 
-export function tieKeeper(store: JobStore, world: Platform, shelf: JobShelf): TieKeeper {
-  const tie = signal<TieState>({ kind: "none" });
-  let tied: { readonly saver: Saver; readonly handle: FileHandle } | undefined;
+export function fileLink(store: JobStore, world: Platform, shelf: JobShelf): FileLink {
+  const state = signal<LinkState>({ kind: "none" });
+  let linked: { readonly saver: Saver; readonly handle: FileHandle } | undefined;
   let cancel: (() => void) | undefined;
 
   const write = async (isForced: boolean): Promise<void> => {
     cancel?.();
-    const mine = tied;
+    const mine = linked;
     if (!mine) return;
     const { saver, handle } = mine;
     const head = saver.head();
-    const outcome = await writeTiedFile(handle, head, jobText(saver.mine().job), world.now_ms(), isForced);
-    if (tied !== mine) return;
-    tie.value = outcome.state;
+    const outcome = await writeLinkedFile(handle, head, jobText(saver.mine().job), world.now_ms(), isForced);
+    if (linked !== mine) return;
+    state.value = outcome.state;
     // Where the database refuses to remember the copy, its own status says so already.
     if (outcome.copy) await shelf.amend(head.id, { file: outcome.copy }).catch(() => {});
   };
 
   const rest = () => {
     cancel?.();
-    tied = undefined;
-    tie.value = { kind: "none" };
+    linked = undefined;
+    state.value = { kind: "none" };
   };
 
   return {
-    tie,
+    state,
     rest,
     async resume(saver) {
       rest();
@@ -58,11 +58,11 @@ export function tieKeeper(store: JobStore, world: Platform, shelf: JobShelf): Ti
       if (!isFileHandle(handle)) return;
       const permission = await handle.queryPermission?.({ mode: "readwrite" });
       const isAllowed = permission === undefined || permission === "granted";
-      tied = { saver, handle };
-      tie.value = { kind: isAllowed ? "tied" : "asks", name: handle.name };
+      linked = { saver, handle };
+      state.value = { kind: isAllowed ? "linked" : "asks", name: handle.name };
     },
     follow(isLeaving) {
-      if (!tied) return;
+      if (!linked) return;
       cancel?.();
       cancel = world.later(isLeaving ? 0 : PAUSE_BEFORE_FILE_ms, () => void write(false));
     },
@@ -72,16 +72,16 @@ export function tieKeeper(store: JobStore, world: Platform, shelf: JobShelf): Ti
       if (!handle) return;
       await saver.flush();
       await store.putHandle(saver.head().id, handle);
-      tied = { saver, handle };
+      linked = { saver, handle };
       await write(true);
     },
     async letGo() {
-      const id = tied?.saver.head().id;
+      const id = linked?.saver.head().id;
       rest();
       if (id !== undefined) await store.dropHandle(id);
     },
     async allow() {
-      const permission = await tied?.handle.requestPermission?.({ mode: "readwrite" });
+      const permission = await linked?.handle.requestPermission?.({ mode: "readwrite" });
       if (permission === "granted") await write(false);
     },
     overwrite: () => write(true),

@@ -9,33 +9,33 @@ export interface FileHandle {
   requestPermission?(wish: { readonly mode: "readwrite" }): Promise<PermissionState>;
 }
 
-/** How the open job stands with the file it is tied to. */
-export type TieState =
+/** How the open job stands with the file it is linked to. */
+export type LinkState =
   | { readonly kind: "none" }
-  | { readonly kind: "tied"; readonly name: string; readonly savedAt_ms?: number }
+  | { readonly kind: "linked"; readonly name: string; readonly savedAt_ms?: number }
   /** The browser wants to be asked again, which takes a click. */
   | { readonly kind: "asks"; readonly name: string }
   /** Somebody else wrote the file since; nothing is written over it until the person says so. */
   | { readonly kind: "changedOutside"; readonly name: string }
   | { readonly kind: "failed"; readonly name: string; readonly message: string };
 
-/** What came of writing a tied file; `copy` goes into the job's head. */
-export interface TieOutcome {
-  readonly state: TieState;
+/** What came of writing a linked file; `copy` goes into the job's head. */
+export interface LinkOutcome {
+  readonly state: LinkState;
   readonly copy?: FileCopy;
 }
 
 /**
- * Writes a job's text to the file it is tied to and reads it back. Not done without permission, nor over a file whose
+ * Writes a job's text to the file it is linked to and reads it back. Not done without permission, nor over a file whose
  * date is not the one of our last writing (unless `isForced`); the file already holding this very text is no conflict.
  */
-export async function writeTiedFile(
+export async function writeLinkedFile(
   handle: FileHandle,
   head: JobHead,
   text: string,
   now_ms: number,
   isForced: boolean,
-): Promise<TieOutcome> {
+): Promise<LinkOutcome> {
   const { name } = handle;
   try {
     const permission = await handle.queryPermission?.({ mode: "readwrite" });
@@ -53,7 +53,7 @@ export async function writeTiedFile(
       return { state: { kind: "failed", name, message: "what is in the file is not what was written" } };
     }
     const copy: FileCopy = { name, savedAt_ms: now_ms, editCount: head.editCount, fileDate_ms: after.lastModified };
-    return { state: { kind: "tied", name, savedAt_ms: now_ms }, copy };
+    return { state: { kind: "linked", name, savedAt_ms: now_ms }, copy };
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     return { state: { kind: "failed", name, message } };
@@ -67,20 +67,20 @@ export function isFileHandle(value: unknown): value is FileHandle {
   return typeof name === "string" && typeof getFile === "function" && typeof createWritable === "function";
 }
 
-/** The tie in words. */
-export function tieSentence(tie: TieState, clock: (at_ms: number) => string): string {
-  switch (tie.kind) {
+/** The link in words. */
+export function linkSentence(link: LinkState, clock: (at_ms: number) => string): string {
+  switch (link.kind) {
     case "none":
       return "This job is not kept in a file.";
-    case "tied":
-      return tie.savedAt_ms === undefined
-        ? `This job is saved to ${tie.name}.`
-        : `Saved to ${tie.name} at ${clock(tie.savedAt_ms)}.`;
+    case "linked":
+      return link.savedAt_ms === undefined
+        ? `This job is saved to ${link.name}.`
+        : `Saved to ${link.name} at ${clock(link.savedAt_ms)}.`;
     case "asks":
-      return `The browser wants to be asked again before it writes to ${tie.name}.`;
+      return `The browser wants to be asked again before it writes to ${link.name}.`;
     case "changedOutside":
-      return `${tie.name} was changed by somebody else since; nothing is written over it.`;
+      return `${link.name} was changed by somebody else since; nothing is written over it.`;
     case "failed":
-      return `Could not save to ${tie.name}: ${tie.message}.`;
+      return `Could not save to ${link.name}: ${link.message}.`;
   }
 }

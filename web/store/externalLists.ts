@@ -1,4 +1,4 @@
-import type { LiftedJob } from "./jobRecord.ts";
+import type { ExternalisedJob } from "./jobRecord.ts";
 
 /** Shorter lists stay in the document: a record of their own would cost more than it saves. */
 const LEAST_LENGTH = 256;
@@ -14,37 +14,37 @@ export type KnownLists = WeakMap<readonly unknown[], { readonly key: string; rea
  * then stored once, however many versions of the job hold it, and an edit elsewhere does not write it again. With the
  * same `known` from call to call, a list that is the very same one is not gone through again.
  */
-export function liftLists(document: unknown, known: KnownLists = new WeakMap()): LiftedJob {
+export function externaliseLists(document: unknown, known: KnownLists = new WeakMap()): ExternalisedJob {
   const lists = new Map<string, Float64Array>();
-  const lift = (value: unknown): unknown => {
+  const externalise = (value: unknown): unknown => {
     if (Array.isArray(value)) {
       const seen = known.get(value);
-      if (!seen && (value.length < LEAST_LENGTH || !value.every(Number.isFinite))) return value.map(lift);
+      if (!seen && (value.length < LEAST_LENGTH || !value.every(Number.isFinite))) return value.map(externalise);
       const { key, list } = seen ?? keyed(Float64Array.from(value));
       known.set(value, { key, list });
       lists.set(key, list);
       return { [MARK]: key };
     }
     if (typeof value !== "object" || value === null) return value;
-    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, lift(inner)]));
+    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, externalise(inner)]));
   };
-  return { frame: lift(document), lists };
+  return { frame: externalise(document), lists };
 }
 
 /** The whole document again. Throws where a list is missing, naming its key. */
-export function lowerLists({ frame, lists }: LiftedJob): unknown {
-  const lower = (value: unknown): unknown => {
-    if (Array.isArray(value)) return value.map(lower);
+export function inlineLists({ frame, lists }: ExternalisedJob): unknown {
+  const inline = (value: unknown): unknown => {
+    if (Array.isArray(value)) return value.map(inline);
     if (typeof value !== "object" || value === null) return value;
     const key = markedKey(value);
     if (key === undefined) {
-      return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, lower(inner)]));
+      return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, inline(inner)]));
     }
     const list = lists.get(key);
     if (!list) throw new Error(`the stored list ${key} is missing`);
     return Array.from(list);
   };
-  return lower(frame);
+  return inline(frame);
 }
 
 /** The keys of all lists a frame refers to. */

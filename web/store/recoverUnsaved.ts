@@ -1,11 +1,11 @@
-import type { JobHead, LastWords, LiftedJob } from "./jobRecord.ts";
+import { listKeys } from "./externalLists.ts";
+import type { ExternalisedJob, JobHead, JournalEntry } from "./jobRecord.ts";
 import type { JobStore } from "./jobStore.ts";
-import { listKeys } from "./liftedLists.ts";
 import { newHead } from "./newHead.ts";
 import type { Platform } from "./platform.ts";
-import { copyIdOf, fateOfWords } from "./wordsFate.ts";
+import { copyIdOf, fateOfUnsaved } from "./unsavedFate.ts";
 
-/** Where the browser cannot tell which pages are open, words this old are taken for those of a page that is gone. */
+/** Where the browser cannot tell which pages are open, entries this old are taken for those of a page that is gone. */
 const SURELY_GONE_ms = 60_000;
 
 /** What was brought back from a page that died with something unsaved. */
@@ -18,53 +18,53 @@ export interface Recovered {
 }
 
 /**
- * Folds the last words of pages that are gone into their jobs, or into copies where the job moved on without them. Words
+ * Folds the journal of pages that are gone into their jobs, or into copies where the job moved on without them. Entries
  * of pages still open are left to those pages. Each is dropped only after what it holds is stored.
  */
-export async function recoverWords(
+export async function recoverUnsaved(
   store: JobStore,
   session: string,
   world: Pick<Platform, "liveSessions" | "now_ms">,
 ): Promise<Recovered[]> {
-  const all = await store.lastWords();
+  const all = await store.journal();
   if (all.length === 0) return [];
   const live = await world.liveSessions();
-  const isGone = (words: LastWords) =>
-    words.session !== session && (live ? !live.has(words.session) : world.now_ms() - words.at_ms > SURELY_GONE_ms);
+  const isGone = (entry: JournalEntry) =>
+    entry.session !== session && (live ? !live.has(entry.session) : world.now_ms() - entry.at_ms > SURELY_GONE_ms);
   const recovered: Recovered[] = [];
-  for (const words of all.filter(isGone)) {
-    const found = await bringBack(store, words, session, world);
+  for (const entry of all.filter(isGone)) {
+    const found = await bringBack(store, entry, session, world);
     if (found) recovered.push(found);
   }
   return recovered;
 }
 
-/** Another page may be bringing back the same words: a write that came too late is decided once more. */
+/** Another page may be bringing back the same entry: a write that came too late is decided once more. */
 const TRIES = 3;
 
 async function bringBack(
   store: JobStore,
-  words: LastWords,
+  entry: JournalEntry,
   session: string,
   world: Pick<Platform, "now_ms">,
 ): Promise<Recovered | undefined> {
-  const { jobId: id, step, drafts, commit, at_ms } = words;
+  const { jobId: id, step, drafts, commit, at_ms } = entry;
   for (let i = 0; i < TRIES; i++) {
     const stored = await store.read(id);
-    const fate = fateOfWords(words, stored?.head);
+    const fate = fateOfUnsaved(entry, stored?.head);
     if (fate === "apply" && stored) {
-      // Under the dead session's own name, so that the write itself takes the words away.
+      // Under the dead session's own name, so that the write itself takes the entry away.
       const expected = stored.head.revision;
-      const write = { id, expected, session: words.session, step, now_ms: at_ms, drafts, ...(commit && { commit }) };
+      const write = { id, expected, session: entry.session, step, now_ms: at_ms, drafts, ...(commit && { commit }) };
       const answer = await store.write(write);
       if (answer.kind === "written") return { id, title: answer.head.title, at_ms, isCopy: false };
       continue;
     }
     let recovered: Recovered | undefined;
     if (fate === "copy") {
-      const copyId = copyIdOf(id, words.session, step);
-      const copy = copyOf(copyId, words, stored, session, world);
-      if (!copy) return undefined; // a list it needs is gone: the words stay where they are
+      const copyId = copyIdOf(id, entry.session, step);
+      const copy = copyOf(copyId, entry, stored, session, world);
+      if (!copy) return undefined; // a list it needs is gone: the entry stays where they are
       const isThere = async () => (await store.read(copyId, new Set())) !== undefined;
       const isAdded = await store.add(copy).then(
         () => true,
@@ -79,20 +79,20 @@ async function bringBack(
         recovered = { id: copyId, title: copy.head.title, at_ms, isCopy: true };
       }
     }
-    await store.dropLastWords(id, words.session);
+    await store.dropJournal(id, entry.session);
     return recovered;
   }
-  return undefined; // other pages keep writing the job: the words stay for the next opening
+  return undefined; // other pages keep writing the job: the entry stays for the next opening
 }
 
 function copyOf(
   id: string,
-  words: LastWords,
-  stored: { readonly head: JobHead; readonly job: LiftedJob } | undefined,
+  entry: JournalEntry,
+  stored: { readonly head: JobHead; readonly job: ExternalisedJob } | undefined,
   session: string,
   world: Pick<Platform, "now_ms">,
 ) {
-  const base = words.commit ?? (stored && { job: stored.job, title: stored.head.title, line: stored.head.line });
+  const base = entry.commit ?? (stored && { job: stored.job, title: stored.head.title, line: stored.head.line });
   if (!base) return undefined;
   const lists = new Map([...(stored?.job.lists ?? []), ...base.job.lists]);
   const needed = listKeys(base.job.frame);
@@ -103,5 +103,5 @@ function copyOf(
     note: "edits of a page that closed; the job itself was changed elsewhere",
   });
   const job = { frame: base.job.frame, lists: new Map([...lists].filter(([key]) => needed.has(key))) };
-  return { head, job, drafts: words.drafts };
+  return { head, job, drafts: entry.drafts };
 }
