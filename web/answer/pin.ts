@@ -1,4 +1,5 @@
 import { drivenRoad, type Job, type Pinned } from "../../shared/job/job.ts";
+import { isAtOrBelow } from "../../shared/job/path.ts";
 import { quantity as q, type Said, saidIn, say } from "../../shared/quantity/said.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Answer } from "../../sim/index.ts";
@@ -36,7 +37,13 @@ export function backToPinned({ job, drafts }: EditorState): EditorState {
   for (const key of decides) delete others[key];
   const { drivenRoad: road, ...state } = pinned.state;
   const hasRoad = road !== undefined && job.roads.some(({ id }) => id === road);
-  return { job: { ...others, ...state, ...(hasRoad && { drivenRoad: road }) } as Job, drafts: {} };
+  // Texts of what is not pinned, such as words for a road or a note, go on waiting in their fields.
+  const isPinned = (path: string) => decides.some((key) => isAtOrBelow(path, key));
+  const waiting = Object.entries(drafts).filter(([path]) => !isPinned(path));
+  return {
+    job: { ...others, ...state, ...(hasRoad && { drivenRoad: road }) } as Job,
+    drafts: Object.fromEntries(waiting),
+  };
 }
 
 /** The state with nothing pinned. */

@@ -34,13 +34,15 @@ it("says what was different in it", () => {
   expect(pinnedWords({ ...pinned.job, usualDay_km: 50 }, "british")).toBe("usual day 23.6 miles");
 });
 
-it("goes back to all that was pinned, keeps it pinned, and leaves words, notes and roads as they are", () => {
+it("goes back to all that was pinned, keeps it pinned, and leaves words, notes, roads and what waits in other fields as they are", () => {
   const { longestDay_km: _, ...rest } = pinned.job;
   const notes = [{ after: "packs", text: "measure the boot" }];
   const changed = { ...rest, usualDay_km: 50, longestDaysAYear: 3, title: "Another title", notes };
-  const { job: back, drafts } = backToPinned({ job: changed, drafts: { x: { typed: "?", problem: "?" } } });
+  const unread = { typed: "?", problem: "found no number" };
+  const waiting = { "staged.road.typed-road": { typed: "3 km at 50" }, client: unread };
+  const { job: back, drafts } = backToPinned({ job: changed, drafts: { ...waiting, usualDay_km: unread } });
   expect(back).toEqual({ ...pinned.job, title: "Another title", notes });
-  expect(drafts).toEqual({});
+  expect(drafts).toEqual(waiting);
 });
 
 it("drives the job's first road where the pinned one is gone", () => {
