@@ -2,7 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { changedDemoFile } from "../support/changedDemo.ts";
-import { expectNoSidewaysScroll } from "../support/notebookPage.ts";
+import { expectNoSidewaysScroll, settled } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -10,15 +10,6 @@ beforeAll(async () => {
   browser = await startChromium();
 });
 afterAll(async () => browser?.close());
-
-/** Until the answer is calculated for what is in the job, bands and all. */
-async function settled(page: Page): Promise<void> {
-  await page.waitForFunction(
-    () => document.querySelector<HTMLElement>("#answer")?.dataset["late"] === "none",
-    undefined,
-    { timeout: 60_000 },
-  );
-}
 
 const verdict = (page: Page) => page.locator("#answer .verdict").textContent();
 const boxOf = async (page: Page, part: string) => {

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import type { OwnChart } from "../../../shared/job/chart.ts";
 import { jobText } from "../../../shared/job/jobText.ts";
 import { fieldAt } from "../../../web/editing/fieldTable/fieldAt.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
@@ -44,8 +45,8 @@ const texts = [
 type Edit =
   | { readonly kind: "type"; readonly path: string; readonly text: string; readonly leaves: boolean }
   | { readonly kind: "words"; readonly path: string; readonly text: string }
-  | { readonly kind: "stage"; readonly field: string; readonly text: string }
-  | { readonly kind: "undo" | "redo" | "packMore" | "packLess" }
+  | { readonly kind: "datasheet" | "road"; readonly field: string; readonly text: string }
+  | { readonly kind: "undo" | "redo" | "packMore" | "packLess" | "chartMore" }
   | { readonly kind: "wait"; readonly time_ms: number };
 
 const edits: fc.Arbitrary<Edit> = fc.oneof(
@@ -57,11 +58,20 @@ const edits: fc.Arbitrary<Edit> = fc.oneof(
   }),
   fc.record({
     kind: fc.constant("words" as const),
-    path: fc.constantFrom("title", "use", "vehicle.name"),
+    path: fc.constantFrom("title", "use", "vehicle.name", "charts.0.caption"),
     text: fc.string({ maxLength: 220 }),
   }),
-  fc.record({ kind: fc.constant("stage" as const), field: fc.constantFrom("rated_V", "maxSpeed"), text: fc.string() }),
-  fc.record({ kind: fc.constantFrom("undo" as const, "redo" as const, "packMore" as const, "packLess" as const) }),
+  fc.record({
+    kind: fc.constant("datasheet" as const),
+    field: fc.constantFrom("rated_V", "maxSpeed"),
+    text: fc.string(),
+  }),
+  fc.record({
+    kind: fc.constant("road" as const),
+    field: fc.constantFrom("title", "typed-road", "cycle-heights"),
+    text: fc.string(),
+  }),
+  fc.record({ kind: fc.constantFrom(...(["undo", "redo", "packMore", "packLess", "chartMore"] as const)) }),
   fc.record({ kind: fc.constant("wait" as const), time_ms: fc.integer({ min: 0, max: 200_000 }) }),
 );
 
@@ -85,7 +95,7 @@ async function page(browser: ReturnType<typeof inventedBrowser>, id?: string) {
 type OpenPage = Awaited<ReturnType<typeof page>>;
 
 function make({ jobEditor, context }: OpenPage, edit: Edit): void {
-  const { packs } = jobEditor.job.value;
+  const { packs, charts } = jobEditor.job.value;
   switch (edit.kind) {
     case "type": {
       const field = fieldAt(edit.path);
@@ -95,11 +105,18 @@ function make({ jobEditor, context }: OpenPage, edit: Edit): void {
       return;
     }
     case "words":
-      jobEditor.editPlain(edit.path, edit.text, edit.path);
+      if (!edit.path.startsWith("charts") || charts.length > 0) jobEditor.editPlain(edit.path, edit.text, edit.path);
       return;
-    case "stage": {
-      const { state } = context.view.staging;
-      state.value = { ...state.value, [edit.field]: edit.text };
+    case "datasheet":
+    case "road": {
+      const { state, log } = context.view.staging;
+      const texts = edit.kind === "road" ? log.texts : state;
+      texts.value = { ...texts.value, [edit.field]: edit.text };
+      return;
+    }
+    case "chartMore": {
+      const chart: OwnChart = { x: "time", y: "soc", packs: [], caption: "" };
+      jobEditor.change("a chart more", ({ job, drafts }) => ({ job: { ...job, charts: [...charts, chart] }, drafts }));
       return;
     }
     case "undo":

@@ -3,17 +3,16 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, type BrowserContext, chromium, type Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
-import { jobText } from "../../../shared/job/jobText.ts";
-import { chromiumFlags } from "../../support/chromium.ts";
-import { inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
-import { saidAt, worked } from "../../support/notebookPage.ts";
-import { openWorkings, startChromium } from "../../support/openNotebook.ts";
-import { storedLoads } from "../../support/storedLoads.ts";
+import { jobText } from "../../shared/job/jobText.ts";
+import { chromiumFlags } from "../support/chromium.ts";
+import { inventedJob, withRecordedRoad } from "../support/inventedJob.ts";
+import { openWorking, startChromium } from "../support/openNotebook.ts";
+import { storedLoads } from "../support/storedRecords.ts";
 
 // What may befall a page, its browser and the browser's database while somebody types.
 
-const load = "#field-vehicle-load_kg";
-const title = "#field-title";
+// The field of the answer screen: it is there as soon as the job is.
+const load = "#answer-field-vehicle-load_kg";
 
 let browser: Browser;
 let context: BrowserContext;
@@ -33,8 +32,7 @@ const choice = (page: Page) => page.getByText(/Another tab (changed|deleted) thi
 async function openTab(inContext: BrowserContext = context): Promise<Page> {
   const page = await inContext.newPage();
   await page.goto(inject("notebookUrl"));
-  await openWorkings(page);
-  await worked(page);
+  await page.waitForSelector(load);
   return page;
 }
 
@@ -63,9 +61,9 @@ describe("half a word", () => {
     const page = await openTab();
     await typeLoad(page, "14 1/4 c");
     await page.reload();
-    await worked(page);
+    await page.waitForSelector(load);
     expect(await page.inputValue(load)).toBe("14 1/4 c");
-    expect(await saidAt(page, "vehicle.load_kg")).not.toBe("");
+    expect((await page.locator(`${load}-says`).textContent())?.trim()).not.toBe("");
   });
 
   it("is there again after the page was killed right after the key", async () => {
@@ -178,7 +176,6 @@ describe("a store that gives out", () => {
       .locator("#job-file")
       .setInputFiles({ name: "long.json", mimeType: "application/json", buffer: Buffer.from(large) });
     await keeping(page).getByText("the browser has no room left").waitFor({ timeout: 60_000 });
-    await worked(page);
     await typeLoad(page, "177 kg");
     const asked = page.waitForEvent("dialog");
     const closing = page.close({ runBeforeUnload: true });
@@ -226,11 +223,12 @@ describe("a store that gives out", () => {
     await session.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
     await typeLoad(page, "175");
     await keeping(page).getByText("only after it is loaded anew").waitFor();
-    await page.locator(title).fill("Saloon, set aside");
+    await openWorking(page, "theJob");
+    await page.locator("#field-title").fill("Saloon, set aside");
     await page.reload();
-    await worked(page);
+    await page.waitForSelector(load);
     expect(await page.inputValue(load)).toMatch(/^175/);
-    expect(await page.inputValue(title)).toBe("Saloon, set aside");
+    expect(await page.locator("h1").textContent()).toBe("Saloon, set aside");
     expect(await storedLoads(page)).toEqual([175]);
   });
 
