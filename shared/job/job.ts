@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { across } from "./across.ts";
 import { Module, Pack } from "./battery.ts";
+import { Charger } from "./charger.ts";
 import { OwnChart } from "./chart.ts";
 import { Controller } from "./controller.ts";
 import { Driveline } from "./driveline.ts";
@@ -11,6 +12,7 @@ import { keysOf } from "./path.ts";
 import { Requirement } from "./requirement.ts";
 import { Road } from "./road.ts";
 import { isInSchema } from "./schemaAt.ts";
+import { Supply } from "./supply.ts";
 import { Vehicle } from "./vehicle.ts";
 import { Weights, weighedFault } from "./weights.ts";
 
@@ -34,12 +36,6 @@ export const Accessory = z.strictObject({
   /** On for this share of the drive. */
   duty_frac: between(0, 1).default(1),
   supply: z.enum(["12V", "pack"]),
-});
-
-export const Charger = z.strictObject({
-  name: line,
-  efficiency_frac: between(0.3, 1),
-  max_V: above0(1500).optional(),
 });
 
 const Accessories = z.strictObject({
@@ -145,6 +141,10 @@ const shape = z.strictObject({
   /** Where the masses sit; without it axle loads are not worked out. */
   weights: Weights.optional(),
   roads: z.array(Road).min(1).max(60),
+  /** Where it is charged, the usual place first; a household socket where there is none. */
+  supplies: z.array(Supply).max(8).default([]),
+  /** What prices are in, as it is printed: EUR. */
+  currency: z.string().trim().max(10).optional(),
   notes: z.array(Note).max(200).default([]),
   /** Charts of the workshop's own. */
   charts: z.array(OwnChart).max(40).default([]),
@@ -165,6 +165,12 @@ export const Job = shape.check(
     packs.forEach(({ name }, i) => {
       if (packs.findIndex((other) => other.name === name) < i)
         fault(["packs", i, "name"], `found "${name}" twice, names must differ`);
+    });
+  }),
+  across(["supplies.*.name"], ({ supplies }, fault) => {
+    supplies.forEach(({ name }, i) => {
+      if (supplies.findIndex((other) => other.name === name) < i)
+        fault(["supplies", i, "name"], `found "${name}" twice, names must differ`);
     });
   }),
   across(["roads.*.id", "roads.*.kind"], ({ roads }, fault) => {

@@ -14,6 +14,7 @@ const elsewhere: readonly [RegExp, string][] = [
   [/^motor\.loss\.(speed_rpm|torque_Nm|loss_W|efficiency_frac\.)/, "brought as a file"],
   [/^driveline\.shifting\.(gear|gears\.\*)$/, "chosen gear by gear"],
   [/^module\.(openCircuit|resistance)\.soc_frac|^module\.resistanceByTemperature\.temperature_degC/, "axes of a curve"],
+  [/^charger\.efficiencyByLoad\.load_frac/, "the axis of a curve"],
   [/^environment\.gravity_mps2$/, "the same everywhere a car is converted"],
 ];
 

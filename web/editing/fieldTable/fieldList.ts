@@ -1,5 +1,6 @@
 import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
 import { carFields } from "./carFields.ts";
+import { chargingFields } from "./chargingFields.ts";
 import { driveFields } from "./driveFields.ts";
 import { gearFields } from "./gearFields.ts";
 import { jobFields } from "./jobFields.ts";
@@ -57,4 +58,5 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...driveFields,
   ...packFields,
   ...moduleFields,
+  ...chargingFields,
 };

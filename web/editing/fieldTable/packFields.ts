@@ -1,8 +1,8 @@
 import type { Field } from "./fieldList.ts";
-import { chosen, likely, optional, quantity, usual } from "./quantityFieldOf.ts";
+import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
-/** Fields of the module, the packs and the charger: those of a first answer. */
+/** Fields of the module and the packs: those of a first answer. */
 export const packFields: Readonly<Record<string, Field>> = {
   "module.name": { type: "line", label: "Module" },
   "module.origin": { type: "line", label: "Where its figures come from" },
@@ -43,10 +43,4 @@ export const packFields: Readonly<Record<string, Field>> = {
     ...usual(0.28, "20 to 35 % on top of the modules"),
   }),
   "packs.*.leads_mohm": quantity("resistance", "Leads, fuses and contactors", { ...usual(5, "common practice") }),
-  "charger.name": { type: "line", label: "Charger" },
-  "charger.efficiency_frac": quantity("fraction", "Efficiency of the charger", {
-    ...usual(0.9, "0.85 to 0.94, worse when small"),
-    ...likely(0.75, 0.97, "a charger"),
-  }),
-  "charger.max_V": quantity("voltage", "Highest voltage of the charger", { ...optional }),
 };

@@ -1,0 +1,111 @@
+import type { Pack } from "../../../shared/job/battery.ts";
+import type { Job } from "../../../shared/job/job.ts";
+import type { Supply } from "../../../shared/job/supply.ts";
+import type { Said } from "../../../shared/quantity/said.ts";
+import { J_PER_KWH, M_PER_KM, S_PER_H } from "../../../shared/units.ts";
+import type { Candidate } from "../driveReport.ts";
+import { type ChargePoint, chargePoint } from "./chargeCurrent.ts";
+import { type Charge, chargePack } from "./chargePack.ts";
+import { type ChargingJob, chargeSetting, chargeStop } from "./chargeSetting.ts";
+import { chargeBefore_frac, perMetre_J } from "./dayEnergy.ts";
+import { costOf, type Night, nightAt } from "./tariff.ts";
+
+/** One charge in the units people speak of it. */
+export interface ChargeFigures {
+  readonly time_h: number;
+  /** Of that, at constant voltage with the current falling. */
+  readonly taper_h: number;
+  readonly wall_kWh: number;
+  /** Into the cells. */
+  readonly stored_kWh: number;
+  /** In the job's currency. */
+  readonly cost?: number;
+  readonly course: Charge["course"];
+}
+
+/** What a day's driving takes to put back. */
+export interface DayRefill extends ChargeFigures {
+  /** State of charge on coming home. */
+  readonly from_frac: number;
+  /** The day takes more than the pack holds: this is the whole pack. */
+  readonly isMoreThanPack: boolean;
+}
+
+/** One pack at one supply. */
+export interface ChargeRow {
+  readonly supply: string;
+  readonly pack: string;
+  /** Why it is not charged there; nothing else is then said. */
+  readonly stop?: Said;
+  readonly emptyToFull?: ChargeFigures;
+  /** What sets the pace in the middle of the charge. */
+  readonly limit?: "supply" | "charger" | "cells";
+  /** Nothing for a car that does not drive its road. */
+  readonly usualDay?: DayRefill;
+  readonly winterDay?: DayRefill;
+  /** From empty, within the hours that the night has. */
+  readonly night?: ChargeFigures & Night & { readonly gives_km?: number; readonly isFull: boolean };
+}
+
+/** What sets the pace where a point of the charge says more than that the power does. */
+const paceBy: Readonly<Record<ChargePoint["limit"], ChargeRow["limit"]>> = {
+  power: undefined,
+  current: "charger",
+  cells: "cells",
+  voltage: "cells",
+};
+
+/** What of a job a row hangs on, beside its supplies. */
+export type RowJob = ChargingJob & Pick<Job, "usualDay_km" | "allowance">;
+
+/** The charges of one pack at one supply, from the pack itself and from what its drive took. */
+export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Candidate | undefined): ChargeRow {
+  const base = { supply: supply.name, pack: pack.name };
+  const setting = chargeSetting(job, pack, supply);
+  const stop = chargeStop(setting, job);
+  if (stop) return { ...base, stop };
+  const { floor_frac, ceiling_frac } = setting.pack;
+  const full = chargePack(setting, floor_frac, setting.start_K);
+  if (full.end === "stuck")
+    return { ...base, stop: ["The charge does not get on: the cells take hardly any current."] };
+  const figures = (charge: Charge) => figuresOf(charge, supply);
+  const each_J = candidate && perMetre_J(candidate);
+  const refill = (share: number): DayRefill | undefined => {
+    if (each_J === undefined) return undefined;
+    const from_frac = chargeBefore_frac(setting.pack, each_J * job.usualDay_km * M_PER_KM * share);
+    const charge = from_frac === floor_frac ? full : chargePack(setting, from_frac, setting.start_K);
+    return { ...figures(charge), from_frac, isMoreThanPack: from_frac === floor_frac };
+  };
+  const [usualDay, winterDay] = [refill(1), refill(job.allowance.winter_ratio)];
+  const night = nightAt(supply);
+  const inNight = night && chargePack(setting, floor_frac, setting.start_K, night.hours_h * S_PER_H);
+  const middle = chargePoint(setting, (floor_frac + ceiling_frac) / 2, setting.start_K);
+  return {
+    ...base,
+    emptyToFull: figures(full),
+    limit: paceBy[middle.limit] ?? setting.feed.limit,
+    ...(usualDay && { usualDay }),
+    ...(winterDay && { winterDay }),
+    ...(night &&
+      inNight && {
+        night: {
+          ...figures(inNight),
+          ...night,
+          isFull: inNight.end === "full",
+          ...(each_J !== undefined && { gives_km: inNight.stored_J / each_J / M_PER_KM }),
+        },
+      }),
+  };
+}
+
+function figuresOf(charge: Charge, supply: Supply): ChargeFigures {
+  const cost = costOf(charge, supply);
+  return {
+    time_h: charge.time_s / S_PER_H,
+    taper_h: charge.taper_s / S_PER_H,
+    wall_kWh: charge.wall_J / J_PER_KWH,
+    stored_kWh: charge.stored_J / J_PER_KWH,
+    ...(cost !== undefined && { cost }),
+    course: charge.course,
+  };
+}

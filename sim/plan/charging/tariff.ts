@@ -1,0 +1,41 @@
+import { common_h, type Hours, span_h } from "../../../shared/job/clock.ts";
+import type { Supply } from "../../../shared/job/supply.ts";
+import { J_PER_KWH, S_PER_H } from "../../../shared/units.ts";
+import type { Charge } from "./chargePack.ts";
+
+/** The hours that a night's charge has: those that are cheap while the car stands there, else all in which it stands there. */
+export interface Night {
+  readonly span: Hours;
+  readonly hours_h: number;
+  readonly isCheap: boolean;
+}
+
+/** The night at a supply; nothing where neither its hours nor cheap ones are known. */
+export function nightAt({ hours, cheap }: Supply): Night | undefined {
+  if (cheap) return { span: cheap, hours_h: hours ? common_h(hours, cheap) : span_h(cheap), isCheap: true };
+  return hours && { span: hours, hours_h: span_h(hours), isCheap: false };
+}
+
+/**
+ * What a charge costs that begins with the cheap hours and goes on without a pause, in the job's currency; nothing where no price is
+ * known. What does not fit into the cheap hours costs the other price.
+ */
+export function costOf({ course, wall_J }: Pick<Charge, "course" | "wall_J">, supply: Supply): number | undefined {
+  const { price_perkWh, cheap } = supply;
+  const night = nightAt(supply);
+  const whole_kWh = wall_J / J_PER_KWH;
+  if (cheap?.price_perkWh === undefined || night === undefined)
+    return price_perkWh === undefined ? undefined : price_perkWh * whole_kWh;
+  const cheap_kWh = wallBy_J(course, night.hours_h * S_PER_H) / J_PER_KWH;
+  const rest_kWh = whole_kWh - cheap_kWh;
+  return cheap.price_perkWh * cheap_kWh + (price_perkWh ?? cheap.price_perkWh) * rest_kWh;
+}
+
+/** Energy from the wall up to a time, in joules: straight between the steps of the charge. */
+function wallBy_J({ time_s, wall_J }: Charge["course"], by_s: number): number {
+  const after = time_s.findIndex((each_s) => each_s > by_s);
+  if (after < 0) return wall_J[wall_J.length - 1];
+  if (after === 0) return 0;
+  const part = (by_s - time_s[after - 1]) / (time_s[after] - time_s[after - 1]);
+  return wall_J[after - 1] + part * (wall_J[after] - wall_J[after - 1]);
+}
