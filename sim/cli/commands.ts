@@ -1,3 +1,4 @@
+import { charge } from "./charge.ts";
 import { coastdown } from "./coastdown.ts";
 import type { Command } from "./command.ts";
 import { cycles } from "./cycles.ts";
@@ -9,4 +10,4 @@ import { trace } from "./trace.ts";
 import { weigh } from "./weigh.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
-export const commands: readonly Command[] = [drive, sheet, gears, weigh, coastdown, trace, cycles, newJob];
+export const commands: readonly Command[] = [drive, sheet, gears, charge, weigh, coastdown, trace, cycles, newJob];

@@ -11,7 +11,7 @@ import { chargerFeed, type Feed } from "./chargerFeed.ts";
 export type ChargingJob = Pick<Job, "module" | "charger" | "accessories" | "environment">;
 
 /** Current at which a charge ends, over the capacity in ampere-hours, where the charger's own is not known. Common practice, no source. */
-const TAIL_perh = 1 / 20;
+const TAIL_ratio = 1 / 20;
 
 /** A pack at a supply, ready to charge, with the temperature of its cells at the start. */
 export interface ReadyToCharge extends ChargeSetting {
@@ -27,7 +27,7 @@ export function chargeSetting(job: ChargingJob, pack: Pack, supply: Supply): Rea
     pack: model,
     feed: chargerFeed(supply, charger),
     set_V: model.max_V,
-    tail_A: charger.tail_A ?? (model.capacity_C / C_PER_AH) * TAIL_perh,
+    tail_A: charger.tail_A ?? (model.capacity_C / C_PER_AH) * TAIL_ratio,
     carDraw_W: charger.carDraw_W ?? accessories.standing_W / accessories.dcdcEfficiency_frac,
     ambient_K: environment.temperature_degC + ZERO_CELSIUS_K,
     start_K: (environment.pack_degC ?? environment.temperature_degC) + ZERO_CELSIUS_K,

@@ -1,0 +1,146 @@
+import { describe, expect, it } from "vitest";
+import { saidIn } from "../../../../shared/quantity/said.ts";
+import { type ChargePlan, chargePlan } from "../../../../sim/plan/charging/chargePlan.ts";
+import { driveJob } from "../../../../sim/plan/driveJob.ts";
+import { roadTrace } from "../../../../sim/plan/roadTrace.ts";
+import { bareJob, type Changes } from "../../../support/bareCar.ts";
+import { flatPack, socketOf, straightPack } from "../../../support/chargeable.ts";
+import { cycleTexts } from "../../../support/cycleTexts.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+import { inventedCandidate } from "../../../support/inventedCandidate.ts";
+
+/** 500 Wh over 5 km: a hundred watt-hours a kilometre from the cells. */
+const candidate = inventedCandidate(20);
+
+function planned(changes: Changes, ...supplies: ReturnType<typeof socketOf>[]): ChargePlan {
+  return chargePlan({ ...bareJob(changes), supplies }, [candidate]);
+}
+
+describe("a pack at a supply", () => {
+  it("is refilled for a usual day from what the day takes of the cells", () => {
+    // 40 km x 100 Wh/km = 4 kWh at 2.3 kW, and a third more in winter.
+    const [[row]] = planned(flatPack(20), socketOf(10)).rows;
+    expect(row.usualDay?.time_h).toBeCloseTo(4 / 2.3, 3);
+    expect(row.usualDay?.stored_kWh).toBeCloseTo(4, 6);
+    expect(row.winterDay?.time_h).toBeCloseTo((4 * 1.33) / 2.3, 3);
+    expect(row.emptyToFull?.time_h).toBeCloseTo(20 / 2.3, 3);
+    expect(row.limit).toBe("supply");
+  });
+
+  it("has the whole pack to refill after a day that it does not hold, and says so", () => {
+    const [[row]] = planned(flatPack(3), socketOf(10)).rows;
+    expect(row.usualDay).toMatchObject({ isMoreThanPack: true, time_h: row.emptyToFull?.time_h });
+  });
+
+  it("gets from a night what its hours bring, in kilometres, and no more than it holds", () => {
+    const hours = { from: "23:30", to: "4:30" };
+    const [[night]] = planned(flatPack(20), socketOf(10, { hours })).rows;
+    expect(night.night?.gives_km).toBeCloseTo((5 * 2300) / 100, 3);
+    expect(night.night).toMatchObject({ hours_h: 5, isFull: false });
+    const [[full]] = planned(flatPack(5), socketOf(10, { hours })).rows;
+    expect(full.night?.gives_km).toBeCloseTo(50, 3);
+    expect(full.night?.isFull).toBe(true);
+  });
+
+  it("has no day and no kilometres for a car that does not move, and its hours all the same", () => {
+    const job = { ...bareJob(flatPack(20)), supplies: [socketOf(10, { hours: { from: "20:00", to: "6:00" } })] };
+    const [[row]] = chargePlan(job, [inventedCandidate(20, { distance_km: 0 })]).rows;
+    expect(row.usualDay).toBeUndefined();
+    expect(row.night?.gives_km).toBeUndefined();
+    expect(row.emptyToFull?.time_h).toBeCloseTo(20 / 2.3, 3);
+  });
+
+  it("says what sets the pace", () => {
+    const paceOf = (changes: Changes, current_A: number) => planned(changes, socketOf(current_A)).rows[0][0].limit;
+    expect(paceOf({ ...flatPack(20), charger: { power_kW: 2 } }, 32)).toBe("charger");
+    expect(paceOf({ ...flatPack(20), charger: { maxDc_A: 2 } }, 32)).toBe("charger");
+    expect(paceOf(straightPack, 32)).toBe("cells");
+  });
+});
+
+describe("a stop stands alone, in words", () => {
+  const stopOf = (changes: Changes) => {
+    const { stop, ...rest } = planned(changes, socketOf(10)).rows[0][0];
+    expect(rest).toEqual({ supply: "Supply", pack: "only" });
+    return saidIn(stop ?? [], "metric");
+  };
+
+  it("where the charger's voltage does not reach the full pack", () => {
+    expect(stopOf({ ...flatPack(20), charger: { max_V: 420 } })).toBe(
+      "The charger goes to 420 V and this pack has 500 V when full: it is never charged full. Use a charger of a higher voltage, or fewer modules in series.",
+    );
+  });
+  it("where cold cells take no charge", () => {
+    expect(stopOf({ ...flatPack(20), environment: { temperature_degC: 0 } })).toBe(
+      "The cells are at 0 °C and take no charge at or below 0 °C: warm the pack first.",
+    );
+  });
+  it("where the car itself draws all that the charger gives", () => {
+    expect(stopOf({ ...flatPack(20), charger: { power_kW: 0.2, carDraw_W: 250 } })).toBe(
+      "The charger gives 200 W here and the car itself draws 250 W: nothing reaches the pack.",
+    );
+  });
+});
+
+describe("what is said beside the hours", () => {
+  const words = (said: ChargePlan["cautions"]) => said.map((each) => saidIn(each, "metric")).join("\n");
+
+  it("warns of long hours at a household socket, and leaves it to local codes and a licensed electrician", () => {
+    const household = socketOf(10, { kind: "household", mode: "mode2" });
+    const long = words(planned(flatPack(20), household).cautions);
+    expect(long).toMatch(/up to 8\.7 h at 10 A.*not made for hours.*dedicated circuit.*licensed electrician decide/);
+    const short = words(planned(flatPack(5), household).cautions);
+    expect(short).not.toMatch(/not made for hours/);
+    expect(short).toMatch(/feel the plug.*licensed electrician decide/);
+  });
+  it("asks for a circuit of its own behind a wall unit, 125 % of the load by the American code", () => {
+    expect(words(planned(flatPack(20), socketOf(32)).cautions)).toMatch(
+      /circuit of its own.*\(40 A where the American/,
+    );
+  });
+  it("warns of mode 1", () => {
+    expect(words(planned(flatPack(20), socketOf(10, { mode: "mode1" })).cautions)).toMatch(/discouraged or forbidden/);
+  });
+  it("says that a charger of one phase takes a third of three", () => {
+    const three = socketOf(16, { kind: "threePhase" });
+    expect(words(planned(flatPack(20), three).notes)).toMatch(/a third of a three-phase supply/);
+    expect(words(planned({ ...flatPack(20), charger: { isThreePhase: true } }, three).notes)).not.toMatch(/a third/);
+  });
+  it("stands in with a household socket of the reader's country where no supply is entered", () => {
+    const job = { ...bareJob(flatPack(20)), supplies: [] };
+    expect(chargePlan(job, [candidate])).toMatchObject({ isAssumed: true, supplies: [{ wall_kW: 2.3 }] });
+    // 15 A circuit, four fifths of it for a load of three hours and more: NEC 625.41; 120 V x 12 A = 1.44 kW.
+    expect(chargePlan({ ...job, units: "american" }, [candidate]).supplies[0].wall_kW).toBeCloseTo(1.44, 9);
+    expect(words(chargePlan(job, [candidate]).notes)).toMatch(/No supply is entered/);
+  });
+});
+
+describe.each([0, 1, 2])("demo %i", (which) => {
+  const job = demoJob(which);
+  const { candidates } = driveJob(job, roadTrace(job.roads[0], cycleTexts));
+  const plan = chargePlan(job, candidates);
+
+  it("charges every pack at every supply, a larger one longer, never faster than the supply gives", () => {
+    expect(plan.rows.map((each) => each.length)).toEqual(job.packs.map(() => job.supplies.length));
+    plan.supplies.forEach(({ wall_kW }, k) => {
+      const full = plan.rows.map((each) => each[k].emptyToFull);
+      for (const figures of full) {
+        expect(figures?.wall_kWh ?? 0).toBeGreaterThan(figures?.stored_kWh ?? 0);
+        expect((figures?.wall_kWh ?? 0) / (figures?.time_h ?? 1)).toBeLessThanOrEqual(wall_kW * (1 + 1e-6)); // the trapezoids of a step of charge
+      }
+      const hours = full.map((figures) => figures?.time_h ?? 0);
+      expect(hours).toEqual(hours.toSorted((a, b) => a - b));
+    });
+  });
+
+  it("takes from the wall what the usable energy, heat, charger and car ask for", () => {
+    for (const [i, [row]] of plan.rows.entries()) {
+      const { stored_kWh = 0, wall_kWh = 0, time_h = 0 } = row.emptyToFull ?? {};
+      expect(stored_kWh).toBeCloseTo(candidates[i].pack.usable_kWh, 3);
+      const draw_kWh = (time_h * job.accessories.standing_W) / job.accessories.dcdcEfficiency_frac / 1000;
+      const least_kWh = (stored_kWh + draw_kWh) / 0.95;
+      expect(wall_kWh).toBeGreaterThan(least_kWh);
+      expect(wall_kWh).toBeLessThan(1.2 * least_kWh);
+    }
+  });
+});
