@@ -55,6 +55,14 @@ export function createHeatFactors(): HeatFactors {
 /** Below this share of a time constant the series' first term is exact to rounding, and nothing is divided by a cooling of zero. */
 const SHORT_ratio = 1e-12;
 
+/** Works a lump's factors out for steps of `dt_s`: apart from `warmed_K`, since it is seldom needed and that is needed at every step. */
+function setFactors(factors: HeatFactors, lump: HeatLump, dt_s: number): void {
+  const ratio = dt_s * lump.cooling_WpK * lump.perCapacity_KpJ;
+  factors.dt_s = dt_s;
+  factors.left_frac = Math.exp(-ratio);
+  factors.perLoss_KpW = ratio > SHORT_ratio ? -Math.expm1(-ratio) / lump.cooling_WpK : dt_s * lump.perCapacity_KpJ;
+}
+
 /**
  * Temperature of a lump after `dt_s` with a steady loss in it, exact at any length of the step:
  *
@@ -68,12 +76,7 @@ export function warmed_K(
   ambient_K: number,
   dt_s: number,
 ): number {
-  if (dt_s !== factors.dt_s) {
-    const ratio = dt_s * lump.cooling_WpK * lump.perCapacity_KpJ;
-    factors.dt_s = dt_s;
-    factors.left_frac = Math.exp(-ratio);
-    factors.perLoss_KpW = ratio > SHORT_ratio ? -Math.expm1(-ratio) / lump.cooling_WpK : dt_s * lump.perCapacity_KpJ;
-  }
+  if (dt_s !== factors.dt_s) setFactors(factors, lump, dt_s);
   // Written as a change, so that a lump without heat keeps its temperature to the last digit.
   return start_K - (1 - factors.left_frac) * (start_K - ambient_K) + factors.perLoss_KpW * loss_W;
 }

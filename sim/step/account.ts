@@ -4,48 +4,38 @@ import type { Totals } from "./totals.ts";
 
 /**
  * Adds the part of the interval that was driven to the totals. Every entry comes from its own force over the distance or its own power
- * over the time; `resistance_ohm` is what the pack's current met.
+ * over the time. The extremes are those of the interval, and those of the state at its end, to which `integrate` has brought it.
  */
-export function account(
-  context: RunContext,
-  totals: Totals,
-  driven_s: number,
-  distance_m: number,
-  resistance_ohm: number,
-): void {
-  const { model, start, interval } = context;
-  const { current_A, motor_radps } = interval;
+export function account({ model, start, state, interval }: RunContext, totals: Totals): void {
+  const { current_A, motor_radps, driven_s, driven_m } = interval;
   const gear = model.gears[start.gear];
   const dragged_W = motor_radps > 0 ? model.noLoadDrag_Nm * motor_radps : 0;
 
   const { ledger } = totals;
-  ledger.aero_J += interval.drag_N * distance_m;
-  ledger.rolling_J += interval.rolling_N * distance_m;
-  ledger.climb_J += interval.climb_N * distance_m;
-  ledger.speed_J += interval.inertia_N * distance_m + interval.rotor_Nm * motor_radps * driven_s;
+  ledger.aero_J += interval.drag_N * driven_m;
+  ledger.rolling_J += interval.rolling_N * driven_m;
+  ledger.climb_J += interval.climb_N * driven_m;
+  ledger.speed_J += interval.inertia_N * driven_m + interval.rotor_Nm * motor_radps * driven_s;
   ledger.driveline_J +=
-    (model.road.wheelDrag_N + meshLoss_N(gear, interval.driveline_N)) * distance_m + dragged_W * driven_s;
+    (model.road.wheelDrag_N + meshLoss_N(gear, interval.driveline_N)) * driven_m + dragged_W * driven_s;
   ledger.motor_J += interval.loss_W * driven_s;
-  ledger.packHeat_J += current_A * current_A * resistance_ohm * driven_s;
+  ledger.packHeat_J += current_A * current_A * interval.resistance_ohm * driven_s;
   ledger.accessories_J += start.accessories_W * driven_s;
-  ledger.frictionBrake_J -= interval.brake_N * distance_m;
+  ledger.frictionBrake_J -= interval.brake_N * driven_m;
   ledger.total_J += start.pack.openCircuit_V * current_A * driven_s;
 
   totals.time_s += driven_s;
-  totals.distance_m += distance_m;
-  if (interval.wheel_N > 0) totals.wheelPositive_J += interval.wheel_N * distance_m;
+  totals.distance_m += driven_m;
+  if (interval.wheel_N > 0) totals.wheelPositive_J += interval.wheel_N * driven_m;
   totals.terminal_J += interval.terminal_V * current_A * driven_s;
   if (interval.controller_W < 0) totals.regen_J -= interval.controller_W * driven_s;
   totals.shed_J += (model.accessories_W - start.accessories_W) * driven_s;
   totals.current_A2s += current_A * current_A * driven_s;
   totals.limited_s[interval.limit] += driven_s;
-}
 
-/** Keeps the extremes: those of the interval, and those of the state at its end. */
-export function accountPeaks({ model, start, state, interval }: RunContext, totals: Totals): void {
-  const { current_A, motor_Nm } = interval;
-  const shaft_W = motor_Nm * interval.motor_radps;
-  const end_radps = state.speed_mps * model.gears[start.gear].motor_radpm;
+  const { motor_Nm } = interval;
+  const shaft_W = motor_Nm * motor_radps;
+  const end_radps = state.speed_mps * gear.motor_radpm;
   if (current_A > totals.dischargePeak_A) totals.dischargePeak_A = current_A;
   if (-current_A > totals.chargePeak_A) totals.chargePeak_A = -current_A;
   if (motor_Nm > totals.motorPeak_Nm) totals.motorPeak_Nm = motor_Nm;

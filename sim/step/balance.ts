@@ -16,16 +16,18 @@ import { solveElectrical } from "./solveElectrical.ts";
  */
 export function balance(context: RunContext, end_mps: number, moving_s: number): number {
   const { model, interval } = context;
-  setRoadDemand(context, end_mps, moving_s);
+  interval.end_mps = end_mps;
+  interval.moving_s = moving_s;
+  setRoadDemand(context);
   const wanted_Nm = motorDemand_Nm(context);
-  const grip_N =
+  interval.grip_N =
     model.grip === undefined
       ? Number.POSITIVE_INFINITY
       : gripForce_N(model.grip, interval.accel_mps2, interval.sinSlope, interval.cosSlope);
-  if (wanted_Nm < 0) return brakeByMotor(context, wanted_Nm, grip_N);
+  if (wanted_Nm < 0) return brakeByMotor(context, wanted_Nm);
 
   solveElectrical(context, wanted_Nm);
   interval.driveline_N = interval.wheel_N;
   interval.brake_N = 0;
-  return driveExcess_Nm(context, grip_N);
+  return driveExcess_Nm(context);
 }

@@ -15,7 +15,7 @@ export function torquePerWatt(motor_radps: number): number {
  * By how much a driving interval, solved electrically, breaks the worst of its limits, as motor torque in Nm; `interval.limit` names
  * the first that is broken. Powers count as torque at this speed.
  */
-export function driveExcess_Nm(context: RunContext, grip_N: number): number {
+export function driveExcess_Nm(context: RunContext): number {
   const { model, start, interval } = context;
   const { motor, controller } = model;
   const gear = model.gears[start.gear];
@@ -28,7 +28,7 @@ export function driveExcess_Nm(context: RunContext, grip_N: number): number {
   const controllerLimit_Nm =
     let_frac < 1 ? let_frac * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm) : controller.torque_Nm;
 
-  const gripOver_Nm = (interval.wheel_N - grip_N) / (gear.motor_radpm * gear.efficiency_frac);
+  const gripOver_Nm = (interval.wheel_N - interval.grip_N) / (gear.motor_radpm * gear.efficiency_frac);
   const drivelineOver_Nm = motor_Nm - interval.rotor_Nm - gear.drive_Nm;
   const motorOver_Nm = motor_Nm - motorLimit_Nm;
   const controllerOver_Nm = Math.max(

@@ -12,6 +12,8 @@ export interface Interval {
   rolling_N: number;
   climb_N: number;
   inertia_N: number;
+  /** Most that the driven tyres pass to the road; infinite where it is not known where the weight sits. */
+  grip_N: number;
   /** What the tyres pass to the road, brakes included; negative slows the car. */
   wheel_N: number;
   /** The part of it that comes through the driveline, and the part the friction brakes take (not above zero). */
@@ -25,9 +27,15 @@ export interface Interval {
   controller_W: number;
   terminal_W: number;
   current_A: number;
+  /** What the current met on its way from the cells to the terminals. */
+  resistance_ohm: number;
   terminal_V: number;
   /** Which limit holds the car back; index into LIMITS. */
   limit: number;
+  /** How much of it was driven before the pack was empty: all of it but in the last one. Set by `finishInterval`. */
+  driven_frac: number;
+  driven_s: number;
+  driven_m: number;
 }
 
 /** All nought until a step fills it. */
@@ -44,6 +52,7 @@ export function createInterval(): Interval {
     rolling_N: 0,
     climb_N: 0,
     inertia_N: 0,
+    grip_N: 0,
     wheel_N: 0,
     driveline_N: 0,
     brake_N: 0,
@@ -54,7 +63,11 @@ export function createInterval(): Interval {
     controller_W: 0,
     terminal_W: 0,
     current_A: 0,
+    resistance_ohm: 0,
     terminal_V: 0,
     limit: 0,
+    driven_frac: 0,
+    driven_s: 0,
+    driven_m: 0,
   };
 }

@@ -51,8 +51,9 @@ export function beginRow(row: Row): void {
   row.limit = 0;
 }
 
-/** Adds an interval that was driven for `driven_s` to the row's sums. */
-export function addToRow(row: Row, interval: Interval, driven_s: number): void {
+/** Adds what was driven of an interval to the row's sums. */
+export function addToRow(row: Row, interval: Interval): void {
+  const { driven_s } = interval;
   row.time_s += driven_s;
   row.wheel_Ns += interval.wheel_N * driven_s;
   row.brake_Ns += interval.brake_N * driven_s;

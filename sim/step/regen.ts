@@ -18,15 +18,12 @@ const TORQUE_TOLERANCE_Nm = 1e-10;
  * the first three and the envelope faded to nothing below a low speed. Where all of that leaves more to the pack than it gives beside
  * the accessories, the controller is off: no torque, no loss. Returns a number below zero: a car can always be braked.
  */
-export function brakeByMotor(context: RunContext, wanted_Nm: number, grip_N: number): number {
+export function brakeByMotor(context: RunContext, wanted_Nm: number): number {
   const { model, start, interval } = context;
   const gear = model.gears[start.gear];
   // What the gearbox takes beside the motor: on the overrun both help to slow the car.
   const beside_Nm = model.noLoadDrag_Nm + interval.rotor_Nm;
-  let motor_Nm = Math.min(
-    0,
-    Math.max(wanted_Nm, -askedOfMotor_Nm(context), -passedBack_Nm(context, beside_Nm, grip_N)),
-  );
+  let motor_Nm = Math.min(0, Math.max(wanted_Nm, -askedOfMotor_Nm(context), -passedBack_Nm(context, beside_Nm)));
 
   const over_Nm = regenExcess_Nm(context, motor_Nm);
   if (over_Nm > 0 && motor_Nm < 0) {
@@ -62,9 +59,12 @@ function askedOfMotor_Nm({ model, start, interval }: RunContext): number {
 }
 
 /** Most torque that old driveline and tyres pass back to the motor, in Nm. */
-function passedBack_Nm({ model, start, interval }: RunContext, beside_Nm: number, grip_N: number): number {
+function passedBack_Nm({ model, start, interval }: RunContext, beside_Nm: number): number {
   const gear = model.gears[start.gear];
-  return Math.min(gear.overrun_Nm - interval.rotor_Nm, (grip_N * gear.efficiency_frac) / gear.motor_radpm - beside_Nm);
+  return Math.min(
+    gear.overrun_Nm - interval.rotor_Nm,
+    (interval.grip_N * gear.efficiency_frac) / gear.motor_radpm - beside_Nm,
+  );
 }
 
 /** Share of braking by the motor that is left at a low speed. */

@@ -3,13 +3,14 @@ import { elevationAt_m, slopeOver } from "./elevation.ts";
 import type { RunContext } from "./runContext.ts";
 
 /**
- * Writes into the interval what the road asks of the tyres if the car ends it at `end_mps`, `moving_s` after its start.
+ * Writes into the interval what the road asks of the tyres for its end speed and its time under way.
  *
  *   F = rolling + drag + m g sin θ + wheel-side drag + inertia · dv/dt, all at the mean speed       [GTR15, Annex 7, para 5]
  */
-export function setRoadDemand(context: RunContext, end_mps: number, moving_s: number): void {
+export function setRoadDemand(context: RunContext): void {
   const { model, profile, state, interval } = context;
   const { road } = model;
+  const { end_mps, moving_s } = interval;
   const mean_mps = 0.5 * (state.speed_mps + end_mps);
   const accel_mps2 = (end_mps - state.speed_mps) / moving_s;
   const distance_m = mean_mps * moving_s;
@@ -25,8 +26,6 @@ export function setRoadDemand(context: RunContext, end_mps: number, moving_s: nu
   const climb_N = road.weight_N * sinSlope;
   const inertia_N = model.inertia_kg * accel_mps2;
 
-  interval.moving_s = moving_s;
-  interval.end_mps = end_mps;
   interval.mean_mps = mean_mps;
   interval.accel_mps2 = accel_mps2;
   interval.distance_m = distance_m;

@@ -79,14 +79,14 @@ function driveStep(context: RunContext, totals: Totals, target_mps: number, dt_s
   step(context, target_mps, dt_s);
   const { moving_s, limit } = interval;
   if (moving_s > 0) {
-    const driven_s = finishInterval(context, totals, moving_s);
-    if (isRecorded) addToRow(row, interval, driven_s);
+    finishInterval(context, totals, moving_s);
+    if (isRecorded) addToRow(row, interval);
   }
   if (moving_s < dt_s && !totals.reachedFloor) {
     stand(context);
     interval.limit = limit;
-    const driven_s = finishInterval(context, totals, dt_s - moving_s);
-    if (isRecorded) addToRow(row, interval, driven_s);
+    finishInterval(context, totals, dt_s - moving_s);
+    if (isRecorded) addToRow(row, interval);
   }
   if (context.profile !== undefined) {
     state.stretch = stretchAt(context.profile, state.distance_m, state.stretch);

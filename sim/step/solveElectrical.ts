@@ -26,5 +26,6 @@ export function solveWithLoss({ interval, start }: RunContext, motor_Nm: number,
   interval.controller_W = controller_W;
   interval.terminal_W = terminal_W;
   interval.current_A = current_A;
+  interval.resistance_ohm = resistance_ohm;
   interval.terminal_V = pack.openCircuit_V - resistance_ohm * current_A;
 }

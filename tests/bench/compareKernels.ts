@@ -13,7 +13,7 @@ import { median } from "./median.ts";
 import { createColumns, type ReducedCar, type ReducedPack, type ReducedTotals, reducedRun } from "./reducedStep.ts";
 
 // What the language costs: the same reduced step in TypeScript, C and NumPy, measured by turns in one run, so that a busy machine
-// slows all three. Ratios are medians. Figures to read, never a gate: `npm run staging`. Results that differ are an error, though.
+// slows all three. Ratios are medians. Figures to read, never a gate: `npm run bench`. Results that differ are an error, though.
 const PAIRS = 7;
 const REPETITIONS = 2000;
 const TOLERANCE_ratio = 1e-9;

@@ -9,7 +9,7 @@ import { cycleTrace } from "../../sim/trace/standardCycles.ts";
 import { cycleTexts } from "../support/cycleTexts.ts";
 import { median } from "./median.ts";
 
-// What a run costs on this machine: figures to read, never a gate. `npm run staging`.
+// What a run costs on this machine: figures to read, never a gate. `npm run bench`.
 const TURNS = 9;
 const REPETITIONS = 40;
 
