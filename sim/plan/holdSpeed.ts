@@ -21,6 +21,7 @@ export interface Hold {
   readonly limit: number;
 }
 
+/** Longer than on a trace: at one speed nothing changes but charge and heat, and those slowly. */
 const STEP_s = 10;
 const LONGEST_s = 24 * 3600;
 /** A speed counts as held within this. */

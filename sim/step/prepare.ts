@@ -3,12 +3,12 @@ import type { Job } from "../../shared/job/job.ts";
 import { MM_PER_M, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import { packMass_kg } from "../battery/packMass.ts";
 import { preparePack } from "../battery/preparePack.ts";
+import { prepareController, prepareMotor } from "../motor/prepareMotor.ts";
 import { prepareDriveline } from "../vehicle/driveline.ts";
 import { prepareGrip } from "../vehicle/grip.ts";
 import { testMass_kg } from "../vehicle/masses.ts";
 import { prepareRoadLoad } from "../vehicle/prepareRoadLoad.ts";
 import type { Model } from "./model.ts";
-import { prepareController, prepareMotor } from "./prepareMotor.ts";
 
 /** A job's car with one of its packs aboard, in SI, ready for stepping. The job is valid: its reader saw to that. */
 export function prepare(job: Job, pack: Pack): Model {

@@ -1,10 +1,10 @@
 import { narrowBracket } from "../math/bracketedRoot.ts";
 import { share } from "../math/share.ts";
 import { envelopeTorque_Nm } from "../motor/envelope.ts";
+import type { ControllerModel } from "../motor/motorModel.ts";
 import { wheelForce_N } from "../vehicle/gear.ts";
 import { torquePerWatt } from "./driveLimits.ts";
 import { NONE } from "./limits.ts";
-import type { ControllerModel } from "./model.ts";
 import type { RunContext } from "./runContext.ts";
 import { solveElectrical, solveWithLoss } from "./solveElectrical.ts";
 

@@ -3,7 +3,7 @@ import type { Motor, MotorLoss } from "../../../shared/job/motor.ts";
 import { motors } from "../../../shared/parts/motors.ts";
 import { scaleMotor } from "../../../shared/parts/scaleMotor.ts";
 import { motorLoss_W } from "../../../sim/motor/loss.ts";
-import { prepareMotor } from "../../../sim/step/prepareMotor.ts";
+import { prepareMotor } from "../../../sim/motor/prepareMotor.ts";
 
 const part = motors.find(({ id }) => id === "interior-magnet-90-kw");
 if (!part) throw new Error("no interior magnet of 90 kW");

@@ -3,10 +3,10 @@ import type { Motor, MotorLoss } from "../../shared/job/motor.ts";
 import { MPS_PER_KMH, RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
 import { prepareHeat } from "../math/heatLump.ts";
 import { rectangularTable } from "../math/rectangularTable.ts";
-import { type Envelope, peakEnvelope, pointEnvelope } from "../motor/envelope.ts";
-import type { Loss } from "../motor/loss.ts";
-import { lossFromEfficiency } from "../motor/lossFromEfficiency.ts";
-import type { ControllerModel, MotorModel } from "./model.ts";
+import { type Envelope, peakEnvelope, pointEnvelope } from "./envelope.ts";
+import type { Loss } from "./loss.ts";
+import { lossFromEfficiency } from "./lossFromEfficiency.ts";
+import type { ControllerModel, MotorModel } from "./motorModel.ts";
 
 const NO_LIMIT = Number.POSITIVE_INFINITY;
 
