@@ -3,6 +3,7 @@
 import { characteristics } from "./trace/characteristics.ts";
 import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 
+export { firstWhere } from "./math/halving.ts";
 export { type Answer, answerFor } from "./plan/answer/answer.ts";
 export type { Band } from "./plan/answer/band.ts";
 export { CONDITIONS, type ConditionId, conditionNames } from "./plan/answer/conditions.ts";
@@ -26,7 +27,7 @@ export { steadyTable } from "./plan/steadyTable.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
-export { type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";
+export { Mended, PARKED_s, type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";
 export {
   type ColumnRole,
   columnRoles,
@@ -40,6 +41,7 @@ export type { Place } from "./route/trips/findPlaces.ts";
 export type { Trip, Trips } from "./route/trips/splitTrips.ts";
 export { type Channels, createChannels } from "./step/channels.ts";
 export { LIMITS, type Limit } from "./step/limits.ts";
+export { BEHIND_mps } from "./step/run.ts";
 export { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 export { type Pitch, steepestPitch } from "./trace/steepestPitch.ts";
 export type { Profile, Trace } from "./trace/trace.ts";

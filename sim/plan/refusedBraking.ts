@@ -1,7 +1,9 @@
 import { J_PER_WH, M_PER_KM } from "../../shared/units.ts";
 import type { PackModel } from "../battery/packModel.ts";
+import { firstWhere } from "../math/halving.ts";
+import type { ControllerModel } from "../motor/motorModel.ts";
 import { type Channels, createChannels } from "../step/channels.ts";
-import type { ControllerModel, Model } from "../step/model.ts";
+import type { Model } from "../step/model.ts";
 import { run } from "../step/run.ts";
 import type { Totals } from "../step/totals.ts";
 import type { Trace } from "../trace/trace.ts";
@@ -70,16 +72,10 @@ function chargeThatTakesAll(model: Model, trace: Trace): number | undefined {
       run(model, trace, undefined, start_frac).totals.regen_J <
     WORTH_Wh * J_PER_WH;
   const steps = Math.floor((ceiling_frac - floor_frac) / CHARGE_frac);
-  let low = 0;
-  let high = steps;
-  // The fewest hundredths below the ceiling that are enough.
-  if (!takesAll(ceiling_frac - high * CHARGE_frac)) return undefined;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (takesAll(ceiling_frac - middle * CHARGE_frac)) high = middle;
-    else low = middle;
-  }
-  return ceiling_frac - high * CHARGE_frac;
+  const takesAllBelow = (hundredths: number) => takesAll(ceiling_frac - hundredths * CHARGE_frac);
+  if (!takesAllBelow(steps)) return undefined;
+  // The fewest hundredths below the ceiling that are enough; at the ceiling itself braking is refused, or nobody would ask.
+  return ceiling_frac - firstWhere(1, steps, takesAllBelow) * CHARGE_frac;
 }
 
 function lifted(model: Model, without: Lifted): Model {

@@ -1,5 +1,5 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
-import { atPath } from "../../shared/job/path.ts";
+import { atPath, withPath } from "../../shared/job/path.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { prepare } from "../step/prepare.ts";
 import { characteristics } from "../trace/characteristics.ts";
@@ -56,7 +56,7 @@ export function unknownsByEffect(
     const ends = [value * (1 - plusMinus_frac), value * (1 + plusMinus_frac)].map((end) => Math.min(most, end));
     const [low, high] = ends.sort((a, b) => a - b);
     const at = (end: number) =>
-      path.startsWith("allowance.") ? asTaken : drivenRange(withValue(job, path, end), packIndex, trace);
+      path.startsWith("allowance.") ? asTaken : drivenRange(withPath(job, path, end), packIndex, trace);
     const [atLow, atHigh] = [at(low), at(high)];
     found.push({
       path,
@@ -91,17 +91,4 @@ function isQuantity(path: string): boolean {
 /** Usual, guessed, or typed as a band. */
 function isOpen({ from, plusMinus_frac }: Origin): boolean {
   return from === "usual" || from === "guessed" || (from === "typed" && plusMinus_frac !== undefined);
-}
-
-/** The job with one number changed, at a path that holds one. All that is beside the path is shared with the job. */
-export function withValue(job: Job, path: string, value: number): Job {
-  return changed(job, path.split("."), value) as Job;
-}
-
-function changed(at: unknown, [key, ...rest]: readonly string[], value: number): unknown {
-  if (key === undefined) return value;
-  const copy = Array.isArray(at) ? [...at] : { ...(at as object) };
-  const group = copy as Record<string, unknown>;
-  group[key] = changed(group[key], rest, value);
-  return copy;
 }

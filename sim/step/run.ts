@@ -1,3 +1,4 @@
+import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Channels } from "./channels.ts";
 import { elevationAt_m, stretchAt } from "./elevation.ts";
@@ -9,7 +10,7 @@ import { stand, step } from "./step.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
 
 /** Where a car may have fallen behind its trace before a person would notice. */
-export const BEHIND_mps = 2 / 3.6;
+export const BEHIND_mps = 2 * MPS_PER_KMH;
 
 /** A run's totals and the state it ended in. */
 export interface RunResult {

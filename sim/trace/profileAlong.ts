@@ -1,3 +1,4 @@
+import { firstWhere } from "../math/halving.ts";
 import type { Profile } from "./trace.ts";
 
 /**
@@ -26,13 +27,8 @@ export function elevationAt_m(profile: Profile, place_m: number): number {
   const last = distance_m.length - 1;
   if (place_m <= distance_m[0]) return elevation_m[0];
   if (place_m >= distance_m[last]) return elevation_m[last];
-  let low = 0;
-  let high = last;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (distance_m[middle] <= place_m) low = middle;
-    else high = middle;
-  }
+  const high = firstWhere(1, last, (i) => distance_m[i] > place_m);
+  const low = high - 1;
   const share_frac = (place_m - distance_m[low]) / (distance_m[high] - distance_m[low]);
   return elevation_m[low] + share_frac * (elevation_m[high] - elevation_m[low]);
 }

@@ -1,5 +1,5 @@
 import { rect, ruleY } from "@observablehq/plot";
-import type { Channels } from "../../sim/index.ts";
+import { BEHIND_mps, type Channels } from "../../sim/index.ts";
 import { heed, highlight, ink } from "../look/tokens.ts";
 import { bottomAxis, leftAxis, ticksFor } from "./parts/axes/axes.ts";
 import { domain, reach } from "./parts/axes/domain.ts";
@@ -19,7 +19,7 @@ import { HEIGHT_PANEL_PX, heightPanel } from "./parts/lines/heightPanel.ts";
 import { heldBackBy } from "./parts/lines/heldBackBy.ts";
 import { linePath } from "./parts/lines/linePath.ts";
 import { straighten, UNSEEN_px } from "./parts/lines/straighten.ts";
-import { BEHIND_mps, type Stretch, stretchesBehind } from "./parts/lines/stretchesBehind.ts";
+import { type Stretch, stretchesBehind } from "./parts/lines/stretchesBehind.ts";
 import { thin } from "./parts/lines/thin.ts";
 
 export interface SpeedTraceInput {

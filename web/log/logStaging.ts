@@ -1,5 +1,5 @@
 import { type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
-import type { ReadLogOptions } from "../../sim/index.ts";
+import { PARKED_s, type ReadLogOptions } from "../../sim/index.ts";
 import type { StagedTexts } from "../editing/stagedTexts.ts";
 import type { Answer, Brought, Drive, LogSetting, MadeRoad, Piece, PieceView, RoadsApi } from "../worker/roadsApi.ts";
 import { firstPiece, isPieceOf } from "./logPieces.ts";
@@ -30,7 +30,7 @@ export interface LogStaging {
   readonly view: ReadonlySignal<PieceView | undefined>;
   /** Names given to places, by their number. */
   readonly labels: Signal<Readonly<Record<number, string>>>;
-  /** Whether maps leave out the first and last 300 m of every trip. */
+  /** Whether maps leave out the first and last `CUT_m` of every trip. */
   readonly cutsEnds: Signal<boolean>;
   /** Texts in fields that are no part of the job, by field. */
   readonly texts: StagedTexts;
@@ -53,8 +53,9 @@ export interface LogStaging {
   make(ask: (room: RoadsApi) => Promise<Answer<MadeRoad>>): Promise<MadeRoad | undefined>;
 }
 
-/** Longer than lights and level crossings hold a car. */
-const PARKED_s = 180;
+/** What maps leave out at both ends of a trip, in metres, so that they show nobody's door. */
+export const CUT_m = 300;
+
 const untouched: LogSetting = { answers: [], off: [], parkedLonger_s: PARKED_s };
 
 /**

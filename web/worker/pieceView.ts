@@ -1,10 +1,10 @@
 import { inputError } from "../../shared/problems.ts";
-import type { Trip } from "../../sim/index.ts";
+import { firstWhere, Mended, type Trip } from "../../sim/index.ts";
 import type { Sorted } from "./driveOf.ts";
 import type { Piece, PieceView } from "./roadsApi.ts";
 
-/** Bits of the cleaned rows' flags that are shown as repaired: bridged, step cut out, held to what a car can do. */
-const SHOWN = 1 | 4 | 8;
+/** What is shown as repaired of the cleaned rows: not where the car stands, which is no repair. */
+const SHOWN = Mended.bridged | Mended.multipath | Mended.limited;
 
 /** The trips of a piece, in order. */
 export function pieceTrips({ found, days }: Sorted, piece: Piece): readonly Trip[] {
@@ -51,7 +51,11 @@ export function pieceView(sorted: Sorted, piece: Piece): PieceView {
       track.longitude_deg.set(cleaned.track.longitude_deg.subarray(trip.fromRow, end), at);
     }
     const { time_s, speed_mps, elevation_m } = cleaned.raw;
-    for (let k = firstFrom(time_s, trip.start_s); k < time_s.length && time_s[k] <= trip.end_s; k++) {
+    for (
+      let k = firstWhere(0, time_s.length, (i) => time_s[i] >= trip.start_s);
+      k < time_s.length && time_s[k] <= trip.end_s;
+      k++
+    ) {
       raw.time_s.push(at + time_s[k] - trip.start_s);
       raw.speed_mps.push(speed_mps[k]);
       raw.elevation_m.push(elevation_m[k]);
@@ -71,16 +75,4 @@ export function pieceView(sorted: Sorted, piece: Piece): PieceView {
     cleaned: { ...others, ...(hasHeights && { elevation_m: cleanedHeight_m }) },
     ...(track && { track }),
   };
-}
-
-/** The first entry at or after a time, by halving. */
-function firstFrom(time_s: Float64Array, from_s: number): number {
-  let low = 0;
-  let high = time_s.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (time_s[middle] < from_s) low = middle + 1;
-    else high = middle;
-  }
-  return low;
 }

@@ -1,12 +1,11 @@
 import { inputError } from "../../../shared/problems.ts";
 import { type Characteristics, characteristics } from "../../trace/characteristics.ts";
-import { type CleanedLog, Mended } from "../clean/report/cleanedLog.ts";
+import { type CleanedLog, Mended, PARKED_s } from "../clean/report/cleanedLog.ts";
 import { toTrace } from "../roads/toTrace.ts";
 
 export interface TripOptions {
   /**
-   * A stand at least this long ends a trip, 30 s to 7200 s. The default, 180 s, is longer than traffic lights and level
-   * crossings hold a car; surveys of travel by receiver use 120 to 300 s (from memory, unconfirmed).
+   * Standing at least this long ends a trip, 30 s to 7200 s; `PARKED_s` where it is not given.
    */
   readonly parkedLonger_s?: number | undefined;
   /** Anything shorter is shunting, or a receiver's start, and no trip, as long as the log has longer moves; 200 m. */
@@ -56,7 +55,7 @@ const shortestAlone_m = 50;
  * trip begins with the last second of standing before it and ends with the first one after it.
  */
 export function splitTrips(cleaned: CleanedLog, options: TripOptions = {}): Trips {
-  const parkedLonger_s = options.parkedLonger_s ?? 180;
+  const parkedLonger_s = options.parkedLonger_s ?? PARKED_s;
   const shortest_m = options.shortest_m ?? 200;
   if (!(parkedLonger_s >= 30 && parkedLonger_s <= 7200)) {
     throw inputError("badOption", "parkedLonger_s", `found ${parkedLonger_s} s, allowed are 30 to 7200 s`);

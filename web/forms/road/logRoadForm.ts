@@ -8,6 +8,7 @@ import { viewChoice } from "../../fields/viewChoice.ts";
 import { tooLong, wordsField } from "../../fields/wordsField.ts";
 import { logOrigin } from "../../log/driveLog.ts";
 import { longestDay, medianDay, pieceChoices } from "../../log/logPieces.ts";
+import { CUT_m } from "../../log/logStaging.ts";
 import { durationWords } from "../../log/logText.ts";
 import { freeRoadId, namedRoad, withRoad } from "../../log/takeRoad.ts";
 import type { Drive } from "../../worker/roadsApi.ts";
@@ -62,7 +63,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
                 log.cutsEnds.value = (event.target as HTMLInputElement).checked;
               }}
             />
-            <label for="log-cut">Maps leave out the first and last ${writeQuantity("elevation", 300, form.view.units.value)} of every trip</label>
+            <label for="log-cut">Maps leave out the first and last ${writeQuantity("elevation", CUT_m, form.view.units.value)} of every trip</label>
           </p>`
         : nothing
     }

@@ -15,14 +15,11 @@ import { rawAgainstCleaned } from "../../charts/rawAgainstCleaned.ts";
 import { routeMap } from "../../charts/routeMap.ts";
 import type { LogInView } from "../../log/logInView.ts";
 import { medianDay, pieceChoices } from "../../log/logPieces.ts";
-import type { KeptTrack } from "../../log/logStaging.ts";
+import { CUT_m, type KeptTrack } from "../../log/logStaging.ts";
 import { dayWords, durationWords } from "../../log/logText.ts";
 import type { Drive, PieceView } from "../../worker/roadsApi.ts";
 import { keepDrawn } from "./keepDrawn.ts";
 import type { Figure, Table, Worked } from "./section.ts";
-
-/** What maps leave out at both ends of a trip. */
-const CUT_m = 300;
 
 export interface LogInput {
   readonly shown: LogInView;

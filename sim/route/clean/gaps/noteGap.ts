@@ -1,5 +1,6 @@
 import { writeFar } from "../../log/writeFar.ts";
 import { writeClock, writeDuration } from "../../log/writeTime.ts";
+import { PARKED_s } from "../report/cleanedLog.ts";
 import type { RepairList } from "../report/repairList.ts";
 import type { RowColumns } from "../rows/rowColumns.ts";
 import type { GapClass } from "./classOfGap.ts";
@@ -26,7 +27,7 @@ export function noteGap(
       1,
       from_s,
       to_s,
-      `${to_s - from_s < 180 ? "stood" : "parked"} ${long} without a log at ${at}`,
+      `${to_s - from_s < PARKED_s ? "stood" : "parked"} ${long} without a log at ${at}`,
     );
   } else if (isCut) {
     // Hardly a gap, but the place is another: a receiver that woke up where it was last, or two logs in one.

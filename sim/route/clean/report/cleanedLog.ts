@@ -56,6 +56,12 @@ export interface Quality {
   readonly samplingNote: string | undefined;
 }
 
+/**
+ * A car that stands at least this long, in seconds, is parked. Longer than traffic lights and level crossings hold it; surveys of travel by
+ * receiver use 120 to 300 s (from memory, unconfirmed).
+ */
+export const PARKED_s = 180;
+
 /** What one second of the cleaned series went through: bits of `flags`. */
 export const Mended = { bridged: 1, standing: 2, multipath: 4, limited: 8 } as const;
 

@@ -1,5 +1,5 @@
-import { type Channels, LIMITS, type Limit } from "../../../../sim/index.ts";
-import { BEHIND_mps, type Stretch } from "./stretchesBehind.ts";
+import { BEHIND_mps, type Channels, LIMITS, type Limit } from "../../../../sim/index.ts";
+import type { Stretch } from "./stretchesBehind.ts";
 
 /** What can hold a car back, as figures write it. */
 const limitNames: Readonly<Record<Limit, string>> = {

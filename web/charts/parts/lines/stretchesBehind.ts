@@ -1,8 +1,4 @@
-import { MPS_PER_KMH } from "../../../../shared/units.ts";
-import type { Channels } from "../../../../sim/index.ts";
-
-/** More than this below the target counts as behind: the report's own bound. */
-export const BEHIND_mps = 2 * MPS_PER_KMH;
+import { BEHIND_mps, type Channels } from "../../../../sim/index.ts";
 
 export interface Stretch {
   /** Ends in the column's unit. */

@@ -1,10 +1,11 @@
+import { J_PER_WH, M_PER_KM } from "../../../../shared/units.ts";
 import type { Channels } from "../../../../sim/index.ts";
 import { lineAt } from "../figure/columnAt.ts";
 import { stretchesBehind } from "../lines/stretchesBehind.ts";
 
 /** Half the length of road over which energy is spread: shorter, and each throttle of the foot would be a colour of its own. */
 const HALF_m = 150;
-const J_PER_WHPKM_M = 3.6; // 1 Wh/km is 3600 J over 1000 m
+const J_PER_WHPKM_M = J_PER_WH / M_PER_KM;
 
 /** Net energy from the pack at places along a run (m, rising), in Wh/km, each the mean over 150 m before and after. */
 export function useAlong(channels: Channels, places_m: ArrayLike<number>): Float64Array {
