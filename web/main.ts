@@ -7,6 +7,7 @@ import "./look/parts.css";
 import "./look/roads.css";
 import "./look/versions.css";
 import "./charts/charts.css";
+import "./look/figureInks.css";
 import "./look/answer.css";
 import "./look/chapters.css";
 import "./look/workings.css";

@@ -20,7 +20,18 @@ export async function worked(page: Page): Promise<void> {
   );
   // A change may only just be on its way to the worker: nothing is late for two frames in a row.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
-  if ((await page.locator("[data-drawing], main section[data-late]").count()) > 0) await worked(page);
+  if ((await page.locator("[data-drawing], main section[data-late]:is([data-open], .chapter)").count()) > 0)
+    await worked(page);
+}
+
+/** Waits until the answer is calculated for what is in the job now, bands and all. */
+export async function answered(page: Page): Promise<void> {
+  await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+  await page.waitForFunction(
+    () => document.querySelector<HTMLElement>("#answer")?.dataset["late"] === "none",
+    undefined,
+    { timeout: 60_000 },
+  );
 }
 
 /** Waits until the answer is of what is in the job, bands and all. */
@@ -66,6 +77,20 @@ export async function unfold(page: Page): Promise<void> {
       await new Promise((resolve) => requestAnimationFrame(resolve));
     }
     scrollTo({ top: 0, behavior: "instant" });
+  });
+}
+
+/** Opens one working, where it is not open already. */
+export async function openWorking(page: Page, name: string): Promise<void> {
+  const head = page.locator(`[data-opens="${name}"]`);
+  if ((await head.getAttribute("aria-expanded")) !== "true") await head.click();
+}
+
+/** Opens everything that is folded away within what is open, without looking at it. */
+export async function openFolds(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    for (const each of document.querySelectorAll<HTMLDetailsElement>("main section[data-open] details"))
+      each.open = true;
   });
 }
 

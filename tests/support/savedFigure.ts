@@ -1,22 +1,36 @@
-import { readFileSync } from "node:fs";
 import type { Locator, Page } from "playwright-core";
 
-/** The file that a figure is saved as, as it lies on disk. Its words and buttons are unfolded for it. */
+/**
+ * The file that a figure hands to the browser to save, taken where the page hands it over: a browser drops the eleventh download that
+ * a page starts within a second.
+ */
 export async function savedFigure(page: Page, figure: Locator, kind: "SVG" | "PNG" | "CSV"): Promise<Buffer> {
-  await figure.locator("details.in-words").evaluate((each: HTMLDetailsElement) => {
-    each.open = true;
+  await page.evaluate(() => {
+    const taken = window as unknown as { isTaking?: boolean; saved?: Promise<string> };
+    delete taken.saved;
+    if (taken.isTaking) return;
+    taken.isTaking = true;
+    const click = HTMLAnchorElement.prototype.click;
+    HTMLAnchorElement.prototype.click = function () {
+      if (this.download === "") return click.call(this);
+      taken.saved = fetch(this.href)
+        .then((answer) => answer.blob())
+        .then(
+          (blob) =>
+            new Promise<string>((resolve) => {
+              const reader = new FileReader();
+              reader.onload = () => resolve(String(reader.result));
+              reader.readAsDataURL(blob);
+            }),
+        );
+    };
   });
-  const [download] = await Promise.all([
-    page.waitForEvent("download"),
-    // By the event and not by the mouse: sixteen figures three times over need no scrolling to.
-    figure.locator(".figure-tools button", { hasText: kind }).dispatchEvent("click"),
-  ]);
-  // A browser drops the eleventh download that a page starts within a second; no hand presses so fast.
-  await page.waitForTimeout(PRESS_ms);
-  return readFileSync(await download.path());
+  // By the event and not by the mouse: sixteen figures three times over need no unfolding and no scrolling to.
+  await figure.locator(".figure-tools button", { hasText: kind }).dispatchEvent("click");
+  const handle = await page.waitForFunction(() => (window as unknown as { saved?: Promise<string> }).saved);
+  const address = String(await handle.jsonValue());
+  return Buffer.from(address.slice(address.indexOf(",") + 1), "base64");
 }
-
-const PRESS_ms = 150;
 
 export interface Seen {
   readonly width_px: number;

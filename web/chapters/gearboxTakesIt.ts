@@ -43,7 +43,7 @@ export default defineChapter({
     return `Likely: the motor gives up to ${most}, no more than the old engine’s ${old}; the gearbox input limit itself is not known.${ramp}`;
   },
   plot: ({ curves, limit_Nm, engine }, drawing) => ({
-    caption: "Torque at the gearbox input",
+    caption: "Does the gearbox take the motor's torque? Torque at its input over motor speed",
     chart: torqueCurve(
       { ...curves, ...(limit_Nm !== undefined && { gearboxInput_Nm: limit_Nm }), ...(engine && { engine }) },
       drawing,

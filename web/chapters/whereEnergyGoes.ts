@@ -19,7 +19,7 @@ export default defineChapter({
     return {
       run: isDriven ? run : undefined,
       name: run?.name ?? "",
-      use: isDriven ? writeQuantity("energyUse", run.battery_Whpkm, units, 2) : "",
+      use: isDriven ? writeQuantity("energyUse", run.battery_Whpkm, units) : "",
       parts,
     };
   },
@@ -30,5 +30,8 @@ export default defineChapter({
     return `With ${name} the car takes ${use} from its pack. The two largest parts, ${first.name.toLowerCase()} and ${second.name.toLowerCase()}, take ${both} % of it.`;
   },
   plot: ({ run, name }, drawing) =>
-    run && { caption: `From the pack for each distance driven, with ${name}`, chart: energyLedger([run], drawing) },
+    run && {
+      caption: `Where does the energy go that leaves the pack? Its parts over a distance, with ${name}`,
+      chart: energyLedger([run], drawing),
+    },
 });

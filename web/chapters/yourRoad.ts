@@ -40,7 +40,7 @@ export default defineChapter({
   plot: ({ title, profile, pitch, length_m, run }, drawing) => {
     if (profile)
       return {
-        caption: "Height along the road",
+        caption: "How steep is the road? Its height along the way",
         chart: heightProfile(
           { title, profile, length_m, ...(pitch && { pitch: { ...pitch, words: oneIn(pitch.grade_ratio) } }) },
           drawing,
@@ -48,7 +48,7 @@ export default defineChapter({
       };
     if (!run?.channels) return undefined;
     return {
-      caption: "Speed along the road",
+      caption: "How fast is the road driven? Speed over time",
       chart: speedTrace({ name: run.name, channels: run.channels, along: "time" }, drawing),
     };
   },

@@ -3,13 +3,14 @@ import type { Candidate } from "../../sim/index.ts";
 import { greys, highlight, ink, inkSoft, paper } from "../look/tokens.ts";
 import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
 import { drawPath, writeWords } from "./parts/figure/annotate.ts";
-import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import type { Chart, Drawing, Position } from "./parts/figure/chart.ts";
 import { lineAt } from "./parts/figure/columnAt.ts";
 import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
 import { type FigureUnit, inUnit, METRIC } from "./parts/figure/figureUnits.ts";
 import { drawFrame, type Frame, xPixel } from "./parts/figure/frame.ts";
 import { inkOn, ledgerFills } from "./parts/figure/inks.ts";
+import { partsAlong, readPart } from "./parts/figure/ledgerReading.ts";
 import {
   fromPack_Wh,
   type LedgerEntry,
@@ -74,6 +75,18 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
   const rows = [chosen, ...others];
   const under = rows.map((_, i) => (i === 0 ? upper.under_px : upper_px + (lower?.under_px(i - 1) ?? 0)));
   const places = rows.map((_, i) => i);
+  const named = namedParts(chosen);
+  const position: Position = {
+    quantity: "packDifference",
+    first: 0,
+    last: rows.length - 1,
+    step: 1,
+    isVertical: true,
+    from_px: LEFT_PX,
+    to_px: drawing.width_px - 16,
+    toPixel: (place) => lineAt(places, under, places.length, place),
+    fromPixel: (pixel) => lineAt(under, places, places.length, pixel),
+  };
   return {
     svg,
     alt,
@@ -88,18 +101,9 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
       ],
       rows: bars.map((bar) => [bar.name, ...bar.parts.map((each) => each.value), bar.total]),
     },
-    position: {
-      quantity: "packDifference",
-      first: 0,
-      last: rows.length - 1,
-      step: 1,
-      isVertical: true,
-      from_px: LEFT_PX,
-      to_px: drawing.width_px - 16,
-      toPixel: (place) => lineAt(places, under, places.length, place),
-      fromPixel: (pixel) => lineAt(under, places, places.length, pixel),
-    },
+    position: lower ? position : partsAlong(named, upper.across, upper.under_px),
     read(at) {
+      if (!lower) return readPart(named, chosen, at, unit);
       const bar = rows[Math.min(rows.length - 1, Math.max(0, Math.round(at)))] ?? chosen;
       const say = (value: number) => `${threeFigures(value)} ${unit.sign}`;
       return {
@@ -112,9 +116,12 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
     },
   };
 }
-
 /** One bar with its parts named above it and its total beneath. */
-function wholeBar(bar: Bar, unit: FigureUnit, drawing: Drawing): { svg: SVGSVGElement; under_px: number } {
+function wholeBar(
+  bar: Bar,
+  unit: FigureUnit,
+  drawing: Drawing,
+): { svg: SVGSVGElement; under_px: number; across: (value: number) => number } {
   const right = drawing.width_px - 16;
   const ends = bar.parts.flatMap(({ from, to }) => [from, to]);
   const reach: [number, number] = [Math.min(...ends), Math.max(...ends)];
@@ -124,7 +131,7 @@ function wholeBar(bar: Bar, unit: FigureUnit, drawing: Drawing): { svg: SVGSVGEl
   const isNumbered = (each: Segment) => textWidth_px(threeFigures(each.value), FONT_PX) + 6 <= wide(each);
   const largest = bar.parts.reduce((a, b) => (b.value > a.value ? b : a));
   const fillOf = (each: Segment) => (each === largest ? highlight : ledgerFills[each.entry]);
-  const named = bar.parts.filter((each) => wide(each) >= 0.5).sort((a, b) => middle(a) - middle(b));
+  const named = namedParts(bar).filter((each) => wide(each) >= 0.5);
   const words = named.map(
     (each) => `${ledgerNames[each.entry]}${isNumbered(each) ? "" : ` ${threeFigures(each.value)}`}`,
   );
@@ -159,7 +166,12 @@ function wholeBar(bar: Bar, unit: FigureUnit, drawing: Drawing): { svg: SVGSVGEl
   const total = `${threeFigures(bar.total)} ${unit.sign} from the pack`;
   const [name = ""] = wrapped(bar.name, right - across(0) - textWidth_px(total, FONT_PX) - 20, FONT_PX, 1);
   writeWords(svg, { x: across(0), y: bottom + 13, lines: [`${name}: ${total}`], isHaloed: true });
-  return { svg, under_px: bottom + 1 };
+  return { svg, under_px: bottom + 1, across };
+}
+
+/** The parts of a bar that have a size, from left to right. */
+function namedParts({ parts }: Bar): readonly Segment[] {
+  return parts.filter(({ value }) => value !== 0).toSorted((a, b) => middle(a) - middle(b));
 }
 
 /** What each other pack takes more (to the right) or less than the chosen one, on a scale of its own. */

@@ -43,7 +43,7 @@ export function heightProfile({ title, profile, length_m, pitch }: HeightProfile
     y: domain(Math.min(...heights), Math.max(...heights)),
   };
   const at = (distance: number) => heightAt(profile, distance);
-  const marked = pitch && piece(profile, pitch.from_m, pitch.to_m);
+  const marked = pitch && thinned(piece(profile, pitch.from_m, pitch.to_m), drawing.width_px);
   const svg = drawFrame(drawing, frame, [
     bottomAxis({ label: `Along the road (${units.distance.sign})`, ticks: ticksFor(frame.right - frame.left) }),
     leftAxis({ label: `Height (${units.height.sign})`, ticks: 4 }, LEFT_PX),
@@ -110,6 +110,13 @@ function heightAt({ distance_m, elevation_m }: Profile, at_m: number): number {
   const [from_m, to_m] = [distance_m[k - 1] as number, distance_m[k] as number];
   const [low_m, high_m] = [elevation_m[k - 1] as number, elevation_m[k] as number];
   return low_m + ((at_m - from_m) / (to_m - from_m)) * (high_m - low_m);
+}
+
+/** Points along a line, no more of them than so many pixels can show. */
+function thinned(points: readonly [number, number][], wide_px: number): [number, number][] {
+  const across = points.map(([at]) => at);
+  const up = points.map(([, height]) => height);
+  return thin(across, up, points.length, wide_px).map((i) => points[i] as [number, number]);
 }
 
 /** The points of the profile from one distance to another, the ends among them. */

@@ -69,14 +69,22 @@ export default defineSection({
       const chart = lossMap({ ...map, name: "the job's map", envelope: driving }, drawing);
       return [
         ...figures,
-        { name: "losses", caption: `Losses of ${name} with its controller, by the map in the job`, chart },
+        {
+          name: "losses",
+          caption: `What does the motor lose? ${name} with its controller, by the map in the job`,
+          chart,
+        },
       ];
     }
     const { speed_rpm, torque_Nm, loss_W } = brought.map;
     const chart = lossMap({ name: brought.name, speed_rpm, torque_Nm, loss_W, envelope: driving }, drawing);
     return [
       ...figures,
-      { name: "lossesBrought", caption: `Losses by ${brought.name}, not taken into the job yet`, chart },
+      {
+        name: "lossesBrought",
+        caption: `What would the motor lose by ${brought.name}? A map not taken into the job yet`,
+        chart,
+      },
     ];
   },
   sentence: ({ torque, upTo, top, old }) => {

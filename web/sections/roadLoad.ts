@@ -69,7 +69,7 @@ export default defineSection({
     },
     {
       name: "forces",
-      caption: `What holds the car back on a level road, with ${pack} aboard`,
+      caption: `What holds the car back on a level road? The forces on it, with ${pack} aboard`,
       chart: roadLoad(
         rows.map(({ speed_kmh, rolling_N, aero_N, drag_N }) => ({
           speed_mps: speed_kmh * MPS_PER_KMH,
@@ -81,7 +81,7 @@ export default defineSection({
     },
     {
       name: "steady",
-      caption: "Energy and range at steady speeds, pack by pack",
+      caption: "How far does each pack go at a steady speed? Energy and range, pack by pack",
       chart: steadySpeed(packs, { ...drawing, chosen }),
     },
   ],

@@ -70,7 +70,7 @@ export default defineSection({
       const chart = speedTrace({ name: run.name, channels: run.channels, along }, drawing);
       yield {
         name: "speed",
-        caption: `${title}: the speed asked for and the speed driven, with pack ${run.name}`,
+        caption: `Does the car keep up with the road? Speed on ${title} with ${run.name}, and the speed wanted where it was missed`,
         chart,
       };
     }

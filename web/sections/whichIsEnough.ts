@@ -37,7 +37,7 @@ export default defineSection({
   }),
   plot: ({ need, rows, chosen }, drawing) => [
     {
-      caption: "How far each pack goes today, against what the usual day asks for with winter and age",
+      caption: "How far does each pack go today? Against what the usual day asks for with winter and age",
       chart: rangeAgainstNeed(need, { ...drawing, chosen }),
     },
     {

@@ -56,6 +56,22 @@ describe("energyLedger", () => {
     expect(svg.querySelectorAll("line").length).toBeGreaterThan(least.svg.querySelectorAll("line").length);
   });
 
+  it("reads a pack that stands alone part by part, from left to right, with its share of the whole", () => {
+    const { position, read } = energyLedger([first], drawing());
+    if (!position) throw new Error("nothing to read");
+    const { total, packHeat, ...parts } = first.ledger_Wh;
+    const there = Object.values(parts).filter((value) => value !== 0);
+    expect(position.isVertical).toBe(false);
+    expect(position.last).toBe(there.length - 1);
+    const places = there.map((_, i) => i);
+    const pixels = places.map(position.toPixel);
+    expect(pixels).toEqual(pixels.toSorted((a, b) => a - b));
+    expect(new Set(places.map((at) => read(at).where)).size).toBe(there.length);
+    const shares = places.map((at) => Number.parseInt(read(at).values[1]?.text ?? "", 10));
+    const expected = there.map((value) => Math.round((100 * value) / (total - packHeat)));
+    expect(shares.toSorted((a, b) => a - b)).toEqual(expected.toSorted((a, b) => a - b));
+  });
+
   it("names every entry of the chosen bar that can be seen", () => {
     const { svg } = energyLedger(inventedLedgers, drawing(340));
     for (const name of ["air", "rolling", "climbing", "driveline", "motor and controller", "friction brakes"]) {

@@ -60,7 +60,9 @@ describe("the section of the motor", () => {
   it("draws a map that was brought and is not taken, and then the one in the job", () => {
     if (!("map" in brought)) throw new Error("map not read");
     const lying = read(demo, { broughtMap: brought });
-    expect(lying.figures.map(({ caption }) => caption)[1]).toBe("Losses by map.csv, not taken into the job yet");
+    expect(lying.figures.map(({ caption }) => caption)[1]).toBe(
+      "What would the motor lose by map.csv? A map not taken into the job yet",
+    );
     const taken = read({ ...demo, motor: { ...demo.motor, loss: brought.loss } });
     expect(taken.figures.map(({ caption }) => caption)[1]).toContain("by the map in the job");
   });

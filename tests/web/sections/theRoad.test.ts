@@ -73,7 +73,7 @@ describe("the section of the road with a log not yet used", () => {
     const bare = await onBench("week.csv", new TextEncoder().encode(text), "whole");
     const worked = workedWith({ logInView: bare });
     expect(worked.filter((each) => "chart" in each)).toHaveLength(3);
-    expect(textOf(worked)).not.toMatch(/NaN|Where it was driven/);
+    expect(textOf(worked)).not.toMatch(/NaN|Where was it driven/);
   });
 
   it("says that the positions of a recorded road are gone", () => {

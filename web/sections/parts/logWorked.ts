@@ -47,7 +47,7 @@ export function* logWorked({ shown, units, job, candidates }: LogInput, drawing:
   const usual_m = medianDay(drive)?.distance_m ?? 0;
   yield {
     name: "logDays",
-    caption: `Days of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
+    caption: `How long are the days? Those of the log by their distance; the middle day is ${writeQuantity("distance", usual_m / M_PER_KM, units)}, the job's own usual and longest day are marked`,
     chart: daysDistribution(
       {
         days_m: driven.map(({ distance_m }) => distance_m),
@@ -64,7 +64,7 @@ export function* logWorked({ shown, units, job, candidates }: LogInput, drawing:
 const speedFigure = keepDrawn(
   ({ raw, cleaned, tripRows }: PieceView, words: string, ...on: DrawnOn): Figure => ({
     name: "log",
-    caption: `The log as recorded and as cleaned: ${words}${tripRows.length > 1 ? ", its trips laid end to end" : ""}; what was mended is shaded`,
+    caption: `What was mended in the log? As recorded and as cleaned: ${words}${tripRows.length > 1 ? ", its trips laid end to end" : ""}; what was mended is shaded`,
     chart: rawAgainstCleaned({ raw, cleaned }, drawingOn(on)),
   }),
 );
@@ -73,7 +73,7 @@ const placeFigure = keepDrawn(
     const { time_s, speed_mps, isRepaired } = cleaned;
     const places = track ?? { latitude_deg: new Float64Array(0), longitude_deg: new Float64Array(0) };
     const whole = { ...places, time_s, speed_mps, isRepaired, partRows: tripRows.slice(1) };
-    return mapFigure(whole, cutsEnds, `Where it was driven: ${words}`, drawingOn(on));
+    return mapFigure(whole, cutsEnds, `Where was it driven? The track of ${words}`, drawingOn(on));
   },
 );
 
@@ -116,7 +116,7 @@ const trackFigure = keepDrawn(
     if (!track || track.latitude_deg.length !== road.time_s.length) {
       const gone =
         "The positions of this road are not in this browser: they never go into a job file. Speed, distance and height are all here.";
-      return { caption: `Map of ${road.title}`, chart: emptyFigure(drawing, gone) };
+      return { caption: `Where was it driven? ${road.title}`, chart: emptyFigure(drawing, gone) };
     }
     const { time_s, speed_mps } = road;
     const along_m = distanceAlong_m(time_s, speed_mps);
@@ -124,7 +124,12 @@ const trackFigure = keepDrawn(
       ...{ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) },
       ...(channels && { use_Whpkm: useAlong(channels, along_m), isBehind: behindAlong(channels, along_m) }),
     };
-    return mapFigure(whole, true, channels ? `Where does ${road.title} take its energy` : road.title, drawing);
+    return mapFigure(
+      whole,
+      true,
+      channels ? `Where does the road take its energy? ${road.title}` : `Where was it driven? ${road.title}`,
+      drawing,
+    );
   },
 );
 

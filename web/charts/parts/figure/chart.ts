@@ -39,6 +39,7 @@ export type PositionQuantity =
   | "pack" // place in the list of packs
   | "day_m" // length of a day
   | "packDifference" // the chosen pack, then the others in the order of the list
+  | "ledgerPart" // place among the parts of one pack's energy, from left to right
   | "unknown" // place in the list of unknown values
   | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown
 
