@@ -112,6 +112,28 @@ export const Heat = z
     }),
   );
 
+/** What the maker prints of power at the shaft: for as long as asked, and for a while. */
+const Rating = z
+  .strictObject({
+    continuous_kW: above0(2000),
+    peak_kW: above0(2000).optional(),
+    /** How long the peak may last. */
+    peak_s: above0(7200).optional(),
+  })
+  .check(
+    across(["continuous_kW", "peak_kW"], ({ continuous_kW, peak_kW }, fault) => {
+      if (peak_kW !== undefined && peak_kW < continuous_kW)
+        fault(["peak_kW"], `found ${peak_kW} kW, continuous_kW (${continuous_kW} kW) or more wanted`);
+    }),
+    across(["peak_kW", "peak_s"], ({ peak_kW, peak_s }, fault) => {
+      if ((peak_kW === undefined) !== (peak_s === undefined))
+        fault(
+          [peak_kW === undefined ? "peak_kW" : "peak_s"],
+          "found one of peak_kW and peak_s, both wanted or neither",
+        );
+    }),
+  );
+
 export const Motor = z.strictObject({
   name: line,
   kind: z.enum(["induction", "interiorMagnet", "surfaceMagnet", "seriesBrushed", "magnetBrushed"]),
@@ -128,6 +150,7 @@ export const Motor = z.strictObject({
   canRegenerate: z.boolean().default(true),
   loss: Loss,
   heat: Heat.optional(),
+  rating: Rating.optional(),
 });
 export type Motor = z.infer<typeof Motor>;
 export type MotorLoss = z.infer<typeof Loss>;

@@ -52,6 +52,19 @@ export function motorForm(form: Form): TemplateResult {
           "motor.heat.derateTo_degC",
         ),
     )}
+    ${optionalGroup(
+      form,
+      {
+        path: "motor.rating",
+        name: "maker's rating",
+        without: "Hills are judged by its heat alone.",
+        // A third of the peak: common practice, no source.
+        start: ({ motor: { envelope } }) => ({
+          continuous_kW: envelope.kind === "peak" ? Number((envelope.power_kW / 3).toPrecision(2)) : 10,
+        }),
+      },
+      () => form.fields("motor.rating.continuous_kW", "motor.rating.peak_kW", "motor.rating.peak_s"),
+    )}
   `;
 }
 
