@@ -1,6 +1,6 @@
 import ts from "typescript";
 
-/** One small change to a source file: the text between two places becomes another. */
+/** One small fault: the expression between two places of a source file becomes another. */
 export interface Mutant {
   readonly file: string;
   readonly line: number;
@@ -27,32 +27,35 @@ const swapped: Partial<Record<ts.SyntaxKind, string>> = {
   [ts.SyntaxKind.PlusEqualsToken]: "-=",
   [ts.SyntaxKind.MinusEqualsToken]: "+=",
 };
+const swappedNames: Readonly<Record<string, string>> = { min: "max", max: "min", some: "every", every: "some" };
 
 /**
  * Functions whose numbers are placeholders: memory that is filled before it is read, so that another number there changes nothing.
  * Totals, states and gears begin at these numbers and are not among them.
  */
 const placeholders = /^create(Interval|Row|PackLimits|HeatFactors|RunContext|Channels)$/;
+/** Smaller numbers guard a division or end an iteration: twice as much is as good. */
+const GUARD = 1e-6;
 
 /**
  * Every mutant of a source text: operators and comparisons turned round, numbers doubled (nought becomes one), conditions held to one
- * side, the lesser and the greater taken for each other, signs and assignments dropped.
+ * side, the lesser and the greater, some and every, true and false taken for each other, signs, assignments and bare calls dropped.
  */
 export function mutantsOf(file: string, source: string): Mutant[] {
   const tree = ts.createSourceFile(file, source, ts.ScriptTarget.Latest, true);
   const found: Mutant[] = [];
-  const put = (node: ts.Node, text: string) => {
+  /** `node` is replaced as a whole; `at` is what a person should look at. */
+  const put = (node: ts.Node, text: string, at: ts.Node = node) => {
     const from = node.getStart(tree);
-    const { line } = tree.getLineAndCharacterOfPosition(from);
-    const around = short(node.parent.getText(tree));
-    found.push({
-      file,
-      line: line + 1,
-      from,
-      to: node.end,
-      text,
-      change: `${short(node.getText(tree))} -> ${text} in ${around}`,
-    });
+    const { line } = tree.getLineAndCharacterOfPosition(at.getStart(tree));
+    const change = `${short(node.getText(tree))} -> ${short(text)} in ${short(node.parent.getText(tree))}`;
+    found.push({ file, line: line + 1, from, to: node.end, text, change });
+  };
+  /** Replaces `part` inside `whole`. */
+  const putPart = (whole: ts.Node, part: ts.Node, text: string) => {
+    const start = whole.getStart(tree);
+    const before = source.slice(start, part.getStart(tree));
+    put(whole, `${before}${text}${source.slice(part.end, whole.end)}`, part);
   };
   const visit = (node: ts.Node): void => {
     if (ts.isTypeNode(node) || ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node)) return;
@@ -60,18 +63,20 @@ export function mutantsOf(file: string, source: string): Mutant[] {
     if (ts.isFunctionDeclaration(node) && placeholders.test(node.name?.text ?? "")) return;
     if (ts.isBinaryExpression(node)) {
       const other = swapped[node.operatorToken.kind];
-      if (other !== undefined && !isText(node)) put(node.operatorToken, other);
+      if (other !== undefined) putPart(node, node.operatorToken, other);
     }
-    if (ts.isNumericLiteral(node)) put(node, Number(node.text) === 0 ? "1" : String(2 * Number(node.text)));
+    if (ts.isNumericLiteral(node) && isCounted(node) && !isName(node)) put(node, doubled(node));
     if (ts.isIfStatement(node)) for (const side of ["true", "false"]) put(node.expression, side);
     if (ts.isConditionalExpression(node)) for (const side of ["true", "false"]) put(node.condition, side);
-    if (ts.isPrefixUnaryExpression(node) && node.operator === ts.SyntaxKind.MinusToken)
-      put(node, node.operand.getText(tree));
-    if (ts.isPropertyAccessExpression(node) && node.expression.getText(tree) === "Math") {
-      if (node.name.text === "min") put(node.name, "max");
-      if (node.name.text === "max") put(node.name, "min");
+    if (ts.isPrefixUnaryExpression(node) && isSign(node)) put(node, `(${node.operand.getText(tree)})`);
+    if (node.kind === ts.SyntaxKind.TrueKeyword) put(node, "false");
+    if (node.kind === ts.SyntaxKind.FalseKeyword) put(node, "true");
+    if (ts.isCallExpression(node) && ts.isPropertyAccessExpression(node.expression)) {
+      const { name } = node.expression;
+      const other = Object.hasOwn(swappedNames, name.text) ? swappedNames[name.text] : undefined;
+      if (other !== undefined) putPart(node, name, other);
     }
-    if (ts.isExpressionStatement(node) && ts.isBinaryExpression(node.expression)) put(node, ";");
+    if (ts.isExpressionStatement(node)) put(node.expression, "undefined");
     ts.forEachChild(node, visit);
   };
   visit(tree);
@@ -83,26 +88,46 @@ export function mutated(source: string, mutant: Mutant): string {
   return source.slice(0, mutant.from) + mutant.text + source.slice(mutant.to);
 }
 
-/** A seeded choice of so many, in an order of its own. */
-export function sampleOf<T>(all: readonly T[], count: number, seed: number): T[] {
-  // A linear congruence is random enough to choose by.
+/** A seeded order of mutants in which every line has one before any has its second. */
+export function shuffled(all: readonly Mutant[], seed: number): Mutant[] {
+  // A linear congruence is random enough to choose by; its first few numbers still tell the seed, and are left out.
   let state = seed >>> 0;
   const next = () => {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
     return state / 2 ** 32;
   };
-  return all
-    .map((one) => ({ one, key: next() }))
+  for (let i = 0; i < 10; i++) next();
+  const drawn = all.map((mutant) => ({ mutant, key: next() })).toSorted((a, b) => a.key - b.key);
+  const timesOfLine = new Map<string, number>();
+  return drawn
+    .map(({ mutant, key }) => {
+      const line = `${mutant.file}:${mutant.line}`;
+      const turn = timesOfLine.get(line) ?? 0;
+      timesOfLine.set(line, turn + 1);
+      return { mutant, key: key + turn };
+    })
     .toSorted((a, b) => a.key - b.key)
-    .slice(0, count)
-    .map(({ one }) => one);
+    .map(({ mutant }) => mutant);
 }
 
-function isText(node: ts.BinaryExpression): boolean {
-  return [node.left, node.right].some((side) => ts.isStringLiteral(side) || ts.isTemplateExpression(side));
+function isCounted(node: ts.NumericLiteral): boolean {
+  return Number(node.text) === 0 || Number(node.text) >= GUARD;
+}
+
+/** Whether it is the key of an object and not a value. */
+function isName(node: ts.NumericLiteral): boolean {
+  return ts.isPropertyAssignment(node.parent) && node.parent.name === node;
+}
+
+function doubled(node: ts.NumericLiteral): string {
+  return Number(node.text) === 0 ? "1" : String(2 * Number(node.text));
+}
+
+function isSign({ operator }: ts.PrefixUnaryExpression): boolean {
+  return operator === ts.SyntaxKind.MinusToken || operator === ts.SyntaxKind.ExclamationToken;
 }
 
 function short(text: string): string {
   const line = text.replace(/\s+/g, " ");
-  return line.length > 60 ? `${line.slice(0, 57)}...` : line;
+  return line.length > 70 ? `${line.slice(0, 67)}...` : line;
 }
