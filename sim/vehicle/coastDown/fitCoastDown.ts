@@ -47,6 +47,7 @@ export function fitCoastDown(bands: readonly TimedBand[], effective_kg: number, 
     ? byForces
     : byForces.map((_, i) => (i === 0 ? mean_N : 0));
   const at = improved(start, bands, effective_kg);
+  if (!Number.isFinite(misfit(at, bands, effective_kg))) return undefined;
   const covariance = inverseOfNormal(jacobian(at, bands, effective_kg));
   if (covariance === undefined) return undefined;
   const squares = bands.map((band) => (band.time_s - timeOf(at, band, effective_kg)) ** 2);

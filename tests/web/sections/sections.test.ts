@@ -66,16 +66,16 @@ describe.each(Object.entries(situations))("with %s", (_, values) => {
     },
   );
 
-  it.each(sections.map((section) => [section.name, section] as const))(
-    "%s has as many cells in every row as columns",
-    (_name, section) => {
-      for (const each of read(section, values).worked) {
-        if ("chart" in each) continue;
-        expect(each.rows.length).toBeGreaterThan(0);
-        for (const row of each.rows) expect(row).toHaveLength(each.columns.length);
-      }
-    },
-  );
+  it("has as many cells in every row of a table as columns", () => {
+    const tables = sections.flatMap((section) =>
+      read(section, values).worked.flatMap((each) => ("rows" in each ? [each] : [])),
+    );
+    expect(tables.length).toBeGreaterThanOrEqual(8);
+    for (const { caption, columns, rows } of tables) {
+      expect([caption, rows.length > 0]).toEqual([caption, true]);
+      for (const row of rows) expect([caption, row.length]).toEqual([caption, columns.length]);
+    }
+  });
 });
 
 const named = (name: string) => sections.find((section) => section.name === name) as AnySection;
