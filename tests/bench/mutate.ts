@@ -24,10 +24,8 @@ import { createTypeCheck } from "./mutation/typeCorrect.ts";
 const root = join(import.meta.dirname, "../..");
 const ROOMS = ["sim/step", "sim/vehicle", "sim/motor", "sim/battery", "sim/plan"];
 const TESTS = ["tests/sim", "tests/invariants", "tests/reference"];
-/** Logs and the command line have little to do with these rooms; that a run is the same again says nothing about what it is. */
-const FAR = /^tests\/(sim\/(cli|route)|reference\/route|invariants\/sameAgain)/;
-/** Long drives and their words, where no fault of the rooms below `plan` should have to be found. */
-const FAR_FROM_STEP = /^tests\/(sim\/plan\/(answer|findings|unknowns|driveJob|gears|weight)|reference\/bands)/;
+/** Logs and the command line have little to do with these rooms, a run that is the same again says nothing, whole stories take long. */
+const FAR = /^tests\/(sim\/(cli|route)|reference\/route|invariants\/sameAgain|sim\/plan\/answer\/demoStories)/;
 
 const { values, positionals } = parseArgs({
   allowPositionals: true,
@@ -40,6 +38,7 @@ const { values, positionals } = parseArgs({
 });
 const rooms = positionals.length > 0 ? positionals : ROOMS;
 const texts = new Map<string, string>();
+const isTypeCorrect = createTypeCheck(root, rooms.flatMap(filesBelow), sourceOf);
 const chosen = rooms.map((room) => ({ room, ...choose(room) }));
 const mutants = chosen.flatMap((one) => one.mutants);
 const trial = await createTrial(root, mutants, sourceOf);
@@ -49,7 +48,7 @@ const tally = { killed: 0, all: 0 };
 for (const { room, mutants: own, ofAll, refused } of chosen) {
   let killed = 0;
   for (const mutant of own) {
-    const by = await trial.killerOf(mutant, (test) => room === "sim/plan" || !FAR_FROM_STEP.test(test));
+    const by = await trial.killerOf(mutant);
     if (by !== undefined) killed++;
     if (by === undefined)
       console.log(`  survived ${mutant.file}:${mutant.line} ${mutant.change}${trial.reachOf(mutant)}`);
@@ -68,7 +67,6 @@ function choose(room: string): { mutants: Mutant[]; ofAll: number; refused: numb
   const files = filesBelow(room).filter((file) => values.file === undefined || file === values.file);
   const all = files.flatMap((file) => mutantsOf(file, sourceOf(file)));
   const wanted = values.sample === undefined ? all.length : Number(values.sample);
-  const isTypeCorrect = createTypeCheck(root, files, sourceOf);
   const mutants: Mutant[] = [];
   let refused = 0;
   for (const mutant of shuffled(all, Number(values.seed))) {
@@ -82,9 +80,8 @@ function choose(room: string): { mutants: Mutant[]; ofAll: number; refused: numb
 /** Test files that import a mutated file, by however many others. */
 function nearTests(): string[] {
   const mutatedFiles = new Set(mutants.map(({ file }) => file));
-  const isPlan = rooms.includes("sim/plan");
   return TESTS.flatMap(filesBelow)
-    .filter((file) => file.endsWith(".test.ts") && !FAR.test(file) && (isPlan || !FAR_FROM_STEP.test(file)))
+    .filter((file) => file.endsWith(".test.ts") && !FAR.test(file))
     .filter((test) => doesReach(test, mutatedFiles, new Set()));
 }
 

@@ -85,32 +85,31 @@ export async function createTrial(root: string, mutants: readonly Mutant[], sour
       files.push({ file, loading, tests });
     },
 
-    /** The first test that fails of a mutant, if any does. */
-    async killerOf(mutant: Mutant, isNear: (test: string) => boolean): Promise<string | undefined> {
+    /** The file of the first test that fails of a mutant, if any does. */
+    async killerOf(mutant: Mutant): Promise<string | undefined> {
       const id = ids.get(mutant) ?? -1;
       const own = `tests/${mutant.file.replace(/\.ts$/, ".test.ts")}`;
       const concerned = files
-        .filter(({ file }) => isNear(file))
-        .map(({ file, loading, tests }) => ({
-          ...{ file, loading, tests },
-          time_ms:
-            file === own ? 0 : sum(tests.filter((test) => concerns(id, loading, test)).map((test) => test.time_ms)),
-        }))
-        .filter(({ loading, tests }) => tests.some((test) => concerns(id, loading, test)))
+        .map(({ file, loading, tests }) => {
+          const chosen = tests.map((test) => loading[id] === 1 || test.reached[id] === 1);
+          const time_ms = tests.reduce((sum, test, i) => sum + (chosen[i] ? test.time_ms : 0), 0);
+          return { file, tests, chosen, time_ms: file === own ? 0 : time_ms };
+        })
+        .filter(({ chosen }) => chosen.includes(true))
         .toSorted((a, b) => a.time_ms - b.time_ms);
-      let spent_ms = 0;
-      for (const { file, loading, tests, time_ms } of concerned) {
-        spent_ms += time_ms;
-        if (spent_ms > BUDGET_ms) break;
+      let left_ms = BUDGET_ms;
+      for (const { file, tests, chosen } of concerned) {
+        const isIn = (i: number) => chosen[i] && (file === own || tests[i].time_ms <= left_ms);
+        if (!tests.some((_, i) => isIn(i))) continue;
         active = id;
         turns = 0;
         allowance = PATIENCE.turns;
         try {
-          for (const [index, { run }] of collect(file).entries()) {
-            const before = tests[index];
-            if (!before || !concerns(id, loading, before)) continue;
+          for (const [i, { run }] of collect(file).entries()) {
+            if (!isIn(i)) continue;
+            left_ms -= tests[i].time_ms;
             turns = 0;
-            allowance = PATIENCE.turns + PATIENCE.times * before.turns;
+            allowance = PATIENCE.turns + PATIENCE.times * tests[i].turns;
             await withinWait(run);
           }
         } catch {
@@ -129,18 +128,9 @@ export async function createTrial(root: string, mutants: readonly Mutant[], sour
   };
 }
 
-/** What is passed while a file is loaded may concern any of its tests. */
-function concerns(id: number, loading: Uint8Array, { reached }: Passed): boolean {
-  return loading[id] === 1 || reached[id] === 1;
-}
-
 function used_us(): number {
   const { user, system } = process.cpuUsage();
   return user + system;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }
 
 async function withinWait(run: () => unknown): Promise<void> {

@@ -12,7 +12,7 @@ const trailer = { mass_kg: 300, rolling_coeff: 0.02, dragArea_m2: 0.4 };
 const physical = { kind: "physical", drag_coeff: 0.4, frontalArea_m2: 2, wheelDrag_Nm: 0 } as const;
 const measured = { kind: "coastDown", f0_N: 120, f1_Npkmh: 0.5, f2_Npkmh2: 0.04, mass_kg: 1200 } as const;
 
-const car = (vehicle: Changes["vehicle"], environment: Changes["environment"] = {}) =>
+const car = (vehicle: NonNullable<Changes["vehicle"]>, environment: NonNullable<Changes["environment"]> = {}) =>
   bareJob({ vehicle, environment });
 
 describe("the road load of a car", () => {
