@@ -16,6 +16,7 @@ function pack(usable_kWh: number, low_km: number, value_km: number, changes: Par
     usable_kWh,
     left: { new: one(90), winter: one(40), tenYearsWinter },
     isAtLeast: false,
+    unmet: [],
     mayFail: [],
     ...changes,
   };
