@@ -1,7 +1,7 @@
 import { type AboveZero, aboveZero } from "./aboveZero.ts";
 import { predictCovariance, predictMeans } from "./predict.ts";
 import { scalarUpdate, setMoments } from "./scalarUpdate.ts";
-import type { Passage, SwitchingModel } from "./switchingModel.ts";
+import type { Observe, Passage, SwitchingModel } from "./switchingModel.ts";
 
 /** Below this weight a regime is as good as impossible. */
 const NONE = 1e-12;
@@ -34,6 +34,13 @@ export class SwitchingFilter {
   private readonly ways: Passages;
   private readonly gain: Float64Array;
   private readonly tail: AboveZero = { share: 1, mean: 0, variance: 0 };
+  /** Mean and covariance of each regime in `now`, as views made once. */
+  private readonly means: readonly Float64Array[];
+  private readonly covariances: readonly Float64Array[];
+  /** The regime that is being measured, and its density so far. */
+  private measured = 0;
+  private log = 0;
+  private readonly observe: Observe;
 
   private readonly model: SwitchingModel;
 
@@ -43,6 +50,13 @@ export class SwitchingFilter {
     this.next = emptyMixtures(model, 1);
     this.ways = new Passages(model);
     this.gain = new Float64Array(model.states);
+    const { states: n, regimes } = model;
+    this.means = views(this.now.mean, regimes, n);
+    this.covariances = views(this.now.covariance, regimes, n * n);
+    this.observe = (row, variance, value) => {
+      const at = this.measured;
+      this.log += scalarUpdate(n, this.means[at], this.covariances[at], row, variance, value, this.gain);
+    };
   }
 
   /** Takes the filter to event k, from event k - 1. */
@@ -109,12 +123,12 @@ export class SwitchingFilter {
         now.weight[regime] = Number.NEGATIVE_INFINITY;
         continue;
       }
-      const mean = now.mean.subarray(regime * n, (regime + 1) * n);
-      const covariance = now.covariance.subarray(regime * n * n, (regime + 1) * n * n);
-      let log = Math.log(now.weight[regime]);
-      model.measure(k, (row, variance, value) => {
-        log += scalarUpdate(n, mean, covariance, row, variance, value, gain);
-      });
+      const mean = this.means[regime];
+      const covariance = this.covariances[regime];
+      this.measured = regime;
+      this.log = Math.log(now.weight[regime]);
+      model.measure(k, this.observe);
+      let { log } = this;
       const positive = model.positiveState(regime);
       if (positive >= 0 && mean[positive] < 3.5 * Math.sqrt(covariance[positive * n + positive])) {
         aboveZero(mean[positive], covariance[positive * n + positive], tail);
@@ -135,6 +149,11 @@ export class SwitchingFilter {
   }
 }
 
+/** Views of equal width on an array, so that none is made at every event. */
+function views(array: Float64Array, count: number, width: number): readonly Float64Array[] {
+  return Array.from({ length: count }, (_, i) => array.subarray(i * width, (i + 1) * width));
+}
+
 /** What comes into one regime from each of the others: gated, weighted and predicted. */
 export class Passages {
   /** Weight at the event before times the probability of the way, by the regime it comes from. */
@@ -146,6 +165,10 @@ export class Passages {
   readonly gatedMean: Float64Array;
   readonly gatedCovariance: Float64Array;
   readonly passage: Passage;
+  private readonly gatedMeans: readonly Float64Array[];
+  private readonly gatedCovariances: readonly Float64Array[];
+  private readonly means: readonly Float64Array[];
+  private readonly covariances: readonly Float64Array[];
   private readonly work: Float64Array;
   private readonly gain: Float64Array;
   private readonly row: Float64Array;
@@ -170,6 +193,10 @@ export class Passages {
     this.work = new Float64Array(n * n);
     this.gain = new Float64Array(n);
     this.row = new Float64Array(n);
+    this.gatedMeans = views(this.gatedMean, regimes, n);
+    this.gatedCovariances = views(this.gatedCovariance, regimes, n * n);
+    this.means = views(this.mean, regimes, n);
+    this.covariances = views(this.covariance, regimes, n * n);
   }
 
   /** Works the way `from` -> `to` out, from the mixture at place `at` of `before`; its matrices are in `passage` afterwards. */
@@ -185,8 +212,8 @@ export class Passages {
     passage.gateState = -1;
     let weight = weightBefore * model.passage(k, from, to, passage);
     if (weight < NONE) return;
-    const mean = this.gatedMean.subarray(from * n, (from + 1) * n);
-    const covariance = this.gatedCovariance.subarray(from * n * n, (from + 1) * n * n);
+    const mean = this.gatedMeans[from];
+    const covariance = this.gatedCovariances[from];
     const place = at * regimes + from;
     for (let i = 0; i < n; i++) mean[i] = before.mean[place * n + i];
     for (let i = 0; i < n * n; i++) covariance[i] = before.covariance[place * n * n + i];
@@ -198,10 +225,10 @@ export class Passages {
       if (weight < NONE) return;
     }
     this.weight[from] = weight;
-    const predicted = this.mean.subarray(from * n, (from + 1) * n);
+    const predicted = this.means[from];
     predictMeans(n, 1, passage.transition, mean, predicted);
     for (let i = 0; i < n; i++) predicted[i] += passage.shift[i];
-    const spread = this.covariance.subarray(from * n * n, (from + 1) * n * n);
+    const spread = this.covariances[from];
     spread.set(covariance);
     predictCovariance(n, passage.transition, passage.noise, spread, this.work);
   }
