@@ -55,6 +55,7 @@ export async function openRoutes() {
     import("./route/trips/splitTrips.ts"),
     import("./route/trips/summariseDays.ts"),
     import("./route/trips/findPlaces.ts"),
+    import("./route/trips/spreadOfTrips.ts"),
     import("./route/roads/toTrace.ts"),
     import("./route/roads/routeShape.ts"),
     import("./route/roads/readTypedRoad.ts"),
@@ -64,9 +65,10 @@ export async function openRoutes() {
     import("./route/roads/standardCycleLike.ts"),
     import("./route/log/steps.ts"),
   ]);
-  const [read, clean, join, split, days, places, trace, shape, readTyped, typed, repeat, hills, like, steps] = rooms;
+  const [read, clean, join, split, days, places, open, trace, shape, readTyped, typed, repeat, hills, like, steps] =
+    rooms;
   return {
-    ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...trace, ...shape },
+    ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...open, ...trace, ...shape },
     ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },
     ...{ standardCycles, cycleTrace, characteristics },
   };

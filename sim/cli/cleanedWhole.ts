@@ -1,6 +1,7 @@
 import { basename } from "node:path";
 import { inputError } from "../../shared/problems.ts";
 import { wholeTrace } from "../route/roads/toTrace.ts";
+import { spreadOfTrips } from "../route/trips/spreadOfTrips.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";
 
@@ -12,9 +13,12 @@ export function cleanedWhole({ files, trips, cleaned }: RecordedDrives): Trace {
   const [{ log }] = files;
   const names = files.length === 1 ? log.file : `${log.file} and ${files.length - 1} more`;
   if (trips.trips.length === 0) {
-    const found = cleaned.isStill ? "found a log without movement" : "found no trip of at least 50 m";
+    const { noDrive } = cleaned.quality;
+    const none = noDrive === undefined ? "found no trip of at least 50 m" : `found no trip: ${noDrive}`;
+    const found = cleaned.isStill ? "found a log without movement" : none;
     throw inputError("noTrips", names, `${found}, there is no road to drive`);
   }
   const id = basename(log.file).replace(/\.[^.]*$/, "");
-  return wholeTrace(trips.trips, id, `${names}, recorded and cleaned`);
+  const spread = spreadOfTrips(cleaned, trips.trips);
+  return { ...wholeTrace(trips.trips, id, `${names}, recorded and cleaned`), ...(spread && { spread }) };
 }

@@ -37,6 +37,7 @@ export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels:
     range_km: range.distance_m / M_PER_KM,
     rangeEnd: range.end,
     isThereAndBack: range.isThereAndBack,
+    ...(trace.spread && { roadEnergy_ratio: trace.spread.energy_ratio }),
     ...(stands && { stands }),
     refused: refusedBraking(model, trace, totals),
     soc: { start_frac: model.pack.ceiling_frac, end_frac: endSoc_frac, min_frac: totals.lowestSoc_frac },

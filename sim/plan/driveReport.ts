@@ -1,6 +1,7 @@
 import type { Said } from "../../shared/quantity/said.ts";
 import type { Channels } from "../step/channels.ts";
 import type { Limit } from "../step/limits.ts";
+import type { Band } from "../trace/spread.ts";
 
 /** Every joule drawn from the cells, where it went, in watt-hours. */
 export interface LedgerWh {
@@ -71,6 +72,8 @@ export interface Candidate {
   readonly rangeEnd: "floor" | "stuck" | "time" | "endless";
   /** For its range the road is driven there and back, since it does not end at the height it began at. */
   readonly isThereAndBack: boolean;
+  /** Energy at the wheel over that of the road as driven, 10 to 90 %, where a log left it open. */
+  readonly roadEnergy_ratio?: Band;
   /** Absent where the car gets to the end of the road. */
   readonly stands?: Stands;
   /** Braking that a full pack, or a cold one, refused on one pass; absent where it took all. */

@@ -10,7 +10,30 @@ const WORTH_SAYING_mps = 5 * MPS_PER_KMH;
 
 /** What a person should know about a road itself, whatever car drives it. */
 export function roadFindings(trace: Trace): Finding[] {
-  return [...restFindings(trace), ...samplingFindings(trace)];
+  return [...restFindings(trace), ...samplingFindings(trace), ...spreadFindings(trace)];
+}
+
+/** A log that leaves less open than this is as good as any. Assumed. */
+const WELL_KNOWN_frac = 0.05;
+
+/** What the log behind a road leaves open of its energy, which the bands of the answer have in them. */
+function spreadFindings({ spread }: Trace): Finding[] {
+  if (spread === undefined) return [];
+  const [below_frac, above_frac] = [1 - spread.energy_ratio.low, spread.energy_ratio.high - 1];
+  const most_frac = Math.max(below_frac, above_frac);
+  if (most_frac < WELL_KNOWN_frac) return [];
+  const percent = (frac: number) => String(Math.max(0, Math.round(100 * frac)));
+  const known =
+    percent(below_frac) === percent(above_frac)
+      ? `±${percent(above_frac)} %`
+      : `-${percent(below_frac)} to +${percent(above_frac)} %`;
+  return [
+    {
+      kind: "roadSpread",
+      weight: most_frac >= 2 * WELL_KNOWN_frac ? "warning" : "note",
+      sentence: say`The log behind this road was sampled so thinly, or scatters so much, that its energy is known to ${known} only; the kilometres are given with that.`,
+    },
+  ];
 }
 
 /** What lies between thin samples is unknown, and energy likely low by a share that is given. */

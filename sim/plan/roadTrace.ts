@@ -23,6 +23,7 @@ export function roadTrace(road: Road, cycleTexts: Readonly<Record<string, string
     time_s: Float64Array.from(road.time_s, (time_s) => time_s - first_s),
     speed_mps: Float64Array.from(road.speed_kmh, (speed_kmh) => speed_kmh * MPS_PER_KMH),
     ...(profile ? { profile } : {}),
+    ...(road.spread ? { spread: road.spread } : {}),
   };
   return fromRestToRest(mergeFineSamples(trace));
 }

@@ -1,3 +1,5 @@
+import type { Spread } from "./spread.ts";
+
 /** Height along a road. `distance_m` rises from 0, same length as `elevation_m`; straight lines between. */
 export interface Profile {
   readonly distance_m: Float64Array;
@@ -15,6 +17,8 @@ export interface Trace {
   readonly time_s: Float64Array;
   readonly speed_mps: Float64Array;
   readonly profile?: Profile;
+  /** How far the log behind it leaves the road open. */
+  readonly spread?: Spread;
   /** What was put before and after a recorded road that did not begin and end at rest. */
   readonly restAdded?: RestAdded;
 }

@@ -146,7 +146,12 @@ export function createLogSession(
     },
     view: (piece: Piece) => answer(async () => pieceView(sortedTrips(), piece)),
     roadOf: (piece: Piece, title) =>
-      made((room) => room.wholeTrace(pieceTrips(sortedTrips(), piece), "log", title), title),
+      made((room) => {
+        const sorted = sortedTrips();
+        const trips = pieceTrips(sorted, piece);
+        const spread = room.spreadOfTrips(sorted.cleaned, trips);
+        return { ...room.wholeTrace(trips, "log", title), ...(spread && { spread }) };
+      }, title),
     routeRoad: (speed_kmh: number, stopsPerKm: number, driving: TypedDriving, title) =>
       made((room) => {
         const log = held?.read[0]?.log;

@@ -11,7 +11,7 @@ const MOST_POINTS = 100_000;
 
 /**
  * A trace as the job file keeps it: times to a millisecond, speeds to 0.001 km/h, hills to a metre of road and 0.1 m of
- * height. Nothing of where or when is in it.
+ * height, and how far the log left it open. Nothing of where or when is in it.
  */
 export function roadOfTrace(trace: Trace, title: string): MadeRoad {
   const { time_s, speed_mps, profile } = trace;
@@ -27,6 +27,7 @@ export function roadOfTrace(trace: Trace, title: string): MadeRoad {
       time_s: times_s,
       speed_kmh: Array.from(speed_mps, (each) => rounded(each / MPS_PER_KMH, 1e3)),
       ...(hills && { hills }),
+      ...(trace.spread && { spread: spreadOf(trace.spread) }),
     },
     distance_m,
     duration_s: time_s[last],
@@ -88,6 +89,16 @@ function thinned(distance_m: Float64Array, elevation_m: Float64Array, allowed_m:
     pieces.push([from, farthest], [farthest, to]);
   }
   return needed;
+}
+
+/** A spread to a thousandth and to a metre of climb; a log that knows nothing is told as ten times either way. */
+function spreadOf({ energy_ratio, distance_ratio, climb_m }: NonNullable<Trace["spread"]>) {
+  const ratio = (each: number) => rounded(Math.min(10, Math.max(0.1, each)), 1e3);
+  return {
+    energy_ratio: { low: ratio(energy_ratio.low), high: ratio(energy_ratio.high) },
+    distance_ratio: { low: ratio(distance_ratio.low), high: ratio(distance_ratio.high) },
+    climb_m: { low: rounded(climb_m.low, 1), high: rounded(climb_m.high, 1) },
+  };
 }
 
 function rounded(value: number, perUnit: number): number {

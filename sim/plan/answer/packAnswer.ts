@@ -61,7 +61,10 @@ export function packAnswer(
   const not = whyNot(candidate);
   if (not && !not.hasRange) return { ...base, cannot: not.why };
   const range = byCondition((condition) =>
-    bandOf(range_km * rangeFactor(condition, use.allowance), endsIn(condition, use, candidate, unknowns ?? [])),
+    bandOf(
+      range_km * rangeFactor(condition, use.allowance),
+      unknowns ? [...endsIn(condition, use, candidate, unknowns), ...roadEnds(condition, use, candidate)] : [],
+    ),
   );
   const { longestDay_km } = use;
   return {
@@ -100,6 +103,20 @@ export function endsIn(
       atHigh: at(unknown.atHigh_km, unknown.high, unknown.failsAtHigh),
     };
   });
+}
+
+/**
+ * The range in a condition at either end of what the log behind the road leaves open of its energy at the wheel, one more unknown beside the
+ * car's own. The range is taken to go as one over that energy: accessories soften it and what is braked back sharpens it.
+ */
+export function roadEnds(
+  condition: ConditionId,
+  { allowance }: Pick<Use, "allowance">,
+  { range_km, roadEnergy_ratio }: Pick<Candidate, "range_km" | "roadEnergy_ratio">,
+): Ends[] {
+  if (!roadEnergy_ratio) return [];
+  const km = range_km * rangeFactor(condition, allowance);
+  return [{ atLow: km / roadEnergy_ratio.low, atHigh: km / roadEnergy_ratio.high }];
 }
 
 function allowanceWith(allowance: Use["allowance"], path: string, value: number): Use["allowance"] {

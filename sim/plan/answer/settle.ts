@@ -2,7 +2,7 @@ import type { Candidate } from "../driveReport.ts";
 import type { Unknown } from "../unknowns.ts";
 import { type Band, bandOf, type Ends } from "./band.ts";
 import { type Measurement, measurementOf } from "./measurements.ts";
-import { endsIn, type PackAnswer, type Use } from "./packAnswer.ts";
+import { endsIn, type PackAnswer, roadEnds, type Use } from "./packAnswer.ts";
 
 /** The one measurement that would do most to settle a verdict of *only just*. */
 export interface Settlement {
@@ -40,14 +40,13 @@ export function settlementOf(
 ): Settlement | undefined {
   if (!pack.left) return undefined;
   const ends = leftAtEnds(use, candidate, unknowns);
+  // No measurement of the car makes the road better known: it stays in what remains.
+  const ofRoad = leftOf(use, roadEnds("tenYearsWinter", use, candidate));
   const { value } = pack.left.tenYearsWinter;
   const ranked = groupsByCost(value, unknowns, ends, pack.mayFail);
   const [first, second] = ranked;
   if (!first) return undefined;
-  const rest = bandOf(
-    value,
-    ends.filter((_, i) => !first.members.includes(i)),
-  );
+  const rest = bandOf(value, [...ends.filter((_, i) => !first.members.includes(i)), ...ofRoad]);
   const lead = first.members.reduce((a, b) => (costOf(value, ends[b]) > costOf(value, ends[a]) ? b : a));
   const thresholds = pack.mayFail.length > 0 ? {} : thresholdsOf(unknowns[lead], ends[lead], value, value - rest.low);
   return {
@@ -116,10 +115,12 @@ function groupsByCost(
 
 /** Kilometres left of the usual day at ten years in winter, at either end of each unknown. */
 function leftAtEnds(use: Use, candidate: Candidate, unknowns: readonly Unknown[]): Ends[] {
-  return endsIn("tenYearsWinter", use, candidate, unknowns).map(({ atLow, atHigh }) => ({
-    atLow: atLow - use.usualDay_km,
-    atHigh: atHigh - use.usualDay_km,
-  }));
+  return leftOf(use, endsIn("tenYearsWinter", use, candidate, unknowns));
+}
+
+/** Ranges as what is left of them after the usual day. */
+function leftOf({ usualDay_km }: Pick<Use, "usualDay_km">, ends: readonly Ends[]): Ends[] {
+  return ends.map(({ atLow, atHigh }) => ({ atLow: atLow - usualDay_km, atHigh: atHigh - usualDay_km }));
 }
 
 /** By how many kilometres an unknown may make it worse. */

@@ -80,3 +80,22 @@ it("reports the share of a road that is thin, as a note where it costs little", 
     ],
   ]);
 });
+
+const spreadOf = (low: number, high: number) =>
+  roadFindings({
+    ...traceOf([
+      [0, 0],
+      [60, 90],
+      [120, 0],
+    ]),
+    spread: { energy_ratio: { low, high }, distance_ratio: { low: 1, high: 1 }, climb_m: { low: 0, high: 0 } },
+  })
+    .filter(({ kind }) => kind === "roadSpread")
+    .map(({ weight, sentence }) => [weight, saidIn(sentence, "metric")]);
+
+it("says how well the energy of a road from a thin log is known, and nothing of a log that knows it well", () => {
+  const words = "The log behind this road was sampled so thinly, or scatters so much, that its energy is known to";
+  expect(spreadOf(0.88, 1.12)).toEqual([["warning", `${words} ±12 % only; the kilometres are given with that.`]]);
+  expect(spreadOf(0.96, 1.07)).toEqual([["note", `${words} -4 to +7 % only; the kilometres are given with that.`]]);
+  expect(spreadOf(0.97, 1.03)).toEqual([]);
+});

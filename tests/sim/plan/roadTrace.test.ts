@@ -45,3 +45,17 @@ it("merges the samples of a recording at 1000 Hz", () => {
   const trace = roadTrace({ kind: "trace", id: "a", title: "A", time_s, speed_kmh }, cycleTexts);
   expect(trace.time_s).toHaveLength(101);
 });
+
+it("keeps what the log behind it leaves open, through the stretches added at rest", () => {
+  const spread = {
+    energy_ratio: { low: 0.9, high: 1.12 },
+    distance_ratio: { low: 0.99, high: 1.01 },
+    climb_m: { low: 10, high: 20 },
+  };
+  const trace = roadTrace(
+    { kind: "trace", id: "a", title: "A", time_s: [0, 10], speed_kmh: [36, 36], spread },
+    cycleTexts,
+  );
+  expect(trace.restAdded).toBeDefined();
+  expect(trace.spread).toEqual(spread);
+});

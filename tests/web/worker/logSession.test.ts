@@ -76,9 +76,25 @@ describe("a log brought to the session", () => {
     expect(view.tripRows).toHaveLength(2);
     expect(view.raw.time_s.every((time_s, i) => i === 0 || time_s >= view.raw.time_s[i - 1])).toBe(true);
     expect(Math.abs(distance_m / truth_m - 1)).toBeLessThan(0.01);
-    expect(Object.keys(road).sort()).toEqual(["hills", "kind", "speed_kmh", "time_s", "title"]);
+    expect(Object.keys(road).sort()).toEqual(["hills", "kind", "speed_kmh", "spread", "time_s", "title"]);
     expect(road.time_s[0]).toBe(0);
     expect(Math.max(...road.time_s)).toBeLessThan(4000); // no moment of the calendar
+  });
+
+  it("hands the road how far the log leaves it open: a day sampled every ten seconds more than a dense one", async () => {
+    const spreadOf = async (kept: readonly LogRow[]) => {
+      value(await session.bring([file("a.gpx", writeGpx(kept))], setting, quiet));
+      const { road } = value(await session.roadOf("whole", "A road"));
+      if (road.kind !== "trace" || !road.spread) throw new Error("expected a trace with its spread");
+      expect(Road.safeParse({ ...road, id: "log-1" }).success).toBe(true);
+      const { low, high } = road.spread.energy_ratio;
+      expect(low).toBeLessThan(1);
+      expect(high).toBeGreaterThan(1);
+      return high - low;
+    };
+    const bare = rows.map((row) => ({ ...row, speed_mps: Number.NaN }));
+    const [dense, thin] = [await spreadOf(rows), await spreadOf(bare.filter((_, i) => i % 10 === 0))];
+    expect(thin).toBeGreaterThan(2 * dense);
   });
 
   it("changes with a class of repair left out, and comes back with it", async () => {

@@ -60,3 +60,22 @@ it("keeps times, speeds and distance of a trace", () => {
   expect(made.duration_s).toBe(20);
   expect(made.distance_m).toBeCloseTo(2.5 * 1.23456 + 8.6728 * 8.76544 + 61.728, 6);
 });
+
+it("keeps how far a log leaves the road open, within what a job takes", () => {
+  const trace = { id: "log", title: "A", time_s: Float64Array.of(0, 1), speed_mps: Float64Array.of(0, 0) };
+  const spread = {
+    energy_ratio: { low: 0.87654, high: 31 },
+    distance_ratio: { low: 0.991, high: 1.012 },
+    climb_m: { low: 101.4, high: 119.6 },
+  };
+  const { road } = roadOfTrace({ ...trace, spread }, "A");
+  expect(road).toMatchObject({
+    spread: {
+      energy_ratio: { low: 0.877, high: 10 },
+      distance_ratio: { low: 0.991, high: 1.012 },
+      climb_m: { low: 101, high: 120 },
+    },
+  });
+  expect(Road.safeParse({ ...road, id: "log-1" }).success).toBe(true);
+  expect(roadOfTrace(trace, "A").road).not.toHaveProperty("spread");
+});

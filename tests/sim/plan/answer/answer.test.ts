@@ -141,3 +141,25 @@ it("takes what is allowed for winter and age as unknown where the job says that 
   expect(pack.left?.new).toEqual({ value: 40, low: 40, high: 40 });
   expect(pack.left?.winter).toEqual({ value: 15, low: 10, high: 40 });
 });
+
+describe("a road that a log leaves open", () => {
+  // 10 kWh go 100 km today. Energy of 0.8 to 1.25 times that of the road as driven makes 80 to 125 km of it.
+  const open = { ...inventedCandidate(10), roadEnergy_ratio: { low: 0.8, high: 1.25 } };
+
+  it("widens the band as one more unknown, beside the others as squares add up", () => {
+    const [alone] = answerFor(use, [open], [[]]).packs;
+    expect(alone.range?.new).toEqual({ value: 100, low: 80, high: 125 });
+    const [both] = answerFor(use, [open], [[inventedUnknown(100, 15, 15)]]).packs;
+    expect(both.range?.new.low).toBeCloseTo(100 - Math.hypot(20, 15), 9);
+    expect(both.range?.new.high).toBeCloseTo(100 + Math.hypot(25, 15), 9);
+  });
+
+  it("goes with the range into every condition", () => {
+    const [pack] = answerFor(use, [open], [[]]).packs;
+    expect(pack.range?.tenYearsWinter).toEqual({ value: 25, low: 20, high: 31.25 });
+  });
+
+  it("is not in a band that is not known yet", () => {
+    expect(answerFor(use, [open], undefined).packs[0].range?.new).toEqual({ value: 100, low: 100, high: 100 });
+  });
+});

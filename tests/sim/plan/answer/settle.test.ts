@@ -58,3 +58,11 @@ it("knows something that a workshop can measure for every path", () => {
   expect(measurementOf("accessories.items.0.power_W").id).toBe("clamp");
   expect(measurementOf("motor.rotorInertia_kgm2").id).toBe("drive");
 });
+
+it("keeps in what remains what the log behind the road leaves open: no measurement of the car makes it known", () => {
+  // A road whose energy may be 10 % more costs a kilometre of the 11: with the weight's half they are 1.12 km.
+  const open = { ...candidate, roadEnergy_ratio: { low: 1, high: 1.1 } };
+  const [settlement] = answerFor(use, [open], [[weight, rolling]]).settlements;
+  expect(settlement?.rest.low).toBeCloseTo(1 - Math.hypot(0.5, 1), 12);
+  expect(settlement?.rest.high).toBeCloseTo(1.5, 12);
+});
