@@ -23,7 +23,9 @@ export function logsReport(drives: RecordedDrives, likenessOf: (trip: Characteri
     parts.push(
       cleaned.isStill
         ? "The car does not move in this log: its distance is about 0, and there is no trip."
-        : `No trip: all moves are shorter than 50 m, ${far} in total.`,
+        : cleaned.quality.noDrive !== undefined
+          ? `No trip: ${cleaned.quality.noDrive}.`
+          : `No trip: all moves are shorter than 50 m, ${far} in total.`,
     );
     return parts.join("\n\n");
   }

@@ -1,5 +1,6 @@
 import { median } from "simple-statistics";
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import { readGpx } from "./gpx/readGpx.ts";
 import { readKml } from "./kml/readKml.ts";
@@ -9,7 +10,7 @@ import { cutAtEnd } from "./log/cutAtEnd.ts";
 import { encodingOf, textStart } from "./log/decodeText.ts";
 import { detectFormat } from "./log/detectFormat.ts";
 import { FASTEST_CAR_mps } from "./log/fastestCar.ts";
-import { hasValues } from "./log/fixes.ts";
+import { hasValues, keptFixes } from "./log/fixes.ts";
 import { geodesicLeg } from "./log/geodesicLeg.ts";
 import {
   type FormatReading,
@@ -20,6 +21,7 @@ import {
   type ReadLogOptions,
   speedUnits,
 } from "./log/logFile.ts";
+import { parallelTracks } from "./log/parallelTracks.ts";
 import { readIsoMoment } from "./log/readTime.ts";
 import { nearestUnit, speedRatio } from "./log/speedUnit.ts";
 import { runSteps, type Steps } from "./log/steps.ts";
@@ -70,7 +72,9 @@ export function* readLogInSteps(name: string, bytes: Uint8Array, options: ReadLo
   if (reading.fixes.count === 0) {
     throw inputError("noFixes", name, emptyWords(reading));
   }
-  const checked = format === "gpx" || format === "tcx" ? withCheckedSpeed(reading, options) : reading;
+  const { trackNames = [], ...all } = reading;
+  const single = format === "table" || format === "nmea" ? all : withOneCar(name, all, trackNames, options);
+  const checked = format === "gpx" || format === "tcx" ? withCheckedSpeed(single, options) : single;
   const timed = withoutTimes(name, end.isCut ? withCutEnd(name, format, checked) : checked, options);
   checkInterval(name, timed, options);
   return { file: name, format, ...timed };
@@ -124,6 +128,22 @@ function withCutEnd(name: string, format: LogFormat, reading: FormatReading): Fo
   return { ...reading, badLines, problems: [...reading.problems, { code: "cutFile", where: name, message }] };
 }
 
+/** Tracks that run at the same time in different places are of several cars: one of them is read, and which is asked. */
+function withOneCar(
+  name: string,
+  reading: FormatReading,
+  trackNames: readonly string[],
+  options: ReadLogOptions,
+): FormatReading {
+  const parallel = parallelTracks(reading.fixes, trackNames, options.vehicle, name);
+  if (!parallel) return reading;
+  return {
+    ...reading,
+    fixes: keptFixes(reading.fixes, parallel.isOf),
+    questions: [...reading.questions, parallel.question],
+  };
+}
+
 /** GPX lays m/s down, but extensions are free: where positions speak clearly for another unit, they win, and it is said. */
 function withCheckedSpeed(reading: FormatReading, options: ReadLogOptions): FormatReading {
   const { fixes } = reading;
@@ -136,7 +156,7 @@ function withCheckedSpeed(reading: FormatReading, options: ReadLogOptions): Form
     ? "given"
     : unit === "mps" || !compared
       ? "laid down by the format"
-      : `the format lays m/s down, but speeds are ${compared.ratio.toPrecision(3)} times those from positions`;
+      : `the format lays m/s down, but speeds are ${formatNumber(compared.ratio)} times those from positions`;
   const question: Question = {
     name: "speedUnit",
     option: "--speed-unit",

@@ -1,7 +1,7 @@
 /**
  * What a large log does to the page's thread: a GPX of a given size is brought, looked at as one piece, and made a road of
  * the job, in the built notebook and a real browser. Prints, for each step, how long it takes and the tasks over 50 ms on
- * the page's thread; numbers for the change's text, never a gate. `npx tsx tests/staging/logToRoad.ts [MB] [--profile]`;
+ * the page's thread; numbers for the change's text, never a gate. `npx tsx tests/bench/logToRoad.ts [MB] [--profile]`;
  * with --profile also where the page's thread spent its time.
  */
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";

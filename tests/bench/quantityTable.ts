@@ -1,7 +1,7 @@
 import type { QuantityKind } from "../../shared/quantity/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 
-// Forty quantities as a workshop writes them, and how each is understood: `npx tsx tests/staging/quantityTable.ts`.
+// Forty quantities as a workshop writes them, and how each is understood: `npx tsx tests/bench/quantityTable.ts`.
 const typed: readonly (readonly [QuantityKind, string])[] = [
   ["mass", "1480"],
   ["mass", "1,480 kg"],

@@ -1,4 +1,4 @@
-// What comes back from made logs against what was: npx tsx tests/staging/routeAccuracyTable.ts [seeds]
+// What comes back from made logs against what was: npx tsx tests/bench/routeAccuracyTable.ts [seeds]
 import { recover } from "../support/routeAccuracy.ts";
 
 const seeds = Number(process.argv[2] ?? 6);

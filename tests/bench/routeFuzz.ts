@@ -1,4 +1,4 @@
-// Many damaged logs through the readers and the cleaning: npx tsx tests/staging/routeFuzz.ts [runs per form] [seed]
+// Many damaged logs through the readers and the cleaning: npx tsx tests/bench/routeFuzz.ts [runs per form] [seed]
 import fc from "fast-check";
 import { damaged, damages, digest, soundLogs } from "../support/logFuzz.ts";
 

@@ -1,4 +1,4 @@
-// Time and memory against size of a GPX log: node --expose-gc --import tsx tests/staging/routeSize.ts
+// Time and memory against size of a GPX log: node --expose-gc --import tsx tests/bench/routeSize.ts
 // Each size runs in a process of its own, so that the peak of its memory is its own.
 import { spawnSync } from "node:child_process";
 import { cleanLogInSteps } from "../../sim/route/clean/cleanLog.ts";

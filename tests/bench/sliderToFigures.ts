@@ -4,7 +4,7 @@
  * follow from the change stand in the page then, near and far ones alike (the browser lays out those far off when they come
  * near). Prints the middle, the 95th percentile, how many figures were drawn anew, what the change costs the page's thread
  * in processor time (which a busy machine moves least), and the longest task on it; a number for the change's text, never a
- * gate. Run with `npx tsx tests/staging/sliderToFigures.ts`.
+ * gate. Run with `npx tsx tests/bench/sliderToFigures.ts`.
  */
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";

@@ -1,4 +1,4 @@
-// What comes back of logs of the second maker against what was: npx tsx tests/staging/windingAccuracyTable.ts [seeds]
+// What comes back of logs of the second maker against what was: npx tsx tests/bench/windingAccuracyTable.ts [seeds]
 import { type Recovered, recoverWinding } from "../support/recoverWinding.ts";
 
 const seeds = Number(process.argv[2] ?? 20);

@@ -1,4 +1,5 @@
 import type { Origin } from "../../shared/job/job.ts";
+import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import type { EditorState, JobEditor } from "../editing/jobEditor.ts";
@@ -40,7 +41,7 @@ const noTrack = { track: undefined, tripRows: [] };
 /** What was done to the log, in counts: neither names, days nor clocks go into the job file. */
 export function logOrigin({ quality, repairs }: Drive): Origin {
   const kinds = repairs.map(({ kind }) => repairWords[kind].toLowerCase());
-  const bridged = (100 * quality.bridged_frac).toPrecision(2);
+  const bridged = formatNumber(100 * quality.bridged_frac, 2);
   const note = `recorded by a logger, quality ${quality.verdict}, ${bridged} % bridged; ${kinds.join(", ") || "nothing mended"}`;
   return { from: "measured", note: note.slice(0, 500) };
 }

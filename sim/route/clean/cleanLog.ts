@@ -1,8 +1,10 @@
 // The order of the steps; the steps have their own files.
 import { distanceAlong_m } from "../../trace/distanceAlong.ts";
+import { countOf } from "../log/countOf.ts";
 import { hasValues } from "../log/fixes.ts";
 import { runSteps, type Steps } from "../log/steps.ts";
-import { writeClock } from "../log/writeTime.ts";
+import { writeFar } from "../log/writeFar.ts";
+import { writeClock, writeInterval } from "../log/writeTime.ts";
 import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
 import { type DrawnSegment, drawSegment, knowSegment } from "./cleanSegment.ts";
 import { spreadOver, unmodelled_frac } from "./draws/bands.ts";
@@ -33,12 +35,16 @@ import { findJumps } from "./rows/findJumps.ts";
 import { orderInTime } from "./rows/orderInTime.ts";
 import { rawSeries } from "./rows/rawSeries.ts";
 import { type RowColumns, rowColumns } from "./rows/rowColumns.ts";
+import { scaleToPositions } from "./rows/scaleToPositions.ts";
 import { speedsAgree } from "./rows/speedsAgree.ts";
+import { withoutLongStands } from "./rows/withoutLongStands.ts";
 import type { CleanedSegment } from "./segmentGrid.ts";
 import { type SegmentSetting, segmentSetting } from "./segmentSetting.ts";
 
 /** A log that moves less than this in all is standing, whatever its noise. */
 const STILL_m = 50;
+/** Recorded speeds that make less than this in all are a standing car's. */
+const NOTHING_m = 1;
 /** Speeds further apart show nothing of their noise. */
 const DENSE_s = 4;
 
@@ -46,7 +52,7 @@ const DENSE_s = 4;
  * A log turned into a drive at one row a second that can be trusted, with every repair said. In this order:
  *
  *  1. rows put in order of time, clock changes undone, repeats dropped;
- *  2. positions at 0,0 and positions out of reach dropped;
+ *  2. positions at 0,0 and positions out of reach dropped; stands of hours set aside;
  *  3. sideways steps of the positions put back;
  *  4. gaps classed as parked, tunnel or lost signal; the log cut where no drive can be made up;
  *  5. every segment resampled to 1 s by a smoother that weighs positions and recorded speeds by their noise;
@@ -69,23 +75,25 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   checkTimes(log);
   const utcOffset_s = options.utcOffset_s ?? 0;
   const repairs = new RepairList(options.off);
-  const rows = rowColumns(log.fixes, orderInTime(log, repairs, utcOffset_s));
+  const all = rowColumns(log.fixes, orderInTime(log, repairs, utcOffset_s));
   yield 0.02;
-  const raw = rawSeries(rows);
+  const raw = rawSeries(all);
   yield 0.06;
-  dropZeroFixes(rows, repairs);
-  dropUnreachable(rows, repairs, utcOffset_s);
-  dropZeroHeights(rows, repairs);
-  checkUsable(log, rows);
+  dropZeroFixes(all, repairs);
+  dropUnreachable(all, repairs, utcOffset_s);
+  dropZeroHeights(all, repairs);
+  checkUsable(log, all);
   yield 0.12;
+  const { rows, setAside, setAside_s } = withoutLongStands(all, repairs, utcOffset_s);
   const jumps = findJumps(rows, repairs, utcOffset_s);
   yield 0.2;
+  scaleToPositions(rows, repairs);
   dropForeignSpeeds(rows, repairs);
-  const found = findGaps(rows, repairs, utcOffset_s);
+  const found = findGaps(rows, repairs, utcOffset_s, setAside);
   checkLength(log, rows, found.segments);
   const setting = segmentSetting(rows, found, jumps, repairs, utcOffset_s, options.seed ?? 1);
   const parts = yield* cleanSegments(rows, found, setting, repairs, options.roadLoad ?? usualRoadLoad);
-  return assembled(rows, raw, parts, found, setting, jumps.spans, repairs);
+  return assembled(rows, raw, parts, found, setting, jumps.spans, setAside_s, repairs);
 }
 
 /** Leaves recorded speeds out where they and the positions speak of different drives. */
@@ -112,7 +120,12 @@ function* cleanSegments(
   const sample = yield* slowed(knowSegment(rows, longest, setting, repairs), 0.2, 0.3);
   const fitted = sample.isEmpty
     ? { factor_ratio: 1, noise: sample.noise }
-    : fitDriving(sample.known, sample.about_mps, sample.noise, setting.hasSpeeds && found.interval_s < DENSE_s);
+    : fitDriving(
+        sample.known,
+        sample.about_mps,
+        sample.noise,
+        setting.speedCover_frac > 0 && found.interval_s < DENSE_s,
+      );
   let done = 0;
   for (const segment of found.segments) {
     const share = (segment.to - segment.from) / rows.count;
@@ -203,6 +216,7 @@ function assembled(
   found: GapFindings,
   setting: SegmentSetting,
   putBack: readonly (readonly [number, number])[],
+  setAside_s: number,
   repairs: RepairList,
 ): CleanedLog {
   const { series, track, pieces } = joinSegments(parts);
@@ -210,8 +224,11 @@ function assembled(
   const gaps: LongGap[] = found.gaps.map((gap, i) => ({ ...gap, row: series.breaks[i] ?? series.count }));
   const hasPositions = hasValues(rows.latitude_deg);
   const finished = repairs.finish();
-  const isStill = (series.distance_m[series.count - 1] ?? 0) < STILL_m;
-  const spread = spreadOver(pieces, unmodelled_frac(found.interval_s, setting.hasSpeeds));
+  const whole_m = series.distance_m[series.count - 1] ?? 0;
+  const noDrive = whole_m < STILL_m ? noDriveWords(whole_m, setting.hasSpeeds, found) : undefined;
+  const isStill = whole_m < STILL_m && noDrive === undefined;
+  const unmodelled = unmodelled_frac(found.interval_s, setting.hasSpeeds);
+  const spread = spreadOver(pieces, unmodelled);
   const quality = qualityOf({
     series,
     repairs: finished,
@@ -219,7 +236,10 @@ function assembled(
     interval_s: found.interval_s,
     positionNoise_m: hasPositions ? setting.noise.wandering_m : Number.NaN,
     hasSpeeds: setting.hasSpeeds,
+    speedCover_frac: setting.speedCover_frac,
     isStill,
+    noDrive,
+    setAside_s,
     notDriven: notDriven(series, setting.utcOffset_s),
     spread,
   });
@@ -232,6 +252,19 @@ function assembled(
     quality,
     isStill,
     pieces,
+    unmodelled_frac: unmodelled,
     spread,
   };
+}
+
+/** Why so little was driven, where that is not because the car stands. */
+function noDriveWords(whole_m: number, hasSpeeds: boolean, { gaps, interval_s }: GapFindings): string | undefined {
+  const unknown = gaps.filter(({ kind }) => kind === "signalLoss").length;
+  if (unknown > 0) {
+    const apart = `its fixes are ${writeInterval(interval_s)} apart`;
+    return `${apart}, and what was driven in ${countOf(unknown, "gap")} between them is not known`;
+  }
+  return hasSpeeds && whole_m >= NOTHING_m
+    ? `it moves ${writeFar(whole_m)} in all; a drive is ${STILL_m} m or more`
+    : undefined;
 }

@@ -67,7 +67,17 @@ export function* knowSegment(
     isParked: parked,
   };
   const isEmpty = !hasPositions && countValues(moments.speed_mps) === 0;
-  if (smoothed && observed) layGaps(segment, line, known, observed.speed_mps, smoothed, repairs, setting.utcOffset_s);
+  if (smoothed && observed)
+    layGaps(
+      segment,
+      line,
+      known,
+      observed.speed_mps,
+      smoothed,
+      setting.noise.wandering_m,
+      repairs,
+      setting.utcOffset_s,
+    );
   const raw =
     setting.hasSpeeds || !hasPositions ? interpolated(line.time_s, moments.speed_mps) : rawFromPositions(line, moments);
   return {

@@ -1,5 +1,7 @@
+import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
+import type { Spread } from "../../trace/spread.ts";
+import { writeDuration, writeInterval } from "../log/writeTime.ts";
 import { type CleanedSeries, Mended, type Quality, type Repair } from "./report/cleanedLog.ts";
-import type { Spread } from "./report/spread.ts";
 
 /** What the verdict is made from. */
 interface QualityInput {
@@ -9,7 +11,13 @@ interface QualityInput {
   readonly interval_s: number;
   readonly positionNoise_m: number;
   readonly hasSpeeds: boolean;
+  /** Share of the fixes that have a recorded speed. */
+  readonly speedCover_frac: number;
   readonly isStill: boolean;
+  /** Why there is no drive in it, where that is not standing. */
+  readonly noDrive: string | undefined;
+  /** Standing that was set aside before, beside that in the series. */
+  readonly setAside_s: number;
   /** Segments that a car hardly drove, a sentence each. */
   readonly notDriven: readonly string[];
   readonly spread: Spread | undefined;
@@ -17,6 +25,10 @@ interface QualityInput {
 
 /** Less of the way than this without heights changes no climb that a person would notice. Assumed. */
 const LEAST_LEVEL_frac = 0.01;
+/** A log that drives less of its time than this is mostly of a parked car. Assumed: town driving stands a fifth to a third of the time. */
+const LEAST_DRIVING_frac = 0.25;
+/** Where fewer fixes than this have a recorded speed, it is said; a few are missing in most logs. */
+const MOST_SPEEDS_frac = 0.9;
 
 /** A verdict on a cleaned log in a word, with the reasons a person can check. */
 export function qualityOf(input: QualityInput): Quality {
@@ -39,6 +51,8 @@ export function qualityOf(input: QualityInput): Quality {
   const doubtful: string[] = [];
   if (input.isStill) {
     poor.push("the log goes nowhere");
+  } else if (input.noDrive !== undefined) {
+    poor.push(input.noDrive);
   }
   if (bridged_frac > 0.2) {
     poor.push(`${(100 * bridged_frac).toFixed(0)} % of the driving is bridged, not measured`);
@@ -48,15 +62,17 @@ export function qualityOf(input: QualityInput): Quality {
   if (wild > 0.05 * input.rows) {
     poor.push(`${((100 * wild) / input.rows).toFixed(0)} % of the positions were wild`);
   }
-  if (interval_s > 15) {
-    poor.push(`a fix only every ${interval_s.toPrecision(2)} s: starts and stops in between were not seen`);
+  if (input.isStill) {
+    // how often it stood is of no matter
+  } else if (interval_s > 15) {
+    poor.push(`a fix only every ${writeInterval(interval_s)}: starts and stops in between were not seen`);
   } else if (interval_s > 3) {
     doubtful.push(
-      `a fix only every ${interval_s.toPrecision(2)} s: short stops and hard starts in between were not seen`,
+      `a fix only every ${writeInterval(interval_s)}: short stops and hard starts in between were not seen`,
     );
   }
   if (!input.hasSpeeds && input.positionNoise_m > 6) {
-    doubtful.push(`no recorded speed, and positions scatter by ${input.positionNoise_m.toPrecision(2)} m`);
+    doubtful.push(`no recorded speed, and positions scatter by ${formatNumber(input.positionNoise_m, 2)} m`);
   }
   if (heights === 0) {
     doubtful.push("no heights: the road counts as flat");
@@ -67,13 +83,21 @@ export function qualityOf(input: QualityInput): Quality {
   if (!input.isStill) {
     doubtful.push(...input.notDriven);
   }
+  const logged_s = series.count + input.setAside_s;
+  if (moving > 0 && moving < LEAST_DRIVING_frac * logged_s) {
+    doubtful.push(`the car drives for ${writeDuration(moving)} of ${writeDuration(logged_s)}; the rest it stands`);
+  }
   const verdict = poor.length > 0 ? "poor" : doubtful.length > 0 ? "usable" : "good";
   const reasons = [...poor, ...doubtful];
-  if (reasons.length === 0)
-    reasons.push(`a fix every ${interval_s.toPrecision(2)} s, ${(100 * bridged_frac).toPrecision(2)} % bridged`);
+  if (reasons.length === 0) reasons.push(`a fix every ${writeInterval(interval_s)}, ${bridgedWords(bridged_frac)}`);
+  const isPartly = input.speedCover_frac > 0 && input.speedCover_frac < MOST_SPEEDS_frac;
+  if (isPartly) {
+    const share = formatNumber(100 * input.speedCover_frac, 2);
+    reasons.push(`${share} % of the fixes have a recorded speed: used there, worked out from positions elsewhere`);
+  }
   // Said of every such log, and no fault of this one.
   const known = energyWords(input.spread);
-  if (!input.hasSpeeds && !input.isStill && interval_s < THIN_s && known !== undefined)
+  if (!input.hasSpeeds && !isPartly && !input.isStill && interval_s < THIN_s && known !== undefined)
     reasons.push(`speed is worked out from positions: ${known}`);
   return {
     verdict,
@@ -81,10 +105,16 @@ export function qualityOf(input: QualityInput): Quality {
     interval_s,
     bridged_frac,
     positionNoise_m: input.positionNoise_m,
-    speedSource: input.hasSpeeds ? "recorded" : "positions",
+    speedSource: isPartly ? "partly" : input.hasSpeeds ? "recorded" : "positions",
     heightSource: heights > 0 ? "recorded" : "none",
+    noDrive: input.noDrive,
     samplingNote: samplingNote(interval_s, input.isStill ? undefined : input.spread),
   };
+}
+
+function bridgedWords(bridged_frac: number): string {
+  if (bridged_frac === 0) return "nothing bridged";
+  return bridged_frac < 0.01 ? "less than 1 % bridged" : `${(100 * bridged_frac).toFixed(0)} % bridged`;
 }
 
 /** Fixes further apart than this are thin: what happens in between was not seen. */
@@ -106,5 +136,5 @@ function samplingNote(interval_s: number, spread: Spread | undefined): string | 
   const known = energyWords(spread);
   if (interval_s < THIN_s || known === undefined) return undefined;
   const driving = "between the fixes it is driven as the published standard cycles are at such speeds";
-  return `sampled every ${interval_s.toPrecision(2)} s: ${known}; ${driving}`;
+  return `sampled every ${writeInterval(interval_s)}: ${known}; ${driving}`;
 }

@@ -19,6 +19,8 @@ export interface SegmentSetting {
   /** Factor on recorded speeds. */
   readonly speedScale: number;
   readonly hasSpeeds: boolean;
+  /** Share of the fixes that have a recorded speed; 0 where those are too few to be of use. */
+  readonly speedCover_frac: number;
   /** Variance of a change of the positions' offset, by row. */
   readonly offsets: ReadonlyMap<number, number>;
   readonly utcOffset_s: number;
@@ -52,16 +54,19 @@ export function segmentSetting(
   utcOffset_s: number,
   seed: number,
 ): SegmentSetting {
-  const hasSpeeds = speedCoverage_frac(rows) > 0.5;
+  const speedCover_frac = speedCoverage_frac(rows);
+  const someSpeeds = speedCover_frac > 0;
+  const hasSpeeds = speedCover_frac > 0.5;
   const longest_s = found.segments.reduce(
     (most_s, { from, to }) => Math.max(most_s, rows.time_s[to - 1] - rows.time_s[from]),
     1,
   );
   const setting: SegmentSetting = {
     noise: fitPositionNoise(rows, found.segments, found.interval_s),
-    speedNoise: hasSpeeds ? fitSpeedNoise(...recordedSpeeds(rows)) : usualSpeedNoise,
-    speedScale: hasSpeeds ? speedScale(rows, repairs) : 1,
+    speedNoise: someSpeeds ? fitSpeedNoise(...recordedSpeeds(rows)) : usualSpeedNoise,
+    speedScale: someSpeeds ? speedScale(rows, repairs) : 1,
     hasSpeeds,
+    speedCover_frac,
     offsets: jumps.offsets,
     utcOffset_s,
     draws: Math.max(FEWEST_DRAWS, Math.min(DRAWS, Math.floor(MOST_KEPT / longest_s))),
@@ -74,7 +79,7 @@ export function segmentSetting(
           ? drivingSpreadLog.recorded
           : drivingSpreadLog.positions,
   };
-  if (hasSpeeds && repairs.does("speedNoise")) {
+  if (someSpeeds && repairs.does("speedNoise")) {
     const [from_s, to_s] = [rows.time_s[0], rows.time_s[rows.count - 1]];
     const words = `recorded speeds smoothed, their noise taken as ${setting.speedNoise.noise_mps} m/s`;
     repairs.add("speedNoise", Math.round(to_s - from_s), from_s, to_s, words);
@@ -82,9 +87,13 @@ export function segmentSetting(
   return setting;
 }
 
+/** Fewer recorded speeds than this show nothing of their noise. */
+const LEAST_SPEEDS = 20;
+
 /** Share of the fixes that have a recorded speed: rows of other quantities between the fixes do not count against it. */
 function speedCoverage_frac(rows: RowColumns): number {
   const count = countValues(rows.speed_mps);
+  if (count < Math.min(LEAST_SPEEDS, rows.count / 2)) return 0;
   const placed = countValues(rows.latitude_deg);
   return placed > 0 ? count / Math.min(rows.count, Math.max(placed, count)) : count > 0 ? 1 : 0;
 }

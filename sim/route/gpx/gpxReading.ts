@@ -21,6 +21,9 @@ export class GpxReading implements XmlReading {
   private field = "";
   private value = "";
   private segment = 0;
+  /** Name of the track that each segment is of, by the segment's number. */
+  private readonly trackNames: string[] = [];
+  private trackName = "";
 
   constructor(name: string) {
     this.problems = new ProblemList(name);
@@ -42,13 +45,15 @@ export class GpxReading implements XmlReading {
     } else if (element === "trkseg" || element === "rte" || element === "trk") {
       this.keepPoint();
       this.segment++;
+      if (element !== "trkseg") this.trackName = "";
+      this.trackNames[this.segment] = this.trackName;
     }
     this.field = element;
     this.value = "";
   }
 
   text(text: string): void {
-    if (this.point && this.value.length < 100) {
+    if ((this.point || this.field === "name") && this.value.length < 100) {
       this.value += text;
     }
   }
@@ -58,6 +63,9 @@ export class GpxReading implements XmlReading {
       this.keepPoint();
     } else if (this.point && element === this.field) {
       this.take(this.point, element, this.value.trim());
+    } else if (element === "name" && element === this.field && this.segment > 0) {
+      this.trackName = this.value.trim();
+      this.trackNames[this.segment] = this.trackName;
     }
     this.field = "";
   }
@@ -78,7 +86,7 @@ export class GpxReading implements XmlReading {
     const isTrack = this.track.count > 0;
     const builder = isTrack ? this.track : this.route;
     const words = { format: "GPX", point: isTrack ? "track point" : "route point", columns };
-    return finishXml(builder, this.problems, this.times, encoding, words);
+    return { ...finishXml(builder, this.problems, this.times, encoding, words), trackNames: this.trackNames };
   }
 
   private take(point: Fix, element: string, text: string): void {

@@ -59,3 +59,27 @@ export function hasValues(column: Float64Array): boolean {
   }
   return false;
 }
+
+/** The fixes for which the function is true, in order. */
+export function keptFixes(fixes: Fixes, isKept: (i: number) => boolean): Fixes {
+  const rows: number[] = [];
+  for (let i = 0; i < fixes.count; i++) if (isKept(i)) rows.push(i);
+  const pick = (column: Float64Array) => Float64Array.from(rows, (i) => column[i]);
+  const extras: Partial<Record<ExtraName, Float64Array>> = {};
+  for (const name of extraNames) {
+    const column = fixes.extras[name];
+    if (column) extras[name] = pick(column);
+  }
+  return {
+    count: rows.length,
+    time_s: pick(fixes.time_s),
+    latitude_deg: pick(fixes.latitude_deg),
+    longitude_deg: pick(fixes.longitude_deg),
+    speed_mps: pick(fixes.speed_mps),
+    elevation_m: pick(fixes.elevation_m),
+    accuracy_m: pick(fixes.accuracy_m),
+    line: Uint32Array.from(rows, (i) => fixes.line[i]),
+    segment: Uint32Array.from(rows, (i) => fixes.segment[i]),
+    extras,
+  };
+}

@@ -98,4 +98,7 @@ export interface LogFile {
 }
 
 /** What a reader of one format gives back; `readLog` adds the file's name and asks what is common to all formats. */
-export type FormatReading = Omit<LogFile, "file" | "format">;
+export type FormatReading = Omit<LogFile, "file" | "format"> & {
+  /** What the tracks are called, by the number of the segment; where the format has names. */
+  readonly trackNames?: readonly string[];
+};

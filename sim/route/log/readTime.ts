@@ -10,7 +10,7 @@ export interface Moment {
 const isoPattern =
   /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})[T\s_]+(\d{1,2}):(\d{1,2})(?::(\d{1,2})(?:[.,:](\d*))?)?\s*(Z|UTC|GMT|[+-]\d{1,2}(?::?\d{2})?)?$/i;
 // Behind the seconds stands a point, a comma or, of clocks that count hundredths, one more colon.
-const clockPattern = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d*))?)?\s*(am|pm)?$/i;
+const clockPattern = /^(\d{1,2}):(\d{2})(?::(\d{2})(?:[.,:](\d*))?)?\s*(am|pm|Z|UTC)?$/i;
 const packedClockPattern = /^(\d{1,2})(\d{2})(\d{2})(?:[.,](\d*))?$/;
 const finePackedClockPattern = /^(\d{1,2})(\d{2})(\d{2})(\d{2})$/;
 const datePattern = /^(\d{1,4})[-/.](\d{1,2})[-/.](\d{1,4})\.?$/;
@@ -83,7 +83,7 @@ export function readClock_s(text: string): number | undefined {
   }
   const [, hour, minute, second, fraction, half] = found;
   let hours = Number(hour);
-  if (half !== undefined) {
+  if (half !== undefined && /m$/i.test(half)) {
     if (hours < 1 || hours > 12) {
       return undefined;
     }

@@ -1,4 +1,5 @@
 import { median } from "simple-statistics";
+import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { mpsPer } from "./columnUnits.ts";
 import { FASTEST_CAR_mps } from "./fastestCar.ts";
 import { type Fixes, hasValues } from "./fixes.ts";
@@ -12,11 +13,21 @@ const LEAST_COMPARISONS = 5;
 /** knots and mph lie 14 % apart: a ratio must be nearer to one unit than half of that. */
 const NEAR_ENOUGH = Math.log(1.065);
 
+/** What is compared of a log. */
+type Compared = Pick<Fixes, "count" | "time_s" | "latitude_deg" | "longitude_deg" | "speed_mps">;
+
+interface SpeedRatio {
+  readonly ratio: number;
+  readonly comparisons: number;
+  /** Share of the comparisons within a tenth of the ratio: near 1 where all differ by one factor. */
+  readonly alike_frac: number;
+}
+
 /**
  * Recorded speed (in whatever unit) over speed from positions in m/s: median over segments of at least 100 m, or
  * undefined where the log has too few of them. In m/s it is about 1, in km/h 3.6.
  */
-export function speedRatio(fixes: Fixes): { readonly ratio: number; readonly comparisons: number } | undefined {
+export function speedRatio(fixes: Compared): SpeedRatio | undefined {
   const ratios: number[] = [];
   let start = -1;
   let area = 0;
@@ -56,7 +67,10 @@ export function speedRatio(fixes: Fixes): { readonly ratio: number; readonly com
       area = 0;
     }
   }
-  return ratios.length >= LEAST_COMPARISONS ? { ratio: median(ratios), comparisons: ratios.length } : undefined;
+  if (ratios.length < LEAST_COMPARISONS) return undefined;
+  const ratio = median(ratios);
+  const alike = ratios.filter((each) => Math.abs(Math.log(each / ratio)) < Math.log(1.1)).length;
+  return { ratio, comparisons: ratios.length, alike_frac: alike / ratios.length };
 }
 
 /** What decides the unit of recorded speeds that are still as written, and whether that is enough. */
@@ -82,7 +96,7 @@ export function speedUnitQuestion(fixes: Fixes, given: SpeedUnit | undefined, st
     return question(stated, `the file names the unit${against}`, true);
   }
   if (compared && nearest) {
-    const times = compared.ratio.toPrecision(3);
+    const times = formatNumber(compared.ratio);
     return question(
       nearest,
       `recorded speed is ${times} times that from positions in m/s, over ${compared.comparisons} segments`,
@@ -98,7 +112,7 @@ export function speedUnitQuestion(fixes: Fixes, given: SpeedUnit | undefined, st
     );
   }
   const why = compared
-    ? `the ratio to positions, ${compared.ratio.toPrecision(3)}, fits no unit`
+    ? `the ratio to positions, ${formatNumber(compared.ratio)}, fits no unit`
     : hasValues(fixes.latitude_deg)
       ? "too few rows with speed and position to compare them (five pieces of 100 m are needed)"
       : "no positions to compare with";
@@ -133,7 +147,7 @@ function plausibleUnits(fixes: Fixes): readonly SpeedUnit[] {
   return speedUnits.filter((unit) => most * mpsPer[unit] < FASTEST_CAR_mps && hardest * mpsPer[unit] < 12);
 }
 
-function lastWhole(fixes: Fixes, i: number): number {
+function lastWhole(fixes: Compared, i: number): number {
   for (let k = i - 1; k >= 0; k--) {
     if (!Number.isNaN(fixes.latitude_deg[k] + fixes.longitude_deg[k] + fixes.speed_mps[k] + fixes.time_s[k])) {
       return k;

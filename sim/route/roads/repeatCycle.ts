@@ -1,4 +1,5 @@
 import { inputError } from "../../../shared/problems.ts";
+import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { distanceAlong_m } from "../../trace/distanceAlong.ts";
 import type { Trace } from "../../trace/trace.ts";
 
@@ -33,7 +34,7 @@ export function repeatCycleToDistance(cycle: Trace, distance_m: number): Trace {
       const braking_m = speed_mps[i] ** 2 / (2 * BRAKING_mps2);
       if (done_m + along_m[i] + braking_m >= distance_m) {
         stopAt(cycle, along_m, i, distance_m - done_m, from_s, times, speeds);
-        const title = `${cycle.title}, repeated to ${(distance_m / 1000).toPrecision(3)} km`;
+        const title = `${cycle.title}, repeated to ${formatNumber(distance_m / 1000)} km`;
         return { id: cycle.id, title, time_s: Float64Array.from(times), speed_mps: Float64Array.from(speeds) };
       }
       times.push(from_s + time_s[i]);

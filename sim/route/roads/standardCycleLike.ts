@@ -1,3 +1,4 @@
+import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import type { Characteristics } from "../../trace/characteristics.ts";
 
 /** A standard cycle and what driving it asks for. */
@@ -58,7 +59,7 @@ function words(trip: Characteristics, cycle: Characteristics): string {
     parts.push(`${Math.abs(speed).toFixed(0)} % ${speed > 0 ? "faster" : "slower"}`);
   }
   if (Math.abs(stops) >= 0.15) {
-    parts.push(`${Math.abs(stops).toPrecision(2)} stops a km ${stops > 0 ? "more" : "fewer"}`);
+    parts.push(`${formatNumber(Math.abs(stops), 2)} stops a km ${stops > 0 ? "more" : "fewer"}`);
   }
   return parts.length > 0 ? parts.join(", ") : "much the same";
 }

@@ -8,6 +8,13 @@ import { sampleRows, type TableLayout } from "./tableLayout.ts";
 import { dateOrder, type TimeForm, timeForm } from "./timeForm.ts";
 import { TimeReader } from "./timeReader.ts";
 
+const epochUnits = new Map([
+  [1, "seconds"],
+  [1e3, "milliseconds"],
+  [1e6, "microseconds"],
+  [1e9, "nanoseconds"],
+]);
+
 /** Gives the rows of one table their times: from its columns of time and date, or else by counting rows. */
 export class TableTimes {
   private readonly form: TimeForm | undefined;
@@ -114,7 +121,7 @@ export class TableTimes {
       case "clock":
         return `${this.columns.has("date") ? "date and clock in two columns" : "times of day"}${form.isPacked ? ", as hhmmss" : ""}`;
       case "epoch":
-        return `times counted from 1970 in 1/${form.perSecond} s`;
+        return `times counted from 1970 in ${epochUnits.get(form.perSecond)}`;
       case "dayNumber":
         return "times as a spreadsheet's count of days";
       case "elapsed":
@@ -131,7 +138,7 @@ function whyNoTimes(guesses: readonly ColumnGuess[]): string {
     return `"${named.sample}" in the column "${named.header.slice(0, 40)}", which does not read as times that go on`;
   }
   const counter = free.find(({ evidence }) => evidence === COUNTS_ROWS);
-  return counter ? `column ${counter.index + 1}, which ${COUNTS_ROWS}` : "no column of times in the file";
+  return counter ? `column ${counter.index + 1}, which ${COUNTS_ROWS}` : "no column that reads as times";
 }
 
 function dateQuestion(guess: string, evidence: string, decided: boolean): Question {

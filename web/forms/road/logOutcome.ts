@@ -40,13 +40,17 @@ function verdict(form: Form, { quality, trips, problems, hasPositions }: Drive):
   return html`<p>
       <strong>Quality: ${quality.verdict}.</strong> ${say(quality.reasons.join("; "))}
       ${trips.length} ${trips.length === 1 ? "trip" : "trips"}, ${writeQuantity("distance", whole_m / M_PER_KM, units)} in all;
-      speed ${quality.speedSource === "recorded" ? (hasPositions ? "as recorded, weighed against positions" : "as recorded, no positions") : "from positions"},
+      speed ${quality.speedSource === "partly" ? "partly as recorded, partly from positions" : quality.speedSource === "recorded" ? (hasPositions ? "as recorded, weighed against positions" : "as recorded, no positions") : "from positions"},
       ${quality.heightSource === "recorded" ? "height as recorded" : "no heights: the road counts as flat"}.
     </p>
     ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${say(each)}</li>`)}</ul>`}`;
 }
 
-function noTrips({ isStill }: Drive, units: UnitHabit): TemplateResult {
+function noTrips({ isStill, quality }: Drive, units: UnitHabit): TemplateResult {
+  if (quality.noDrive !== undefined) {
+    const why = inReadersUnits(quality.noDrive, units);
+    return html`<p class="to-mend">No road can be made of this log: ${why}.</p>`;
+  }
   return html`<p class="to-mend">
     ${
       isStill

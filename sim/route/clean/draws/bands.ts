@@ -1,4 +1,5 @@
-import type { Band, Piece, Spread } from "../report/spread.ts";
+import type { Band, Spread } from "../../../trace/spread.ts";
+import type { Piece } from "../report/spread.ts";
 
 /**
  * What the model itself leaves out, as a share of the energy: half the width of a band of 80 %, by the seconds from fix to fix. Calibrated

@@ -3,17 +3,19 @@ const AT_mps = [2, 6, 10, 14, 18, 22, 26];
 
 /**
  * Standard deviation of acceleration while moving, by speed: for each band the median over the published cycles UDDS, NYCC, HWFET,
- * US06 and WLTC class 3b of the root mean square within it, over rows 1 s apart. Computed from the cycles on board; a test does it again.
+ * US06 and WLTC class 3b of the root mean square within it, over rows 1 s apart (of cycles with five of them or more). Computed from the cycles
+ * on board; a test does it again. The last is held at that of the band before: by the cycles it is 0.20, but HWFET and UDDS hold
+ * their highest speeds as few motorways let a driver do (assumed).
  */
 export const cycleAccelerations_mps2: readonly number[] = [0.95, 1.01, 0.79, 0.54, 0.41, 0.25, 0.25];
 
 /**
  * Time constant of the acceleration: its autocorrelation goes as (1 + t/T) exp(-t/T), which at 1, 2, 4 and 6 s is 0.91, 0.74, 0.41 and 0.20
- * with T = 2 s; that of UDDS is 0.89, 0.73, 0.47 and 0.26, that of WLTC class 3b 0.92, 0.75, 0.39 and 0.15.
+ * with T = 2 s; that of UDDS is 0.90, 0.77, 0.51 and 0.27, that of WLTC class 3b 0.91, 0.74, 0.39 and 0.15.
  */
 export const ACCELERATION_LASTS_s = 2;
 
-/** A standstill lasts this long on average: 15 s in UDDS and 14 s in NYCC, 30 s in WLTC class 3b. */
+/** A standstill lasts this long on average: 15 s in UDDS and 12 s in NYCC, 27 s in WLTC class 3b, from moving to moving; town lights are slower (assumed). */
 export const STANDSTILL_s = 25;
 
 /** Spread of acceleration at a speed, straight between the bands, in m/s2. */

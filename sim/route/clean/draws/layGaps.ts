@@ -1,19 +1,18 @@
 import { writeFar } from "../../log/writeFar.ts";
 import { writeClock } from "../../log/writeTime.ts";
 import type { Segment } from "../gaps/findGaps.ts";
+import { shortestRoad_m } from "../gaps/shortestRoad.ts";
 import { circuity_ratio, cornerAcross_m } from "../motion/circuity.ts";
 import type { SmoothedPositions } from "../motion/smoothPositions.ts";
 import type { RepairList } from "../report/repairList.ts";
 import type { Timeline } from "../rows/timeline.ts";
 import type { AlongRoad } from "./drivingModel.ts";
 
-/**
- * A line much shorter than what the speeds on both sides say is no road: below this share of it the speeds win. Above, a stop on the way is as
- * likely as a winding tunnel: made logs of towns have gaps with half a minute at lights in them. Fitted to those.
- */
-const DISAGREE_frac = 0.22;
-/** Both sides must be moving, and the gap short enough that a stop and a way back are less likely than a bend. Assumed. */
-const MOVING_mps = 3;
+/** Speeds on either side of a gap are known to about 0.5 m/s, from positions too; two standard deviations. Assumed. */
+const SPEED_OFF_mps = 1;
+/** Two standard deviations of the difference of two positions, over the standard deviation of one. */
+const LINE_OFF = 2 * Math.SQRT2;
+/** In a longer gap a stop and a way back are as likely as a bend. Assumed. */
 const LONGEST_s = 180;
 /** How well the road across a gap is known, as a share of it. Assumed. */
 const BY_LINE_frac = 0.1;
@@ -21,7 +20,9 @@ const BY_SPEEDS_frac = 0.25;
 
 /**
  * Lays the way along the road across each gap driven over, in place: the straight line times how much this log's road winds, or two legs
- * round a corner; where the speeds on both sides say much more than the line, what the speeds say, and that is noted.
+ * round a corner. That may be much shorter than what the speeds on both sides make, since the car may have stopped on the way; but where it is
+ * shorter than the road which braking, standing and moving away again takes, both taken at the edge of what is known of them, the
+ * positions do not show the road and the speeds win, and that is noted.
  */
 export function layGaps(
   segment: Segment,
@@ -29,6 +30,7 @@ export function layGaps(
   known: AlongRoad,
   speed_mps: Float64Array,
   smoothed: SmoothedPositions,
+  wandering_m: number,
   repairs: RepairList,
   utcOffset_s: number,
 ): void {
@@ -47,12 +49,13 @@ export function layGaps(
     const gap_s = line.time_s[end] - line.time_s[start];
     const bySpeeds_m = 0.5 * (from_mps + to_mps) * gap_s;
     const byLine_m = roadAcross_m(line, smoothed, speed_mps, start, end);
-    const isMoving = Math.min(from_mps, to_mps) > MOVING_mps && gap_s <= LONGEST_s;
-    const isBySpeeds = isMoving && byLine_m < DISAGREE_frac * bySpeeds_m;
+    const [leastFrom_mps, leastTo_mps] = [from_mps, to_mps].map((each_mps) => Math.max(0, each_mps - SPEED_OFF_mps));
+    const least_m = shortestRoad_m(leastFrom_mps, leastTo_mps, gap_s);
+    const isBySpeeds = gap_s <= LONGEST_s && byLine_m + LINE_OFF * wandering_m < least_m;
     const road_m = isBySpeeds ? bySpeeds_m : byLine_m;
     if (isBySpeeds) {
       const at = writeClock(line.time_s[start], utcOffset_s);
-      const words = `the speeds on both sides of the gap at ${at} make ${writeFar(bySpeeds_m)}, the straight line ${writeFar(byLine_m)}: bridged by the speeds`;
+      const words = `the speeds on both sides of the gap at ${at} make ${writeFar(bySpeeds_m)}, even with a stop ${writeFar(least_m)}, the straight line ${writeFar(byLine_m)}: bridged by the speeds`;
       repairs.add(gap.kind, 0, line.time_s[start], line.time_s[end], words);
     }
     shift_m += road_m - (known.at_m[end] + shift_m - known.at_m[start]);

@@ -1,5 +1,6 @@
+import type { Spread } from "../../../trace/spread.ts";
 import type { LogFile } from "../../log/logFile.ts";
-import type { Piece, RoadLoadTerms, Spread } from "./spread.ts";
+import type { Piece, RoadLoadTerms } from "./spread.ts";
 
 /** Classes of repair, each of which can be turned off to see the log without it. */
 export const repairKinds = [
@@ -50,8 +51,11 @@ export interface Quality {
   readonly bridged_frac: number;
   /** Standard deviation of the position per axis as the log itself shows it; NaN where it has no positions. */
   readonly positionNoise_m: number;
-  readonly speedSource: "recorded" | "positions";
+  /** `partly` where many fixes have no recorded speed: those come from the positions. */
+  readonly speedSource: "recorded" | "partly" | "positions";
   readonly heightSource: "recorded" | "none";
+  /** Why no road can be made of the log, where that is not standing: too short a move, or fixes too far apart. */
+  readonly noDrive: string | undefined;
   /** What thin sampling leaves open of the energy at the wheel; undefined where fixes are dense. */
   readonly samplingNote: string | undefined;
 }
@@ -111,10 +115,12 @@ export interface CleanedLog {
   readonly gaps: readonly LongGap[];
   readonly repairs: readonly Repair[];
   readonly quality: Quality;
-  /** True where the log, however long, goes nowhere. */
+  /** True where the log, however long, goes nowhere: what happened in its gaps is not in doubt. */
   readonly isStill: boolean;
   /** What each draw needs, piece by piece of the series; none where the speeds are left as logged. */
   readonly pieces: readonly Piece[];
+  /** What the model itself leaves out of the energy, as a share: half the width of a band of 80 %. */
+  readonly unmodelled_frac: number;
   /** How far the log leaves its energy, distance and climb open; undefined where nothing was drawn. */
   readonly spread: Spread | undefined;
 }

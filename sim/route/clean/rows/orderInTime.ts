@@ -47,7 +47,8 @@ export function orderInTime(log: CleanInput, repairs: RepairList, utcOffset_s: n
   }
   if (backward > 0) {
     sane.sort((a, b) => time_s[a] - time_s[b] || a - b);
-    const detail = `${backward} times the log steps back in time; put in order`;
+    const often = backward === 1 ? "once" : `${backward} times`;
+    const detail = `the log steps back in time ${often}; put in order`;
     repairs.add("backwardTime", backward, time_s[sane[0]], time_s[sane[sane.length - 1]], detail);
   }
   return withoutRepeats(log, sane, time_s, repairs, utcOffset_s);

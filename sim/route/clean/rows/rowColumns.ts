@@ -21,6 +21,20 @@ export function rowColumns(fixes: Fixes, ordered: Ordered): RowColumns {
   };
 }
 
+/** The rows that are to be kept, in order. */
+export function keptRows(rows: RowColumns, isKept: Uint8Array): RowColumns {
+  const pick = (column: Float64Array) => column.filter((_, i) => isKept[i] === 1);
+  return {
+    count: isKept.reduce((sum, each) => sum + each, 0),
+    time_s: pick(rows.time_s),
+    latitude_deg: pick(rows.latitude_deg),
+    longitude_deg: pick(rows.longitude_deg),
+    speed_mps: pick(rows.speed_mps),
+    elevation_m: pick(rows.elevation_m),
+    segment: rows.segment.filter((_, i) => isKept[i] === 1),
+  };
+}
+
 /** Takes the position out of a row. */
 export function dropPosition(rows: RowColumns, i: number): void {
   rows.latitude_deg[i] = Number.NaN;

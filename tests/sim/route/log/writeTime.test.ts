@@ -1,0 +1,29 @@
+import { expect, it } from "vitest";
+import { writeFar } from "../../../../sim/route/log/writeFar.ts";
+import { writeDuration, writeInterval } from "../../../../sim/route/log/writeTime.ts";
+
+it.each([
+  [31, "31 s"],
+  [245, "4 min 5 s"],
+  [300, "5 min"],
+  [11_520, "3 h 12 min"],
+  [7200, "2 h"],
+  [46 * 86_400, "46 days"],
+])("%d s are a length of time of %s", (duration_s, words) => {
+  expect(writeDuration(duration_s)).toBe(words);
+});
+
+it.each([
+  [0.2, "0.2 s"],
+  [1, "1 s"],
+  [30, "30 s"],
+  [120, "2 min"],
+  [300, "5 min"],
+  [3600, "1 h"],
+])("fixes %d s apart are %s apart", (interval_s, words) => {
+  expect(writeInterval(interval_s)).toBe(words);
+});
+
+it("less than a metre is not told in tenths of a millimetre", () => {
+  expect(writeFar(0.0659)).toBe("less than 1 m");
+});
