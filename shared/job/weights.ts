@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { across } from "./across.ts";
 import { above0, between, line } from "./number.ts";
+import { weighedAxles } from "./weighedAxles.ts";
 
 /** Places along the car: behind the centre of the front axle, negative before it. */
 const place_mm = between(-3000, 15_000);
@@ -75,15 +76,6 @@ export const Weights = z
     }),
   );
 export type Weights = z.infer<typeof Weights>;
-
-/** Loads of the two axles as weighed, in kilograms. */
-export function weighedAxles({ weighed }: Weights): { readonly front_kg: number; readonly rear_kg: number } {
-  if ("front_kg" in weighed) return weighed;
-  return {
-    front_kg: weighed.frontLeft_kg + weighed.frontRight_kg,
-    rear_kg: weighed.rearLeft_kg + weighed.rearRight_kg,
-  };
-}
 
 /** What is wrong between the axles as weighed and the mass of the car as it arrives; nothing where they agree within 2 %. */
 export function weighedFault(weights: Weights, kerb_kg: number): string | undefined {

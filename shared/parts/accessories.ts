@@ -1,7 +1,8 @@
 import type * as z from "zod";
 import { Accessory } from "../job/job.ts";
-import { invented, type PartOrigin, practice } from "./origin.ts";
+import { invented, practice } from "./origin.ts";
 import { partOf } from "./part.ts";
+import type { PartOrigin } from "./partOrigin.ts";
 
 export const AccessoryPart = partOf(Accessory);
 export type AccessoryPart = z.infer<typeof AccessoryPart>;

@@ -1,7 +1,8 @@
 import type * as z from "zod";
 import { PhysicalRoadLoad } from "../job/vehicle.ts";
-import { invented, type PartOrigin, practice, published } from "./origin.ts";
+import { invented, practice, published } from "./origin.ts";
 import { partOf } from "./part.ts";
+import type { PartOrigin } from "./partOrigin.ts";
 
 export const BodyPart = partOf(PhysicalRoadLoad);
 export type BodyPart = z.infer<typeof BodyPart>;

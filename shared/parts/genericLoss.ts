@@ -1,6 +1,7 @@
 import type { Motor, MotorLoss } from "../job/motor.ts";
 import { W_PER_KW } from "../units.ts";
-import { derived, type PartOrigin } from "./origin.ts";
+import { derived } from "./origin.ts";
+import type { PartOrigin } from "./partOrigin.ts";
 
 /** What a motor holds for as long as it is asked to, at the speed where its constant torque ends. */
 interface FullLoad {

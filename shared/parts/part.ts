@@ -1,7 +1,7 @@
 import * as z from "zod";
 import { line } from "../job/number.ts";
 import { isAtOrBelow, numbersIn } from "../job/path.ts";
-import { PartOrigin } from "./origin.ts";
+import { PartOrigin } from "./partOrigin.ts";
 
 /** One generic part: `data` is what a job takes as it is, `origins` says of every number in it where it comes from. */
 export interface Part<Data> {

@@ -1,7 +1,8 @@
 import type * as z from "zod";
 import { Supply } from "../job/supply.ts";
-import { type PartOrigin, practice, published } from "./origin.ts";
+import { practice, published } from "./origin.ts";
 import { partOf } from "./part.ts";
+import type { PartOrigin } from "./partOrigin.ts";
 
 export const SupplyPart = partOf(Supply);
 export type SupplyPart = z.infer<typeof SupplyPart>;

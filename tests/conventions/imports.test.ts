@@ -121,7 +121,21 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: [...core, "web/look", "web/editing", "web/fields", "web/answer/picture"],
     packages: runTime,
   },
-  "web/notebook/paper": { rooms: [...core, "web/sheet", "web/notebook/graph"], packages: runTime },
+  "web/notebook/paper": {
+    rooms: [...core, "web/look", "web/sheet", "web/worker/fetchPart.ts", "web/notebook/graph"],
+    packages: runTime,
+  },
+  // Chapters and workings together: what is fetched once the answer stands.
+  "web/notebook/below": {
+    rooms: [
+      ...notebookParts,
+      "web/charts",
+      "web/chapters",
+      "web/sections",
+      ...["graph", "figures", "chapters", "workings", "notes", "reasons"].map((room) => `web/notebook/${room}`),
+    ],
+    packages: runTime,
+  },
   "web/notebook/workings": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
   "web/notebook/chapters": {
     rooms: [...notebookParts, "web/charts", "web/chapters", "web/notebook/graph", "web/notebook/figures"],
@@ -138,7 +152,10 @@ const arrows: Readonly<Record<string, Arrow>> = {
   },
   "web/notebook/reasons": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
   "web/notebook/jobs": { rooms: [...notebookParts, "web/store", "web/notebook/figures"], packages: runTime },
-  "web/notebook/start": { rooms: [...core, "web/editing", "web/fields"], packages: runTime },
+  "web/notebook/start": {
+    rooms: [...core, "web/look", "web/editing", "web/fields", "web/worker/fetchPart.ts"],
+    packages: runTime,
+  },
   // The frame of the notebook, and main.ts, mount all of it.
   web: { rooms: [...core, "web"], packages: runTime },
 };

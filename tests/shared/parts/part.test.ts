@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import * as z from "zod";
 import { numbersIn } from "../../../shared/job/path.ts";
-import { invented, inventedCurve, PartOrigin, published } from "../../../shared/parts/origin.ts";
+import { invented, inventedCurve, published } from "../../../shared/parts/origin.ts";
 import { partOf } from "../../../shared/parts/part.ts";
+import { PartOrigin } from "../../../shared/parts/partOrigin.ts";
 
 const Spring = partOf(z.strictObject({ name: z.string(), rate: z.number(), table: z.array(z.number()) }));
 

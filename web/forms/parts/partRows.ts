@@ -1,6 +1,6 @@
 import { atPath } from "../../../shared/job/path.ts";
-import type { PartOrigin } from "../../../shared/parts/origin.ts";
 import type { Part } from "../../../shared/parts/part.ts";
+import type { PartOrigin } from "../../../shared/parts/partOrigin.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import { knownField } from "../../editing/fieldTable/fieldAt.ts";
 import { writeField } from "../../editing/fieldTable/writeField.ts";

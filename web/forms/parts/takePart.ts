@@ -1,7 +1,7 @@
 import type { Origin } from "../../../shared/job/job.ts";
 import { atPath, isAtOrBelow, withPath } from "../../../shared/job/path.ts";
-import type { PartOrigin } from "../../../shared/parts/origin.ts";
 import type { Part } from "../../../shared/parts/part.ts";
+import type { PartOrigin } from "../../../shared/parts/partOrigin.ts";
 import { withGroup } from "../../editing/groupEdits.ts";
 import type { EditorState } from "../../editing/jobEditor.ts";
 import { withEntry } from "../../editing/listEdits.ts";

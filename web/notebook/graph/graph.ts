@@ -36,6 +36,8 @@ export type Definition = Source | Worked | Asked;
 export interface Graph {
   /** The reading of a name; throws for a name nobody defines. */
   read(name: string): ReadonlySignal<Reading<unknown>>;
+  /** Adds values that follow from those known so far; throws as `createGraph` does. */
+  add(definitions: readonly Definition[]): void;
   /** Asks again for what failed. */
   retry(): void;
   /** Ends all asking. */
@@ -50,12 +52,6 @@ export interface Graph {
  */
 export function createGraph(definitions: readonly Definition[], subject?: ReadonlySignal<unknown>): Graph {
   const byName = new Map<string, Definition>();
-  for (const definition of definitions) {
-    if (byName.has(definition.name)) throw inputError("twice", definition.name, "found this name defined twice");
-    byName.set(definition.name, definition);
-  }
-  refuseLoops(new Map(definitions.map((each) => [each.name, "inputs" in each ? each.inputs : []])));
-
   const tries = signal(0);
   const readings = new Map<string, ReadonlySignal<Reading<unknown>>>();
   const stops: (() => void)[] = [];
@@ -68,9 +64,18 @@ export function createGraph(definitions: readonly Definition[], subject?: Readon
     readings.set(name, reading);
     return reading;
   };
-  for (const name of byName.keys()) read(name);
+  const add = (more: readonly Definition[]) => {
+    for (const definition of more) {
+      if (byName.has(definition.name)) throw inputError("twice", definition.name, "found this name defined twice");
+      byName.set(definition.name, definition);
+    }
+    refuseLoops(new Map([...byName.values()].map((each) => [each.name, "inputs" in each ? each.inputs : []])));
+    for (const { name } of more) read(name);
+  };
+  add(definitions);
   return {
     read,
+    add,
     retry: () => {
       tries.value += 1;
     },

@@ -1,3 +1,4 @@
+import type { Demo } from "../../../shared/demos/firstDemo.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { Difference } from "../../store/jobDiff.ts";
 import type { Comparable, Jobs, JobVersion } from "../../store/jobsDoor.ts";
@@ -11,6 +12,9 @@ export interface Compared {
 /** What the corner of the page that lists the jobs shows, and what can be asked for there. */
 export interface JobsPlace {
   readonly jobs: Jobs;
+  /** Examples to begin from, once they were asked for. */
+  readonly demos: readonly Demo[];
+  askDemos(): void;
   /** Past states of the open job, once they were asked for. */
   readonly versions: readonly JobVersion[] | undefined;
   askVersions(): void;

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { demos } from "../../../shared/demos/index.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { placeSentence } from "../../store/saveStatus.ts";
 import { comparedView } from "./comparedView.ts";
@@ -20,7 +19,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
     input.value = "";
     if (file) attempt(() => jobs.importFile(file));
   };
-  return html`<details class="jobs">
+  return html`<details class="jobs" @toggle=${here.askDemos}>
     <summary><span class="wide">Jobs</span><span class="narrow">Menu</span></summary>
     <div class="jobs-body">
       <p class="buttons">
@@ -56,7 +55,7 @@ export function jobsView(here: JobsPlace): TemplateResult {
             <ul class="job-list">${removed.map((head) => removedRow(here, head))}</ul></details>`
       }
       <p class="buttons">
-        ${demos.map(
+        ${here.demos.map(
           ({ title, document }) =>
             html`<button type="button" @click=${() => attempt(() => jobs.create(readJob(document), "the demo"))}>
               Example: ${title}

@@ -1,6 +1,7 @@
-import { demos } from "../../../shared/demos/index.ts";
+import type { Job } from "../../../shared/job/job.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import type { Jobs } from "../../store/jobsDoor.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
 
 /** Opens the job that was changed last; on the first visit, or where none of them can be read, the first demo. */
 export async function openFirst(jobs: Jobs): Promise<void> {
@@ -13,6 +14,11 @@ export async function openFirst(jobs: Jobs): Promise<void> {
       // What cannot be read stays where it is, and the list says how many such there are; the next one is tried.
     }
   }
-  const [demo] = demos;
-  await jobs.create(readJob(demo.document), "the demo");
+  await jobs.create(await firstJob(), "the demo");
+}
+
+/** The first demo as a job. */
+export async function firstJob(): Promise<Job> {
+  const { firstDemo } = await fetchPart(() => import("../../../shared/demos/firstDemo.ts"));
+  return readJob(firstDemo.document);
 }

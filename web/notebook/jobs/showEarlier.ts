@@ -10,12 +10,13 @@ const GIVEN =
 
 /**
  * Keeps the band over the page true to what is looked at, and closes every field meanwhile. `attempt` does what may fail.
+ * The function returned closes fields that came to the page meanwhile.
  */
 export function showEarlier(
   page: HTMLElement,
   look: EarlierLook,
   attempt: (work: () => Promise<unknown>) => void,
-): void {
+): () => void {
   const band = document.createElement("aside");
   band.className = "looking";
   band.setAttribute("aria-label", "Earlier version");
@@ -52,4 +53,7 @@ export function showEarlier(
     scrollTo({ top: 0 });
     focusAfter(band.querySelector<HTMLElement>(".looking-body"));
   });
+  return () => {
+    if (shown) close();
+  };
 }

@@ -1,8 +1,10 @@
 import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { render } from "lit-html";
+import type { Demo } from "../../../shared/demos/firstDemo.ts";
 import { InputError } from "../../../shared/problems.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { Comparable, Jobs, JobVersion } from "../../store/jobsDoor.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
 import type { Complaint } from "./complaintView.ts";
 import { complaintOf } from "./complaintView.ts";
 import type { EarlierLook } from "./earlierLook.ts";
@@ -45,6 +47,14 @@ export function showJobs(
         complain(complaintOf(error));
       },
     );
+  };
+  const demos = signal<readonly Demo[]>([]);
+  const askDemos = () => {
+    if (demos.peek().length > 0) return;
+    attempt(async () => {
+      const loaded = await fetchPart(() => import("../../../shared/demos/index.ts"));
+      demos.value = loaded.demos;
+    });
   };
   const askVersions = () =>
     attempt(async () => {
@@ -97,7 +107,8 @@ export function showJobs(
   effect(() => {
     const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
     const here: JobsPlace = {
-      ...{ jobs, askVersions, lookAt, attempt, open, remove, compare },
+      demos: demos.value,
+      ...{ jobs, askDemos, askVersions, lookAt, attempt, open, remove, compare },
       isLooking: look.looked.value !== undefined,
       compared: compared.value,
       unopened: unopened.value,

@@ -6,23 +6,25 @@ import type { NumberedFigure } from "./figureNames.ts";
 export type NoteReader = (text: string, figures: readonly NumberedFigure[]) => DocumentFragment;
 
 const opened = signal<NoteReader | undefined>(undefined);
-let isAskedFor = false;
+let coming: Promise<void> | undefined;
 
 /**
  * The reader of notes, nothing until it has come: few jobs have a note, so it is fetched when the first one is shown.
  * Where it cannot be fetched the notes stand as they were typed.
  */
 export function noteReader(): ReadonlySignal<NoteReader | undefined> {
-  if (!isAskedFor) {
-    isAskedFor = true;
-    fetchPart(() => import("./readNote.ts")).then(
-      ({ createNoteReader }) => {
-        opened.value = createNoteReader(window);
-      },
-      () => {
-        isAskedFor = false;
-      },
-    );
-  }
+  coming ??= fetchPart(() => import("./readNote.ts")).then(
+    ({ createNoteReader }) => {
+      opened.value = createNoteReader(window);
+    },
+    () => {
+      coming = undefined;
+    },
+  );
   return opened;
+}
+
+/** Resolves once notes stand as they are read, where any is shown. */
+export async function notesRead(): Promise<void> {
+  await coming;
 }

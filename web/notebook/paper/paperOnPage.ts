@@ -2,6 +2,8 @@ import { effect, type ReadonlySignal, type Signal, signal } from "@preact/signal
 import { html, nothing, render } from "lit-html";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Answer, DriveReport, Trace } from "../../../sim/index.ts";
+import { reloadView } from "../../look/reloadView.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
 import type { Graph, Reading } from "../graph/graph.ts";
 
 /** What can be printed of a job. */
@@ -21,41 +23,61 @@ export interface PaperSetting {
   readonly answer: () => Answer | undefined;
   /** The pack that was chosen, if not the one recommended. */
   readonly chosen: () => number | undefined;
-  /** Opens all workings, so that they are drawn before they are printed. */
-  readonly openWorkings: () => void;
+  /** Opens all workings, so that they are drawn before they are printed; whether they could be. */
+  readonly openWorkings: () => Promise<boolean>;
   readonly now?: () => Date;
 }
 
 type Sheets = typeof import("./sheets.ts");
 
-/**
- * Keeps what is printed ready in `place`: a choice of papers, a preview, and the paper itself, which is all that the printer gets. Returns
- * what the Print button does.
- */
-export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: PaperSetting): () => void {
+/** What is printed of a job. */
+export interface PaperOnPage {
+  /** Fetches what draws the papers, so that a printer asked for later need not wait for it; rejects where it cannot be had. */
+  fetch(): Promise<void>;
+  /** Prints the chosen paper once all that it needs is there. */
+  print(): void;
+}
+
+/** Keeps what is printed ready in `place`: a choice of papers, a preview, and the paper itself, which is all that the printer gets. */
+export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: PaperSetting): PaperOnPage {
   const paper = signal<Paper>("client");
   const isShown = signal(false);
   const sheets = signal<Sheets | undefined>(undefined);
   render(html`<div data-place="choice"></div><div class="paper" data-place="paper"></div>`, place);
   const [choice, sheetPlace] = place.children as unknown as [HTMLElement, HTMLElement];
-  // Fetched at rest, so that a printer asked for later need not wait for it.
-  const load = () =>
-    import("./sheets.ts").then(
+  const missing = signal<string | undefined>(undefined);
+  let coming: Promise<void> | undefined;
+  const fetch = () => {
+    coming ??= fetchPart(() => import("./sheets.ts")).then(
       (loaded) => {
         sheets.value = loaded;
       },
-      () => undefined, // the preview says that it is missing, and opening it asks again
+      (error: unknown) => {
+        coming = undefined;
+        missing.value = error instanceof Error ? error.message : String(error);
+        throw error;
+      },
     );
-  setTimeout(load, 2000);
+    return coming;
+  };
 
+  const isReady = () => {
+    if (paper.peek() === "workings") return setting.openWorkings();
+    return fetch().then(
+      () => true,
+      () => false,
+    );
+  };
   const print = async () => {
-    if (paper.peek() === "workings") setting.openWorkings();
-    if (!sheets.peek()) await load();
-    window.print();
+    if (await isReady()) window.print();
+    else place.scrollIntoView(); // it says why there
   };
   effect(() => {
     page.dataset["paper"] = paper.value;
-    render(choiceView(paper, isShown, print), choice);
+    render(
+      html`${choiceView(paper, isShown, print)}${missing.value === undefined ? nothing : reloadView(missing.value)}`,
+      choice,
+    );
   });
   const draw = () => {
     const drawn = drawnPaper(paper.value, sheets.value, setting);
@@ -64,12 +86,12 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
   effect(() => {
     sheetPlace.toggleAttribute("data-shown", isShown.value);
     if (isShown.value) {
-      if (!sheets.value) void load();
+      fetch().catch(() => {}); // said beside the choice of papers
       draw();
     }
   });
   addEventListener("beforeprint", draw);
-  return () => void print();
+  return { fetch, print: () => void print() };
 }
 
 function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () => void) {
@@ -108,7 +130,7 @@ function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () =>
 /** The paper as elements, or a sentence that says why it is not there. */
 function drawnPaper(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting): HTMLElement | string {
   if (paper === "workings") return "";
-  if (!sheets) return "The sheet is being fetched; try again in a moment.";
+  if (!sheets) return "Loading the sheet …";
   const job = setting.job.value;
   const { units } = job;
   if (paper === "visit") return sheets.inStyle(document, sheets.visitForm(document, units));

@@ -1,4 +1,4 @@
-import { demos } from "../../../shared/demos/index.ts";
+import { firstDemo } from "../../../shared/demos/firstDemo.ts";
 import type { Job, Origin } from "../../../shared/job/job.ts";
 import { atPath } from "../../../shared/job/path.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
@@ -37,7 +37,7 @@ const roads: Job["roads"] = [
  * and cells is the first demo's, as a workshop might begin with, in the size that a car of this kind and its day ask for.
  */
 export function ownCar(body: BodyPart = bodies[0]): Job {
-  const { engine: _engine, longestDay_km: _longest, ...demo } = readJob(demos[0].document);
+  const { engine: _engine, longestDay_km: _longest, ...demo } = readJob(firstDemo.document);
   const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
   const job: Job = {
     ...demo,
@@ -75,7 +75,7 @@ export function withBody(job: Job, body: BodyPart): Job {
 
 /** A motor and packs for the car's weight and usual day, drawn from the first demo's. What the gearbox takes stays once it was said. */
 export function withDrive(job: Job): Job {
-  const start = readJob(demos[0].document);
+  const start = readJob(firstDemo.document);
   const { motor, controller, driveline } = driveFor(start, job.vehicle.kerb_kg);
   const said = Object.entries(job.driveline.limits ?? {}).filter(([key]) => {
     const from = job.origins[`driveline.limits.${key}`]?.from;
@@ -95,7 +95,7 @@ export function withDrive(job: Job): Job {
 
 /** Nobody has chosen another motor, controller, module or pack than a job begins with. */
 export function isDriveOpen(job: Job): boolean {
-  const start = readJob(demos[0].document);
+  const start = readJob(firstDemo.document);
   const [{ name: _, parallelModules: __, ...first }] = start.packs;
   const isStarted = job.packs.every(({ name, parallelModules: ___, ...pack }) => {
     return /^\d+ kWh$/.test(name) && JSON.stringify(pack) === JSON.stringify(first);
@@ -110,7 +110,7 @@ export function isMotorOpen({ motor }: Job): boolean {
 
 /** The modules are still those that a job begins with. */
 export function isCellsOpen({ module }: Job): boolean {
-  return JSON.stringify(module) === JSON.stringify(readJob(demos[0].document).module);
+  return JSON.stringify(module) === JSON.stringify(readJob(firstDemo.document).module);
 }
 
 const BOUGHT_MOTOR = "Motor already bought";
@@ -118,7 +118,7 @@ const BOUGHT_CELLS = "Modules already bought";
 
 /** The job with its motor or modules marked as bought, so that neither is fitted to the car any more; or open again. */
 export function withoutStart(job: Job, hasMotor: boolean, hasCells: boolean): Job {
-  const start = readJob(demos[0].document);
+  const start = readJob(firstDemo.document);
   const motor = hasMotor
     ? isMotorOpen(job)
       ? { ...job.motor, name: BOUGHT_MOTOR, origin: "the figures of a usual motor until its own are entered" }

@@ -1,0 +1,61 @@
+import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { html, nothing, render } from "lit-html";
+import type { FieldContext } from "../../fields/fieldContext.ts";
+import { reloadView } from "../../look/reloadView.ts";
+import { fetchPart } from "../../worker/fetchPart.ts";
+import type { FirstAnswer } from "./firstQuestions.ts";
+
+type Parts = typeof import("./startParts.ts");
+
+/** The questions of quick start, and the job that they begin from. */
+export interface QuickStart {
+  /** Throws InputError where it could not be fetched. */
+  fetch(): Promise<Parts>;
+  /** Shows the questions unfolded, and goes to the first of them. */
+  begin(): void;
+}
+
+/**
+ * Keeps the questions of a first phone call in `place`, for every job that is not an example. They are fetched when first needed: most
+ * visits are to a job that has been through them.
+ */
+export function quickStart(place: HTMLElement, context: FieldContext, found: ReadonlySignal<FirstAnswer>): QuickStart {
+  const parts = signal<Parts | undefined>(undefined);
+  const missing = signal<string | undefined>(undefined);
+  const isAsking = signal(false);
+  let coming: Promise<Parts> | undefined;
+  const fetch = () => {
+    coming ??= fetchPart(() => import("./startParts.ts")).then(
+      (loaded) => {
+        parts.value = loaded;
+        return loaded;
+      },
+      (error: unknown) => {
+        coming = undefined;
+        missing.value = error instanceof Error ? error.message : String(error);
+        throw error;
+      },
+    );
+    return coming;
+  };
+  effect(() => {
+    const isExample = context.jobEditor.job.value.isInvented;
+    if (isExample) render(nothing, place);
+    else if (parts.value) render(parts.value.questionsView(context, isAsking.value, found.value), place);
+    else if (missing.value !== undefined) render(reloadView(missing.value), place);
+    else {
+      render(html`<p class="aside">Loading quick start …</p>`, place);
+      fetch().catch(() => {}); // its place says so
+    }
+  });
+  return {
+    fetch,
+    begin() {
+      isAsking.value = true;
+      requestAnimationFrame(() => {
+        place.querySelector(".first-questions")?.scrollIntoView({ block: "start" });
+        place.querySelector<HTMLElement>("#first-field-vehicle-name")?.focus({ preventScroll: true });
+      });
+    },
+  };
+}
