@@ -20,7 +20,7 @@ export default defineConfig(({ mode }) => {
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const noStream = { find: "stream", replacement: here("web/worker/noStream.ts") };
 
-// How much script the notebook may load is held by tests/browser/toAdapt/pageWeight.test.ts, so the bundler need not warn. Paths stay
+// How much script the notebook may load is held by tests/browser/pageWeight.test.ts, so the bundler need not warn. Paths stay
 // relative (`base`), so that the built folder works under any address.
 const notebook: UserConfig = {
   root: "web",

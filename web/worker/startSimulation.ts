@@ -4,7 +4,7 @@ import { oneOfAKind } from "./oneOfAKind.ts";
 import { sendTrace } from "./sendTrace.ts";
 import type { WorkerApi } from "./workerApi.ts";
 
-/** A study begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
+/** What is not of the answer begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
 const REST_ms = 250;
 
 /**
@@ -13,16 +13,16 @@ const REST_ms = 250;
  */
 export function startSimulation(drives: LivingWorker<WorkerApi>, studies: LivingWorker<WorkerApi>): SimulationApi {
   const ask = oneOfAKind();
-  const study = oneOfAKind(REST_ms);
+  const atRest = oneOfAKind(REST_ms);
   return {
     road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
     drive: (job, trace) =>
       ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
-    steady: (job, speeds_kmh) => ask("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
+    steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
     unknowns: (job, packIndexes, trace) =>
-      study("unknowns", () =>
+      atRest("unknowns", () =>
         studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),
       ),
   };

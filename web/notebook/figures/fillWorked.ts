@@ -65,26 +65,37 @@ export function fillWorked(
     drawnFor = undefined;
     render(failureView(section, section.name, String(error), retry), places.finding);
   };
+  /** What stands here is of another job, or was taken out for that. */
+  let isStale = false;
   effect(() => {
     const now = reading.value;
-    if (!isOpen() && now.state !== "waiting") return; // what nobody looks at is not drawn, but no figure of another job stays
+    if (now.state === "waiting") isStale = true;
+    if (!isOpen() && !isStale) {
+      places.whole.removeAttribute("data-late");
+      return; // what nobody looks at is not drawn, but no figure of another job stays
+    }
     const drawing = { document, width_px: width_px.value, units: units.value };
     turns.take(section.name, urgency, () => {
-      places.whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
-      if (now.state === "waiting") {
+      const isLate = now.state === "ready" && now.isLate;
+      places.whole.toggleAttribute("data-late", now.state === "waiting" || (isLate && isOpen()));
+      if (now.state === "waiting" || !isOpen()) {
         // Nothing is known yet: what stands here is of another job, if of any.
-        drawnFor = undefined;
-        draw([]);
-        render(nothing, places.finding);
+        if (isStale) {
+          drawnFor = undefined;
+          draw([]);
+          render(nothing, places.finding);
+        }
+        isStale = now.state === "waiting";
         return;
       }
+      isStale = false;
       if (now.state === "failed") {
         drawnFor = undefined;
         draw([]); // figures of what was before would look like those of what is
         render(failureView(section, now.where, now.message, retry, now.error), places.finding);
         return;
       }
-      const { value, isLate } = now;
+      const { value } = now;
       try {
         const wanted = { value, width_px: drawing.width_px, units: drawing.units };
         if (isToDraw(drawnFor, wanted, isLate)) {

@@ -32,12 +32,19 @@ const roads: Job["roads"] = [
   },
 ];
 
+let readFirst: Job | undefined;
+/** The first demo's job, read once: the questions hold theirs against it at every key. */
+function firstJob(): Job {
+  readFirst ??= readJob(firstDemo.document);
+  return readFirst;
+}
+
 /**
  * A job in which everything is still the usual value, to be typed over from the first phone call on. The kind of motor
  * and cells is the first demo's, as a workshop might begin with, in the size that a car of this kind and its day ask for.
  */
 export function ownCar(body: BodyPart = bodies[0]): Job {
-  const { engine: _engine, longestDay_km: _longest, ...demo } = readJob(firstDemo.document);
+  const { engine: _engine, longestDay_km: _longest, ...demo } = firstJob();
   const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
   const job: Job = {
     ...demo,
@@ -75,7 +82,7 @@ export function withBody(job: Job, body: BodyPart): Job {
 
 /** A motor and packs for the car's weight and usual day, drawn from the first demo's. What the gearbox takes stays once it was said. */
 export function withDrive(job: Job): Job {
-  const start = readJob(firstDemo.document);
+  const start = firstJob();
   const { motor, controller, driveline } = driveFor(start, job.vehicle.kerb_kg);
   const said = Object.entries(job.driveline.limits ?? {}).filter(([key]) => {
     const from = job.origins[`driveline.limits.${key}`]?.from;
@@ -95,7 +102,7 @@ export function withDrive(job: Job): Job {
 
 /** Nobody has chosen another motor, controller, module or pack than a job begins with. */
 export function isDriveOpen(job: Job): boolean {
-  const start = readJob(firstDemo.document);
+  const start = firstJob();
   const [{ name: _, parallelModules: __, ...first }] = start.packs;
   const isStarted = job.packs.every(({ name, parallelModules: ___, ...pack }) => {
     return /^\d+ kWh$/.test(name) && JSON.stringify(pack) === JSON.stringify(first);
@@ -110,7 +117,7 @@ export function isMotorOpen({ motor }: Job): boolean {
 
 /** The modules are still those that a job begins with. */
 export function isCellsOpen({ module }: Job): boolean {
-  return JSON.stringify(module) === JSON.stringify(readJob(firstDemo.document).module);
+  return JSON.stringify(module) === JSON.stringify(firstJob().module);
 }
 
 const BOUGHT_MOTOR = "Motor already bought";
@@ -118,7 +125,7 @@ const BOUGHT_CELLS = "Modules already bought";
 
 /** The job with its motor or modules marked as bought, so that neither is fitted to the car any more; or open again. */
 export function withoutStart(job: Job, hasMotor: boolean, hasCells: boolean): Job {
-  const start = readJob(firstDemo.document);
+  const start = firstJob();
   const motor = hasMotor
     ? isMotorOpen(job)
       ? { ...job.motor, name: BOUGHT_MOTOR, origin: "the figures of a usual motor until its own are entered" }
