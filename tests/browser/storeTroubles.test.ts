@@ -155,7 +155,7 @@ describe("a browser whose database", () => {
     await page.context().close();
   });
 
-  it("holds records of another shape opens what can be read, and says how many cannot", async () => {
+  it("holds records of another shape opens what can be read, says how many cannot, and gives what is in those", async () => {
     const { page } = await opened();
     await type(page, load, "188 kg");
     await saved(page);
@@ -186,6 +186,13 @@ describe("a browser whose database", () => {
     await page.getByRole("button", { name: "Open Hollow" }).click();
     await complaint(page).locator("p").first().waitFor();
     expect(await complaint(page).textContent()).toContain("Hollow");
+    // What no reader takes can be looked at as it is stored, and taken along as a file.
+    expect(await page.locator(".stored-text pre").textContent()).toContain('"something else"');
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save as a file Hollow" }).click(),
+    ]);
+    expect(await readFile(await download.path(), "utf8")).toContain('"something else"');
     expect(await page.inputValue(load)).toMatch(/^188/);
     await page.context().close();
   });

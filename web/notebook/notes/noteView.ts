@@ -77,7 +77,7 @@ export function otherNotesView(
   const others = notes.flatMap(({ after }, index) => (names.has(after) ? [] : [index]));
   if (others.length === 0) return nothing;
   return html`<h2>Further notes</h2>
-    ${others.map((index) => oneNote(context, index, notes[index]?.after ?? "", figures.value))}`;
+    ${others.map((index, i) => oneNote(context, index, numbered("a part that this page does not have", i, others.length), figures.value))}`;
 }
 
 function numbered(title: string, i: number, count: number): string {

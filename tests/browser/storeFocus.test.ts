@@ -1,15 +1,24 @@
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { unfold, worked } from "../../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../../support/openNotebook.ts";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
+// One page for all: what is removed comes back by undo, so that each finds the job as it was.
 let browser: Browser;
+let page: Page;
+let faults: readonly string[];
 beforeAll(async () => {
   browser = await startChromium();
+  ({ page, faults } = await openNotebook(browser, 1440, 900, false, true));
+  await openWorking(page, "packs", "motorAndGears", "theCar", "motor", "ownCharts");
+  await page.waitForSelector("#ownCharts button");
+  await page.evaluate(() => {
+    for (const each of document.querySelectorAll("details")) each.open = true;
+  });
 });
+afterEach(() => expect(faults).toEqual([]));
 afterAll(async () => browser?.close());
 
-const focused = (page: Page) =>
+const focused = () =>
   page.evaluate(() => {
     const element = document.activeElement;
     return element === null || element === document.body
@@ -27,9 +36,6 @@ const lists: readonly (readonly [string, string, RegExp])[] = [
 
 describe("the keyboard after something was taken out", () => {
   it.each(lists)("goes to the neighbour in the list of %s, and the row comes back by undo", async (_, where, words) => {
-    const { page } = await openNotebook(browser);
-    await worked(page);
-    await unfold(page);
     if (where === "#motor") await page.selectOption("#kind-motor-envelope", "points");
     const buttons = page.locator(where).getByRole("button", { name: words });
     const count = await buttons.count();
@@ -37,36 +43,29 @@ describe("the keyboard after something was taken out", () => {
     await buttons.last().focus();
     await page.keyboard.press("Enter");
     await expect.poll(() => buttons.count()).toBeLessThan(count);
-    await expect.poll(() => focused(page)).not.toBe("nowhere");
+    await expect.poll(() => focused()).not.toBe("nowhere");
     expect(await page.locator(`${where} :focus`).count()).toBe(1);
     await page.keyboard.press("Control+z");
     await expect.poll(() => buttons.count()).toBe(count);
-    expect(await focused(page)).not.toBe("nowhere");
-    await page.context().close();
+    expect(await focused()).not.toBe("nowhere");
   });
 
   it("goes to what adds a chart and a note where the last one went", async () => {
-    const { page } = await openNotebook(browser);
-    await worked(page);
     await page.getByRole("button", { name: "Make a chart" }).click();
     await page
       .locator("#ownCharts")
       .getByRole("button", { name: /^Remove/ })
       .focus();
     await page.keyboard.press("Enter");
-    await expect.poll(() => focused(page)).toBe("Make a chart");
-    await page.getByRole("button", { name: "Write a note to The car" }).focus();
+    await expect.poll(() => focused()).toBe("Make a chart");
+    await page.getByRole("button", { name: "Write a note to Car" }).focus();
     await page.keyboard.press("Enter");
-    await page.getByRole("button", { name: /^Take the note out of The car/ }).focus();
+    await page.getByRole("button", { name: /^Take the note out of Car/ }).focus();
     await page.keyboard.press("Enter");
-    await expect.poll(() => focused(page)).toContain("Write a note");
-    await page.context().close();
+    await expect.poll(() => focused()).toContain("Write a note");
   });
 
   it("stays in the list of jobs, also where the last of them went, and the job comes back", async () => {
-    const { page } = await openNotebook(browser);
-    await worked(page);
-    await page.locator(".jobs > summary").click();
     const rows = page.locator(".jobs-body > .job-list > li");
     for (const count of [2, 3]) {
       await rows.first().getByRole("button", { name: /^Copy/ }).click();
@@ -81,12 +80,11 @@ describe("the keyboard after something was taken out", () => {
         .focus();
       await page.keyboard.press("Enter");
       await expect.poll(() => rows.count()).toBe(left);
-      await expect.poll(() => focused(page)).toMatch(/^Delete/);
+      await expect.poll(() => focused()).toMatch(/^Delete/);
     }
     await page.getByRole("button", { name: "Bring it back", exact: true }).focus();
     await page.keyboard.press("Enter");
     await expect.poll(() => rows.count()).toBe(2);
-    await expect.poll(() => focused(page)).not.toBe("nowhere");
-    await page.context().close();
+    await expect.poll(() => focused()).not.toBe("nowhere");
   });
 });
