@@ -13,6 +13,8 @@ export { type AnswerWords, answerWords, largestWords, settlementWords } from "./
 export type { Settlement, WorthMeasuring } from "./plan/answer/settle.ts";
 export type { Stop } from "./plan/answer/stops.ts";
 export { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
+export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
+export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
 export { continuousHeat } from "./plan/continuousHeat.ts";
 export { driveJob } from "./plan/driveJob.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";

@@ -1,4 +1,5 @@
 import { anyChannel } from "../../web/charts/anyChannel.ts";
+import { chargeTimes } from "../../web/charts/chargeTimes.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
 import { gearSpeeds } from "../../web/charts/gearSpeeds.ts";
@@ -50,6 +51,20 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
   steadySpeed: (drawing) =>
     steadySpeed(
       inventedPacks.map(({ name, index }) => ({ name, index, rows: inventedSteady(4 + 6 * index, 1 + index / 40) })),
+      drawing,
+    ),
+  chargeTimes: (drawing) =>
+    chargeTimes(
+      [
+        {
+          name: "Garage, household socket",
+          usualDay_h: 3.1,
+          winterDay_h: 4.2,
+          emptyToFull_h: 5.8,
+          night: { hours_h: 8, isCheap: true },
+        },
+        { name: "Wall unit, 16 A", usualDay_h: 1.9, winterDay_h: 2.5, emptyToFull_h: 3.6 },
+      ],
       drawing,
     ),
   rankedUnknowns: (drawing) =>

@@ -1,6 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import {
   answerFor,
+  chargePlan,
   driveJob,
   motorSurface,
   packsInQuestion,
@@ -31,6 +32,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     road,
     runs,
     enough: runs.enough,
+    chargePlan: chargePlan({ ...job, units: changes.units ?? job.units }, runs.candidates),
     along: "time",
     packIndex,
     answerIndex: packIndex,

@@ -71,14 +71,15 @@ export function fillAnswer(
     render(answer ? settleView(answer, chosen.value, view.units.value) : nothing, part("settle"));
   });
   effect(() => {
-    const { answer } = shown.value;
+    const { answer, charging } = shown.value;
     if (!answer) {
       render(nothing, part("table"));
       return;
     }
     const { length } = answer.packs;
     const all = answer.packs.map((_, i) => i);
-    const table = answerTable(answer, isAll.value ? all : rows.value, view.units.value, jobEditor.job.value.pinned);
+    const shownRows = isAll.value ? all : rows.value;
+    const table = answerTable(answer, shownRows, view.units.value, jobEditor.job.value.pinned, charging);
     const fold = () => {
       isAll.value = !isAll.value;
     };

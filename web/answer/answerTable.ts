@@ -1,13 +1,16 @@
 import type { Pinned } from "../../shared/job/job.ts";
+import { quarterHours } from "../../shared/quantity/quarterHours.ts";
 import { saidIn } from "../../shared/quantity/said.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { type Answer, CONDITIONS, leftCell } from "../../sim/index.ts";
+import { type Answer, type ChargePlan, CONDITIONS, leftCell } from "../../sim/index.ts";
 
 /** The packs side by side, every cell as it is read. */
 export interface AnswerTable {
   readonly rows: readonly AnswerRow[];
   readonly hasPinned: boolean;
+  /** Where the refill is for: power from the wall, and the place. */
+  readonly refillAt?: { readonly power: string; readonly place: string };
 }
 
 interface AnswerRow {
@@ -18,15 +21,25 @@ interface AnswerRow {
   readonly left: readonly [string, string, string];
   /** Left at ten years in winter in the pinned state. */
   readonly pinned: string;
+  /** Hours to put a usual day back, at the first supply. */
+  readonly refill: string;
   readonly verdict: string;
   /** Why the pack may not be used, in the place of what is left. */
   readonly stop?: string;
 }
 
 /** The cells of the table, from the answer alone. A pack that may not be used has its row whether it is asked for or not. */
-export function answerTable(answer: Answer, rows: readonly number[], units: UnitHabit, pinned?: Pinned): AnswerTable {
+export function answerTable(
+  answer: Answer,
+  rows: readonly number[],
+  units: UnitHabit,
+  pinned?: Pinned,
+  charging?: ChargePlan,
+): AnswerTable {
+  const at = charging?.supplies[0];
   return {
     hasPinned: pinned !== undefined,
+    ...(at && { refillAt: { power: writeQuantity("electricPower", at.wall_kW, units, 2), place: at.name } }),
     rows: withStops(answer, rows).map((index) => {
       const { name, mass_kg, left, isAtLeast, verdict, stop } = answer.packs[index];
       const cell = (k: number) => (left ? leftCell(left[CONDITIONS[k]], units, isAtLeast) : "–");
@@ -37,6 +50,7 @@ export function answerTable(answer: Answer, rows: readonly number[], units: Unit
         weight: writeQuantity("mass", Math.round(mass_kg), units),
         left: [cell(0), cell(1), cell(2)],
         pinned: before ? leftCell(before.tenYearsWinter, units) : "–",
+        refill: refillOf(charging, index),
         verdict: stop ? "stop" : (verdict ?? "calculating"),
         ...(stop && { stop: saidIn(stop.sentence, units) }),
       };
@@ -47,4 +61,10 @@ export function answerTable(answer: Answer, rows: readonly number[], units: Unit
 function withStops({ packs }: Answer, rows: readonly number[]): number[] {
   const stops = packs.map((_, i) => i).filter((i) => packs[i].stop && !rows.includes(i));
   return [...rows, ...stops];
+}
+
+function refillOf(charging: ChargePlan | undefined, index: number): string {
+  const row = charging?.rows[index]?.[0];
+  if (row?.stop) return "stop";
+  return row?.usualDay ? quarterHours(row.usualDay.time_h) : "–";
 }

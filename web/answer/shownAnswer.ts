@@ -1,4 +1,12 @@
-import { type Answer, answerFor, type DriveReport, scaledUnknowns, type Unknown, type Use } from "../../sim/index.ts";
+import {
+  type Answer,
+  answerFor,
+  type ChargePlan,
+  type DriveReport,
+  scaledUnknowns,
+  type Unknown,
+  type Use,
+} from "../../sim/index.ts";
 
 /** A value of the page as it stands: not there yet, failed, or there, and late where it is being calculated again. */
 export type Standing<T> =
@@ -11,6 +19,8 @@ export interface ShownAnswer {
   readonly answer?: Answer;
   /** What of it is not calculated yet for what is in the job now: all of it, its bands, or nothing. */
   readonly late: "all" | "bands" | "none";
+  /** How long its packs take to charge, where that is calculated. */
+  readonly charging?: ChargePlan;
   /** Why there is none. */
   readonly failure?: string;
 }
@@ -23,15 +33,19 @@ export function shownAnswer(
   use: Standing<Use>,
   runs: Standing<Pick<DriveReport, "candidates">>,
   unknowns: Standing<readonly (readonly Unknown[])[]>,
+  plan: Standing<ChargePlan> = { state: "waiting" },
 ): ShownAnswer {
   for (const each of [use, runs, unknowns]) if (each.state === "failed") return { late: "all", failure: each.message };
   if (use.state !== "ready" || runs.state !== "ready") return { late: "all" };
   const { candidates } = runs.value;
-  if (unknowns.state !== "ready") return { answer: answerFor(use.value, candidates, undefined), late: "bands" };
+  const charging = plan.state === "ready" ? { charging: plan.value } : {};
+  if (unknowns.state !== "ready")
+    return { answer: answerFor(use.value, candidates, undefined), ...charging, late: "bands" };
   const isOld = unknowns.isLate || runs.isLate;
   const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
   return {
     answer: answerFor(use.value, candidates, bands),
+    ...charging,
     late: runs.isLate ? "all" : isOld ? "bands" : "none",
   };
 }

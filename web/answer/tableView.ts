@@ -4,7 +4,7 @@ import type { AnswerTable } from "./answerTable.ts";
 
 /** The packs side by side; the chosen one is marked, and the name of each chooses it. `more` stands at the head. */
 export function tableView(
-  { rows, hasPinned }: AnswerTable,
+  { rows, hasPinned, refillAt }: AnswerTable,
   chosen: number | undefined,
   units: UnitHabit,
   choose: (index: number) => void,
@@ -18,6 +18,9 @@ export function tableView(
         <th rowspan="2" scope="col" class="is-text">Pack${more}</th>
         <th rowspan="2" scope="col" class="weight">Weight</th>
         <th colspan=${hasPinned ? 4 : 3} scope="colgroup" class="group">${unit} left after a usual day</th>
+        <th rowspan="2" scope="col" class="refill" title=${refillAt ? `The usual day put back at ${refillAt.place}` : nothing}>
+          Refill${refillAt ? html`<br /><span class="at">at ${refillAt.power}</span>` : nothing}
+        </th>
         <th rowspan="2" scope="col" class="is-text">Verdict</th>
       </tr>
       <tr>
@@ -29,7 +32,7 @@ export function tableView(
     </thead>
     <tbody>
       ${rows.map(
-        ({ index, name, weight, left, pinned, verdict, stop }) =>
+        ({ index, name, weight, left, pinned, refill, verdict, stop }) =>
           html`<tr class=${index === chosen ? "is-chosen" : ""} aria-current=${index === chosen ? "true" : nothing}>
             <th scope="row" class="is-text">
               <button type="button" title="Show this pack" @click=${() => choose(index)}>${name}</button>
@@ -38,8 +41,9 @@ export function tableView(
             ${
               stop === undefined
                 ? html`${left.map((cell) => html`<td>${cell}</td>`)}${hasPinned ? html`<td class="pinned">${pinned}</td>` : nothing}`
-                : html`<td class="is-text is-stop" colspan=${hasPinned ? 4 : 3}>${stop}</td>`
+                : html`<td class="is-text is-stop" colspan=${hasPinned ? 5 : 4}>${stop}</td>`
             }
+            ${stop === undefined ? html`<td class="refill">${refill}</td>` : nothing}
             <td class="is-text ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
           </tr>`,
       )}

@@ -62,7 +62,9 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const place = (name: string) => page.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? page;
 
   const standing = <T>(name: string) => graph.read(name).value as Standing<T>;
-  const shown = computed(() => shownAnswer(standing("use"), standing("runs"), standing("packUnknowns")));
+  const shown = computed(() =>
+    shownAnswer(standing("use"), standing("runs"), standing("packUnknowns"), standing("chargePlan")),
+  );
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context);
   effect(() => {
     const { title, isInvented } = jobEditor.job.value;

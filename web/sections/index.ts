@@ -1,3 +1,4 @@
+import charging from "./charging.ts";
 import energyPerKm from "./energyPerKm.ts";
 import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
@@ -22,6 +23,7 @@ export const sections: readonly AnySection[] = [
   motor,
   motorAndGears,
   packs,
+  charging,
   energyPerKm,
   operatingPoints,
   stateOfCharge,

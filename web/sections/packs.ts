@@ -1,7 +1,6 @@
 import { html } from "lit-html";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { draftsBelow } from "../fields/draftsBelow.ts";
-import { chargerForm } from "../forms/pack/chargerForm.ts";
 import { moduleForm, modulePicker } from "../forms/pack/moduleForm.ts";
 import { packsForm } from "../forms/pack/packsForm.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
@@ -20,9 +19,8 @@ export default defineSection({
     ${modulePicker(form)}
     ${form.fold("More about the module", moduleForm(form), ...draftsBelow(form, "module", firstFields))}
     ${packsForm(form)}
-    ${form.fold("The charger", chargerForm(form), "charger")}
   `,
-  fields: ["packs", "module", "charger"],
+  fields: ["packs", "module"],
   explains: ["usable_kWh"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {

@@ -1,11 +1,19 @@
 import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import { quarterHours } from "../../shared/quantity/quarterHours.ts";
 import { saidIn } from "../../shared/quantity/said.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { type Answer, answerWords, type DriveReport, type Profile, settlementWords } from "../../sim/index.ts";
+import {
+  type Answer,
+  answerWords,
+  chargePlan,
+  type DriveReport,
+  type Profile,
+  settlementWords,
+} from "../../sim/index.ts";
 import { answerTable } from "../answer/answerTable.ts";
 import { rowsShown } from "../answer/picture/rowsShown.ts";
 import { assumptionsOf } from "./assumptions.ts";
-import { chargeHours, householdSocket } from "./chargeHours.ts";
+import { chargeFact, placeWords } from "./chargeFacts.ts";
 import { gearFacts } from "./gearFacts.ts";
 import { type OriginGroups, originGroups } from "./originGroups.ts";
 import { roadFact } from "./roadFact.ts";
@@ -55,7 +63,7 @@ export function sheetContent({ job, runs, answer, profile, chosen, units, date }
   const words = answerWords(answer, index);
   const rows = rowsShown(answer, index);
   const table = answerTable(answer, rows, units);
-  const socket = householdSocket(units);
+  const charging = chargePlan({ ...job, units }, runs.candidates);
   const pack = index === undefined ? undefined : answer.packs[index];
   const run = index === undefined ? undefined : runs.candidates[index];
   const unit = units === "metric" ? "km" : "miles";
@@ -86,18 +94,21 @@ export function sheetContent({ job, runs, answer, profile, chosen, units, date }
       ],
       rows: table.rows.map((row) => {
         const packOf = answer.packs[row.index];
-        const hours = packOf.stop ? undefined : chargeHours(runs.candidates[row.index], job, socket);
+        const at = packOf.stop ? undefined : charging.rows[row.index][0];
+        const hours = (figures: { readonly time_h: number } | undefined) =>
+          figures ? quarterHours(figures.time_h) : at?.stop ? "stop" : "–";
         return {
-          cells: [row.name, row.weight, ...row.left, hours?.usualDay ?? "–", hours?.emptyToFull ?? "–", row.verdict],
+          cells: [row.name, row.weight, ...row.left, hours(at?.usualDay), hours(at?.emptyToFull), row.verdict],
           isChosen: row.index === index,
         };
       }),
     },
-    tableRemark: `Charging on a household socket at ${socket.words}, without the slow last part. Weight: cells, boxes and bars.`,
+    tableRemark: `Charging: ${placeWords(charging.supplies[0], units)}. Weight: cells, boxes and bars.`,
     factsTitle: pack ? `With ${pack.name}` : "This car",
     facts: [
       ["Road", roadFact(drivenRoad(job).title, runs.trace, profile, units)],
       ...gearFacts(job, units),
+      ["Charge times", index === undefined || pack?.stop ? undefined : chargeFact(charging.rows[index], units)],
       [
         "Weight",
         run &&

@@ -133,6 +133,7 @@ it("makes the cells of the table from the same answer", () => {
       weight: "44 kg",
       left: ["29 to 38", "9 to 14", "1 short to 2"],
       pinned: "–",
+      refill: "–",
       verdict: "only just",
     },
     {
@@ -141,6 +142,7 @@ it("makes the cells of the table from the same answer", () => {
       weight: "60 kg",
       left: ["44 to 56", "17 to 23", "3 to 6"],
       pinned: "–",
+      refill: "–",
       verdict: "enough",
     },
   ]);

@@ -52,7 +52,7 @@ export function fillChapter(
     render(nothing, figurePlace);
   };
   effect(() => {
-    render(chapter.given?.(createForm(context)) ?? nothing, place("given"));
+    render(chapter.given?.(createForm({ ...context, idPrefix: "chapter-" })) ?? nothing, place("given"));
   });
   effect(() => {
     const now = reading.value;

@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/road.ts";
-import { answerFor, enoughFor, packsInQuestion } from "../../../sim/index.ts";
+import { answerFor, chargePlan, enoughFor, packsInQuestion } from "../../../sim/index.ts";
 import { EmptyFields } from "../../editing/emptied.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
@@ -27,6 +27,7 @@ export function defineValues(
   }));
   const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
   const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), ...doubtsOf(whole) }));
+  const sameSupplies = remembering(({ supplies, units }: Job) => ({ supplies, units }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -89,6 +90,13 @@ export function defineValues(
       inputs: ["use", "runs", "packUnknowns"],
       compute: ({ use, runs, packUnknowns }: Values) => answerFor(use, runs.candidates, packUnknowns),
     },
+    { name: "places", inputs: ["job"], compute: (values: Values) => sameSupplies(values.job) },
+    {
+      name: "chargePlan",
+      inputs: ["use", "runs", "places"],
+      compute: ({ use, runs, places }: Values & { places: Pick<Job, "supplies" | "units"> }) =>
+        chargePlan({ ...use, ...places }, runs.candidates),
+    },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
       name: "roadInJob",
@@ -138,9 +146,9 @@ function packIn(job: Job, packIndex: number): number {
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
-  const { pinned: _pinned, ...others } = rest;
+  const { pinned: _pinned, currency: _currency, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
-  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], origins: {} };
+  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], supplies: [], origins: {} };
   return {
     ...others,
     ...nothing,

@@ -2,7 +2,16 @@ import type { ReadonlySignal } from "@preact/signals-core";
 import type { OwnChart } from "../../../shared/job/chart.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
-import type { Answer, DriveReport, Enough, MotorSurface, SteadyRow, Trace, Unknown } from "../../../sim/index.ts";
+import type {
+  Answer,
+  ChargePlan,
+  DriveReport,
+  Enough,
+  MotorSurface,
+  SteadyRow,
+  Trace,
+  Unknown,
+} from "../../../sim/index.ts";
 import type { Along } from "../../charts/parts/axes/roadAxis.ts";
 import type { BroughtMap } from "../../fields/staging.ts";
 import type { LogInView } from "../../log/logInView.ts";
@@ -28,6 +37,8 @@ export interface Values {
   readonly packsInQuestion: readonly number[];
   /** Values that nobody measured, by what they do to the range of each pack. */
   readonly packUnknowns: readonly (readonly Unknown[])[];
+  /** Every pack at every supply: hours, energy, cost. */
+  readonly chargePlan: ChargePlan;
   /** Whether figures along the road go by time or by distance. */
   readonly along: Along;
   /** The pack that single-pack figures show. */

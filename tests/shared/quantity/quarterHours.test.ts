@@ -1,0 +1,15 @@
+import { expect, it } from "vitest";
+import { quarterHours } from "../../../shared/quantity/quarterHours.ts";
+
+it.each([
+  [0, "¼ h"],
+  [0.1, "¼ h"],
+  [0.75, "¾ h"],
+  [1, "1 h"],
+  [2.51, "2¾ h"],
+  [9.66, "9¾ h"],
+  [10.1, "10½ h"],
+  [13.6, "14 h"],
+])("%f h are written %s", (time_h, words) => {
+  expect(quarterHours(time_h)).toBe(words);
+});
