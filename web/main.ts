@@ -12,11 +12,14 @@ import "./look/answer.css";
 import "./look/chapters.css";
 import "./look/workings.css";
 import "./look/print.css";
+import { render } from "lit-html";
+import { failureWords } from "../shared/failureWords.ts";
 import { emptiedFields } from "./editing/emptied.ts";
 import { createJobEditor } from "./editing/jobEditor.ts";
 import { onlyEdits } from "./editing/onlyEdits.ts";
 import { createFieldContext } from "./fields/fieldContext.ts";
 import { keepTracks } from "./log/keepTracks.ts";
+import { reloadView } from "./look/reloadView.ts";
 import { defineValues } from "./notebook/graph/defineValues.ts";
 import { createGraph } from "./notebook/graph/graph.ts";
 import { keepJobs } from "./notebook/jobs/keepJobs.ts";
@@ -31,7 +34,7 @@ import { startWorkers } from "./worker/startWorkers.ts";
 /** What may be tried out in a page that was sent to be looked at. */
 const TRIED_OUT = [
   ...["usualDay_km", "longestDay_km", "longestDaysAYear", "drivenRoad", "units"],
-  ...["vehicle.load_kg", "allowance.winter_ratio", "allowance.aged_frac"],
+  ...["vehicle.load_kg", "allowance.winter_ratio", "allowance.aged_frac", "packs.*.ceiling_frac", "pinned"],
 ];
 
 const page = document.querySelector<HTMLElement>("#notebook");
@@ -41,7 +44,7 @@ try {
   await start(page);
 } catch (error) {
   // Nothing of the page is there yet to say it, so it is said here, and the console has the rest.
-  page.textContent = `The notebook could not be opened: ${error instanceof Error ? error.message : String(error)}`;
+  render(reloadView(`The notebook could not be opened. ${failureWords(error)}`), page);
   throw error;
 }
 

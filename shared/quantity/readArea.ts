@@ -52,7 +52,11 @@ export function readArea(written: Written, read: (factor: Written) => QuantityRe
   ];
   const plusMinus = filled?.plusMinus === undefined ? undefined : (only.value * filled.plusMinus) / filled.value;
   if (plusMinus === undefined) return answer(written, only.value, { notes });
-  return answer(written, only.value, { notes, plusMinus, shown: showBand("area", only.value, plusMinus) });
+  return answer(written, only.value, {
+    notes,
+    plusMinus,
+    shown: showBand("area", only.value, plusMinus, 4, written.options.units),
+  });
 }
 
 /** `1.75 m2 x 0.42`, either way round. */

@@ -45,7 +45,7 @@ export function readPlain(written: Written): QuantityReading {
   if (tolerance !== undefined) {
     const plusMinus = readTolerance(written, tolerance, first.unit, value);
     if (plusMinus === undefined) return unreadable(written);
-    const shown = showBand(kind, value, plusMinus, aside.digits);
+    const shown = showBand(kind, value, plusMinus, aside.digits, written.options.units);
     return answer(written, value, { ...aside, plusMinus, shown });
   }
   const comma = first.number.decimalComma;

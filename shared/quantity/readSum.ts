@@ -47,7 +47,11 @@ export function readSum(written: Written): QuantityReading | undefined {
   }
   const aside = { notes: [...notes], question, digits: isPlain ? 12 : 4 };
   if (plusMinus === 0) return answer(written, value, aside);
-  return answer(written, value, { ...aside, plusMinus, shown: showBand(kind, value, plusMinus, aside.digits) });
+  return answer(written, value, {
+    ...aside,
+    plusMinus,
+    shown: showBand(kind, value, plusMinus, aside.digits, written.options.units),
+  });
 }
 
 /** `2 x 75 kg` is two of 75 kg. */

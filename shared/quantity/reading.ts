@@ -1,4 +1,5 @@
 import type { Problem } from "../problems.ts";
+import type { UnitHabit } from "./writeQuantity.ts";
 
 /** What a field may tell the reader about itself. */
 export interface QuantityOptions {
@@ -13,6 +14,8 @@ export interface QuantityOptions {
   readonly gallon?: "imperial" | "us" | undefined;
   /** The unit of a number written without one; the kind's own unit if absent. */
   readonly bareUnit?: string | undefined;
+  /** Whose units what was understood is repeated in; the job file's own if absent. */
+  readonly units?: UnitHabit | undefined;
 }
 
 /** One answer to a question: what could have been written so that nothing was left to ask. */

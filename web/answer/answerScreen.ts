@@ -27,6 +27,7 @@ export function fillAnswer(
   place: HTMLElement,
   shown: ReadonlySignal<ShownAnswer>,
   context: FieldContext,
+  retry: () => void,
   now: () => Date = () => new Date(),
 ): AnswerScreen {
   const { jobEditor, view } = context;
@@ -53,8 +54,8 @@ export function fillAnswer(
   effect(() => {
     const isWaiting = Object.values(jobEditor.drafts.value).some(({ problem }) => problem !== undefined);
     render(
-      html`${headlineView(shown.value, chosen.value, view.units.value)}
-      ${isWaiting ? html`<p class="aside">Fields that cannot be read count with their last value.</p>` : nothing}`,
+      html`${headlineView(shown.value, chosen.value, view.units.value, retry)}
+      ${isWaiting && !shown.value.failure ? html`<p class="aside">Fields that cannot be read count with their last value.</p>` : nothing}`,
       part("say"),
     );
     place.dataset["late"] = shown.value.late;

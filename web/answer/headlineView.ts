@@ -5,16 +5,19 @@ import { answerWords, leftBetween } from "../../sim/index.ts";
 import { unbroken } from "../look/unbroken.ts";
 import type { ShownAnswer } from "./shownAnswer.ts";
 
-/** The verdict and its sentence, for the pack chosen. A stop takes their place, with two ways out. */
+/** The verdict and its sentence, for the pack chosen. A stop takes their place, with two ways out; a failure, with a way to try again. */
 export function headlineView(
   { answer, failure }: ShownAnswer,
   chosen: number | undefined,
   units: UnitHabit,
+  retry: () => void,
 ): TemplateResult {
   if (!answer) {
     return failure === undefined
       ? html`<h2 class="verdict">Calculating …</h2><p class="say">The packs are being driven over the road.</p>`
-      : html`<h2 class="verdict">No answer.</h2><p class="say">It could not be calculated: ${failure}</p>`;
+      : html`<h2 class="verdict">No answer.</h2>
+        <p class="say">${failure.isEmpty ? nothing : "It could not be calculated. "}${failure.words}</p>
+        ${failure.isEmpty ? nothing : html`<p class="buttons"><button type="button" @click=${retry}>Try again</button></p>`}`;
   }
   const { headline, sentences, isStop } = answerWords(answer, chosen);
   const stop = isStop ? answer.packs[chosen ?? answer.recommended ?? 0].stop : undefined;

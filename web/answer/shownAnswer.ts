@@ -1,3 +1,4 @@
+import { failureWords } from "../../shared/failureWords.ts";
 import {
   type Answer,
   answerFor,
@@ -7,11 +8,12 @@ import {
   type Unknown,
   type Use,
 } from "../../sim/index.ts";
+import { EmptyFields } from "../editing/emptied.ts";
 
 /** A value of the page as it stands: not there yet, failed, or there, and late where it is being calculated again. */
 export type Standing<T> =
   | { readonly state: "waiting" }
-  | { readonly state: "failed"; readonly message: string }
+  | { readonly state: "failed"; readonly error: unknown }
   | { readonly state: "ready"; readonly value: T; readonly isLate: boolean };
 
 /** The answer to show now. */
@@ -21,8 +23,8 @@ export interface ShownAnswer {
   readonly late: "all" | "bands" | "none";
   /** How long its packs take to charge, where that is calculated. */
   readonly charging?: ChargePlan;
-  /** Why there is none. */
-  readonly failure?: string;
+  /** Why there is none, in a sentence, and whether asking again may help. */
+  readonly failure?: { readonly words: string; readonly isEmpty: boolean };
 }
 
 /**
@@ -35,7 +37,10 @@ export function shownAnswer(
   unknowns: Standing<readonly (readonly Unknown[])[]>,
   plan: Standing<ChargePlan> = { state: "waiting" },
 ): ShownAnswer {
-  for (const each of [use, runs, unknowns]) if (each.state === "failed") return { late: "all", failure: each.message };
+  for (const each of [use, runs, unknowns]) {
+    if (each.state !== "failed") continue;
+    return { late: "all", failure: { words: failureWords(each.error), isEmpty: each.error instanceof EmptyFields } };
+  }
   if (use.state !== "ready" || runs.state !== "ready") return { late: "all" };
   const { candidates } = runs.value;
   const charging = plan.state === "ready" ? { charging: plan.value } : {};

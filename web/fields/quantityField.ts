@@ -46,7 +46,7 @@ export function quantityField(context: FieldContext, path: string, field: Quanti
     leave(context);
   };
   return html`<div class="field ${isUsual ? "is-usual" : ""} ${problem === undefined ? "" : "is-wrong"}">
-    <label for=${ids.input}>${field.label}${field.isOptional ? html` <span class="aside">if known</span>` : nothing}</label>
+    <label for=${ids.input}>${inReadersUnits(field.label, view.units.value)}${field.isOptional ? html` <span class="aside">if known</span>` : nothing}</label>
     <span class="entry">
       <input
         id=${ids.input}

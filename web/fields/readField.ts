@@ -23,5 +23,12 @@ export function readField(
   const { min: low, max } = allowedRange(job, path) ?? {};
   // Teeth turned over make a gear that no box has, though the job's wide bounds would take it: 9/41 is 0.22.
   const min = field.kind === "gearRatio" && low !== undefined ? Math.max(low, kindInfo("gearRatio").min) : low;
-  return readQuantity(field.kind, text, { ...context.remembered.value, label: field.label, bareUnit: unit, min, max });
+  return readQuantity(field.kind, text, {
+    ...context.remembered.value,
+    label: field.label,
+    bareUnit: unit,
+    units: context.view.units.value,
+    min,
+    max,
+  });
 }

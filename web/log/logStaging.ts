@@ -1,4 +1,5 @@
 import { type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
+import { failureWords, isForReader } from "../../shared/failureWords.ts";
 import { PARKED_s, type ReadLogOptions } from "../../sim/index.ts";
 import type { StagedTexts } from "../editing/stagedTexts.ts";
 import type { Answer, Brought, Drive, LogSetting, MadeRoad, Piece, PieceView, RoadsApi } from "../worker/roadsApi.ts";
@@ -170,12 +171,13 @@ export function createLogStaging(
   return staging;
 }
 
-/** A fault of our own is a refusal too, with its words: the page goes on. */
+/** A fault of our own is a refusal too: the page goes on. */
 async function answered<T>(how: () => Promise<Answer<T>>): Promise<Answer<T>> {
   try {
     return await how();
   } catch (error) {
-    const message = `could not be worked (${error instanceof Error ? error.message : String(error)})`;
+    if (!isForReader(error)) globalThis.reportError?.(error);
+    const message = failureWords(error).replace(/\.$/, "");
     return { kind: "refused", problems: [{ code: "fault", where: "the log", message }] };
   }
 }

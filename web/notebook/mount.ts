@@ -9,6 +9,7 @@ import { barView } from "./barView.ts";
 import { belowAnswer } from "./below/belowAnswer.ts";
 import { createTurns } from "./figures/turns.ts";
 import type { Graph } from "./graph/graph.ts";
+import { hintsAside } from "./hintsAside.ts";
 import { type Complaint, complaintView } from "./jobs/complaintView.ts";
 import { earlierLook } from "./jobs/earlierLook.ts";
 import { fences } from "./jobs/fences.ts";
@@ -65,7 +66,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const shown = computed(() =>
     shownAnswer(standing("use"), standing("runs"), standing("packUnknowns"), standing("chargePlan")),
   );
-  const { spoken: answer, band } = fillAnswer(place("answer"), shown, context);
+  const { spoken: answer, band } = fillAnswer(place("answer"), shown, context, graph.retry);
   effect(() => {
     const { title, isInvented } = jobEditor.job.value;
     const state = jobEditor.isLooking.value ? " (an earlier version)" : "";
@@ -104,6 +105,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     if (notebook.isShared) written.close();
   });
   keepFocus(page);
+  hintsAside(page);
   takeDroppedFiles((files) => {
     const [file] = files;
     // A file that can only be a log goes to the road, wherever on the page it is let go.
@@ -118,7 +120,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   const found = computed(() => {
     const { measureFirst } = shown.value.answer ?? { measureFirst: [] };
-    return { answer: answer.value, doubt: band.value, measureFirst };
+    return { answer: answer.value, doubt: band.value, measureFirst, failure: shown.value.failure };
   });
   const start = notebook.isShared ? undefined : quickStart(place("first"), context, found);
   if (!start) render(sharedNote(), place("first"));

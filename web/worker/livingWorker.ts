@@ -93,7 +93,8 @@ export function livingWorker<Api extends Watchable>(
 }
 
 function gone(why: string): Error {
-  const because = why === "" ? "its server may have been stopped" : why;
+  if (why !== "") globalThis.reportError?.(new Error(why));
+  const because = why === "" ? "its server may have been stopped" : "by a fault of the page";
   return inputError(
     "workerGone",
     "this page",

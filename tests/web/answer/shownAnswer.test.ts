@@ -1,5 +1,7 @@
 import { expect, it } from "vitest";
+import { inputError } from "../../../shared/problems.ts";
 import { type Standing, shownAnswer } from "../../../web/answer/shownAnswer.ts";
+import { EmptyFields } from "../../../web/editing/emptied.ts";
 import { inventedCandidate, inventedUnknown, inventedUse } from "../../support/inventedCandidate.ts";
 
 const use = inventedUse();
@@ -40,8 +42,14 @@ it("shows none while nothing is driven", () => {
 });
 
 it("says why where something failed", () => {
-  expect(shownAnswer(used, { state: "failed", message: "no road" }, waiting)).toEqual({
+  const error = inputError("noRoad", "the road", "found no road");
+  expect(shownAnswer(used, { state: "failed", error }, waiting)).toEqual({
     late: "all",
-    failure: "no road",
+    failure: { words: "the road: found no road.", isEmpty: false },
+  });
+  const empty = new EmptyFields(["usualDay_km"]);
+  expect(shownAnswer({ state: "failed", error: empty }, waiting, waiting).failure).toEqual({
+    words: "Waiting for “Usual day”: empty.",
+    isEmpty: true,
   });
 });

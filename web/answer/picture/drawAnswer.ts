@@ -1,4 +1,4 @@
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { saidIn, whole } from "../../../shared/quantity/said.ts";
 import { inUnits, type UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import { type Answer, type Band, type ConditionId, conditionNames, largestWords } from "../../../sim/index.ts";
 import * as look from "../../look/tokens.ts";
@@ -179,7 +179,7 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   const isBelowChosen = place > 0 && drawing.rows[place - 1] === chosen;
   if (isChosen || (place > 0 && !isBelowChosen)) group.append(edge(y0));
   if (isChosen) group.append(edge(y0 + rowHeight_px));
-  group.append(...names(pen, answer, index, { y0, isNarrow, isChosen, rowHeight_px, right_px }));
+  group.append(...names(pen, answer, index, { y0, isNarrow, isChosen, rowHeight_px, right_px, units }));
   if (pack.stop || !pack.left) {
     const words = pack.stop ? saidIn(pack.stop.sentence, units) : "The car does not drive this road with it.";
     group.append(
@@ -213,13 +213,14 @@ interface NamesAt {
   readonly isChosen: boolean;
   readonly rowHeight_px: number;
   readonly right_px: number;
+  readonly units: UnitHabit;
 }
 
 /** Name, weight and verdict: beside the row, or on a strip over it. */
 function names(pen: Draw, { packs }: Answer, index: number, at: NamesAt): SVGElement[] {
-  const { y0, isNarrow, isChosen, rowHeight_px, right_px } = at;
+  const { y0, isNarrow, isChosen, rowHeight_px, right_px, units } = at;
   const { name, mass_kg, verdict, stop } = packs[index];
-  const weight = `${Math.round(mass_kg)} kg`;
+  const weight = saidIn([whole("mass", mass_kg, "nearest")], units);
   const word = stop ? "stop" : (verdict ?? "…");
   const short = name.length > 15 ? `${name.slice(0, 14)}…` : name;
   const heavy = isChosen ? 700 : 600;

@@ -12,7 +12,10 @@ import { makeRoad } from "./makeRoad.ts";
 const ID = "typed-road";
 /** Where it is kept how the text was read when its field was left. */
 const READING = "typed-road-reading";
-const EXAMPLE = "3 km at 50 km/h, 2 stops a km, then 12 km at 80 km/h, then 2 km at 30 km/h, 3 stops a km";
+const EXAMPLES = {
+  km: "3 km at 50 km/h, 2 stops a km, then 12 km at 80 km/h, then 2 km at 30 km/h, 3 stops a km",
+  miles: "2 miles at 30 mph, 3 stops a mile, then 8 miles at 50 mph, then 1 mile at 20 mph, 5 stops a mile",
+};
 
 /** Only for a look at what was typed, while a field of the driving is not mended yet. */
 const calm = { acceleration_mps2: 0.9, braking_mps2: 1, stand_s: 15 };
@@ -64,7 +67,12 @@ export function typedRoadForm(form: Form): TemplateResult {
       counts as typed from memory, not as measured.
     </p>
     ${wordsField({
-      ...{ id: ID, label: `The road, like “${EXAMPLE}”`, text, rows: 3 },
+      ...{
+        id: ID,
+        label: `The road, like “${EXAMPLES[form.view.units.value === "metric" ? "km" : "miles"]}”`,
+        text,
+        rows: 3,
+      },
       problem: text === "" ? undefined : refused.value[READING],
       understood: understood.value[READING],
       write,

@@ -1,8 +1,10 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render, type TemplateResult } from "lit-html";
+import { failureWords } from "../../../shared/failureWords.ts";
 import type { AnyChapter } from "../../chapters/parts/chapter.ts";
 import type { CommonPosition } from "../../charts/parts/reading/commonPosition.ts";
 import { type ReadableFigure, readableFigure } from "../../charts/parts/reading/crosshair.ts";
+import { EmptyFields } from "../../editing/emptied.ts";
 import { createForm, type FieldContext } from "../../fields/fieldContext.ts";
 import { unbroken } from "../../look/unbroken.ts";
 import { figureUnitsOf } from "../figures/figureUnitsOf.ts";
@@ -16,6 +18,8 @@ export interface ChapterSetting {
   readonly context: FieldContext;
   readonly common: CommonPosition;
   readonly attempt: (work: () => Promise<unknown>) => void;
+  /** Asks again for what could not be worked out. */
+  readonly retry: () => void;
   /** Its place among the chapters, which is the order they are drawn in. */
   readonly order: number;
 }
@@ -38,7 +42,7 @@ export function fillChapter(
   chapter: AnyChapter,
   reading: ReadonlySignal<Reading<unknown>>,
   whole: HTMLElement,
-  { turns, context, common, attempt, order }: ChapterSetting,
+  { turns, context, common, attempt, retry, order }: ChapterSetting,
 ): void {
   const place = (name: string) => whole.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? whole;
   const figurePlace = place("figure");
@@ -60,7 +64,7 @@ export function fillChapter(
     whole.toggleAttribute("data-late", now.state === "waiting" || (now.state === "ready" && now.isLate));
     if (now.state !== "ready") {
       // What stands here is of something else: of another job, or of what was before the failure.
-      message.value = now.state === "failed" ? `This could not be calculated: ${now.message}` : "";
+      message.value = now.state === "failed" ? `This could not be calculated. ${failureWords(now.error)}` : "";
       turns.take(chapter.name, () => order, clear); // in the place of a drawing that still waits
       return;
     }
@@ -86,6 +90,11 @@ export function fillChapter(
     );
   });
   effect(() => {
-    render(message.value === "" ? "Calculating …" : message.value, place("sentence"));
+    const { value: now } = reading;
+    const again =
+      now.state === "failed" && !(now.error instanceof EmptyFields)
+        ? html` <button type="button" class="as-link" @click=${retry}>Try again</button>`
+        : nothing;
+    render(html`${message.value === "" ? "Calculating …" : message.value}${again}`, place("sentence"));
   });
 }

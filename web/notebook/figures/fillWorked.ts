@@ -63,7 +63,8 @@ export function fillWorked(
   };
   const fail = (error: unknown) => {
     drawnFor = undefined;
-    render(failureView(section, section.name, String(error), retry), places.finding);
+    globalThis.reportError?.(error); // a fault of ours: the page says only that it is one
+    render(failureView(section, section.name, error, retry), places.finding);
   };
   /** What stands here is of another job, or was taken out for that. */
   let isStale = false;
@@ -92,7 +93,7 @@ export function fillWorked(
       if (now.state === "failed") {
         drawnFor = undefined;
         draw([]); // figures of what was before would look like those of what is
-        render(failureView(section, now.where, now.message, retry, now.error), places.finding);
+        render(failureView(section, now.where, now.error, retry), places.finding);
         return;
       }
       const { value } = now;

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { failureWords } from "../../../shared/failureWords.ts";
 import { EmptyFields } from "../../editing/emptied.ts";
 import { unbroken } from "../../look/unbroken.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
@@ -69,18 +70,14 @@ export function findingView(
     <p class="late">${isLate ? "Calculating …" : nothing}</p>`;
 }
 
-export function failureView(
-  section: AnySection,
-  where: string,
-  message: string,
-  retry: () => void,
-  error?: unknown,
-): TemplateResult {
-  if (error instanceof EmptyFields) return html`<p class="failed">${message}.</p>`;
+/** Why a section could not be worked, and the way on. What waits for an empty field goes on by itself. */
+export function failureView(section: AnySection, where: string, error: unknown, retry: () => void): TemplateResult {
+  const words = failureWords(error);
+  if (error instanceof EmptyFields) return html`<p class="failed">${words}</p>`;
   const place = where === section.name ? "This section" : `This section needs "${where}", which`;
   return html`<div class="failed">
     <p><strong>${place} could not be calculated.</strong> The rest of the page goes on.</p>
-    <pre>${message}</pre>
+    <p>${words}</p>
     <p class="buttons"><button type="button" @click=${retry}>Try again</button></p>
   </div>`;
 }

@@ -1,4 +1,5 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { isForReader } from "../../../shared/failureWords.ts";
 import { inputError } from "../../../shared/problems.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { refuseLoops } from "./refuseLoops.ts";
@@ -210,5 +211,7 @@ function named(inputs: Inputs, values: readonly unknown[]): never {
 }
 
 function failure(where: string, error: unknown): Reading<never> {
+  // The page says of a fault of ours only that it is one; what it was is for whoever mends it.
+  if (!isForReader(error)) globalThis.reportError?.(error);
   return { state: "failed", where, message: error instanceof Error ? error.message : String(error), error };
 }

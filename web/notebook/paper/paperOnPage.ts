@@ -1,5 +1,6 @@
 import { effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
+import { failureWords } from "../../../shared/failureWords.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Answer, DriveReport, Trace } from "../../../sim/index.ts";
 import { reloadView } from "../../look/reloadView.ts";
@@ -54,7 +55,7 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
       },
       (error: unknown) => {
         coming = undefined;
-        missing.value = error instanceof Error ? error.message : String(error);
+        missing.value = failureWords(error);
         throw error;
       },
     );

@@ -1,5 +1,6 @@
 import { computed, effect, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
+import { failureWords } from "../../../shared/failureWords.ts";
 import { type Explanations, openExplanations } from "../../../sim/index.ts";
 import { reloadView } from "../../look/reloadView.ts";
 import type { AnySection } from "../../sections/parts/section.ts";
@@ -30,7 +31,7 @@ function askFor(): void {
     },
     (error: unknown) => {
       isAskedFor = false;
-      missing.value = error instanceof Error ? error.message : String(error);
+      missing.value = failureWords(error);
     },
   );
 }

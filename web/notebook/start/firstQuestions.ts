@@ -21,13 +21,15 @@ export interface FirstAnswer {
   readonly answer: string;
   readonly doubt: string;
   readonly measureFirst: readonly WorthMeasuring[];
+  /** Why there is none. */
+  readonly failure: { readonly words: string } | undefined;
 }
 
 /** Quick start: the questions of the first phone call. Each is a field of the job itself; nothing has to be sent off. */
 export function questionsView(
   context: FieldContext,
   isOpen: boolean,
-  { answer, doubt, measureFirst }: FirstAnswer,
+  { answer, doubt, measureFirst, failure }: FirstAnswer,
 ): TemplateResult {
   const form = createForm({ ...context, idPrefix: PREFIX });
   const { jobEditor, view } = context;
@@ -130,8 +132,8 @@ export function questionsView(
             </p>`
           : nothing
       }
-      <p class="sentence">${answer === "" ? "Calculating the first answer …" : answer}</p>
-      <p>${doubt}</p>
+      <p class="sentence">${failure ? failure.words : answer === "" ? "Calculating the first answer …" : answer}</p>
+      <p class="doubt">${doubt}</p>
       ${measureFirstView(measureFirst, view.units.value)}
       <p class="aside">Every other input is under Workings, with a usual value until you enter one.</p>
     </div>

@@ -19,11 +19,17 @@ const roads: Job["roads"] = [
   {
     kind: "cycle",
     id: "lanes",
-    title: "Country lanes and villages, also where nobody knows: part of the published mixed cycle, up to 77 km/h",
+    title:
+      "Country lanes and villages, also where nobody knows: part of the published mixed cycle, up to 77 km/h (48 mph)",
     cycle: "wltc-class-3b:medium",
   },
   { kind: "cycle", id: "town", title: "In town: the published urban cycle", cycle: "udds" },
-  { kind: "cycle", id: "country", title: "Main roads: the published highway cycle, up to 96 km/h", cycle: "hwfet" },
+  {
+    kind: "cycle",
+    id: "country",
+    title: "Main roads: the published highway cycle, up to 96 km/h (60 mph)",
+    cycle: "hwfet",
+  },
   {
     kind: "cycle",
     id: "mixed",
