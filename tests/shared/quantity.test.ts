@@ -19,6 +19,27 @@ function refused(kind: QuantityKind, text: string, options?: QuantityOptions): R
 
 const kinds = Object.keys(quantityKinds) as QuantityKind[];
 
+describe("what was understood", () => {
+  it.each<[QuantityKind, string, QuantityOptions, string]>([
+    ["distance", "30 km", { units: "british" }, "30 km = 18.64 miles"],
+    ["distance", "19 miles", { units: "british" }, "19 miles"],
+    ["mass", "14 1/4 cwt", { units: "british" }, "14 1/4 cwt = 1596 lb"],
+    ["mass", "1480 ± 10 kg", { units: "british" }, "1480 ± 10 kg = 3263 ± 22 lb"],
+    ["temperature", "20 ± 5 °C", { units: "american" }, "20 ± 5 °C = 68 ± 9 °F"],
+    ["gearRatio", "9/41", { units: "british" }, "9/41 = 4.56"],
+  ])("of %s %s is repeated in the reader's own units", (kind, text, options, words) => {
+    expect(understood(kind, text, options).understood).toBe(words);
+  });
+
+  it("is not repeated where it stands there already in the reader's units, and so are the bounds", () => {
+    expect(understood("distance", "19 miles", { units: "british", bareUnit: "miles" }).isAsTyped).toBe(true);
+    expect(understood("distance", "30 km", { units: "british", bareUnit: "miles" }).isAsTyped).toBe(false);
+    expect(refused("mass", "-4", { units: "british", bareUnit: "lb", min: 0, max: 1000 }).problem.message).toBe(
+      "-4 lb is not possible (0 to 2205 lb)",
+    );
+  });
+});
+
 describe("what a workshop writes", () => {
   // expected values by hand from the definitions of the units, to the digits given
   it.each<[QuantityKind, string, number, string]>([

@@ -11,6 +11,8 @@ declare module "vitest" {
   export interface ProvidedContext {
     /** Address of the built notebook, with a closing slash. */
     notebookUrl: string;
+    /** The folder it is served from. */
+    notebookFolder: string;
     chromiumPath: string;
     /** Why the one or the other is not there, in one sentence; empty where both are. */
     browserFault: string;
@@ -25,8 +27,9 @@ export async function setup(project: TestProject): Promise<(() => Promise<void>)
   project.provide("browserFault", "");
   try {
     project.provide("chromiumPath", await chromiumPath());
-    const { url, close } = await buildAndServe();
+    const { url, folder, close } = await buildAndServe();
     project.provide("notebookUrl", url);
+    project.provide("notebookFolder", folder);
     return close;
   } catch (error) {
     project.provide("browserFault", error instanceof Error ? error.message : String(error));
@@ -34,7 +37,7 @@ export async function setup(project: TestProject): Promise<(() => Promise<void>)
   }
 }
 
-async function buildAndServe(): Promise<{ url: string; close: () => Promise<void> }> {
+async function buildAndServe(): Promise<{ url: string; folder: string; close: () => Promise<void> }> {
   const folder = mkdtempSync(join(tmpdir(), "bellhousing-web-"));
   const nodeEnvBefore = process.env["NODE_ENV"];
   process.env["NODE_ENV"] = "production"; // the runner says "test", and packages would then bundle their development build
@@ -52,5 +55,5 @@ async function buildAndServe(): Promise<{ url: string; close: () => Promise<void
     });
     rmSync(folder, { recursive: true, force: true });
   };
-  return { url: `http://127.0.0.1:${port}/`, close };
+  return { url: `http://127.0.0.1:${port}/`, folder, close };
 }

@@ -1,0 +1,221 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Browser } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import {
+  choosePaper,
+  expectNoSidewaysScroll,
+  finding,
+  saidAt,
+  settled,
+  unfold,
+  worked,
+  write,
+} from "../support/notebookPage.ts";
+import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await startChromium();
+});
+afterAll(async () => browser?.close());
+
+const load = "vehicle.load_kg";
+
+/** The notebook with these workings open and all the others folded. */
+async function openWith(...workings: readonly string[]): Promise<OpenNotebook> {
+  const notebook = await openNotebook(browser, 1440, 900, false, true);
+  await openWorking(notebook.page, ...workings);
+  await worked(notebook.page);
+  return notebook;
+}
+
+describe("notebook", () => {
+  it("opens on the demo with every section worked and the answer at its head", async () => {
+    const { page, faults } = await openNotebook(browser);
+    await worked(page);
+    expect(await page.locator("h1").textContent()).toContain("Piano tuner");
+    expect(await page.locator(".answer .verdict").textContent()).toBe("13 kWh: enough.");
+    expect(await page.locator("main section").count()).toBeGreaterThanOrEqual(10);
+    expect(await page.locator("figure svg[role=img]").count()).toBeGreaterThanOrEqual(5);
+    const captions = await page.locator("figcaption .number").allTextContents();
+    expect(captions).toEqual(captions.map((_, i) => `Figure ${i + 1}.`));
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it("lets a change in a field reach every result that depends on it", async () => {
+    const results = ["theCar", "energyPerKm", "whichIsEnough", "theJob"];
+    const { page, faults } = await openWith(...results);
+    const table = () => page.locator(".answer-table").textContent();
+    const before = await Promise.all(results.map((name) => finding(page, name)));
+    await settled(page);
+    const tableBefore = await table();
+    await write(page, load, "6 cwt 2 qr");
+    await worked(page);
+    const after = await Promise.all(results.map((name) => finding(page, name)));
+    expect(await saidAt(page, load)).toContain("330 kg");
+    expect(after[0]).not.toBe(before[0]);
+    expect(after[1]).not.toBe(before[1]);
+    expect(after[2]).not.toBe(before[2]);
+    expect(after[3]).toBe(before[3]);
+    await settled(page);
+    expect(await table()).not.toBe(tableBefore);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it("refuses what is no load at the field, keeps it there, and goes on with the last valid job", async () => {
+    const { page, faults } = await openWith("theCar", "whichIsEnough");
+    const before = await finding(page, "whichIsEnough");
+    for (const [typed, sentence] of [
+      ["heavy", /heavy/],
+      ["-40", /-40 kg is not possible \(0 to 10 ?000 kg\)/],
+      ["1e99", /1e\+?99 kg is not possible/],
+      ["the two of us and, on Saturdays, ".repeat(20), /characters/],
+    ] as const) {
+      await write(page, load, typed);
+      expect(await saidAt(page, load)).toMatch(/^Wrong:/);
+      expect(await saidAt(page, load)).toMatch(sentence);
+      expect(await page.inputValue("#field-vehicle-load_kg")).toBe(typed);
+      expect(await page.getAttribute("#field-vehicle-load_kg", "aria-invalid")).toBe("true");
+      expect(await page.locator("#theCar .summary").textContent()).toContain("1 wrong");
+      expect(await finding(page, "whichIsEnough")).toBe(before);
+    }
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it("puts the usual value in the place of an unknown one, and says so", async () => {
+    const { page } = await openWith("theCar");
+    await write(page, load, "unknown");
+    expect(await page.inputValue("#field-vehicle-load_kg")).toBe("150");
+    expect(await page.locator("#field-vehicle-load_kg-from").inputValue()).toBe("usual");
+    await page.context().close();
+  });
+
+  it("takes back and does again with the keyboard", async () => {
+    const { page } = await openWith("theCar");
+    await write(page, load, "200");
+    await page.keyboard.press("Control+z");
+    expect(await page.inputValue("#field-vehicle-load_kg")).toBe("110 kg");
+    expect(await page.locator('[data-place="status"]').textContent()).toBe("Undone: People and luggage.");
+    await page.keyboard.press("Control+Shift+z");
+    expect(await page.inputValue("#field-vehicle-load_kg")).toBe("200");
+    await page.context().close();
+  });
+
+  it("moves the answer with the slider of the usual day, by the keyboard", async () => {
+    const { page } = await openWith("theJob", "whichIsEnough");
+    const before = await finding(page, "whichIsEnough");
+    await page.focus("#slider-day");
+    for (let i = 0; i < 20; i++) await page.keyboard.press("ArrowRight");
+    await worked(page);
+    expect(await page.inputValue("#field-usualDay_km")).toBe("58 km");
+    expect(await finding(page, "whichIsEnough")).not.toBe(before);
+    await page.context().close();
+  });
+
+  it("adds, copies and takes out packs", async () => {
+    const { page } = await openWith("packs");
+    await page.locator("#packs button", { hasText: "Copy" }).first().click();
+    await worked(page);
+    expect(await page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(6);
+    expect(await page.locator("#packs .worked tbody tr").count()).toBe(6);
+    await page.locator("#packs .list-table button", { hasText: "Remove" }).nth(1).click();
+    await worked(page);
+    expect(await page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(5);
+    expect(await page.locator("#packs .worked tbody tr").count()).toBe(5);
+    await page.context().close();
+  });
+
+  it("works another road when it is chosen", async () => {
+    const { page } = await openWith("theRoad");
+    await page.selectOption("#view-road", "coast");
+    await worked(page);
+    expect(await finding(page, "theRoad")).toContain("coast road: 16.5 km");
+    await page.context().close();
+  });
+
+  it("keeps what was typed when the page is loaded again, half a word included", async () => {
+    const { page } = await openWith("theJob", "theCar");
+    await write(page, "usualDay_km", "51");
+    await page.locator("#field-vehicle-load_kg").fill("two peop");
+    await page.waitForFunction(() =>
+      document.querySelector(".keeping")?.textContent?.includes("Saved in this browser"),
+    );
+    await page.reload();
+    await worked(page);
+    expect(await page.inputValue("#field-usualDay_km")).toBe("51");
+    expect(await page.inputValue("#field-vehicle-load_kg")).toBe("two peop");
+    expect(await saidAt(page, load)).toMatch(/^Wrong:/);
+    await page.context().close();
+  });
+
+  it("can be gone through with the keyboard alone, the place always seen", async () => {
+    const { page } = await openNotebook(browser);
+    await worked(page);
+    const seen = new Set<string>();
+    for (let i = 0; i < 60; i++) {
+      await page.keyboard.press("Tab");
+      const focus = await page.evaluate(() => {
+        const element = document.activeElement as HTMLElement;
+        const { outlineStyle, outlineWidth } = getComputedStyle(element);
+        const label = element.parentElement?.classList.contains("file") ? element.nextElementSibling : element;
+        const { outlineStyle: labelOutline } = getComputedStyle(label ?? element);
+        const isSeen = (outlineStyle !== "none" && outlineWidth !== "0px") || labelOutline !== "none";
+        return { name: element.id || element.textContent?.trim().slice(0, 40) || element.tagName, isSeen };
+      });
+      expect(focus).toMatchObject({ isSeen: true });
+      seen.add(focus.name);
+    }
+    expect(seen.size).toBeGreaterThan(40);
+    expect([...seen]).toContain("field-usualDay_km");
+    await page.context().close();
+  });
+
+  it("needs no scrolling sideways at any width, everything unfolded", async () => {
+    const { page } = await openNotebook(browser, 320, 800);
+    await worked(page);
+    for (const width of [320, 390, 768, 1440, 2560]) {
+      await page.setViewportSize({ width, height: 800 });
+      await unfold(page);
+      await worked(page);
+      await expectNoSidewaysScroll(page);
+    }
+    await page.context().close();
+  });
+
+  it.each([390, 1440])("has nothing for axe to find %d px wide, everything unfolded", async (width) => {
+    const { page } = await openNotebook(browser, width, 900);
+    await worked(page);
+    await write(page, load, "heavy");
+    await unfold(page);
+    await worked(page);
+    const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+    // Of what passes only the count is wanted: without it the page's thousands of places would each be described.
+    const axe = new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).withTags(tags);
+    const { violations } = await axe.analyze();
+    const found = violations.map(
+      ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
+    );
+    expect(found).toEqual([]);
+    await page.context().close();
+  });
+
+  it("prints every figure and what was given as text", async () => {
+    const { page } = await openNotebook(browser);
+    await worked(page);
+    await choosePaper(page, "workings");
+    await page.emulateMedia({ media: "print" });
+    const hidden = await page
+      .locator("figure > svg")
+      .evaluateAll((all) => all.filter((each) => each.getBoundingClientRect().height === 0).length);
+    expect(hidden).toBe(0);
+    expect(await page.locator("#theCar .entry").first().isVisible()).toBe(false);
+    expect(await page.locator("#theCar .field .as-printed").nth(1).textContent()).toContain("18 3/4 cwt");
+    const pdf = await page.pdf({ tagged: true });
+    expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
+    expect(pdf.length).toBeGreaterThan(100_000);
+    await page.context().close();
+  });
+});
