@@ -37,7 +37,7 @@ export function answer(written: Written, value: number, aside: Aside = {}): Quan
   const { units } = options;
   if (!isAllowed(kind, value, options)) {
     const whole = showValue(kind, value, 12, units);
-    const isSame = sameNumber(typed, value) || written.text === whole;
+    const isSame = sameNumber(typed, value) || written.text === whole || whole.startsWith(`${written.text} `);
     const found = isSame ? whole : `${typed} = ${aside.shown ?? showValue(kind, value, 3, units)}`;
     return refuse(
       written,

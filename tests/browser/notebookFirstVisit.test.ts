@@ -17,6 +17,13 @@ describe("first visit", () => {
     await page.getByRole("button", { name: "New job" }).click();
     await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
     expect(await page.locator(".first-questions ol > li").count()).toBe(13);
+    // The first question has the keyboard, and is seen.
+    await page.waitForFunction(() => document.activeElement?.id === "first-field-vehicle-name");
+    const first = await page.locator(".first-questions ol > li").first().boundingBox();
+    expect(first?.y).toBeGreaterThanOrEqual(0);
+    expect(first?.y).toBeLessThan(844);
+    // And another new job is one press away, from here as from the example.
+    expect(await page.getByRole("button", { name: "New job" }).isEnabled()).toBe(true);
     await page.locator(".tools select").selectOption("british");
     const answers: Record<string, string> = {
       "vehicle-name": "Two-door, 1964",

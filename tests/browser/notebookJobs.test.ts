@@ -75,6 +75,9 @@ describe("jobs on the page", () => {
     await openJobs(page);
     await rows(page).first().getByRole("button", { name: /^Copy/ }).click();
     await expect.poll(() => rows(page).count()).toBe(2);
+    // What is written now goes into the copy, which is the one that is open.
+    expect(await rows(page).filter({ hasText: "(open here)" }).locator("strong").textContent()).toMatch(/\(copy\)$/);
+    expect(await page.locator("h1").textContent()).toMatch(/\(copy\)$/);
     await write(page, "usualDay_km", "61 km");
     await worked(page);
     await page

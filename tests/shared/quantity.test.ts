@@ -26,7 +26,7 @@ describe("what was understood", () => {
     ["mass", "14 1/4 cwt", { units: "british" }, "14 1/4 cwt = 1596 lb"],
     ["mass", "1480 ± 10 kg", { units: "british" }, "1480 ± 10 kg = 3263 ± 22 lb"],
     ["temperature", "20 ± 5 °C", { units: "american" }, "20 ± 5 °C = 68 ± 9 °F"],
-    ["gearRatio", "9/41", { units: "british" }, "9/41 = 4.56"],
+    ["finalDrive", "9/41", { units: "british" }, "9/41 = 4.56"],
   ])("of %s %s is repeated in the reader's own units", (kind, text, options, words) => {
     expect(understood(kind, text, options).understood).toBe(words);
   });
