@@ -11,7 +11,7 @@ import {
   worked,
   write,
 } from "../support/notebookPage.ts";
-import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+import { openNotebook, openWith, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -20,14 +20,6 @@ beforeAll(async () => {
 afterAll(async () => browser?.close());
 
 const load = "vehicle.load_kg";
-
-/** The notebook with these workings open and all the others folded. */
-async function openWith(...workings: readonly string[]): Promise<OpenNotebook> {
-  const notebook = await openNotebook(browser, 1440, 900, false, true);
-  await openWorking(notebook.page, ...workings);
-  await worked(notebook.page);
-  return notebook;
-}
 
 describe("notebook", () => {
   it("opens on the demo with every section worked and the answer at its head", async () => {
@@ -45,7 +37,7 @@ describe("notebook", () => {
 
   it("lets a change in a field reach every result that depends on it", async () => {
     const results = ["theCar", "energyPerKm", "whichIsEnough", "theJob"];
-    const { page, faults } = await openWith(...results);
+    const { page, faults } = await openWith(browser, ...results);
     const table = () => page.locator(".answer-table").textContent();
     const before = await Promise.all(results.map((name) => finding(page, name)));
     await settled(page);
@@ -65,7 +57,7 @@ describe("notebook", () => {
   });
 
   it("refuses what is no load at the field, keeps it there, and goes on with the last valid job", async () => {
-    const { page, faults } = await openWith("theCar", "whichIsEnough");
+    const { page, faults } = await openWith(browser, "theCar", "whichIsEnough");
     const before = await finding(page, "whichIsEnough");
     for (const [typed, sentence] of [
       ["heavy", /heavy/],
@@ -86,7 +78,7 @@ describe("notebook", () => {
   });
 
   it("puts the usual value in the place of an unknown one, and says so", async () => {
-    const { page } = await openWith("theCar");
+    const { page } = await openWith(browser, "theCar");
     await write(page, load, "unknown");
     expect(await page.inputValue("#field-vehicle-load_kg")).toBe("150");
     expect(await page.locator("#field-vehicle-load_kg-from").inputValue()).toBe("usual");
@@ -94,7 +86,7 @@ describe("notebook", () => {
   });
 
   it("takes back and does again with the keyboard", async () => {
-    const { page } = await openWith("theCar");
+    const { page } = await openWith(browser, "theCar");
     await write(page, load, "200");
     await page.keyboard.press("Control+z");
     expect(await page.inputValue("#field-vehicle-load_kg")).toBe("110 kg");
@@ -105,7 +97,7 @@ describe("notebook", () => {
   });
 
   it("moves the answer with the slider of the usual day, by the keyboard", async () => {
-    const { page } = await openWith("theJob", "whichIsEnough");
+    const { page } = await openWith(browser, "theJob", "whichIsEnough");
     const before = await finding(page, "whichIsEnough");
     await page.focus("#slider-day");
     for (let i = 0; i < 20; i++) await page.keyboard.press("ArrowRight");
@@ -116,7 +108,7 @@ describe("notebook", () => {
   });
 
   it("adds, copies and takes out packs", async () => {
-    const { page } = await openWith("packs");
+    const { page } = await openWith(browser, "packs");
     await page.locator("#packs button", { hasText: "Copy" }).first().click();
     await worked(page);
     expect(await page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(6);
@@ -129,7 +121,7 @@ describe("notebook", () => {
   });
 
   it("works another road when it is chosen", async () => {
-    const { page } = await openWith("theRoad");
+    const { page } = await openWith(browser, "theRoad");
     await page.selectOption("#view-road", "coast");
     await worked(page);
     expect(await finding(page, "theRoad")).toContain("coast road: 16.5 km");
@@ -137,7 +129,7 @@ describe("notebook", () => {
   });
 
   it("keeps what was typed when the page is loaded again, half a word included", async () => {
-    const { page } = await openWith("theJob", "theCar");
+    const { page } = await openWith(browser, "theJob", "theCar");
     await write(page, "usualDay_km", "51");
     await page.locator("#field-vehicle-load_kg").fill("two peop");
     await page.waitForFunction(() =>

@@ -2,21 +2,13 @@ import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { choosePaper, finding, worked, write } from "../support/notebookPage.ts";
-import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+import { openWith, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startChromium();
 });
 afterAll(async () => browser?.close());
-
-/** The notebook with these workings open and all the others folded. */
-async function openWith(...workings: readonly string[]): Promise<OpenNotebook> {
-  const notebook = await openNotebook(browser, 1440, 900, false, true);
-  await openWorking(notebook.page, ...workings);
-  await worked(notebook.page);
-  return notebook;
-}
 
 const isSaved = (page: Page) => page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
 const rows = (page: Page) => page.locator(".jobs-body > .job-list > li");
@@ -38,7 +30,7 @@ async function savedFile(page: Page): Promise<string> {
 
 describe("jobs on the page", () => {
   it("go out as a file and come back the same, half-read numbers and all", async () => {
-    const { page, faults } = await openWith("theCar");
+    const { page, faults } = await openWith(browser, "theCar");
     await write(page, "vehicle.load_kg", "3 cwt");
     await openJobs(page);
     const text = await savedFile(page);
@@ -59,7 +51,7 @@ describe("jobs on the page", () => {
     ["somebody else's JSON", '{"format":"shopping"}', /bellhousing-job/],
     ["a misspelt key", "MISSPELT", /vehicel/],
   ])("say what is wrong with %s, and the open job stays", async (_, content, sentence) => {
-    const { page } = await openWith();
+    const { page } = await openWith(browser);
     await openJobs(page);
     const text = content === "MISSPELT" ? (await savedFile(page)).replace('"vehicle"', '"vehicel"') : content;
     await pick(page, "bad.json", text);
@@ -71,7 +63,7 @@ describe("jobs on the page", () => {
   });
 
   it("can be copied, deleted, brought back and compared", async () => {
-    const { page, faults } = await openWith("theJob");
+    const { page, faults } = await openWith(browser, "theJob");
     await openJobs(page);
     await rows(page).first().getByRole("button", { name: /^Copy/ }).click();
     await expect.poll(() => rows(page).count()).toBe(2);
@@ -111,7 +103,7 @@ describe("jobs on the page", () => {
   });
 
   it("open on their own first road, also where the job before showed one of the same name", async () => {
-    const { page } = await openWith("theRoad");
+    const { page } = await openWith(browser, "theRoad");
     expect(await page.locator("#view-road").inputValue()).toBe("udds"); // the pick-up has a road of this name too
     await openJobs(page);
     await page.getByRole("button", { name: /^Example: .*pick-up/ }).click();
@@ -122,7 +114,7 @@ describe("jobs on the page", () => {
   });
 
   it("go back to an earlier version", async () => {
-    const { page } = await openWith("theJob");
+    const { page } = await openWith(browser, "theJob");
     await openJobs(page);
     await write(page, "usualDay_km", "61 km");
     await isSaved(page);
@@ -135,7 +127,7 @@ describe("jobs on the page", () => {
 
 describe("the workshop's own", () => {
   it("chart is made, coloured and captioned", async () => {
-    const { page, faults } = await openWith("ownCharts");
+    const { page, faults } = await openWith(browser, "ownCharts");
     await page.getByRole("button", { name: "Make a chart" }).click();
     await page.selectOption("#own-0-x", "speed");
     await page.selectOption("#own-0-y", "motorTorque");
@@ -151,7 +143,7 @@ describe("the workshop's own", () => {
   });
 
   it("note is written below a section, kept, and taken back", async () => {
-    const { page } = await openWith("theCar");
+    const { page } = await openWith(browser, "theCar");
     await page.getByRole("button", { name: "Write a note to The car" }).click();
     await write(page, "notes.0.text", "Weighed on **Tuesday**, tank a quarter full. See Figure 1.");
     const read = page.locator("#theCar .note-read");
@@ -166,7 +158,7 @@ describe("the workshop's own", () => {
   });
 
   it("choice of what the client need not see is left out of print, and said", async () => {
-    const { page } = await openWith("operatingPoints", "energyPerKm");
+    const { page } = await openWith(browser, "operatingPoints", "energyPerKm");
     await page.getByRole("button", { name: /Hide from client.*Operating points/ }).click();
     expect(await page.locator("#operatingPoints").isVisible()).toBe(true);
     const beside = await page.evaluate(() => {
@@ -182,7 +174,7 @@ describe("the workshop's own", () => {
   });
 
   it("units change every field, figure and sentence, and what was typed stays as typed", async () => {
-    const { page, faults } = await openWith("theJob", "theCar", "whichIsEnough", "stateOfCharge");
+    const { page, faults } = await openWith(browser, "theJob", "theCar", "whichIsEnough", "stateOfCharge");
     await page.locator(".tools select").selectOption("british");
     await worked(page);
     expect(await page.inputValue("#field-usualDay_km")).toBe("23.6121");

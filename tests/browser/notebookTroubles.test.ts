@@ -2,21 +2,13 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { changedDemo } from "../support/changedDemo.ts";
 import { finding, worked, write } from "../support/notebookPage.ts";
-import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+import { openWith, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
   browser = await startChromium();
 });
 afterAll(async () => browser?.close());
-
-/** The notebook with these workings open and all the others folded. */
-async function openWith(...workings: readonly string[]): Promise<OpenNotebook> {
-  const notebook = await openNotebook(browser, 1440, 900, false, true);
-  await openWorking(notebook.page, ...workings);
-  await worked(notebook.page);
-  return notebook;
-}
 
 const saved = (page: Page) => page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
 
@@ -36,7 +28,7 @@ describe("when something is amiss", () => {
   });
 
   it("shows a failing section's own sentence and lets the others live", async () => {
-    const { page } = await openWith("theRoad", "theJob");
+    const { page } = await openWith(browser, "theRoad", "theJob");
     const job = changedDemo({});
     (job["roads"] as unknown[]).push({ kind: "cycle", id: "moon", title: "The moon", cycle: "uddz" });
     const buffer = Buffer.from(JSON.stringify(job));
@@ -57,7 +49,7 @@ describe("when something is amiss", () => {
   });
 
   it("shows a job changed in another tab, and lets nobody write over it in silence", async () => {
-    const { page: first } = await openWith("theJob");
+    const { page: first } = await openWith(browser, "theJob");
     await saved(first);
     const second = await first.context().newPage();
     await second.goto(inject("notebookUrl"));
@@ -70,7 +62,7 @@ describe("when something is amiss", () => {
   });
 
   it("survives being closed in the middle of a word", async () => {
-    const { page } = await openWith("theCar");
+    const { page } = await openWith(browser, "theCar");
     await saved(page);
     await page.locator("#field-vehicle-load_kg").pressSequentially(" and the d");
     const context = page.context();
@@ -83,7 +75,7 @@ describe("when something is amiss", () => {
   });
 
   it("reads a figure by the keyboard, and the others at the same place", async () => {
-    const { page } = await openWith("stateOfCharge", "theRoad");
+    const { page } = await openWith(browser, "stateOfCharge", "theRoad");
     await page.locator("#stateOfCharge .figure-slider").first().focus();
     for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
     expect(await page.locator("#stateOfCharge .figure-reading").first().textContent()).toMatch(/\d min: .*%/);
@@ -92,7 +84,7 @@ describe("when something is amiss", () => {
   });
 
   it("saves a figure as drawing, picture and numbers", async () => {
-    const { page, faults } = await openWith("energyPerKm");
+    const { page, faults } = await openWith(browser, "energyPerKm");
     const figure = page.locator("#energyPerKm figure").first();
     await figure.locator("summary").first().click();
     const begins: Record<string, string> = { drawing: "<svg", picture: "\u0089PNG", numbers: "\u00ef\u00bb\u00bf" };

@@ -1,6 +1,7 @@
 import { type Browser, chromium, type Page } from "playwright-core";
 import { inject } from "vitest";
 import { chromiumFlags } from "./chromium.ts";
+import { worked } from "./notebookPage.ts";
 
 /** A headless Chromium for one test file; the file closes it in `afterAll`. */
 export async function startChromium(): Promise<Browser> {
@@ -49,4 +50,12 @@ export async function openWorkings(page: Page): Promise<void> {
 /** Opens these workings alone, which is much quicker than all of them. */
 export async function openWorking(page: Page, ...names: readonly string[]): Promise<void> {
   for (const name of names) await page.locator(`[data-opens="${name}"][aria-expanded="false"]`).click();
+}
+
+/** The notebook as `openNotebook` opens it, with these workings open and calculated and all the others folded. */
+export async function openWith(browser: Browser, ...workings: readonly string[]): Promise<OpenNotebook> {
+  const notebook = await openNotebook(browser, 1440, 900, false, true);
+  await openWorking(notebook.page, ...workings);
+  await worked(notebook.page);
+  return notebook;
 }
