@@ -4,15 +4,17 @@
  */
 export function hintsAside(page: HTMLElement): void {
   const closed = new WeakSet<Element>();
-  const hintNow = () => document.activeElement?.closest(".field")?.querySelector<HTMLElement>(":scope > .hint");
+  const hintOf = (field: Element | null | undefined) =>
+    field?.closest(".field")?.querySelector<HTMLElement>(":scope > .hint");
+  const hintNow = () => hintOf(document.activeElement);
   page.addEventListener("keydown", (event) => {
     if (event.key !== "Escape") return;
     const hint = hintNow();
     hint?.toggleAttribute("data-aside", true);
     if (hint) closed.add(hint);
   });
-  page.addEventListener("focusout", () => {
-    const hint = hintNow();
+  page.addEventListener("focusout", ({ target }) => {
+    const hint = target instanceof Element ? hintOf(target) : undefined;
     hint?.removeAttribute("data-aside");
     if (hint) closed.delete(hint);
   });

@@ -10,8 +10,8 @@ import {
   unfold,
   worked,
   write,
-} from "../support/notebookPage.ts";
-import { openNotebook, openWith, startChromium } from "../support/openNotebook.ts";
+} from "../../support/notebookPage.ts";
+import { openNotebook, openWith, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {

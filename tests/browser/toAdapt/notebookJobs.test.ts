@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { choosePaper, finding, worked, write } from "../support/notebookPage.ts";
-import { openWith, startChromium } from "../support/openNotebook.ts";
+import { choosePaper, finding, worked, write } from "../../support/notebookPage.ts";
+import { openWith, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { saidAt, settled, write } from "../support/notebookPage.ts";
-import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+import { saidAt, settled, write } from "../../support/notebookPage.ts";
+import { openNotebook, openWorking, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 let page: Page;

@@ -1,9 +1,9 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demos } from "../../shared/demos/index.ts";
-import { type Complaint, walkFields, writableFields } from "../support/fieldWalk.ts";
-import { saidAt, settled, unfold, worked } from "../support/notebookPage.ts";
-import { openNotebook, openWorking, openWorkings, startChromium } from "../support/openNotebook.ts";
+import { demos } from "../../../shared/demos/index.ts";
+import { type Complaint, walkFields, writableFields } from "../../support/fieldWalk.ts";
+import { saidAt, settled, unfold, worked } from "../../support/notebookPage.ts";
+import { openNotebook, openWorking, openWorkings, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { expectNoSidewaysScroll, settled } from "../support/notebookPage.ts";
-import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+import { expectNoSidewaysScroll, settled } from "../../support/notebookPage.ts";
+import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
