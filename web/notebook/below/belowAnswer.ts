@@ -1,4 +1,5 @@
 import { html, nothing, render } from "lit-html";
+import { failureWords } from "../../../shared/failureWords.ts";
 import { InputError } from "../../../shared/problems.ts";
 import { reloadView } from "../../look/reloadView.ts";
 import { fetchPart } from "../../worker/fetchPart.ts";
@@ -29,7 +30,7 @@ export function belowAnswer(
       onFilled();
       return filled;
     } catch (error) {
-      const words = error instanceof Error ? error.message : String(error);
+      const words = failureWords(error);
       for (const place of all) render(reloadView(words), place);
       if (!(error instanceof InputError)) throw error;
       return undefined;

@@ -56,7 +56,7 @@ export function fillBelow(page: HTMLElement, places: BelowPlaces, setting: Below
   const common = commonPosition();
   chapters.forEach((chapter, order) => {
     const whole = places.chapters.querySelector<HTMLElement>(`#${chapter.name}`) ?? places.chapters;
-    fillChapter(chapter, graph.read(chapter.name), whole, { ...setting, common, order });
+    fillChapter(chapter, graph.read(chapter.name), whole, { ...setting, common, order, retry: graph.retry });
   });
   const width_px = watchWidth(place("workings-width"), turns);
   fillSections(sections, places.workings, { ...setting, workings, common, width_px, before: chapters.length });
