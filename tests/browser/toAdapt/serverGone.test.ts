@@ -3,11 +3,11 @@ import type { Server } from "node:http";
 import { extname, join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
-import { listen } from "../../sim/cli/listen.ts";
-import { staticServer } from "../../sim/cli/staticServer.ts";
-import { emptyFolder } from "../support/emptyFolder.ts";
-import { settled } from "../support/notebookPage.ts";
-import { openWorking, startChromium } from "../support/openNotebook.ts";
+import { listen } from "../../../sim/cli/listen.ts";
+import { staticServer } from "../../../sim/cli/staticServer.ts";
+import { emptyFolder } from "../../support/emptyFolder.ts";
+import { settled } from "../../support/notebookPage.ts";
+import { openWorking, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 let server: Server | undefined;
@@ -61,6 +61,7 @@ async function open(): Promise<Page> {
   await page.goto(`http://127.0.0.1:${port}/`);
   await settled(page);
   await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
+  await page.waitForLoadState("networkidle"); // what follows the answer unasked has come
   return page;
 }
 
