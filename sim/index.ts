@@ -50,7 +50,7 @@ export type { Profile, Trace } from "./trace/trace.ts";
 
 /** Everything of sim/route that a page needs, and what sim/trace says about a trace. */
 export async function openRoutes() {
-  const rooms = await Promise.all([
+  const pieces = await Promise.all([
     import("./route/readLog.ts"),
     import("./route/clean/cleanLog.ts"),
     import("./route/joinLogs.ts"),
@@ -68,7 +68,7 @@ export async function openRoutes() {
     import("./route/log/steps.ts"),
   ]);
   const [read, clean, join, split, days, places, open, trace, shape, readTyped, typed, repeat, hills, like, steps] =
-    rooms;
+    pieces;
   return {
     ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...open, ...trace, ...shape },
     ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },

@@ -41,8 +41,9 @@ export function setPackLimits(limits: PackLimits, pack: PackModel, state: PackSt
 
   const cold_frac = share(temperature_K, pack.coldChargeNone_K, pack.coldChargeFull_K);
   const charge_A = warm_frac * cold_frac * currentWithin_A(pack.charge, state.chargeUse_A2s, dt_s);
-  const room_A = ((pack.regenTo_frac - soc_frac) * pack.capacity_C) / dt_s;
-  const charge_W = room_A > 0 ? greatestCharge_W(openCircuit_V, charge_ohm, Math.min(charge_A, room_A), pack.max_V) : 0;
+  const toFull_A = ((pack.regenTo_frac - soc_frac) * pack.capacity_C) / dt_s;
+  const charge_W =
+    toFull_A > 0 ? greatestCharge_W(openCircuit_V, charge_ohm, Math.min(charge_A, toFull_A), pack.max_V) : 0;
 
   limits.openCircuit_V = openCircuit_V;
   limits.discharge_ohm = discharge_ohm;

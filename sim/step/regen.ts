@@ -73,7 +73,7 @@ function fade_frac(controller: ControllerModel, mean_mps: number): number {
 }
 
 /** Share of braking that the controller lets through at a voltage: none at its highest. */
-function room_frac({ max_V, rollBackAbove_V }: ControllerModel, terminal_V: number): number {
+function taken_frac({ max_V, rollBackAbove_V }: ControllerModel, terminal_V: number): number {
   if (max_V > rollBackAbove_V) return 1 - share(terminal_V, rollBackAbove_V, max_V);
   return terminal_V <= max_V ? 1 : 0;
 }
@@ -93,7 +93,7 @@ function regenExcess_Nm(context: RunContext, motor_Nm: number): number {
   const envelope_Nm = envelopeTorque_Nm(motor.envelope, motor_radps, terminal_V) * start.motorDerate_frac;
   return Math.max(
     -motor_Nm - faded_frac * envelope_Nm,
-    -motor_Nm - room_frac(controller, terminal_V) * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm),
+    -motor_Nm - taken_frac(controller, terminal_V) * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm),
     (-controller_W - faded_frac * controller.regen_W) * each_Nm,
     (-controller_W - faded_frac * controller.regen_A * terminal_V) * each_Nm,
     (start.pack.charge_W - interval.terminal_W) * each_Nm,

@@ -66,8 +66,8 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
       return;
     }
     const { width_px, height_px } = size.value;
-    const room_px = Math.floor((height_px - AROUND_px) / Math.max(1, rows.value.length));
-    const rowHeight_px = width_px < 600 ? ROW_px.narrow : Math.max(ROW_px.least, Math.min(ROW_px.most, room_px));
+    const space_px = Math.floor((height_px - AROUND_px) / Math.max(1, rows.value.length));
+    const rowHeight_px = width_px < 600 ? ROW_px.narrow : Math.max(ROW_px.least, Math.min(ROW_px.most, space_px));
     picture = drawAnswer(answer, {
       ...{ document, width_px, rowHeight_px, units: view.units.value, rows: rows.value, chosen: chosen.value },
       ...(pinned.value && {

@@ -59,7 +59,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
   const [yLow, yHigh] = reachOf(ys);
   const hueRamp = steppedRamp(...reachOf(hues));
   const hueTitle = chosen.colour ? channelLabel(chosen.colour, units) : "";
-  const room_px = drawing.width_px - 30;
+  const space_px = drawing.width_px - 30;
   const lineOf = (index: number) => {
     const { colour, dash, width_px } = packStyle(index, drawing.chosen);
     return { stroke: colour, strokeWidth: width_px, ...(dash ? { strokeDasharray: dash } : {}) };
@@ -70,10 +70,10 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
     ? lineKey(
         packs.map(({ name, index }) => ({ words: name, style: lineOf(index) })),
         6,
-        room_px,
+        space_px,
       )
-    : packKey(packs, 6, room_px, drawing.chosen, chosen.colour ? ink : undefined);
-  const keys_px = key.height_px + (chosen.colour ? rampKeyHeight_px(hueRamp, hueTitle, room_px) : 0);
+    : packKey(packs, 6, space_px, drawing.chosen, chosen.colour ? ink : undefined);
+  const keys_px = key.height_px + (chosen.colour ? rampKeyHeight_px(hueRamp, hueTitle, space_px) : 0);
   const top = KEY_TOP_PX + 14 + keys_px;
   const bottom = top + Math.round(Math.min(340, Math.max(220, drawing.width_px * 0.45)));
   const frame: Frame = {
@@ -123,7 +123,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
     { color: { type: "identity" } },
   );
   key.writeNames(svg, KEY_TOP_PX);
-  if (chosen.colour) drawRampKey(svg, hueRamp, hueTitle, 6, KEY_TOP_PX + key.height_px, room_px);
+  if (chosen.colour) drawRampKey(svg, hueRamp, hueTitle, 6, KEY_TOP_PX + key.height_px, space_px);
 
   const say = (quantity: ChannelQuantity, value: number) => `${threeFigures(value)} ${quantity.unit(units).sign}`;
   const between = (quantity: ChannelQuantity, low: number, high: number) =>

@@ -185,12 +185,12 @@ function differences(
   const names = others.map(({ name }) => wrapped(name, drawing.width_px * 0.25, FONT_PX, 1).join(""));
   const isLess = others.some(({ total }) => total < chosen.total);
   const words = others.map(({ total }) => signed(total - chosen.total, unit));
-  const room_px = 14 + Math.max(...words.map((each) => textWidth_px(each, FONT_PX)));
+  const space_px = 14 + Math.max(...words.map((each) => textWidth_px(each, FONT_PX)));
   const top = 10;
   const bottom = top + others.length * ROW_PX;
   const frame: Frame = {
-    left: LEFT_PX + 10 + Math.max(...names.map((name) => textWidth_px(name, FONT_PX))) + (isLess ? room_px : 0),
-    right: drawing.width_px - 16 - room_px,
+    left: LEFT_PX + 10 + Math.max(...names.map((name) => textWidth_px(name, FONT_PX))) + (isLess ? space_px : 0),
+    right: drawing.width_px - 16 - space_px,
     top,
     bottom,
     height: bottom + 44,

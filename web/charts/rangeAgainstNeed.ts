@@ -95,8 +95,8 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
   const under = (place: number) => top + place * ROW_PX + 6 + BAR_PX;
   packs.forEach(({ name }, i) => {
     const found = `: ${ranges[i]}, ${verdicts[i]}`;
-    const room = right - LEFT_PX - 4 - textWidth_px(found, FONT_PX);
-    const [short = ""] = wrapped(name, room, FONT_PX, 1);
+    const space = right - LEFT_PX - 4 - textWidth_px(found, FONT_PX);
+    const [short = ""] = wrapped(name, space, FONT_PX, 1);
     const words = `${short}${found}`;
     // The lines break off for the words: run through, they would strike them out.
     const middle = under(i) + 10;

@@ -30,8 +30,8 @@ export function rankedUnknowns({ range_m, unknowns }: RankedUnknownsInput, drawi
     least: shown(Math.min(atLow_m, atHigh_m, range_m)),
     most: shown(Math.max(atLow_m, atHigh_m, range_m)),
   }));
-  const room_px = Math.max(110, drawing.width_px * 0.3);
-  const names = bars.map(({ label }) => wrapped(label, room_px, FONT_PX, 2));
+  const space_px = Math.max(110, drawing.width_px * 0.3);
+  const names = bars.map(({ label }) => wrapped(label, space_px, FONT_PX, 2));
   const words = bars.map(
     ({ least, most }) =>
       `${threeFigures(Math.round(least * 10) / 10)} to ${threeFigures(Math.round(most * 10) / 10)} ${unit.sign}`,

@@ -35,9 +35,9 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
   for (const flag of track.isRepaired ?? []) samples += flag;
   const what = uses ? `Energy from the pack (${units.consumption.sign})` : `Speed (${units.speed.sign})`;
   const title = `${what}${samples > 0 ? ", wide rim: repaired" : ""}`;
-  const room_px = drawing.width_px - 20;
+  const space_px = drawing.width_px - 20;
   const plane = onPlane(track);
-  const frame = fitted(plane, drawing.width_px, 10 + rampKeyHeight_px(colours, title, room_px));
+  const frame = fitted(plane, drawing.width_px, 10 + rampKeyHeight_px(colours, title, space_px));
   const kept = apart(plane, frame, track.partRows);
   const { rows, legs, outline } = drawnTrack(kept, track, shown, colours, plane, frame);
   const place = { x: (i: number) => plane.east_m[i], y: (i: number) => plane.north_m[i] };
@@ -55,7 +55,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
     ),
     dot([...new Set([0, n - 1])], { ...place, r: 4.5, fill: paper, stroke: ink, strokeWidth: 1.5 }),
   ]);
-  drawRampKey(svg, colours, title, 10, 4, room_px);
+  drawRampKey(svg, colours, title, 10, 4, space_px);
   const pixels = (i: number): [number, number] => [
     xPixel(frame, plane.east_m[i] as number),
     yPixel(frame, plane.north_m[i] as number),

@@ -21,7 +21,7 @@ export async function driveLog(
   const units = jobEditor.job.peek().units;
   const piece = pieceChoices(drive, units).find(({ key }) => key === log.piece.peek());
   if (!piece || jobEditor.isLooking.peek()) return;
-  const made = await log.make((room) => room.roadOf(piece.key, piece.title));
+  const made = await log.make((roads) => roads.roadOf(piece.key, piece.title));
   if (!made) return;
   const road = namedRoad(made, freeRoadId(jobEditor.job.peek(), "log"));
   const problems = jobEditor.change("Log driven", (state) => withDays(withRoad(state, road, logOrigin(drive)), drive), [

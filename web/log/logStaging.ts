@@ -20,7 +20,7 @@ export interface KeptTrack {
 
 /** A log that is staged: read and cleaned in a worker, looked at here, and not in the job until it is taken. */
 export interface LogStaging {
-  readonly room: RoadsApi;
+  readonly roads: RoadsApi;
   /** What is being done, while it is done. */
   readonly work: ReadonlySignal<{ readonly words: string; readonly share_frac: number } | undefined>;
   /** Why the last thing asked for was not done. */
@@ -51,7 +51,7 @@ export interface LogStaging {
   /** Another job is open: whatever is still being done here is given up, and nothing more is said or taken. */
   end(): void;
   /** A road asked for, or nothing, with the reasons in `refused`. */
-  make(ask: (room: RoadsApi) => Promise<Answer<MadeRoad>>): Promise<MadeRoad | undefined>;
+  make(ask: (roads: RoadsApi) => Promise<Answer<MadeRoad>>): Promise<MadeRoad | undefined>;
 }
 
 /** What maps leave out at both ends of a trip, in metres, so that they show nobody's door. */
@@ -60,11 +60,11 @@ export const CUT_m = 300;
 const untouched: LogSetting = { answers: [], off: [], parkedLonger_s: PARKED_s };
 
 /**
- * `room` is asked for what takes long; `texts` are kept with the job. `onDrive` hears, once for what was brought, of a drive that
+ * `roads` is asked for what takes long; `texts` are kept with the job. `onDrive` hears, once for what was brought, of a drive that
  * leaves nothing to be asked.
  */
 export function createLogStaging(
-  room: RoadsApi,
+  roads: RoadsApi,
   texts: StagedTexts,
   onDrive: (log: LogStaging, drive: Drive) => Promise<void> = async () => {},
 ): LogStaging {
@@ -90,7 +90,7 @@ export function createLogStaging(
   const ask = (wanted: LogSetting, how: () => Promise<Answer<Brought>>, isNew: boolean): Promise<void> => {
     if (isEnded) return Promise.resolve();
     const mine = ++wish;
-    if (work.value) void room.cancel();
+    if (work.value) void roads.cancel();
     work.value = { words: "Starting", share_frac: 0 };
     refused.value = [];
     done.value = "";
@@ -123,24 +123,24 @@ export function createLogStaging(
   async function choose(which: Piece): Promise<void> {
     piece.value = which;
     const hasTrips = brought.value?.outcome.kind === "drive" && brought.value.outcome.trips.length > 0;
-    const answer = hasTrips ? await answered(() => room.view(which)) : undefined;
+    const answer = hasTrips ? await answered(() => roads.view(which)) : undefined;
     if (piece.value === which && !isEnded) view.value = answer?.kind === "done" ? answer.value : undefined;
   }
 
   const change = (part: Partial<LogSetting>) => {
     const wanted = { ...setting.value, ...part };
-    return ask(wanted, () => room.again(wanted, tell), false);
+    return ask(wanted, () => roads.again(wanted, tell), false);
   };
 
   const staging: LogStaging = {
-    ...{ room, work, refused, brought, setting, piece, view, labels, done, choose, change },
+    ...{ roads, work, refused, brought, setting, piece, view, labels, done, choose, change },
     cutsEnds: signal(true),
     texts,
     kept: signal(undefined),
     keep: { track: async () => {} },
     bring(files) {
       const wanted = { ...untouched, parkedLonger_s: setting.value.parkedLonger_s };
-      return ask(wanted, () => room.bring(files, wanted, tell), true);
+      return ask(wanted, () => roads.bring(files, wanted, tell), true);
     },
     answer(file, options) {
       const { answers } = setting.value;
@@ -148,7 +148,7 @@ export function createLogStaging(
       return change({ answers: long.with(file, { ...long[file], ...options }) });
     },
     cancel() {
-      void room.cancel();
+      void roads.cancel();
     },
     putBack() {
       brought.value = undefined;
@@ -159,10 +159,10 @@ export function createLogStaging(
     end() {
       isEnded = true;
       wish += 1;
-      if (brought.peek() || work.peek()) void room.discard();
+      if (brought.peek() || work.peek()) void roads.discard();
     },
     async make(how) {
-      const answer = await answered(() => how(room));
+      const answer = await answered(() => how(roads));
       if (isEnded) return undefined;
       refused.value = answer.kind === "refused" ? answer.problems.map(problemWords) : [];
       return answer.kind === "done" ? answer.value : undefined;

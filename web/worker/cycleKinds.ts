@@ -6,13 +6,13 @@ export type CycleKinds = Parameters<Routes["standardCycleLike"]>[1];
 /** Works the standard cycles' characteristics out when they are first asked for, and once. */
 export function createCycleKinds(
   cycleText: (cycle: string) => Promise<Record<string, string>>,
-): (room: Routes) => Promise<CycleKinds> {
+): (routes: Routes) => Promise<CycleKinds> {
   let kinds: Promise<CycleKinds> | undefined;
-  return (room) => {
+  return (routes) => {
     kinds ??= Promise.all(
-      room.standardCycles.map(async ({ id }) => ({
+      routes.standardCycles.map(async ({ id }) => ({
         id,
-        characteristics: room.characteristics(room.cycleTrace(id, await cycleText(id))),
+        characteristics: routes.characteristics(routes.cycleTrace(id, await cycleText(id))),
       })),
     );
     return kinds;

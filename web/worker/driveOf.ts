@@ -13,27 +13,27 @@ export interface Sorted {
 }
 
 /** Splits a cleaned log where it stands longer than given, and sorts the trips into local days. */
-export function sortOut(room: Routes, cleaned: CleanedLog, parkedLonger_s: number, utcOffset_s: number): Sorted {
-  const found = room.splitTrips(cleaned, { parkedLonger_s });
-  const places = room.findPlaces(found.parkings, utcOffset_s);
+export function sortOut(routes: Routes, cleaned: CleanedLog, parkedLonger_s: number, utcOffset_s: number): Sorted {
+  const found = routes.splitTrips(cleaned, { parkedLonger_s });
+  const places = routes.findPlaces(found.parkings, utcOffset_s);
   // Places go by their number, so that the page may call them what it likes.
   const numbered = places.map((place, i) => ({ ...place, label: String(i) }));
-  return { cleaned, found, places, days: room.summariseDays(found, utcOffset_s, numbered) };
+  return { cleaned, found, places, days: routes.summariseDays(found, utcOffset_s, numbered) };
 }
 
 /** What the page is told of a cleaned log. */
 export function driveOf(
-  room: Routes,
+  routes: Routes,
   { cleaned, found, places, days }: Sorted,
   problems: readonly Problem[],
   clock: Clock,
   kinds: CycleKinds,
 ): Drive {
   const local = (time_s: number) => new Date(Math.round(time_s + clock.offset_s) * 1000).toISOString();
-  const titles = new Map(room.standardCycles.map(({ id, title }) => [id, title]));
+  const titles = new Map(routes.standardCycles.map(({ id, title }) => [id, title]));
   const trips = found.trips.map((trip): TripRow => {
     const { distance_m, duration_s, mean_mps, max_mps, climb_m, stops } = trip.characteristics;
-    const [like] = room.standardCycleLike(trip.characteristics, kinds);
+    const [like] = routes.standardCycleLike(trip.characteristics, kinds);
     const start = local(trip.start_s);
     return {
       ...{ date: start.slice(0, 10), clock: start.slice(11, 16), distance_m, duration_s, mean_mps, max_mps, stops },

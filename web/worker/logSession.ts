@@ -1,4 +1,4 @@
-// The room for logs, without the thread around it.
+// The work on logs, without the thread around it.
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Routes, Trace, TypedDriving } from "../../sim/index.ts";
@@ -27,7 +27,7 @@ export function createLogSession(
   let cancels = 0;
   const cycleKinds = createCycleKinds(cycleText);
 
-  async function answer<T>(work: (room: Routes, isCancelled: IsCancelled) => Promise<T>): Promise<Answer<T>> {
+  async function answer<T>(work: (routes: Routes, isCancelled: IsCancelled) => Promise<T>): Promise<Answer<T>> {
     const before = cancels;
     try {
       return await answerOf(async () => work(await routes(), () => cancels !== before));
@@ -56,26 +56,26 @@ export function createLogSession(
   };
 
   async function readFile(
-    room: Routes,
+    routes: Routes,
     file: File,
     options: LogSetting["answers"][number],
     tell: Tell,
     isCancelled: IsCancelled,
   ) {
-    if (file.size > room.LARGEST_LOG_MB * BYTES_PER_MB) {
+    if (file.size > routes.LARGEST_LOG_MB * BYTES_PER_MB) {
       const found = `found ${Math.round(file.size / BYTES_PER_MB)} MB`;
       throw inputError(
         "tooLarge",
         file.name,
-        `${found}, at most ${room.LARGEST_LOG_MB} MB are read: cut the log into days`,
+        `${found}, at most ${routes.LARGEST_LOG_MB} MB are read: cut the log into days`,
       );
     }
     const bytes = new Uint8Array(await file.arrayBuffer());
-    return run(room.readLogInSteps(file.name, bytes, options), tell, `Reading ${file.name}`, isCancelled);
+    return run(routes.readLogInSteps(file.name, bytes, options), tell, `Reading ${file.name}`, isCancelled);
   }
 
   async function settle(
-    room: Routes,
+    routes: Routes,
     read: readonly ReadFile[],
     leftOut: readonly Problem[],
     setting: LogSetting,
@@ -86,9 +86,9 @@ export function createLogSession(
     const work = {
       clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => run(steps, tell, "Cleaning", isCancelled),
       sorting: () => tell("Sorting out the trips", 0),
-      cycleKinds: () => cycleKinds(room),
+      cycleKinds: () => cycleKinds(routes),
     };
-    const next = await settleLogs(room, read, leftOut, setting, work, before);
+    const next = await settleLogs(routes, read, leftOut, setting, work, before);
     if (isCancelled()) throw GIVEN_UP;
     held = next;
     return next.brought;
@@ -98,12 +98,12 @@ export function createLogSession(
     if (!held?.sorted) throw inputError("noLog", "road", "found no log to make a road of, bring one first");
     return held.sorted;
   };
-  const made = (work: (room: Routes) => Promise<Trace> | Trace, title: string): Promise<Answer<MadeRoad>> =>
-    answer(async (room) => heldToJob(roadOfTrace(await work(room), title)));
+  const made = (work: (routes: Routes) => Promise<Trace> | Trace, title: string): Promise<Answer<MadeRoad>> =>
+    answer(async (routes) => heldToJob(roadOfTrace(await work(routes), title)));
 
   return {
     bring: (files, setting, tell) =>
-      answer(async (room, isCancelled) => {
+      answer(async (routes, isCancelled) => {
         const read: ReadFile[] = [];
         const leftOut: Problem[] = [];
         for (const file of files) {
@@ -112,7 +112,7 @@ export function createLogSession(
             read.push({
               file,
               answers: JSON.stringify(options),
-              log: await readFile(room, file, options, tell, isCancelled),
+              log: await readFile(routes, file, options, tell, isCancelled),
             });
           } catch (error) {
             if (!(error instanceof InputError)) throw error;
@@ -120,10 +120,10 @@ export function createLogSession(
           }
         }
         if (read.length === 0) throw new InputError(leftOut);
-        return settle(room, read, leftOut, setting, tell, isCancelled);
+        return settle(routes, read, leftOut, setting, tell, isCancelled);
       }),
     again: (setting, tell) =>
-      answer(async (room, isCancelled) => {
+      answer(async (routes, isCancelled) => {
         const before = held;
         if (!before) throw inputError("noLog", "road", "found no log, bring one first");
         const read: ReadFile[] = [];
@@ -132,10 +132,10 @@ export function createLogSession(
           const answers = JSON.stringify(options);
           const isSame = answers === known.answers;
           read.push(
-            isSame ? known : { ...known, answers, log: await readFile(room, known.file, options, tell, isCancelled) },
+            isSame ? known : { ...known, answers, log: await readFile(routes, known.file, options, tell, isCancelled) },
           );
         }
-        return settle(room, read, before.leftOut, setting, tell, isCancelled, before);
+        return settle(routes, read, before.leftOut, setting, tell, isCancelled, before);
       }),
     async cancel() {
       cancels += 1;
@@ -146,24 +146,24 @@ export function createLogSession(
     },
     view: (piece: Piece) => answer(async () => pieceView(sortedTrips(), piece)),
     roadOf: (piece: Piece, title) =>
-      made((room) => {
+      made((routes) => {
         const sorted = sortedTrips();
         const trips = pieceTrips(sorted, piece);
-        const spread = room.spreadOfTrips(sorted.cleaned, trips);
-        return { ...room.wholeTrace(trips, "log", title), ...(spread && { spread }) };
+        const spread = routes.spreadOfTrips(sorted.cleaned, trips);
+        return { ...routes.wholeTrace(trips, "log", title), ...(spread && { spread }) };
       }, title),
     routeRoad: (speed_kmh: number, stopsPerKm: number, driving: TypedDriving, title) =>
-      made((room) => {
+      made((routes) => {
         const log = held?.read[0]?.log;
         if (!log) throw inputError("noLog", "road", "found no planned route, bring one first");
-        const { distance_m, profile } = room.routeShape(log);
+        const { distance_m, profile } = routes.routeShape(log);
         const legs = [{ distance_m, speed_mps: speed_kmh * MPS_PER_KMH, stopsPerKm }];
-        const trace = room.typedRoad(legs, driving, "route", title);
-        return profile ? room.layHillsUnder(trace, profile) : trace;
+        const trace = routes.typedRoad(legs, driving, "route", title);
+        return profile ? routes.layHillsUnder(trace, profile) : trace;
       }, title),
     typedRoad: (text: string, driving: TypedDriving, title) =>
-      made((room) => room.typedRoad(room.readTypedRoad(text), driving, "typed", title), title),
+      made((routes) => routes.typedRoad(routes.readTypedRoad(text), driving, "typed", title), title),
     cycleRoad: (request: CycleRequest) =>
-      answer(async (room) => heldToJob(cycleRoad(room, request, await cycleText(request.cycle)))),
+      answer(async (routes) => heldToJob(cycleRoad(routes, request, await cycleText(request.cycle)))),
   };
 }

@@ -7,10 +7,10 @@ import type { RoadsApi } from "./roadsApi.ts";
 const SMALL_B = 1e6;
 
 /** Reads a large job file off the page's thread: 30 MB take seconds to be looked through. Throws as `readJobFile` does. */
-export function readElsewhere(room: Pick<RoadsApi, "job">): (file: FileLike) => Promise<Job> {
+export function readElsewhere(roads: Pick<RoadsApi, "job">): (file: FileLike) => Promise<Job> {
   return async (file) => {
     if (!(file instanceof File) || file.size <= SMALL_B) return readJobFile(file);
-    const answer = await room.job(file);
+    const answer = await roads.job(file);
     if (answer.kind === "done") return answer.value;
     throw new InputError(answer.kind === "refused" ? answer.problems : []);
   };

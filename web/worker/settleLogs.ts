@@ -35,7 +35,7 @@ export interface Settling {
  * questions are seen.
  */
 export async function settleLogs(
-  room: Routes,
+  routes: Routes,
   read: readonly ReadFile[],
   leftOut: readonly Problem[],
   setting: LogSetting,
@@ -48,18 +48,18 @@ export async function settleLogs(
   const [only] = logs;
   try {
     if (only && logs.length === 1 && !only.hasTimes) {
-      return { read, leftOut, brought: { files, leftOut, outcome: plannedRoute(room, only) } };
+      return { read, leftOut, brought: { files, leftOut, outcome: plannedRoute(routes, only) } };
     }
-    const joined = isSame && before.joined ? before.joined : room.joinLogs(logs);
-    const clock = driveClock(room, joined, setting);
+    const joined = isSame && before.joined ? before.joined : routes.joinLogs(logs);
+    const clock = driveClock(routes, joined, setting);
     const how = JSON.stringify([setting.off, setting.utcOffset_s ?? 0]);
     const known = isSame && before.cleaned?.how === how ? before.cleaned.log : undefined;
     const options = { off: setting.off, utcOffset_s: clock.offset_s };
-    const cleaned = known ?? (await work.clean(room.cleanLogInSteps(joined, options)));
+    const cleaned = known ?? (await work.clean(routes.cleanLogInSteps(joined, options)));
     work.sorting();
-    const sorted = sortOut(room, cleaned, setting.parkedLonger_s, clock.offset_s);
+    const sorted = sortOut(routes, cleaned, setting.parkedLonger_s, clock.offset_s);
     const kinds = sorted.found.trips.length === 0 ? [] : await work.cycleKinds();
-    const brought = { files, leftOut, outcome: driveOf(room, sorted, joined.problems, clock, kinds) };
+    const brought = { files, leftOut, outcome: driveOf(routes, sorted, joined.problems, clock, kinds) };
     return { read, leftOut, joined, cleaned: { log: cleaned, how }, sorted, brought };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
@@ -73,7 +73,7 @@ function readingOf({ fixes, ...others }: LogFile): FileReading {
   return { ...others, count: fixes.count, hasSpeeds };
 }
 
-function plannedRoute(room: Routes, log: LogFile): PlannedRoute {
-  const { distance_m, climb_m } = room.routeShape(log);
+function plannedRoute(routes: Routes, log: LogFile): PlannedRoute {
+  const { distance_m, climb_m } = routes.routeShape(log);
   return { kind: "route", distance_m, ...(climb_m !== undefined && { climb_m }) };
 }

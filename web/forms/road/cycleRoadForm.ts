@@ -54,7 +54,7 @@ export function cycleRoadForm(form: Form): TemplateResult {
       ...(distance_km !== undefined && { distance_km }),
       ...(hills && { hills }),
     };
-    await makeRoad(form, ID, "cycle", { from: "guessed", note }, (room) => room.cycleRoad(request));
+    await makeRoad(form, ID, "cycle", { from: "guessed", note }, (roads) => roads.cycleRoad(request));
   };
   return html`<p>
       A published cycle stands in for the client's road: driven over and over until the day's distance, the last stop included,

@@ -26,7 +26,7 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
   const title = log.texts.value["title"] ?? chosen.title;
   const tooLongTitle = tooLong(title, 200);
   const take = async () => {
-    const made = await log.make((room) => room.roadOf(chosen.key, title.trim() === "" ? chosen.title : title));
+    const made = await log.make((roads) => roads.roadOf(chosen.key, title.trim() === "" ? chosen.title : title));
     if (!made) return;
     const id = freeRoadId(form.jobEditor.job.value, "log");
     const origin = logOrigin(drive);

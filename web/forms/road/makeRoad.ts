@@ -10,7 +10,7 @@ export async function makeRoad(
   place: string,
   kind: RoadOrigin,
   origin: Origin,
-  ask: (room: RoadsApi) => Promise<Answer<MadeRoad>>,
+  ask: (roads: RoadsApi) => Promise<Answer<MadeRoad>>,
 ): Promise<boolean> {
   const { log, refused } = form.view.staging;
   const made = await log.make(ask);

@@ -34,8 +34,8 @@ export function plannedRouteForm(form: Form, _route: PlannedRoute, words: string
     const [speed_kmh, stopsPerKm] = [speed.value, stops.value];
     if (speed_kmh === undefined || stopsPerKm === undefined || !driving) return;
     const note = `a planned route of ${words}, driven at ${speed_kmh} km/h, ${stopsPerKm} stops a km; ${drivingNote(driving)}`;
-    await makeRoad(form, ID, "typed", { from: "guessed", note }, (room) =>
-      room.routeRoad(speed_kmh, stopsPerKm, driving, title),
+    await makeRoad(form, ID, "typed", { from: "guessed", note }, (roads) =>
+      roads.routeRoad(speed_kmh, stopsPerKm, driving, title),
     );
   };
   return html`<p>

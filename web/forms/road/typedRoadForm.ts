@@ -39,7 +39,7 @@ export function typedRoadForm(form: Form): TemplateResult {
     form.jobEditor.settle();
     if (typed.trim() === "") return;
     // Where the reader itself cannot be had, the button says so.
-    const answer = await log.room.typedRoad(typed, driving ?? calm, "typed").catch(() => undefined);
+    const answer = await log.roads.typedRoad(typed, driving ?? calm, "typed").catch(() => undefined);
     if (!answer || texts.value[ID] !== typed) return;
     if (answer.kind === "refused") {
       refused.value = { ...refused.value, [READING]: firstOf(answer.problems.map(problemWords)) };
@@ -60,7 +60,7 @@ export function typedRoadForm(form: Form): TemplateResult {
       note: `typed from memory; ${drivingNote(driving)}`,
       ...(typed !== "" && { typed }),
     };
-    await makeRoad(form, ID, "typed", origin, (room) => room.typedRoad(text, driving, title));
+    await makeRoad(form, ID, "typed", origin, (roads) => roads.typedRoad(text, driving, title));
   };
   return html`<p>
       No log? Type what the client tells, piece by piece. The trace is made up from it, with the acceleration you state, and

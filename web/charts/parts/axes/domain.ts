@@ -9,9 +9,9 @@ export function domain(low: number, high: number, withZero = false): [number, nu
     to = Math.max(to, 0);
   }
   if (to - from <= Math.abs(to) * 1e-9) {
-    const room = Math.abs(to) * 0.1 || 1;
-    if (!withZero || from < 0) from -= room;
-    if (!withZero || to >= 0) to += room;
+    const margin = Math.abs(to) * 0.1 || 1;
+    if (!withZero || from < 0) from -= margin;
+    if (!withZero || to >= 0) to += margin;
   }
   const [niceFrom, niceTo] = nice(from, to, 5);
   return [niceFrom, niceTo];

@@ -22,14 +22,14 @@ export function textWidth_px(text: string, fontSize_px: number): number {
   return (hundredths * 1.05 * fontSize_px) / 100;
 }
 
-/** `text` broken at its spaces into at most `lines` lines of `room_px`; what does not fit ends in an ellipsis. */
-export function wrapped(text: string, room_px: number, fontSize_px: number, lines: number): string[] {
+/** `text` broken at its spaces into at most `lines` lines of `space_px`; what does not fit ends in an ellipsis. */
+export function wrapped(text: string, space_px: number, fontSize_px: number, lines: number): string[] {
   const out: string[] = [];
   let line = "";
   const words = text.split(/\s+/);
   for (let i = 0; i < words.length; i++) {
     const longer = line ? `${line} ${words[i]}` : (words[i] ?? "");
-    if (!line || textWidth_px(longer, fontSize_px) <= room_px) {
+    if (!line || textWidth_px(longer, fontSize_px) <= space_px) {
       line = longer;
     } else if (out.length === lines - 1) {
       line = `${line} ${words.slice(i).join(" ")}`;
@@ -40,12 +40,12 @@ export function wrapped(text: string, room_px: number, fontSize_px: number, line
     }
   }
   out.push(line);
-  return out.map((each) => shortened(each, room_px, fontSize_px));
+  return out.map((each) => shortened(each, space_px, fontSize_px));
 }
 
-function shortened(text: string, room_px: number, fontSize_px: number): string {
-  if (textWidth_px(text, fontSize_px) <= room_px) return text;
+function shortened(text: string, space_px: number, fontSize_px: number): string {
+  if (textWidth_px(text, fontSize_px) <= space_px) return text;
   let kept = text;
-  while (kept.length > 1 && textWidth_px(`${kept}…`, fontSize_px) > room_px) kept = kept.slice(0, -1);
+  while (kept.length > 1 && textWidth_px(`${kept}…`, fontSize_px) > space_px) kept = kept.slice(0, -1);
   return `${kept.trimEnd()}…`;
 }

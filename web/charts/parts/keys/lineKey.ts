@@ -22,12 +22,12 @@ export function lineKey(
     readonly style: { readonly stroke: string; readonly strokeWidth: number; readonly strokeDasharray?: string };
   }[],
   left_px: number,
-  room_px: number,
+  space_px: number,
 ): LineKey {
-  const words = lines.map((each) => wrapped(each.words, room_px - SAMPLE_PX - 6, FONT_PX, 1).join(""));
+  const words = lines.map((each) => wrapped(each.words, space_px - SAMPLE_PX - 6, FONT_PX, 1).join(""));
   const { places, rows } = inRows(
     words.map((each) => SAMPLE_PX + textWidth_px(each, FONT_PX) + 22),
-    room_px,
+    space_px,
   );
   const middle = (top_px: number, row: number) => top_px + (row + 0.5) * ROW_PX;
   return {

@@ -18,14 +18,14 @@ export interface PackKey {
 export function packKey(
   packs: readonly { readonly name: string; readonly index: number }[],
   left_px: number,
-  room_px: number,
+  space_px: number,
   chosen?: number,
   fill?: string,
 ): PackKey {
-  const names = packs.map((pack) => wrapped(pack.name, room_px - 24, FONT_PX, 1).join(""));
+  const names = packs.map((pack) => wrapped(pack.name, space_px - 24, FONT_PX, 1).join(""));
   const { places, rows } = inRows(
     names.map((name) => textWidth_px(name, FONT_PX) + 30),
-    room_px,
+    space_px,
   );
   const middle = (top_px: number, row: number) => top_px + (row + 0.5) * ROW_PX;
   const at = (i: number) => left_px + 6 + (places[i]?.x ?? 0);

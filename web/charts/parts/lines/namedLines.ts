@@ -34,13 +34,13 @@ const LEFT_PX = 52;
 
 /** Lines over a common scale, each named at its right end. */
 export function namedLines(drawing: Drawing, input: NamedLinesInput): { svg: SVGSVGElement; frame: Frame } {
-  const room_px = Math.min(190, Math.max(102, drawing.width_px * 0.26));
-  const names = input.lines.map(({ name }) => wrapped(name, room_px, FONT_PX, drawing.width_px < 480 ? 3 : 2));
+  const space_px = Math.min(190, Math.max(102, drawing.width_px * 0.26));
+  const names = input.lines.map(({ name }) => wrapped(name, space_px, FONT_PX, drawing.width_px < 480 ? 3 : 2));
   const widest_px = Math.max(0, ...names.flat().map((words) => textWidth_px(words, FONT_PX)));
   const bottom = input.top_px + input.plotHeight_px;
   const frame: Frame = {
     left: LEFT_PX,
-    right: drawing.width_px - Math.min(room_px, widest_px) - 26,
+    right: drawing.width_px - Math.min(space_px, widest_px) - 26,
     top: input.top_px,
     bottom,
     height: bottom + (input.xLabel === null ? 16 : BELOW_PX),

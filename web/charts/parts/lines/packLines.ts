@@ -42,15 +42,15 @@ const LEFT_PX = 48;
 /** One line a pack along a run, overlaid, each named at its end. */
 export function packLines(drawing: Drawing, input: PackLinesInput): PackLines {
   const { packs, axis, columns } = input;
-  const room_px = Math.min(190, Math.max(102, drawing.width_px * 0.26));
+  const space_px = Math.min(190, Math.max(102, drawing.width_px * 0.26));
   const names = packs.map((pack, i) => [
-    ...wrapped(pack.name, room_px, FONT_PX, drawing.width_px < 480 ? 3 : 2),
+    ...wrapped(pack.name, space_px, FONT_PX, drawing.width_px < 480 ? 3 : 2),
     ...(input.endWords ? [input.endWords(i)] : []),
   ]);
   const widest_px = Math.max(...names.flat().map((line) => textWidth_px(line, FONT_PX)));
   const frame: Frame = {
     left: LEFT_PX,
-    right: drawing.width_px - Math.min(room_px, widest_px) - 26,
+    right: drawing.width_px - Math.min(space_px, widest_px) - 26,
     top: 30,
     bottom: input.height_px - BELOW_PX,
     height: input.height_px,

@@ -17,28 +17,28 @@ export interface Box {
 }
 
 /**
- * Writes labels at their lines, each at the first of its places that is inside `room`, clear of those before it and of `taken`; where
- * none is, clear of other labels only; where that fails too, elsewhere in the room, with a line that leads to its first place.
+ * Writes labels at their lines, each at the first of its places that is inside `space`, clear of those before it and of `taken`; where
+ * none is, clear of other labels only; where that fails too, elsewhere in the space, with a line that leads to its first place.
  */
 export function placeLabels(
   svg: SVGSVGElement,
   labels: readonly PlacedLabel[],
-  room: Box,
+  space: Box,
   taken: readonly Box[] = [],
 ): readonly Box[] {
   const boxes: Box[] = [];
   for (const { words: whole, colour, places } of labels) {
-    const words = wrapped(whole, room.right - room.left, FONT_PX, 1).join("");
+    const words = wrapped(whole, space.right - space.left, FONT_PX, 1).join("");
     const width = textWidth_px(words, FONT_PX);
     const boxAt = ({ x, y, anchor }: Place): Box => {
       const left = anchor === "start" ? x : anchor === "end" ? x - width : x - width / 2;
       return { left, right: left + width, top: y - LINE_PX / 2, bottom: y + LINE_PX / 2 };
     };
     const isApart = (place: Place) =>
-      isInside(boxAt(place), room) && !boxes.some((other) => meets(boxAt(place), other));
+      isInside(boxAt(place), space) && !boxes.some((other) => meets(boxAt(place), other));
     const isFree = (place: Place) => isApart(place) && !taken.some((other) => meets(boxAt(place), other));
     const atLine = places.find(isFree) ?? places.find(isApart);
-    const place = atLine ?? elsewhere(room).find(isApart);
+    const place = atLine ?? elsewhere(space).find(isApart);
     if (!place) continue;
     boxes.push(boxAt(place));
     const [first] = places;
@@ -50,17 +50,17 @@ export function placeLabels(
 
 type Place = PlacedLabel["places"][number];
 
-/** Places all over a room, from its right end and its top. */
-function elsewhere(room: Box): Place[] {
+/** Places all over a space, from its right end and its top. */
+function elsewhere(space: Box): Place[] {
   const found: Place[] = [];
-  for (let y = room.top + LINE_PX / 2; y <= room.bottom; y += LINE_PX) {
-    found.push({ x: room.right, y, anchor: "end" }, { x: room.left, y, anchor: "start" });
+  for (let y = space.top + LINE_PX / 2; y <= space.bottom; y += LINE_PX) {
+    found.push({ x: space.right, y, anchor: "end" }, { x: space.left, y, anchor: "start" });
   }
   return found;
 }
 
-function isInside(box: Box, room: Box): boolean {
-  return box.left >= room.left && box.right <= room.right && box.top >= room.top && box.bottom <= room.bottom;
+function isInside(box: Box, space: Box): boolean {
+  return box.left >= space.left && box.right <= space.right && box.top >= space.top && box.bottom <= space.bottom;
 }
 
 function meets(a: Box, b: Box): boolean {

@@ -90,7 +90,12 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
         { name: "motor", points: driving, colour: ink },
         ...limits.map((each) => ({ ...each, colour: heed })),
       ];
-      const room = { left: frame.left + 2, right: drawing.width_px - 2, top: frame.top - 22, bottom: frame.bottom - 4 };
+      const space = {
+        left: frame.left + 2,
+        right: drawing.width_px - 2,
+        top: frame.top - 22,
+        bottom: frame.bottom - 4,
+      };
       const labels = lines.map(
         ({ name, points: each, colour }): PlacedLabel => ({
           // Of a limit that falls with speed its highest torque says nothing, unless it is the motor's own.
@@ -99,7 +104,7 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
           places: placesAlong(each, frame, torque.of),
         }),
       );
-      const boxes = placeLabels(svg, labels, room, points);
+      const boxes = placeLabels(svg, labels, space, points);
       // Contours of loss run across the zero line, those of efficiency along it.
       const lowest_Nm = peakOf(driving).torque_Nm * (input.contours === "loss" ? 0.3 : 0.08);
       const isClear = (x: number, y: number) =>
