@@ -6,7 +6,7 @@ import { radiiAt_m, type TrafficTruth } from "./trafficDrive.ts";
 export interface PhoneSpoiling {
   readonly seed: number;
   readonly sampling_s: number;
-  /** Standard deviation per axis of the wander. */
+  /** Standard deviation per axis of the correlated noise. */
   readonly position_m: number;
   readonly hasSpeed: boolean;
   readonly height: "barometer" | "satellite" | "none";
@@ -29,15 +29,15 @@ export const phone: Omit<PhoneSpoiling, "seed"> = {
 };
 
 /**
- * What a phone makes of a drive. Its positions wander by a spectrum, not by a first-order process: 120 waves of periods of 5 to
+ * What a phone makes of a drive. Its positions drift by a spectrum, not by a first-order process: 120 waves of periods of 5 to
  * 1500 s spread evenly on a log scale, the power of each as its period to the power 0.5.
  */
 export function phoneLog(truth: TrafficTruth, spoiling: PhoneSpoiling, start_s = 1_720_000_000): LogRow[] {
   const draw = drawsOf(spoiling.seed * 104_729 + 7);
   const last_s = truth.time_s.length - 1;
-  const axes = [wanderOf(draw, 5, 1500, 0.25), wanderOf(draw, 5, 1500, 0.25)] as const;
-  const drift = wanderOf(draw, 60, 6000, 0.5);
-  const up = wanderOf(draw, 20, 3000, 0.3);
+  const axes = [correlatedNoise(draw, 5, 1500, 0.25), correlatedNoise(draw, 5, 1500, 0.25)] as const;
+  const drift = correlatedNoise(draw, 60, 6000, 0.5);
+  const up = correlatedNoise(draw, 20, 3000, 0.3);
   const canyons = spoiling.hasCanyons ? canyonsOf(truth, draw) : [];
   const tunnels = spoiling.hasTunnels ? spansOf(draw, 900, last_s, 15, 70) : [];
   const rows: LogRow[] = [];
@@ -87,8 +87,8 @@ export function phoneLog(truth: TrafficTruth, spoiling: PhoneSpoiling, start_s =
   return rows;
 }
 
-/** A wander of standard deviation 1 in time: many waves, each as large as its period to the power given, in random phases. */
-function wanderOf(draw: Draws, least_s: number, most_s: number, power: number): (time_s: number) => number {
+/** Noise correlated in time, of standard deviation 1 in time: many waves, each as large as its period to the power given, in random phases. */
+function correlatedNoise(draw: Draws, least_s: number, most_s: number, power: number): (time_s: number) => number {
   const COUNT = 120;
   const waves = Array.from({ length: COUNT }, (_, i) => {
     const period_s = least_s * (most_s / least_s) ** ((i + draw.between(0, 1)) / COUNT);

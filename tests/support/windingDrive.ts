@@ -128,14 +128,14 @@ export function windingLog(truth: Truth, spoiling: WindingSpoiling, start_s = 1_
   const silences = faults(draw, 600, last_s, 10, 60);
   const keep = Math.exp(-1 / 20);
   const keepUp = Math.exp(-1 / 60);
-  const wander = [spoiling.position_m * draw.normal(), spoiling.position_m * draw.normal()];
+  const drift = [spoiling.position_m * draw.normal(), spoiling.position_m * draw.normal()];
   let up_m = spoiling.elevation_m * draw.normal();
   const rows: LogRow[] = [];
   for (let i = 0; i <= last_s; i++) {
     for (const axis of [0, 1])
-      wander[axis] = keep * (wander[axis] ?? 0) + spoiling.position_m * Math.sqrt(1 - keep * keep) * draw.normal();
+      drift[axis] = keep * (drift[axis] ?? 0) + spoiling.position_m * Math.sqrt(1 - keep * keep) * draw.normal();
     up_m = keepUp * up_m + spoiling.elevation_m * Math.sqrt(1 - keepUp * keepUp) * draw.normal();
-    let [north_m, east_m] = wander.map((each) => each + 0.5 * draw.normal()) as [number, number];
+    let [north_m, east_m] = drift.map((each) => each + 0.5 * draw.normal()) as [number, number];
     for (const { from_s, to_s, far_m, bearing_rad } of jumps) {
       if (i < from_s || i >= to_s) continue;
       north_m += far_m * Math.cos(bearing_rad);

@@ -1,5 +1,5 @@
 /**
- * Fills the transition and its noise for a distance, its speed and an acceleration that wanders back to zero with the
+ * Fills the transition and its noise for a distance, its speed and an acceleration that falls back to zero by chance with the
  * time constant given [Singer1970, eq. 4 to 8], into rows and columns 0 to 2 of matrices of width n:
  *
  *   F = [1 dt (b - 1 + e)/c^2; 0 1 (1 - e)/c; 0 0 e],   c = 1/time constant, b = c dt, e = exp(-b)

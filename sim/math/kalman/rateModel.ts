@@ -4,7 +4,7 @@ import { accelerationModel } from "./accelerationModel.ts";
 type FillRate = (step: number, spread: number, lasts: number, transition: Float64Array, noise: Float64Array) => void;
 
 /**
- * Fills rows and columns 0 and 1 of matrices of width n for a value and a rate of it that wanders back to zero: speed and
+ * Fills rows and columns 0 and 1 of matrices of width n for a value and a rate of it that falls back to zero by chance: speed and
  * acceleration by time, or height and slope by distance. It is the acceleration model without its first state
  * [Singer1970, eq. 4 to 8]:
  *

@@ -234,7 +234,7 @@ function assembled(
     repairs: finished,
     rows: rows.count,
     interval_s: found.interval_s,
-    positionNoise_m: hasPositions ? setting.noise.wandering_m : Number.NaN,
+    positionNoise_m: hasPositions ? setting.noise.correlated_m : Number.NaN,
     hasSpeeds: setting.hasSpeeds,
     speedCover_frac: setting.speedCover_frac,
     isStill,

@@ -58,7 +58,7 @@ export function* knowSegment(
   const smoothed = hasPositions
     ? yield* smoothPositions({ ...moments, isStanding: parked, noise: setting.noise })
     : undefined;
-  const observed = smoothed && alongObserved(line, moments, smoothed, setting.noise.wandering_m);
+  const observed = smoothed && alongObserved(line, moments, smoothed, setting.noise.correlated_m);
   const known: AlongRoad = {
     time_s: line.time_s,
     at_m: observed?.at_m ?? new Float64Array(line.count).fill(Number.NaN),
@@ -84,7 +84,7 @@ export function* knowSegment(
     line,
     known,
     noise: {
-      correlated_m: setting.noise.wandering_m,
+      correlated_m: setting.noise.correlated_m,
       correlation_s: setting.noise.correlation_s,
       white_m: setting.noise.white_m,
       speed_mps: setting.speedNoise.noise_mps,

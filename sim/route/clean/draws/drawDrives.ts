@@ -23,11 +23,11 @@ export interface DrawSetting {
   readonly draws: number;
   readonly chance: Chance;
   readonly canStand: boolean;
-  /** How well the log knows the driving's liveliness: standard deviation of the logarithm of the factor on its accelerations. */
+  /** How well the log knows the driving's acceleration noise: standard deviation of the logarithm of the factor on its accelerations. */
   readonly spreadLog: number;
 }
 
-/** Draws from which the liveliness of each moment is taken. */
+/** Draws from which the acceleration noise of each moment is taken. */
 const FIRST_DRAWS = 6;
 /** Liveliness is taken over this much time on each side, beside so much time of the usual. Fitted to the makers of logs. */
 const REACH_s = 4;

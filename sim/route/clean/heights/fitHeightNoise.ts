@@ -7,12 +7,12 @@ import { type HeightNoise, heightModel } from "./heightModel.ts";
 const slopes_ratio = [0.001, 0.004, 0.008, 0.015, 0.025, 0.04, 0.07];
 const slopesLast_m = [60, 120, 250];
 const whites_m = [0.1, 0.3, 1, 3, 6];
-const wanders_m = [0.3, 1.5, 3.5, 7, 12];
+const correlated_m = [0.3, 1.5, 3.5, 7, 12];
 const correlations_s = [20, 60, 180, 600];
 /** So few heights cannot show that a road is flat; then it is not taken to be. */
 const SCARCE = 300;
 const LONGEST_FIT = 1800;
-const START: HeightNoise = { slope_ratio: 0.015, slopeLasts_m: 120, white_m: 1, wandering_m: 3.5, correlation_s: 60 };
+const START: HeightNoise = { slope_ratio: 0.015, slopeLasts_m: 120, white_m: 1, correlated_m: 3.5, correlation_s: 60 };
 
 /**
  * The noise under which the heights are likeliest, by the innovations of the filter [Kalman1960] over up to half an hour of
@@ -25,7 +25,7 @@ export function fitHeightNoise(time_s: Float64Array, distance_m: Float64Array, e
   const isScarce = countValues(elevation_m, first, last) < SCARCE;
   const tried = {
     white_m: whites_m,
-    wandering_m: wanders_m,
+    correlated_m,
     correlation_s: correlations_s,
     slope_ratio: isScarce ? slopes_ratio.filter((slope) => slope > 0.01) : slopes_ratio,
     slopeLasts_m: isScarce ? [START.slopeLasts_m] : slopesLast_m,

@@ -8,7 +8,7 @@ export interface HeightNoise {
   readonly slope_ratio: number;
   readonly slopeLasts_m: number;
   readonly white_m: number;
-  readonly wandering_m: number;
+  readonly correlated_m: number;
   /** Time constant of the correlated part: about a minute for satellites in a street, many for a barometer in the weather. */
   readonly correlation_s: number;
 }
@@ -33,7 +33,7 @@ export function heightModel(
   const row = Float64Array.of(1, 0, 0, 1);
   const value = new Float64Array(1);
   const white = noise.white_m ** 2;
-  const correlated = noise.wandering_m ** 2;
+  const correlated = noise.correlated_m ** 2;
   const variance = noise.slope_ratio ** 2;
   const lasts_m = noise.slopeLasts_m;
   const stepOf = stepsOver(lasts_m);

@@ -8,16 +8,16 @@ import { type PositionInput, type PositionNoise, runPositions } from "./smoothPo
  * Standard deviations per axis that are tried: from a receiver that smooths its own output to a street of high houses.
  * The service promises 8 m at 95 % in the open, about 3 m per axis [GPSSPS2020, table 3.8-3].
  */
-const wanders_m = [0.2, 0.7, 1.5, 3, 5, 8, 12];
+const correlated_m = [0.2, 0.7, 1.5, 3, 5, 8, 12];
 const whites_m = [0.03, 0.1, 0.5, 1.5];
 /** Time constants that are tried. */
 const correlations_s = [10, 20, 50, 120];
-const tried = { wandering_m: wanders_m, white_m: whites_m, correlation_s: correlations_s };
+const tried = { correlated_m, white_m: whites_m, correlation_s: correlations_s };
 /** Fixes looked at: enough for stands and straights among them. */
 const LONGEST_FIT = 2000;
 /** Between fixes further apart than this the car's own motion hides the noise. */
 const THINNEST_s = 7;
-const USUAL: PositionNoise = { wandering_m: 5, white_m: 0.5, correlation_s: 20 };
+const USUAL: PositionNoise = { correlated_m: 5, white_m: 0.5, correlation_s: 20 };
 
 /** The noise under which the positions of the longest segment are likeliest; that of a telephone where it cannot tell. */
 export function fitPositionNoise(rows: RowColumns, segments: readonly Segment[], interval_s: number): PositionNoise {

@@ -15,9 +15,9 @@ export interface PositionInput {
   readonly noise: PositionNoise;
 }
 
-/** Noise of positions per axis: one part that wanders with a time constant, one that is new in every fix. */
+/** Noise of positions per axis: one part correlated in time, with a time constant, one that is new in every fix. */
 export interface PositionNoise {
-  readonly wandering_m: number;
+  readonly correlated_m: number;
   readonly white_m: number;
   /** Time constant of the correlated part: satellites and reflections change over tens of seconds. */
   readonly correlation_s: number;
@@ -74,7 +74,7 @@ function smoothChunk(input: PositionInput, { from, to, first, last }: Chunk, res
 /** The filter over moments `first` to `last`; without the backward pass only its likelihood is of use. */
 export function runPositions(input: PositionInput, first: number, last: number, backward: boolean): Smoothed {
   const { time_s, east_m, north_m, isStanding, offset_m2, noise } = input;
-  const correlated = noise.wandering_m ** 2;
+  const correlated = noise.correlated_m ** 2;
   const white = noise.white_m ** 2;
   const positionRow = Float64Array.of(1, 0, 0, 1);
   const speedRow = Float64Array.of(0, 1, 0, 0);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { heightModel } from "../../../../../sim/route/clean/heights/heightModel.ts";
 
-const noise = { slope_ratio: 0.03, slopeLasts_m: 120, white_m: 1, wandering_m: 3, correlation_s: 60 };
+const noise = { slope_ratio: 0.03, slopeLasts_m: 120, white_m: 1, correlated_m: 3, correlation_s: 60 };
 const step = (dt_s: number, by_m: number) => {
   const transition = new Float64Array(16);
   const spread = new Float64Array(16);
