@@ -34,7 +34,7 @@ export function pointEnvelope(
  *
  *   T(w, U) = T_ref(w · U_ref / U)
  *
- * Back-EMF and the voltage to overcome it both go with speed, so the speed axis stretches with voltage: peak torque stays, base
+ * Back-EMF and the voltage to overcome it both go with speed, so the speed axis scales with voltage: peak torque stays, base
  * speed and the power above it move (common practice, no source). No torque at no voltage.
  */
 export function envelopeTorque_Nm(envelope: Envelope, speed_radps: number, dc_V: number): number {

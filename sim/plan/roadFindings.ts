@@ -5,7 +5,7 @@ import { thinSampling } from "../trace/thinSampling.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Finding } from "./driveReport.ts";
 
-/** A recording that begins or ends slower than this, in m/s, is as good as at rest: the stretch added is a few metres. */
+/** A recording that begins or ends slower than this, in m/s, is as good as at rest: the piece added is a few metres. */
 const WORTH_SAYING_mps = 5 * MPS_PER_KMH;
 
 /** What a person should know about a road itself, whatever car drives it. */

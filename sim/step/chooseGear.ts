@@ -40,7 +40,7 @@ export function chooseGear(
   return gear;
 }
 
-/** Notes a stretch of time in a gear. */
+/** Notes a time in a gear. */
 export function advanceGear(state: GearState, gear: number, dt_s: number): void {
   if (gear !== state.gear) {
     state.gearBefore = state.gear;

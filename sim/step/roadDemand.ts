@@ -17,8 +17,8 @@ export function setRoadDemand(context: RunContext): void {
   let sinSlope = 0;
   let cosSlope = 1;
   if (profile !== undefined) {
-    const rise_m = elevationAt_m(profile, state.distance_m + distance_m, state.stretch) - state.elevation_m;
-    sinSlope = slopeOver(rise_m, distance_m, profile, state.stretch);
+    const rise_m = elevationAt_m(profile, state.distance_m + distance_m, state.leg) - state.elevation_m;
+    sinSlope = slopeOver(rise_m, distance_m, profile, state.leg);
     cosSlope = Math.sqrt(1 - sinSlope * sinSlope);
   }
   const rolls_N = rolling_N(road, mean_mps, cosSlope);

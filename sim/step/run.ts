@@ -1,7 +1,7 @@
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { Channels } from "./channels.ts";
-import { elevationAt_m, stretchAt } from "./elevation.ts";
+import { elevationAt_m, legAt } from "./elevation.ts";
 import { finishInterval } from "./finishInterval.ts";
 import type { Model } from "./model.ts";
 import { addToRow, beginRow, recordRow, recordStart } from "./record.ts";
@@ -90,7 +90,7 @@ function driveStep(context: RunContext, totals: Totals, target_mps: number, dt_s
     if (isRecorded) addToRow(row, interval);
   }
   if (context.profile !== undefined) {
-    state.stretch = stretchAt(context.profile, state.distance_m, state.stretch);
-    state.elevation_m = elevationAt_m(context.profile, state.distance_m, state.stretch);
+    state.leg = legAt(context.profile, state.distance_m, state.leg);
+    state.elevation_m = elevationAt_m(context.profile, state.distance_m, state.leg);
   }
 }

@@ -65,7 +65,7 @@ export function beginRoad(context: RunContext, profile: Profile | undefined, spe
   const { state } = context;
   context.profile = profile;
   state.distance_m = 0;
-  state.stretch = 0;
+  state.leg = 0;
   state.elevation_m = profile === undefined ? 0 : elevationAt_m(profile, 0, 0);
   state.speed_mps = speed_mps;
 }

@@ -10,8 +10,8 @@ export interface State {
   motor_K: number;
   readonly pack: PackState;
   readonly gear: GearState;
-  /** The stretch of the height profile the car is on. */
-  stretch: number;
+  /** The leg of the height profile the car is on. */
+  leg: number;
 }
 
 /** A car at rest, charged to `soc_frac`, as warm as the day and its pack are. */
@@ -23,6 +23,6 @@ export function createState(model: Model, soc_frac: number): State {
     motor_K: model.ambient_K,
     pack: { soc_frac, temperature_K: model.packStart_K, dischargeUse_A2s: 0, chargeUse_A2s: 0 },
     gear: createGearState(),
-    stretch: 0,
+    leg: 0,
   };
 }

@@ -3,7 +3,7 @@ import { elevationAt_m } from "./profileAlong.ts";
 import type { Profile, Trace } from "./trace.ts";
 
 /**
- * The stretch of a trace between two times in seconds, its clock and its distance counted from 0 again. A cut between two
+ * The part of a trace between two times in seconds, its clock and its distance counted from 0 again. A cut between two
  * samples gets a row of its own on the straight line between them; heights keep their value. The caller has checked
  * 0 <= from_s < to_s <= duration.
  */
@@ -20,11 +20,11 @@ export function phase(trace: Trace, from_s: number, to_s: number): Trace {
   };
   if (!trace.profile) return cut;
   const before_m = placeAt_m(trace, from_s);
-  return { ...cut, profile: stretchOf(trace.profile, before_m, placeAt_m(trace, to_s)) };
+  return { ...cut, profile: partOf(trace.profile, before_m, placeAt_m(trace, to_s)) };
 }
 
 /** Heights between two places, distance counted from the first of them; the places themselves become points. */
-function stretchOf(profile: Profile, from_m: number, to_m: number): Profile {
+function partOf(profile: Profile, from_m: number, to_m: number): Profile {
   const inner_m = profile.distance_m.filter((place_m) => place_m > from_m && place_m < to_m);
   const places_m = [from_m, ...inner_m, to_m];
   return {

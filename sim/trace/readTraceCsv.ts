@@ -68,7 +68,7 @@ export function readTraceCsv(name: string, text: string): Trace {
   return { ...trace, profile };
 }
 
-/** A stretch of road is longer than it rises or falls: its slope has a sine. */
+/** A piece of road is longer than it rises or falls: its slope has a sine. */
 function checkSlopes(name: string, { distance_m, elevation_m }: Profile, along_m: Float64Array): void {
   const problems: Problem[] = [];
   for (let i = 1; i < distance_m.length; i++) {

@@ -2,13 +2,13 @@ import { distanceAlong_m } from "./distanceAlong.ts";
 import { elevationAt_m } from "./profileAlong.ts";
 import type { Profile, RestAdded, Trace } from "./trace.ts";
 
-/** How hard the car pulls away and slows in the added stretches: calm driving (assumed). */
+/** How hard the car pulls away and slows in the added pieces: calm driving (assumed). */
 const ADDED_mps2 = 1;
 /** Slower than this is rest, noise of a recording: no wheel that turns is measured as slowly. */
 const AT_REST_mps = 0.01;
 
 /**
- * The same road from rest to rest: where a trace begins or ends in motion, a stretch at 1 m/s2 from or to rest is put before or after
+ * The same road from rest to rest: where a trace begins or ends in motion, a piece at 1 m/s2 from or to rest is put before or after
  * it, on level ground at the height of that end, and `restAdded` says so. Otherwise the motion would be energy from nowhere: driven
  * over and over, each repetition would begin with it anew.
  *
@@ -50,7 +50,7 @@ export function fromRestToRest(trace: Trace): Trace {
   };
 }
 
-/** The heights moved along by the stretch before the road, and cut to the road's length where one follows, so that both are level. */
+/** The heights moved along by the piece before the road, and cut to the road's length where one follows, so that both are level. */
 function levelAtEnds(profile: Profile, { before_m, after_m }: RestAdded, road_m: number): Profile {
   const distances: number[] = [];
   const heights: number[] = [];

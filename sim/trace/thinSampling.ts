@@ -30,7 +30,7 @@ export interface ThinSampling {
 
 /** How thinly a road under way was sampled, and what that likely costs; undefined where hardly any of it (less than 5 %) was. */
 export function thinSampling({ time_s, speed_mps, restAdded }: Trace): ThinSampling | undefined {
-  // The stretches from and to rest are made of straight lines on purpose.
+  // The pieces from and to rest are made of straight lines on purpose.
   const first = restAdded !== undefined && restAdded.before_s > 0 ? 2 : 1;
   const last = time_s.length - (restAdded !== undefined && restAdded.after_s > 0 ? 2 : 1);
   const gaps_s: number[] = [];

@@ -23,13 +23,13 @@ export interface Trace {
   readonly restAdded?: RestAdded;
 }
 
-/** Stretches put before and after a trace that does not begin and end at rest. All 0 where nothing was put there. */
+/** Pieces put before and after a trace that does not begin and end at rest. All 0 where nothing was put there. */
 export interface RestAdded {
-  /** Speed the trace itself begins with, and how long and how far the stretch up to it is. */
+  /** Speed the trace itself begins with, and how long and how far the piece up to it is. */
   readonly start_mps: number;
   readonly before_s: number;
   readonly before_m: number;
-  /** Speed the trace itself ends with, and the stretch down from it. */
+  /** Speed the trace itself ends with, and the piece down from it. */
   readonly end_mps: number;
   readonly after_s: number;
   readonly after_m: number;

@@ -381,10 +381,10 @@ const legs = fc
   .map((some) => [{ speed_kmh: 0, accel_mps2: 1, holds_s: 3 }, ...some, { speed_kmh: 0, accel_mps2: 1, holds_s: 5 }]);
 
 const hills = fc.option(
-  fc.array(fc.tuple(real(20, 400), real(-0.12, 0.12)), { minLength: 1, maxLength: 6 }).map((stretches): Profile => {
+  fc.array(fc.tuple(real(20, 400), real(-0.12, 0.12)), { minLength: 1, maxLength: 6 }).map((legs): Profile => {
     const distance_m = [0];
     const elevation_m = [100];
-    for (const [length_m, slope] of stretches) {
+    for (const [length_m, slope] of legs) {
       distance_m.push(distance_m[distance_m.length - 1] + length_m);
       elevation_m.push(elevation_m[elevation_m.length - 1] + slope * length_m);
     }

@@ -177,7 +177,7 @@ export function makeLog(truth: Truth, spoiling: Spoiling, start_s = 1714723200):
   return rows;
 }
 
-/** Stretches of the length drawn, one in each period, somewhere inside it. */
+/** Pieces of the length drawn, one in each period, somewhere inside it. */
 function happenings(
   period_s: number,
   duration_s: number,

@@ -8,7 +8,7 @@ import { type Frame, positionAlong, within } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { stackFigures } from "./parts/figure/stackFigures.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
-import { sayStretches } from "./parts/lines/annotateStretches.ts";
+import { annotateSpans } from "./parts/lines/annotateSpans.ts";
 import { type LogColumns, logPanel } from "./parts/lines/logPanel.ts";
 import { repairsOf } from "./parts/lines/repairsOf.ts";
 import { thin } from "./parts/lines/thin.ts";
@@ -70,7 +70,7 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
       to: axis.shown(to_s),
       words: `repaired ${threeFigures(to_s - from_s)} s`,
     }));
-    sayStretches(panels[0].svg, panels[0].frame, told);
+    annotateSpans(panels[0].svg, panels[0].frame, told);
   }
   const repaired_s = repairs.reduce((sum, each) => sum + each.to_s - each.from_s, 0);
   const alt =

@@ -19,7 +19,7 @@ import { onPlane, type Track } from "./parts/track/trackOnPlane.ts";
 
 /**
  * Where a road goes: its track, north up, no map beneath; darker where more energy leaves the pack, or, of a log that no pack has driven,
- * where faster. Repaired stretches have a wide rim, and the place is marked where the car falls behind longest.
+ * where faster. Repaired spans have a wide rim, and the place is marked where the car falls behind longest.
  */
 export function routeMap(track: Track, drawing: Drawing): Chart {
   const n = track.longitude_deg.length;

@@ -18,7 +18,7 @@ import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { packStyle } from "./parts/figure/packStyle.ts";
 import { wrapped } from "./parts/figure/textWidth.ts";
 import { plainNumber, threeFigures } from "./parts/figure/threeFigures.ts";
-import { heldStretches } from "./parts/lines/heldBackBy.ts";
+import { heldSpans } from "./parts/lines/heldBackBy.ts";
 import { linePath } from "./parts/lines/linePath.ts";
 import { straighten, UNSEEN_px } from "./parts/lines/straighten.ts";
 import { thin } from "./parts/lines/thin.ts";
@@ -96,14 +96,14 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const lines = wrapped(name, wide_px, FONT_PX, 1);
     writeWords(svg, { x: LEFT_PX + 4, y: TOP_PX + i * STEP_PX - 10, lines, fill: inkSoft, isHaloed: true });
   });
-  const held = packs.map((pack) => heldStretches(pack.channels, baseOf(pack), (last - first) / 200));
-  held.forEach((stretches, i) => {
+  const held = packs.map((pack) => heldSpans(pack.channels, baseOf(pack), (last - first) / 200));
+  held.forEach((spans, i) => {
     const top = TOP_PX + i * STEP_PX;
-    for (const { from, to } of stretches)
+    for (const { from, to } of spans)
       drawBox(svg, acrossAt(from), top - 3, Math.max(2, acrossAt(to) - acrossAt(from)), 3, heed);
-    const longest = stretches.toSorted((a, b) => b.time_s - a.time_s)[0];
+    const longest = spans.toSorted((a, b) => b.time_s - a.time_s)[0];
     if (!longest) return;
-    const held_s = stretches.reduce((sum, { time_s }) => sum + time_s, 0);
+    const held_s = spans.reduce((sum, { time_s }) => sum + time_s, 0);
     const words = `held back ${threeFigures(held_s)} s: ${longest.limit}`;
     writeWords(svg, { x: right - 4, y: top - 10, lines: [words], anchor: "end", fill: heed, isHaloed: true });
   });

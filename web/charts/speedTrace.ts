@@ -14,12 +14,12 @@ import { shade } from "./parts/figure/inks.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { stackFigures } from "./parts/figure/stackFigures.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
-import { sayStretches } from "./parts/lines/annotateStretches.ts";
+import { annotateSpans } from "./parts/lines/annotateSpans.ts";
 import { HEIGHT_PANEL_PX, heightPanel } from "./parts/lines/heightPanel.ts";
 import { heldBackBy } from "./parts/lines/heldBackBy.ts";
 import { linePath } from "./parts/lines/linePath.ts";
+import { type Span, spansBehind } from "./parts/lines/spansBehind.ts";
 import { straighten, UNSEEN_px } from "./parts/lines/straighten.ts";
-import { type Stretch, stretchesBehind } from "./parts/lines/stretchesBehind.ts";
 import { thin } from "./parts/lines/thin.ts";
 
 export interface SpeedTraceInput {
@@ -66,15 +66,15 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const down = (speed_mps: number) => yPixel(frame, inSpeed(speed_mps));
   const speed = (row: number) => inSpeed(channels.speed_mps[row] as number);
   const target = (row: number) => inSpeed(channels.target_mps[row] as number);
-  const behind = stretchesBehind(channels, (end - first) * 0.02, column);
+  const behind = spansBehind(channels, (end - first) * 0.02, column);
   const missed = behind.map(({ from, to }) =>
     asked.filter((row) => (column[row] as number) >= from && (column[row] as number) <= to),
   );
   const noWords = isHilly ? { tickFormat: () => "" } : {};
   const upper = drawFrame(drawing, frame, [
     rect(behind, {
-      x1: (each: Stretch) => axis.shown(each.from),
-      x2: (each: Stretch) => axis.shown(each.to),
+      x1: (each: Span) => axis.shown(each.from),
+      x2: (each: Span) => axis.shown(each.to),
       y1: frame.y[0],
       y2: frame.y[1],
       fill: shade,
@@ -102,7 +102,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
       .filter(Boolean)
       .join(": "),
   }));
-  sayStretches(upper, frame, told);
+  annotateSpans(upper, frame, told);
   const svg = stackFigures(drawing, isHilly ? [upper, heightPanel(drawing, frame, channels, axis)] : [upper]);
 
   const sayHeight = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;

@@ -12,7 +12,7 @@ export interface Coasting {
 const BAND_kmh = 10;
 const HIGHEST_kmh = 145;
 const LOWEST_kmh = 15;
-/** A stretch that loses less is a lift of the foot and no coast-down. Assumed. */
+/** A piece that loses less is a lift of the foot and no coast-down. Assumed. */
 const LEAST_DROP_mps = 30 * MPS_PER_KMH;
 /** Harder slowing is braking; a speed that rises by more than this is driving on. Assumed. */
 const BRAKING_mps2 = 1.2;
@@ -20,7 +20,7 @@ const RISE_mps = 0.5;
 /** Slowing is judged over so long, so that a recording's noise is no braking. */
 const OVER_s = 2;
 
-/** The stretches of a drive in which the car rolled freely: the speed falls all along, never as hard as by braking, by 30 km/h at least. */
+/** The pieces of a drive in which the car rolled freely: the speed falls all along, never as hard as by braking, by 30 km/h at least. */
 export function coastings({ time_s, speed_mps }: Trace): Coasting[] {
   const found: Coasting[] = [];
   const n = time_s.length;

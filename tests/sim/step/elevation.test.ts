@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { elevationAt_m, stretchAt } from "../../../sim/step/elevation.ts";
+import { elevationAt_m, legAt } from "../../../sim/step/elevation.ts";
 
 const profile = { distance_m: Float64Array.of(0, 100, 150, 400), elevation_m: Float64Array.of(10, 20, 15, 15) };
 
@@ -9,10 +9,10 @@ it("is straight between points and level before the first and beyond the last", 
   ]);
 });
 
-it("finds the same height from any stretch at or before the place", () => {
+it("finds the same height from any leg at or before the place", () => {
   for (const from of [0, 1, 2]) expect(elevationAt_m(profile, 200, from)).toBe(15);
 });
 
-it("moves to the next stretch at its first point and stays on the last one beyond the end", () => {
-  expect([0, 99.9, 100, 150, 1e6].map((at) => stretchAt(profile, at, 0))).toEqual([0, 0, 1, 2, 2]);
+it("moves to the next leg at its first point and stays on the last one beyond the end", () => {
+  expect([0, 99.9, 100, 150, 1e6].map((at) => legAt(profile, at, 0))).toEqual([0, 0, 1, 2, 2]);
 });

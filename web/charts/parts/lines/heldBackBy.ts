@@ -1,5 +1,5 @@
 import { BEHIND_mps, type Channels, LIMITS, type Limit } from "../../../../sim/index.ts";
-import type { Stretch } from "./stretchesBehind.ts";
+import type { Span } from "./spansBehind.ts";
 
 /** What can hold a car back, as figures write it. */
 const limitNames: Readonly<Record<Limit, string>> = {
@@ -12,8 +12,8 @@ const limitNames: Readonly<Record<Limit, string>> = {
   heat: "too hot",
 };
 
-/** The limit that held the car back longest within a stretch of `column` where it was behind; empty where none did. */
-export function heldBackBy(channels: Channels, { from, to }: Stretch, column: Float64Array): string {
+/** The limit that held the car back longest within a span of `column` where it was behind; empty where none did. */
+export function heldBackBy(channels: Channels, { from, to }: Span, column: Float64Array): string {
   const held_s = LIMITS.map(() => 0);
   for (let i = 1; i < channels.length; i++) {
     const isBehind = (channels.target_mps[i] as number) - (channels.speed_mps[i] as number) > BEHIND_mps;
@@ -26,12 +26,12 @@ export function heldBackBy(channels: Channels, { from, to }: Stretch, column: Fl
   return name === undefined ? "" : limitNames[name];
 }
 
-export interface Held extends Stretch {
+export interface Held extends Span {
   readonly limit: string;
 }
 
-/** Stretches of `column` in which a limit holds the car back, by the limit at the start of each; nearer than `gap` count as one. */
-export function heldStretches(channels: Channels, column: Float64Array, gap: number): readonly Held[] {
+/** Spans of `column` in which a limit holds the car back, by the limit at the start of each; nearer than `gap` count as one. */
+export function heldSpans(channels: Channels, column: Float64Array, gap: number): readonly Held[] {
   const found: { from: number; to: number; time_s: number; limit: string }[] = [];
   for (let i = 1; i < channels.length; i++) {
     const limit = LIMITS[channels.limit[i] as number];

@@ -1,10 +1,10 @@
-/** A stretch of time in which the cleaning changed or filled samples. */
+/** A span of time in which the cleaning changed or filled samples. */
 export interface Repair {
   readonly from_s: number;
   readonly to_s: number;
 }
 
-/** Repaired stretches in order, each from the sample before it; those nearer to each other than `gap_s` are told as one. */
+/** Repaired spans in order, each from the sample before it; those nearer to each other than `gap_s` are told as one. */
 export function repairsOf(time_s: Float64Array, isRepaired: Uint8Array, gap_s: number): Repair[] {
   const found: { from_s: number; to_s: number }[] = [];
   for (let i = 0; i < time_s.length; i++) {

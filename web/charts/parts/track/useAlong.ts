@@ -1,7 +1,7 @@
 import { J_PER_WH, M_PER_KM } from "../../../../shared/units.ts";
 import type { Channels } from "../../../../sim/index.ts";
 import { lineAt } from "../figure/columnAt.ts";
-import { stretchesBehind } from "../lines/stretchesBehind.ts";
+import { spansBehind } from "../lines/spansBehind.ts";
 
 /** Half the length of road over which energy is spread: shorter, and each throttle of the foot would be a colour of its own. */
 const HALF_m = 150;
@@ -27,8 +27,8 @@ export function useAlong(channels: Channels, places_m: ArrayLike<number>): Float
 
 /** 1 at each place (m, rising) at which the car is more than 2 km/h behind the wanted speed. */
 export function behindAlong(channels: Channels, places_m: ArrayLike<number>): Uint8Array {
-  const stretches = stretchesBehind(channels, HALF_m, channels.distance_m);
+  const spans = spansBehind(channels, HALF_m, channels.distance_m);
   return Uint8Array.from(places_m, (place_m) =>
-    stretches.some(({ from, to }) => place_m >= from && place_m <= to) ? 1 : 0,
+    spans.some(({ from, to }) => place_m >= from && place_m <= to) ? 1 : 0,
   );
 }

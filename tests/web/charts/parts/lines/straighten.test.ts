@@ -12,7 +12,7 @@ function lineThrough(kept: readonly number[], x: readonly number[], y: readonly 
 }
 
 describe("a line drawn by fewer rows", () => {
-  it("needs only the corners of straight stretches", () => {
+  it("needs only the corners of straight spans", () => {
     const y = [0, 1, 2, 3, 3, 3, 3, 1.5, 0];
     expect(straighten(all(y), all(y), y, 0.01)).toEqual([0, 3, 6, 8]);
   });

@@ -1,6 +1,6 @@
 import { BEHIND_mps, type Channels } from "../../../../sim/index.ts";
 
-export interface Stretch {
+export interface Span {
   /** Ends in the column's unit. */
   readonly from: number;
   readonly to: number;
@@ -9,10 +9,10 @@ export interface Stretch {
 }
 
 /**
- * Stretches of `column` (time or distance, rising) in which the car is more than 2 km/h below its target, in order.
+ * Spans of `column` (time or distance, rising) in which the car is more than 2 km/h below its target, in order.
  * Those nearer to each other than `gap` are told as one.
  */
-export function stretchesBehind(channels: Channels, gap: number, column: Float64Array): Stretch[] {
+export function spansBehind(channels: Channels, gap: number, column: Float64Array): Span[] {
   const found: { from: number; to: number; time_s: number }[] = [];
   for (let i = 1; i < channels.length; i++) {
     if ((channels.target_mps[i] as number) - (channels.speed_mps[i] as number) <= BEHIND_mps) continue;

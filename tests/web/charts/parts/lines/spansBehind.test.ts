@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { createChannels } from "../../../../../sim/index.ts";
-import { stretchesBehind } from "../../../../../web/charts/parts/lines/stretchesBehind.ts";
+import { spansBehind } from "../../../../../web/charts/parts/lines/spansBehind.ts";
 
 function runBehind(rows: readonly number[]) {
   const channels = createChannels(30);
@@ -13,20 +13,20 @@ function runBehind(rows: readonly number[]) {
   return channels;
 }
 
-describe("stretchesBehind", () => {
+describe("spansBehind", () => {
   it("finds the intervals more than 2 km/h below the target, from the start of the first to the end of the last", () => {
     const channels = runBehind([5, 6, 20]);
-    expect(stretchesBehind(channels, 0, channels.time_s)).toEqual([
+    expect(spansBehind(channels, 0, channels.time_s)).toEqual([
       { from: 8, to: 12, time_s: 4 },
       { from: 38, to: 40, time_s: 2 },
     ]);
   });
   it("tells near ones as one, with only the seconds behind", () => {
     const channels = runBehind([5, 8]);
-    expect(stretchesBehind(channels, 5, channels.time_s)).toEqual([{ from: 8, to: 16, time_s: 4 }]);
+    expect(spansBehind(channels, 5, channels.time_s)).toEqual([{ from: 8, to: 16, time_s: 4 }]);
   });
   it("finds none where the trace is followed", () => {
     const channels = runBehind([]);
-    expect(stretchesBehind(channels, 0, channels.time_s)).toEqual([]);
+    expect(spansBehind(channels, 0, channels.time_s)).toEqual([]);
   });
 });
