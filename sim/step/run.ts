@@ -6,7 +6,7 @@ import { finishInterval } from "./finishInterval.ts";
 import type { Model } from "./model.ts";
 import { addToRow, beginRow, recordRow, recordStart } from "./record.ts";
 import { beginRoad, createRunContext, type RunContext } from "./runContext.ts";
-import { stand, step } from "./step.ts";
+import { standStill, step } from "./step.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
 
 /** Where a car may have fallen behind its trace before a person would notice. */
@@ -84,7 +84,7 @@ function driveStep(context: RunContext, totals: Totals, target_mps: number, dt_s
     if (isRecorded) addToRow(row, interval);
   }
   if (moving_s < dt_s && !totals.reachedFloor) {
-    stand(context);
+    standStill(context);
     interval.limit = limit;
     finishInterval(context, totals, dt_s - moving_s);
     if (isRecorded) addToRow(row, interval);

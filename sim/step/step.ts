@@ -22,7 +22,7 @@ export function step(context: RunContext, target_mps: number, dt_s: number, gear
   const { model, state, start, interval } = context;
   beginInterval(context, gearBy_mps, dt_s);
   if (state.speed_mps === 0 && target_mps === 0) {
-    stand(context);
+    standStill(context);
     return;
   }
   const goal_mps = Math.min(target_mps, model.gears[start.gear].top_mps);
@@ -38,7 +38,7 @@ export function step(context: RunContext, target_mps: number, dt_s: number, gear
   } else if (state.speed_mps === 0) {
     // What keeps it from even creeping, not what it would meet first on the way to the target.
     const { limit } = interval;
-    stand(context);
+    standStill(context);
     interval.limit = limit;
   } else {
     stopInside(context, slowest_Nm);
@@ -46,7 +46,7 @@ export function step(context: RunContext, target_mps: number, dt_s: number, gear
 }
 
 /** Standing still for the whole interval: nothing turns, the accessories go on. */
-export function stand(context: RunContext): void {
+export function standStill(context: RunContext): void {
   const { interval } = context;
   interval.moving_s = 0;
   interval.end_mps = 0;
