@@ -16,8 +16,8 @@ const Hills = z
         fault(["distance_km", 0], `found ${distance_km[0]} km, the first distance must be 0 km`);
     }),
     across(["distance_km.*", "elevation_m.*"], ({ distance_km, elevation_m }, fault) => {
-      elevation_m.forEach((height_m, i) => {
-        const rise_m = height_m - (elevation_m[i - 1] ?? height_m);
+      elevation_m.forEach((here_m, i) => {
+        const rise_m = here_m - (elevation_m[i - 1] ?? here_m);
         const run_m = 1000 * ((distance_km[i] ?? 0) - (distance_km[i - 1] ?? 0));
         // No road for cars is steeper than about 1 in 2.5; beyond that the heights are wrong.
         if (i > 0 && i < distance_km.length && Math.abs(rise_m) > 0.45 * run_m) {

@@ -54,11 +54,11 @@ export function fromRestToRest(trace: Trace): Trace {
 function levelAtEnds(profile: Profile, { before_m, after_m }: RestAdded, road_m: number): Profile {
   const distances: number[] = [];
   const heights: number[] = [];
-  const put = (distance_m: number, height_m: number) => {
+  const put = (distance_m: number, elevation_m: number) => {
     // There is one height to a place.
     if (distances.length > 0 && distance_m <= distances[distances.length - 1]) return;
     distances.push(distance_m);
-    heights.push(height_m);
+    heights.push(elevation_m);
   };
   if (before_m > 0) put(0, profile.elevation_m[0]);
   profile.distance_m.forEach((distance_m, i) => {

@@ -4,7 +4,7 @@ import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { makeLog, makeTruth, seeded } from "../support/logMaker.ts";
 import { madeLog } from "../support/madeFixes.ts";
-import { wavyHeight_m } from "../support/routeAccuracy.ts";
+import { wavyElevation_m } from "../support/routeAccuracy.ts";
 
 /** Climb of 10 km at 1 Hz after cleaning, with 3 m of white noise on every height. */
 function climbFound_m(speed_kmh: number, height: (distance_m: number) => number, seed: number) {
@@ -41,7 +41,7 @@ describe("heights with 3 m of white noise", () => {
   });
 
   it.each(cases)("leave the climb of waves of 30 m at $speed_kmh km/h, seed $seed", ({ speed_kmh, seed }) => {
-    const { true_m, found_m } = climbFound_m(speed_kmh, wavyHeight_m, seed);
+    const { true_m, found_m } = climbFound_m(speed_kmh, wavyElevation_m, seed);
     expect(true_m).toBeGreaterThan(195);
     expect(Math.abs(found_m / true_m - 1)).toBeLessThan(0.15);
   });

@@ -5,7 +5,7 @@ import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { type LogRow, makeLog, makeTruth, type Truth, withParking } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
 import { phone, phoneLog } from "./phoneLog.ts";
-import { stopsOf, wavyHeight_m } from "./routeAccuracy.ts";
+import { stopsOf, wavyElevation_m } from "./routeAccuracy.ts";
 import { trafficDrive } from "./trafficDrive.ts";
 import { wheelEnergy_Jpm } from "./wheelEnergy.ts";
 import { windingDrive, windingLog } from "./windingDrive.ts";
@@ -23,7 +23,7 @@ export function logCases(seed: number, sampling_s: number, hasSpeed: boolean): L
   const speed_mps = hasSpeed ? 0.15 : undefined;
   for (const cycle of ["udds", "wltc-class-3b"]) {
     for (const position_m of [3, 8]) {
-      const truth = makeTruth(withParking(cycleSpeeds_mps(cycle), 300), seed + 1000, wavyHeight_m);
+      const truth = makeTruth(withParking(cycleSpeeds_mps(cycle), 300), seed + 1000, wavyElevation_m);
       const faults = { hasMultipath: true, hasDropouts: true };
       const spoiling = { seed, sampling_s, position_m, white_m: 0.5, speed_mps, elevation_m: position_m, ...faults };
       cases.push({ name: `cycle ${cycle} ${position_m} m`, truth, rows: makeLog(truth, spoiling) });
@@ -66,8 +66,8 @@ export function recovered({ truth, rows }: LogCase): Recovered {
   const energy_J = wheelEnergy_Jpm(series.speed_mps, series.elevation_m) * distance_m;
   const band = log.spread?.energy_ratio ?? { low: 1, high: 1 };
   const needed = trueEnergy_J / energy_J;
-  const climb = (height_m: Float64Array) =>
-    height_m.reduce((sum, h, i) => sum + Math.max(0, h - (height_m[i - 1] ?? h)), 0);
+  const climb = (elevation_m: Float64Array) =>
+    elevation_m.reduce((sum, h, i) => sum + Math.max(0, h - (elevation_m[i - 1] ?? h)), 0);
   return {
     energy_frac: energy_J / trueEnergy_J - 1,
     level_frac:

@@ -205,12 +205,12 @@ function at(truth: Truth, column: Float64Array, time_s: number): number {
 function moved(latitude_deg: number, longitude_deg: number, north_m: number, east_m: number): [number, number] {
   const { a, f } = geodesic.Geodesic.WGS84;
   const e2 = f * (2 - f);
-  const lat_rad = (latitude_deg * Math.PI) / 180;
-  const w2 = 1 - e2 * Math.sin(lat_rad) ** 2;
+  const latitude_rad = (latitude_deg * Math.PI) / 180;
+  const w2 = 1 - e2 * Math.sin(latitude_rad) ** 2;
   const meridian_m = (a * (1 - e2)) / w2 ** 1.5;
   const normal_m = a / Math.sqrt(w2);
   return [
     latitude_deg + ((north_m / meridian_m) * 180) / Math.PI,
-    longitude_deg + ((east_m / (normal_m * Math.cos(lat_rad))) * 180) / Math.PI,
+    longitude_deg + ((east_m / (normal_m * Math.cos(latitude_rad))) * 180) / Math.PI,
   ];
 }

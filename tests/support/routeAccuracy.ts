@@ -8,7 +8,7 @@ import { writeGpx } from "./logWriter.ts";
 import { wheelEnergy_Jpm } from "./wheelEnergy.ts";
 
 /** A road of waves: 30 m from valley to crest, so that 10 km hold a climb of 200 m. */
-export function wavyHeight_m(distance_m: number): number {
+export function wavyElevation_m(distance_m: number): number {
   return 150 + 15 * (1 - Math.cos((2 * Math.PI * distance_m) / 1500));
 }
 
@@ -25,7 +25,7 @@ export interface Accuracy {
 export function recover(
   cycle: string,
   spoiling: Spoiling,
-  height: (distance_m: number) => number = wavyHeight_m,
+  height: (distance_m: number) => number = wavyElevation_m,
 ): Accuracy {
   const truth = makeTruth(withParking(cycleSpeeds_mps(cycle), 300), spoiling.seed + 1000, height);
   const file = readLog("made.gpx", writeGpx(makeLog(truth, spoiling)));

@@ -70,9 +70,9 @@ export function heightProfile({ title, profile, length_m, pitch }: HeightProfile
       isHaloed: true,
     });
   }
-  const say = (height_m: number) => `${threeFigures(inUnit(units.height, height_m))} ${units.height.sign}`;
-  const [lowest_m, highest_m] = [Math.min(...rows.map(height_m)), Math.max(...rows.map(height_m))];
-  function height_m(i: number): number {
+  const say = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
+  const [lowest_m, highest_m] = [Math.min(...rows.map(rowElevation_m)), Math.max(...rows.map(rowElevation_m))];
+  function rowElevation_m(i: number): number {
     return elevation_m[i] as number;
   }
   const steep = pitch

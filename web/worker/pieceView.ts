@@ -63,7 +63,7 @@ export function pieceView(sorted: Sorted, piece: Piece): PieceView {
     at += end - trip.fromRow;
   }
   const hasHeights = out.elevation_m.some((elevation_m) => !Number.isNaN(elevation_m));
-  const { elevation_m: cleanedHeight_m, ...others } = out;
+  const { elevation_m: cleanedElevation_m, ...others } = out;
   return {
     piece,
     tripRows,
@@ -72,7 +72,7 @@ export function pieceView(sorted: Sorted, piece: Piece): PieceView {
       speed_mps: Float64Array.from(raw.speed_mps),
       ...(hasHeights && { elevation_m: Float64Array.from(raw.elevation_m) }),
     },
-    cleaned: { ...others, ...(hasHeights && { elevation_m: cleanedHeight_m }) },
+    cleaned: { ...others, ...(hasHeights && { elevation_m: cleanedElevation_m }) },
     ...(track && { track }),
   };
 }

@@ -70,9 +70,9 @@ function place(
   east_m: number,
   north_m: number,
 ): void {
-  const lat_rad = (rows.latitude_deg[row] * Math.PI) / 180;
+  const latitude_rad = (rows.latitude_deg[row] * Math.PI) / 180;
   result.latitude_deg[second] = rows.latitude_deg[row] + north_m / 111200;
-  result.longitude_deg[second] = rows.longitude_deg[row] + east_m / (111320 * Math.max(0.01, Math.cos(lat_rad)));
+  result.longitude_deg[second] = rows.longitude_deg[row] + east_m / (111320 * Math.max(0.01, Math.cos(latitude_rad)));
 }
 
 function emptySegment(rows: RowColumns, segment: Segment, line: Timeline): CleanedSegment {

@@ -12,15 +12,15 @@ export function drivingFields(
   const acceleration = { kind: "number", unit: "m/s²", min: 0.1, max: 5 } as const;
   const up = roadQuantity(form, { ...acceleration, id: `${prefix}-up`, label: "Speeds up at", usual: "0.9" });
   const down = roadQuantity(form, { ...acceleration, id: `${prefix}-down`, label: "Slows down at", usual: "1" });
-  const stand = roadQuantity(form, {
+  const stop = roadQuantity(form, {
     ...{ id: `${prefix}-stand`, label: "Stands at a stop for", kind: "duration", usual: "15 s", min: 0, max: 3600 },
   });
-  return { fields: [up.field, down.field, stand.field], driving: drivingOf(up, down, stand) };
+  return { fields: [up.field, down.field, stop.field], driving: drivingOf(up, down, stop) };
 }
 
-function drivingOf(up: RoadQuantity, down: RoadQuantity, stand: RoadQuantity): TypedDriving | undefined {
-  if (up.value === undefined || down.value === undefined || stand.value === undefined) return undefined;
-  return { acceleration_mps2: up.value, braking_mps2: down.value, stand_s: stand.value };
+function drivingOf(up: RoadQuantity, down: RoadQuantity, stop: RoadQuantity): TypedDriving | undefined {
+  if (up.value === undefined || down.value === undefined || stop.value === undefined) return undefined;
+  return { acceleration_mps2: up.value, braking_mps2: down.value, stand_s: stop.value };
 }
 
 /** The driving as a note beside a road. */

@@ -28,17 +28,17 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
   const speed_mps = new Float64Array(seconds);
   const elevation_m = heights && new Float64Array(seconds);
   const pieces: Piece[] = [];
-  const height_m = new Float64Array(seconds);
+  const drawn_m = new Float64Array(seconds);
   for (const [from, to] of piecesOf(drives)) {
     const energy_J = new Float64Array(draws);
     const distance_m = new Float64Array(draws);
     const climb_m = new Float64Array(draws);
     for (let draw = 0; draw < draws; draw++) {
       const at = draw * seconds;
-      if (heights) heightsOf(heights, drives, draw, from, to, height_m);
+      if (heights) heightsOf(heights, drives, draw, from, to, drawn_m);
       for (let i = from + 1; i <= to; i++) {
         const [before_mps, after_mps] = [drives.speed_mps[at + i - 1], drives.speed_mps[at + i]];
-        const rise_m = heights ? height_m[i] - height_m[i - 1] : 0;
+        const rise_m = heights ? drawn_m[i] - drawn_m[i - 1] : 0;
         energy_J[draw] += wheelEnergy_J(load, before_mps, after_mps, rise_m);
         distance_m[draw] += 0.5 * (before_mps + after_mps);
         climb_m[draw] += Math.max(0, rise_m);
@@ -47,8 +47,8 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
     const chosen = medianIndex(energy_J);
     for (let i = from; i <= to; i++) speed_mps[i] = drives.speed_mps[chosen * seconds + i];
     if (heights && elevation_m) {
-      heightsOf(heights, drives, chosen, from, to, height_m);
-      for (let i = from; i <= to; i++) elevation_m[i] = height_m[i];
+      heightsOf(heights, drives, chosen, from, to, drawn_m);
+      for (let i = from; i <= to; i++) elevation_m[i] = drawn_m[i];
     }
     pieces.push({ from, to, chosen, energy_J, distance_m, climb_m });
   }

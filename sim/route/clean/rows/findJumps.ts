@@ -116,9 +116,9 @@ function putBack(
 ): void {
   for (let k = from; k < to; k++) {
     const i = where[k];
-    const lat_rad = (rows.latitude_deg[i] * Math.PI) / 180;
+    const latitude_rad = (rows.latitude_deg[i] * Math.PI) / 180;
     rows.latitude_deg[i] -= step.north_m / M_PER_DEG;
-    rows.longitude_deg[i] -= step.east_m / (M_PER_DEG * Math.max(0.01, Math.cos(lat_rad)));
+    rows.longitude_deg[i] -= step.east_m / (M_PER_DEG * Math.max(0.01, Math.cos(latitude_rad)));
   }
   const from_s = rows.time_s[where[from]];
   const length_s = rows.time_s[where[to]] - from_s;
