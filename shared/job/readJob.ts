@@ -43,12 +43,12 @@ function notJson(text: string, where: string, error: unknown): InputError {
 
 /** Engines word it differently; each names a place (`at position 17`, `at line 2 column 3`) unless the text just ends. */
 function lineOf(text: string, error: unknown): number | undefined {
-  const said = error instanceof SyntaxError ? error.message : "";
-  const position = /position (\d+)/.exec(said)?.[1];
+  const notice = error instanceof SyntaxError ? error.message : "";
+  const position = /position (\d+)/.exec(notice)?.[1];
   if (position !== undefined) return text.slice(0, Number(position)).split("\n").length;
-  const line = /line (\d+)/.exec(said)?.[1];
+  const line = /line (\d+)/.exec(notice)?.[1];
   if (line !== undefined) return Number(line);
-  return /end of (JSON|data|input)|EOF/i.test(said) ? text.trimEnd().split("\n").length : undefined;
+  return /end of (JSON|data|input)|EOF/i.test(notice) ? text.trimEnd().split("\n").length : undefined;
 }
 
 /** The job in a parsed document; see `readJobText`. */

@@ -37,7 +37,7 @@ export function readUnit(kind: QuantityKind, text: string, options: QuantityOpti
   const rule = key === undefined ? undefined : units[key];
   if (key === undefined || rule === undefined) return undefined;
   const note = loose[kind]?.[key];
-  const said = note === undefined ? {} : { note };
+  const noted = note === undefined ? {} : { note };
   if (kind === "mass" && hundredweights.includes(key)) {
     if (options.cwt === "100" && typeof rule === "number") {
       return { rule: (rule * KG_PER_CWT_SHORT) / KG_PER_CWT, spelling: key, note: "hundredweight of 100 lb" };
@@ -50,7 +50,7 @@ export function readUnit(kind: QuantityKind, text: string, options: QuantityOpti
     if (options.gallon === "imperial") return { rule, spelling: key };
     return { rule, spelling: key, asks: "gallon", note: "gallon of 4.546 l until it is said which" };
   }
-  return { rule, spelling: key, ...said };
+  return { rule, spelling: key, ...noted };
 }
 
 function inUsGallons(rule: UnitRule): UnitRule {

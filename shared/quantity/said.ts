@@ -34,16 +34,16 @@ export function bare(part: SaidQuantity): SaidQuantity {
 
 /** The sentence of a template; bare numbers have no unit and are rounded to three figures at once. */
 export function say(words: TemplateStringsArray, ...parts: readonly (string | number | SaidQuantity | Said)[]): Said {
-  const said: (string | SaidQuantity)[] = [];
+  const pieces: (string | SaidQuantity)[] = [];
   words.forEach((text, i) => {
-    said.push(text);
+    pieces.push(text);
     const part = parts[i];
     if (part === undefined) return;
-    if (typeof part === "number") said.push(formatNumber(part));
-    else if (typeof part === "string" || !isSaid(part)) said.push(part);
-    else said.push(...part);
+    if (typeof part === "number") pieces.push(formatNumber(part));
+    else if (typeof part === "string" || !isSaid(part)) pieces.push(part);
+    else pieces.push(...part);
   });
-  return said;
+  return pieces;
 }
 
 function isSaid(part: SaidQuantity | Said): part is Said {

@@ -38,7 +38,7 @@ export const charge: Command = {
 };
 
 function asJson(job: Job, road: string, { supplies, rows, notes, cautions, isAssumed }: ChargePlan) {
-  const sentences = (said: ChargePlan["notes"]) => said.map((each) => saidIn(each, "metric"));
+  const sentences = (notes: ChargePlan["notes"]) => notes.map((each) => saidIn(each, "metric"));
   return {
     job: job.title,
     road,
@@ -73,8 +73,8 @@ function asText(job: Job, road: string, { supplies, rows, notes, cautions }: Cha
     const head = `${name}: ${n(wall_kW)} kW from the wall, ${n(given_kW)} kW behind the charger${duty}`;
     return `${head}\n${table(rows.map((each) => each[k]))}`;
   });
-  const said = [...notes, ...cautions].map((each) => wrapText(saidIn(each, "metric")));
-  return [`${job.title}\n${day}`, ...sections, said.join("\n")].join("\n\n");
+  const remarks = [...notes, ...cautions].map((each) => wrapText(saidIn(each, "metric")));
+  return [`${job.title}\n${day}`, ...sections, remarks.join("\n")].join("\n\n");
 }
 
 function table(rows: readonly ChargeRow[]): string {

@@ -85,7 +85,7 @@ function packTable({ candidates }: DriveReport, answer: Answer): string {
 
 /** What stops a pack, and what would settle the verdict on the pack spoken of. */
 function settlingLines(answer: Answer): string[] {
-  const inWords = (said: Said) => saidIn(said, "metric");
+  const inWords = (sentence: Said) => saidIn(sentence, "metric");
   const stops = answer.packs.flatMap(({ name, stop }) => {
     if (!stop) return [];
     const [first, second] = stop.ways.map(({ words }) => inWords(words));
@@ -116,7 +116,7 @@ function findingLines(candidates: readonly Candidate[], isShown: (finding: Findi
       else packsBySentence.set(sentence, { finding, packs: [name] });
     }
   }
-  const found = [...packsBySentence].map(([sentence, said]) => ({ sentence, ...said }));
+  const found = [...packsBySentence].map(([sentence, packs]) => ({ sentence, ...packs }));
   const kinds = found.map(({ finding }) => finding.kind);
   const rank = ({ finding }: (typeof found)[number]) =>
     (finding.weight === "warning" ? 0 : kinds.length) + kinds.indexOf(finding.kind);

@@ -45,7 +45,7 @@ export const hills: Command = {
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const hill = hillOf(job, args, trace, path);
     const verdict = judgeHill(job, packIndex, hill, speed_kmh);
-    const sentences = hillWords(job, hill, verdict).map((said) => saidIn(said, "metric"));
+    const sentences = hillWords(job, hill, verdict).map((sentence) => saidIn(sentence, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       const rows = verdict.rows.map((row) => ({ ...row, range: row.range ?? null }));

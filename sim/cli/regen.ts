@@ -32,7 +32,7 @@ export const regen: Command = {
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const rows = regenSweep(job, packIndex, trace, limits_Nm);
     const { recommended, words } = regenAdvice(rows);
-    const sentences = words.map((said) => saidIn(said, "metric"));
+    const sentences = words.map((sentence) => saidIn(sentence, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       const settings = rows.map((row) => ({ ...row, neededGrip_coeff: row.neededGrip_coeff ?? null }));

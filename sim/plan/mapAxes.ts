@@ -18,8 +18,8 @@ export function namedAxes(
 ): { axes: Axes; down: string; across: string } {
   const parts = plainUnits(corner).split(/[\\/|]/);
   const isPair = parts.length === 2 && parts.every((part) => axisOf(part) !== undefined);
-  const said = /(?<![a-z])([a-z]+)[^a-z]+(?:goes |going )?down/i.exec(plainUnits(above))?.[1] ?? "";
-  const down = isPair ? (parts[0] ?? "") : (axisOf(said) ?? axisOf(beside)) ? `${said} ${beside}` : corner;
+  const named = /(?<![a-z])([a-z]+)[^a-z]+(?:goes |going )?down/i.exec(plainUnits(above))?.[1] ?? "";
+  const down = isPair ? (parts[0] ?? "") : (axisOf(named) ?? axisOf(beside)) ? `${named} ${beside}` : corner;
   const across = isPair ? (parts[1] ?? "") : axisOf(headWords) ? headWords : above;
   const downIs = axisOf(down);
   const acrossIs = axisOf(across);

@@ -16,18 +16,18 @@ const WORTH_Wh = 5;
 /** Charge to begin with is found to this. */
 const CHARGE_frac = 0.01;
 
-interface Lifted {
+interface Unbounded {
   readonly pack: Partial<PackModel>;
   readonly controller?: Partial<ControllerModel>;
 }
 
 /** What a full pack bounds, its voltage included, and what a cold one does. */
 const NO_BOUND = Number.POSITIVE_INFINITY;
-const neverFull: Lifted = {
+const neverFull: Unbounded = {
   pack: { regenTo_frac: NO_BOUND, max_V: NO_BOUND },
   controller: { max_V: NO_BOUND, rollBackAbove_V: NO_BOUND },
 };
-const neverCold: Lifted = { pack: { coldChargeNone_K: -NO_BOUND, coldChargeFull_K: -NO_BOUND } };
+const neverCold: Unbounded = { pack: { coldChargeNone_K: -NO_BOUND, coldChargeFull_K: -NO_BOUND } };
 
 /**
  * Braking that the pack refused on one pass, `driven`, because it was full or its cells were cold: the same pass driven with a pack
@@ -49,8 +49,8 @@ export function refusedBraking(
   };
 }
 
-function refused(model: Model, trace: Trace, driven: Totals, without: Lifted): RefusedBraking | undefined {
-  const willing = lifted(model, without);
+function refused(model: Model, trace: Trace, driven: Totals, without: Unbounded): RefusedBraking | undefined {
+  const willing = unbounded(model, without);
   const { totals } = run(willing, trace);
   if (totals.regen_J - driven.regen_J < WORTH_Wh * J_PER_WH) return undefined;
   const ours = passOf(model, trace);
@@ -66,7 +66,7 @@ function refused(model: Model, trace: Trace, driven: Totals, without: Lifted): R
 /** The highest charge to begin with from which the pack takes all of the braking; nothing where there is none above the floor. */
 function chargeThatTakesAll(model: Model, trace: Trace): number | undefined {
   const { ceiling_frac, floor_frac } = model.pack;
-  const willing = lifted(model, neverFull);
+  const willing = unbounded(model, neverFull);
   const takesAll = (start_frac: number) =>
     run(willing, trace, undefined, start_frac).totals.regen_J -
       run(model, trace, undefined, start_frac).totals.regen_J <
@@ -78,7 +78,7 @@ function chargeThatTakesAll(model: Model, trace: Trace): number | undefined {
   return ceiling_frac - firstWhere(1, steps, takesAllBelow) * CHARGE_frac;
 }
 
-function lifted(model: Model, without: Lifted): Model {
+function unbounded(model: Model, without: Unbounded): Model {
   return {
     ...model,
     pack: { ...model.pack, ...without.pack },

@@ -8,7 +8,7 @@ import { gearSpeedReason } from "./gearSpeedReason.ts";
 import type { ReasonFacts, Say, WorkedReason } from "./reasonFacts.ts";
 import { rollingLine } from "./rollingLine.ts";
 
-type Work = (facts: ReasonFacts, say: Say, units: UnitHabit) => WorkedReason | undefined;
+type Explanation = (facts: ReasonFacts, say: Say, units: UnitHabit) => WorkedReason | undefined;
 
 /** The result of an explanation in the reader's units, with its sum; nothing where that is not known yet. */
 export function workedReason(key: string, facts: ReasonFacts, units: UnitHabit): WorkedReason | undefined {
@@ -21,7 +21,7 @@ const MASS_DIGITS = 4;
 /** Effects told one by one; the rest are taken together. */
 const TOLD_AT_MOST = 6;
 
-const works: Readonly<Record<string, Work>> = {
+const works: Readonly<Record<string, Explanation>> = {
   testMass_kg: ({ job: { vehicle, module, packs }, run, packIndex }, say) => {
     const mass = (value_kg: number) => say("mass", value_kg, MASS_DIGITS);
     const { seriesModules, parallelModules, boxes_frac, whole } = packs[packIndex];

@@ -14,7 +14,7 @@ export function settleView(
 ): TemplateResult | typeof nothing {
   const settlement = index === undefined ? undefined : answer.settlements[index];
   if (index === undefined || !settlement) return nothing;
-  const inWords = (said: Parameters<typeof saidIn>[0]) => saidIn(said, units);
+  const inWords = (sentence: Parameters<typeof saidIn>[0]) => saidIn(sentence, units);
   const [first = [], cost = []] = settlementWords(answer, index);
   return html`<div class="settle">
     <p>

@@ -233,9 +233,9 @@ function differenceWords(difference: number, unit: FigureUnit): string {
 }
 
 function sentence({ name, total, parts }: Bar): string {
-  const told = parts
+  const listed = parts
     .filter((each) => threeFigures(each.value) !== "0")
     .toSorted((a, b) => b.value - a.value)
     .map((each) => `${ledgerNames[each.entry]} ${threeFigures(each.value)}`);
-  return `${name}: ${threeFigures(total)} in all${told.length > 0 ? `, of which ${told.join(", ")}` : ""}.`;
+  return `${name}: ${threeFigures(total)} in all${listed.length > 0 ? `, of which ${listed.join(", ")}` : ""}.`;
 }

@@ -65,12 +65,12 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
     panels.map((each) => each.svg),
   );
   if (panels[0]) {
-    const told = repairs.map(({ from_s, to_s }) => ({
+    const named = repairs.map(({ from_s, to_s }) => ({
       from: axis.shown(from_s),
       to: axis.shown(to_s),
       words: `repaired ${threeFigures(to_s - from_s)} s`,
     }));
-    annotateSpans(panels[0].svg, panels[0].frame, told);
+    annotateSpans(panels[0].svg, panels[0].frame, named);
   }
   const repaired_s = repairs.reduce((sum, each) => sum + each.to_s - each.from_s, 0);
   const alt =

@@ -95,27 +95,28 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
     }),
     ruleY([0], { stroke: ink }),
   ]);
-  const told = behind.map(({ from, to, time_s }) => ({
+  const named = behind.map(({ from, to, time_s }) => ({
     from: axis.shown(from),
     to: axis.shown(to),
     words: [`${threeFigures(time_s)} s behind`, heldBackBy(channels, { from, to, time_s }, column)]
       .filter(Boolean)
       .join(": "),
   }));
-  annotateSpans(upper, frame, told);
+  annotateSpans(upper, frame, named);
   const svg = stackFigures(drawing, isHilly ? [upper, heightPanel(drawing, frame, channels, axis)] : [upper]);
 
-  const sayHeight = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
-  const saySpeed = (speed_mps: number) => `${threeFigures(inUnit(units.speed, speed_mps))} ${units.speed.sign}`;
+  const formatHeight = (elevation_m: number) =>
+    `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
+  const formatSpeed = (speed_mps: number) => `${threeFigures(inUnit(units.speed, speed_mps))} ${units.speed.sign}`;
   const behind_s = behind.reduce((sum, each) => sum + each.time_s, 0);
   const firstReason = behind[0] ? heldBackBy(channels, behind[0], column) : "";
   const alt =
-    `Speed along the road with ${input.name}: up to ${saySpeed(reach(channels.speed_mps, n)[1])} driven of ` +
-    `${saySpeed(reach(channels.target_mps, n)[1])} wanted, over ${axis.say(end)}. ` +
+    `Speed along the road with ${input.name}: up to ${formatSpeed(reach(channels.speed_mps, n)[1])} driven of ` +
+    `${formatSpeed(reach(channels.target_mps, n)[1])} wanted, over ${axis.say(end)}. ` +
     (behind.length === 0
       ? "The car keeps the wanted speed throughout."
-      : `Falls behind by more than ${saySpeed(BEHIND_mps)} for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}${firstReason && ` (${firstReason})`}.`) +
-    (isHilly ? ` The road lies between ${sayHeight(lowest_m)} and ${sayHeight(highest_m)}.` : "");
+      : `Falls behind by more than ${formatSpeed(BEHIND_mps)} for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}${firstReason && ` (${firstReason})`}.`) +
+    (isHilly ? ` The road lies between ${formatHeight(lowest_m)} and ${formatHeight(highest_m)}.` : "");
   nameFigure(svg, alt);
 
   const position = {
@@ -148,9 +149,9 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
       return {
         where: axis.say(inside),
         values: [
-          { label: "driven", text: saySpeed(along(channels.speed_mps)) },
-          { label: "wanted", text: saySpeed(along(channels.target_mps)) },
-          ...(isHilly ? [{ label: "height", text: sayHeight(along(channels.elevation_m)) }] : []),
+          { label: "driven", text: formatSpeed(along(channels.speed_mps)) },
+          { label: "wanted", text: formatSpeed(along(channels.target_mps)) },
+          ...(isHilly ? [{ label: "height", text: formatHeight(along(channels.elevation_m)) }] : []),
         ],
       };
     },

@@ -69,11 +69,11 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
   placeLabels(svg, labels(), { left: 4, right: drawing.width_px - 4, top: 14, bottom: frame.bottom - 4 });
 
   const power_W = ({ speed_rpm, torque_Nm }: TorqueLine[number]) => torque_Nm * speed_rpm * RADPS_PER_RPM;
-  const sayPower = (value_W: number) => `${threeFigures(inUnit(units.power, value_W))} ${units.power.sign}`;
+  const formatPower = (value_W: number) => `${threeFigures(inUnit(units.power, value_W))} ${units.power.sign}`;
   const described = curves.toReversed().map(({ name, points: each }) => {
     const peak = peakOf(each);
     const strongest = each.reduce((a, b) => (power_W(b) > power_W(a) ? b : a));
-    return `${name} gives at most ${torque.say(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${sayPower(power_W(strongest))} at ${threeFigures(strongest.speed_rpm)} rpm`;
+    return `${name} gives at most ${torque.say(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${formatPower(power_W(strongest))} at ${threeFigures(strongest.speed_rpm)} rpm`;
   });
   const limit = gearboxInput_Nm === undefined ? "" : ` The gearbox input limit is ${torque.say(gearboxInput_Nm)}.`;
   const alt = `Torque at the gearbox input over motor speed: ${described.join("; ")}.${limit}`;
@@ -95,7 +95,7 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
         where: `${threeFigures(speed_rpm)} rpm`,
         values: curves.toReversed().map(({ name, points: each }) => {
           const torque_Nm = torqueOn(each, speed_rpm);
-          return { label: name, text: `${torque.say(torque_Nm)}, ${sayPower(power_W({ speed_rpm, torque_Nm }))}` };
+          return { label: name, text: `${torque.say(torque_Nm)}, ${formatPower(power_W({ speed_rpm, torque_Nm }))}` };
         }),
       };
     },

@@ -82,7 +82,7 @@ export function createLogStaging(
   let isDriven = false;
   let queue = Promise.resolve();
 
-  const tell = (words: string, share_frac: number) => {
+  const onProgress = (words: string, share_frac: number) => {
     if (work.value) work.value = { words, share_frac };
   };
 
@@ -129,7 +129,7 @@ export function createLogStaging(
 
   const change = (part: Partial<LogSetting>) => {
     const wanted = { ...setting.value, ...part };
-    return ask(wanted, () => roads.again(wanted, tell), false);
+    return ask(wanted, () => roads.again(wanted, onProgress), false);
   };
 
   const staging: LogStaging = {
@@ -140,7 +140,7 @@ export function createLogStaging(
     keep: { track: async () => {} },
     bring(files) {
       const wanted = { ...untouched, parkedLonger_s: setting.value.parkedLonger_s };
-      return ask(wanted, () => roads.bring(files, wanted, tell), true);
+      return ask(wanted, () => roads.bring(files, wanted, onProgress), true);
     },
     answer(file, options) {
       const { answers } = setting.value;

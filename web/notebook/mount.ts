@@ -5,6 +5,7 @@ import { type Standing, shownAnswer } from "../answer/shownAnswer.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
 import type { FieldContext } from "../fields/fieldContext.ts";
 import type { Jobs } from "../store/jobsDoor.ts";
+import { announceWhenSettled } from "./announceWhenSettled.ts";
 import { barView } from "./barView.ts";
 import { belowAnswer } from "./below/belowAnswer.ts";
 import { createTurns } from "./figures/turns.ts";
@@ -20,7 +21,6 @@ import { takeDroppedFiles } from "./jobs/takeDroppedFiles.ts";
 import { keepFocus } from "./keepFocus.ts";
 import { listenForUndo } from "./listenForUndo.ts";
 import { paperOnPage } from "./paper/paperOnPage.ts";
-import { sayWhenSettled } from "./sayWhenSettled.ts";
 import { quickStart } from "./start/quickStart.ts";
 
 export interface Notebook {
@@ -74,7 +74,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     place("title").textContent = title;
     page.toggleAttribute("data-invented", isInvented);
   });
-  sayWhenSettled(answer, say);
+  announceWhenSettled(answer, say);
   effect(() => {
     page.toggleAttribute("data-for-client", context.view.isForClient.value);
   });

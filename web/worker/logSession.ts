@@ -8,7 +8,7 @@ import { cycleRoad } from "./cycleRoad.ts";
 import { heldToJob } from "./heldToJob.ts";
 import { pieceTrips, pieceView } from "./pieceView.ts";
 import { roadOfTrace } from "./roadOfTrace.ts";
-import type { Answer, Brought, CycleRequest, LogSetting, MadeRoad, Piece, RoadsApi, Tell } from "./roadsApi.ts";
+import type { Answer, Brought, CycleRequest, LogSetting, MadeRoad, Piece, Progress, RoadsApi } from "./roadsApi.ts";
 import { type Held, type ReadFile, settleLogs } from "./settleLogs.ts";
 import { stepped } from "./stepped.ts";
 
@@ -39,18 +39,18 @@ export function createLogSession(
 
   const run = async <T>(
     steps: Parameters<typeof stepped<T>>[0],
-    tell: Tell,
+    onProgress: Progress,
     words: string,
     isCancelled: IsCancelled,
   ): Promise<T> => {
-    tell(words, 0);
-    let told = 0;
-    const tellPercent = (share_frac: number) => {
+    onProgress(words, 0);
+    let reported = 0;
+    const onShare = (share_frac: number) => {
       const percent = Math.floor(100 * share_frac);
-      if (percent !== told) tell(words, share_frac);
-      told = percent;
+      if (percent !== reported) onProgress(words, share_frac);
+      reported = percent;
     };
-    const done = await stepped(steps, tellPercent, isCancelled);
+    const done = await stepped(steps, onShare, isCancelled);
     if (!done) throw GIVEN_UP;
     return done.value;
   };
@@ -59,7 +59,7 @@ export function createLogSession(
     routes: Routes,
     file: File,
     options: LogSetting["answers"][number],
-    tell: Tell,
+    onProgress: Progress,
     isCancelled: IsCancelled,
   ) {
     if (file.size > routes.LARGEST_LOG_MB * BYTES_PER_MB) {
@@ -71,7 +71,7 @@ export function createLogSession(
       );
     }
     const bytes = new Uint8Array(await file.arrayBuffer());
-    return run(routes.readLogInSteps(file.name, bytes, options), tell, `Reading ${file.name}`, isCancelled);
+    return run(routes.readLogInSteps(file.name, bytes, options), onProgress, `Reading ${file.name}`, isCancelled);
   }
 
   async function settle(
@@ -79,13 +79,13 @@ export function createLogSession(
     read: readonly ReadFile[],
     leftOut: readonly Problem[],
     setting: LogSetting,
-    tell: Tell,
+    onProgress: Progress,
     isCancelled: IsCancelled,
     before?: Held,
   ): Promise<Brought> {
     const work = {
-      clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => run(steps, tell, "Cleaning", isCancelled),
-      sorting: () => tell("Sorting out the trips", 0),
+      clean: (steps: ReturnType<Routes["cleanLogInSteps"]>) => run(steps, onProgress, "Cleaning", isCancelled),
+      sorting: () => onProgress("Sorting out the trips", 0),
       cycleKinds: () => cycleKinds(routes),
     };
     const next = await settleLogs(routes, read, leftOut, setting, work, before);
@@ -102,7 +102,7 @@ export function createLogSession(
     answer(async (routes) => heldToJob(roadOfTrace(await work(routes), title)));
 
   return {
-    bring: (files, setting, tell) =>
+    bring: (files, setting, onProgress) =>
       answer(async (routes, isCancelled) => {
         const read: ReadFile[] = [];
         const leftOut: Problem[] = [];
@@ -112,7 +112,7 @@ export function createLogSession(
             read.push({
               file,
               answers: JSON.stringify(options),
-              log: await readFile(routes, file, options, tell, isCancelled),
+              log: await readFile(routes, file, options, onProgress, isCancelled),
             });
           } catch (error) {
             if (!(error instanceof InputError)) throw error;
@@ -120,9 +120,9 @@ export function createLogSession(
           }
         }
         if (read.length === 0) throw new InputError(leftOut);
-        return settle(routes, read, leftOut, setting, tell, isCancelled);
+        return settle(routes, read, leftOut, setting, onProgress, isCancelled);
       }),
-    again: (setting, tell) =>
+    again: (setting, onProgress) =>
       answer(async (routes, isCancelled) => {
         const before = held;
         if (!before) throw inputError("noLog", "road", "found no log, bring one first");
@@ -132,10 +132,12 @@ export function createLogSession(
           const answers = JSON.stringify(options);
           const isSame = answers === known.answers;
           read.push(
-            isSame ? known : { ...known, answers, log: await readFile(routes, known.file, options, tell, isCancelled) },
+            isSame
+              ? known
+              : { ...known, answers, log: await readFile(routes, known.file, options, onProgress, isCancelled) },
           );
         }
-        return settle(routes, read, before.leftOut, setting, tell, isCancelled, before);
+        return settle(routes, read, before.leftOut, setting, onProgress, isCancelled, before);
       }),
     async cancel() {
       cancels += 1;

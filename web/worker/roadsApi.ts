@@ -124,12 +124,12 @@ export type Answer<T> =
   | { readonly kind: "cancelled" };
 
 /** Told while it works: what is being done, and the share done. */
-export type Tell = (words: string, share_frac: number) => void;
+export type Progress = (words: string, share_frac: number) => void;
 
 /** What the page may ask of the room for logs. A refused or cancelled question leaves what was brought before. */
 export interface RoadsApi {
-  bring(files: readonly File[], setting: LogSetting, tell: Tell): Promise<Answer<Brought>>;
-  again(setting: LogSetting, tell: Tell): Promise<Answer<Brought>>;
+  bring(files: readonly File[], setting: LogSetting, onProgress: Progress): Promise<Answer<Brought>>;
+  again(setting: LogSetting, onProgress: Progress): Promise<Answer<Brought>>;
   cancel(): Promise<void>;
   /** Forgets what was brought: it belongs to a job that is no longer the open one. */
   discard(): Promise<void>;

@@ -1,6 +1,6 @@
 import { proxy } from "comlink";
 import type { Life, LivingWorker } from "./livingWorker.ts";
-import type { Answer, LogSetting, RoadsApi, Tell } from "./roadsApi.ts";
+import type { Answer, LogSetting, Progress, RoadsApi } from "./roadsApi.ts";
 import type { WorkerApi } from "./workerApi.ts";
 
 /** The logs that a worker holds: a new one is given them again before it is asked about them. */
@@ -35,13 +35,13 @@ export function startRoads(worker: LivingWorker<WorkerApi>): RoadsApi {
     });
 
   return {
-    bring: (files, setting, tell: Tell) =>
+    bring: (files, setting, onProgress: Progress) =>
       ask(async (life) => {
-        const answer = await life.api.bring(files, setting, proxy(tell));
+        const answer = await life.api.bring(files, setting, proxy(onProgress));
         if (answer.kind === "done") held = { files, setting, life };
         return answer;
       }),
-    again: (setting, tell) => aboutLogs((api) => api.again(setting, proxy(tell))),
+    again: (setting, onProgress) => aboutLogs((api) => api.again(setting, proxy(onProgress))),
     cancel: () => worker.ask(({ api }) => api.cancel()),
     async discard() {
       held = undefined;

@@ -9,7 +9,7 @@ const SLICE_ms = 50;
  */
 export async function stepped<T>(
   steps: Steps<T>,
-  tell: (share_frac: number) => void,
+  onProgress: (share_frac: number) => void,
   isCancelled: () => boolean,
   slice_ms = SLICE_ms,
 ): Promise<{ readonly value: T } | undefined> {
@@ -18,7 +18,7 @@ export async function stepped<T>(
     const next = steps.next();
     if (next.done) return isCancelled() ? undefined : { value: next.value };
     if (Date.now() - since_ms < slice_ms) continue;
-    tell(next.value);
+    onProgress(next.value);
     await new Promise((resolve) => setTimeout(resolve));
     if (isCancelled()) return undefined;
     since_ms = Date.now();

@@ -37,11 +37,11 @@ export function withGearName(state: EditorState, index: number, name: string): E
   const { gears, shifting } = state.job.driveline;
   const before = gears[index].name;
   const renamed = gears.map((gear, i) => (i === index ? { ...gear, name } : gear));
-  const said = (each: string) => (each === before ? name : each);
+  const nameNow = (each: string) => (each === before ? name : each);
   const next: Shifting =
     shifting.kind === "fixed"
-      ? { ...shifting, gear: said(shifting.gear) }
-      : { ...shifting, gears: shifting.gears.map(said) };
+      ? { ...shifting, gear: nameNow(shifting.gear) }
+      : { ...shifting, gears: shifting.gears.map(nameNow) };
   const { [`${PATH}.${index}.name`]: _draft, ...drafts } = state.drafts;
   return withShifting({ job: { ...state.job, driveline: { ...state.job.driveline, gears: renamed } }, drafts }, next);
 }

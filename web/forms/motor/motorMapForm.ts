@@ -36,12 +36,12 @@ export function motorMapForm(form: Form): TemplateResult {
         <label for=${ID}>Choose the map's file</label>
       </span>
     </p>
-    <div role="status">${brought ? said(form, brought) : nothing}</div>
+    <div role="status">${brought ? outcome(form, brought) : nothing}</div>
     ${refusal(form, ID)}
   </div>`;
 }
 
-function said(form: Form, brought: BroughtMap): TemplateResult {
+function outcome(form: Form, brought: BroughtMap): TemplateResult {
   const { map } = form.view.staging;
   const putBack = () => {
     map.value = undefined;

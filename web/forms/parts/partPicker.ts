@@ -83,9 +83,9 @@ function sentenceOn(part: Part<unknown>): string {
   const many = [...counts].map(
     ([origin, count]) => `${count} ${count === 1 ? "is" : "are"} ${originPlural[origin] ?? origin}`,
   );
-  const said = atPath(part.data, "origin");
+  const origin = atPath(part.data, "origin");
   const list = many.length > 1 ? `${many.slice(0, -1).join(", ")} and ${many.at(-1)}` : many.join();
-  return `${typeof said === "string" ? `Its figures are ${said}. ` : ""}${typeof said === "string" ? "Of them" : "Of its figures"} ${list}. Nobody's product: write your own part's figures over them.`;
+  return `${typeof origin === "string" ? `Its figures are ${origin}. ` : ""}${typeof origin === "string" ? "Of them" : "Of its figures"} ${list}. Nobody's product: write your own part's figures over them.`;
 }
 
 const originPlural: Readonly<Record<string, string>> = {

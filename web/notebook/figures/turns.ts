@@ -19,11 +19,11 @@ interface Piece {
 const TURN_ms = 16;
 
 /**
- * `later` calls its argument in a turn of its own. `tell` hears whether work waits, each time that changes. `now_ms` is a
+ * `later` calls its argument in a turn of its own. `onWaiting` hears whether work waits, each time that changes. `now_ms` is a
  * clock.
  */
 export function createTurns(
-  tell: (isWaiting: boolean) => void = () => {},
+  onWaiting: (isWaiting: boolean) => void = () => {},
   later: (run: () => void) => void = nextTurn(),
   now_ms: () => number = () => performance.now(),
 ): Turns {
@@ -40,7 +40,7 @@ export function createTurns(
         first.work();
       } while (now_ms() < end_ms);
     } finally {
-      if (waiting.length === 0) tell(false);
+      if (waiting.length === 0) onWaiting(false);
       else come();
     }
   };
@@ -51,7 +51,7 @@ export function createTurns(
   };
   return {
     take(name, urgency, work) {
-      if (waiting.length === 0) tell(true);
+      if (waiting.length === 0) onWaiting(true);
       waiting = [...waiting.filter((piece) => piece.name !== name), { name, urgency, work }];
       come();
     },
@@ -62,7 +62,7 @@ export function createTurns(
         waiting = [];
         for (const { work } of all) work();
       }
-      tell(false);
+      onWaiting(false);
     },
   };
 }

@@ -8,9 +8,9 @@ import type { Compared } from "./jobsPlace.ts";
 
 /** Two states of jobs side by side: what differs, then and now. How things were typed and where from is left out. */
 export function comparedView({ title, differences }: Compared, units: UnitHabit): TemplateResult {
-  const told = differences.filter(({ path }) => !path.startsWith("origins."));
-  if (told.length === 0) return html`<p>Nothing differs from “${title}”.</p>`;
-  const rows = told.map((each) => [
+  const listed = differences.filter(({ path }) => !path.startsWith("origins."));
+  if (listed.length === 0) return html`<p>Nothing differs from “${title}”.</p>`;
+  const rows = listed.map((each) => [
     knownField(each.path) ? labelOf(each.path) : each.place,
     side(each, each.before, units),
     side(each, each.after, units),

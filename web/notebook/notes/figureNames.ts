@@ -72,10 +72,10 @@ export function notePieces(text: string, figures: readonly NumberedFigure[]): No
     const before = text.slice(from, found.index);
     from = found.index + all.length;
     if (before !== "") pieces.push(before);
-    const said = word ?? plainWord ?? "";
+    const name = word ?? plainWord ?? "";
     if (figure) {
       const hidden = figure.isHidden ? " (hidden from client)" : "";
-      pieces.push({ words: `${said} ${figure.number}${hidden}`, number: figure.number });
+      pieces.push({ words: `${name} ${figure.number}${hidden}`, number: figure.number });
     } else pieces.push(id === undefined ? all : { words: `a figure that is not on the page now (${id})` });
   }
   const rest = text.slice(from);

@@ -45,14 +45,14 @@ export function fillReasons(section: AnySection, place: HTMLElement, graph: Grap
     isOpen.value = (event.target as HTMLDetailsElement).open;
     if (isOpen.value) askFor();
   };
-  const told = computed(() =>
+  const lines = computed(() =>
     isOpen.value && opened.value ? reasons(section, explains, graph, opened.value) : nothing,
   );
   effect(() => {
     render(
       html`<details class="reasons" @toggle=${toggle}>
         <summary>How this was calculated</summary>
-        ${isOpen.value && missing.value !== undefined ? reloadView(missing.value) : told.value}
+        ${isOpen.value && missing.value !== undefined ? reloadView(missing.value) : lines.value}
       </details>`,
       place,
     );

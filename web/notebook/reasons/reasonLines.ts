@@ -35,7 +35,7 @@ export function reasonLines(job: Job, paths: readonly string[], units: UnitHabit
 }
 
 function groupLine(job: Job, path: string, group: ToldGroup, units: UnitHabit, packIndex: number): ReasonLine[] {
-  const value = group.tell(job, units, packIndex);
+  const value = group.format(job, units, packIndex);
   if (value === undefined) return [];
   return [{ path, label: group.label, hasField: false, value, ...groupOrigin(job, path) }];
 }
@@ -43,7 +43,7 @@ function groupLine(job: Job, path: string, group: ToldGroup, units: UnitHabit, p
 function valueLine(job: Job, path: string, units: UnitHabit): ReasonLine {
   const field = knownField(path);
   const value = atPath(job, path);
-  const told =
+  const written =
     typeof value === "number"
       ? writeAtPath(path, value, units)
       : typeof value === "boolean"
@@ -57,7 +57,7 @@ function valueLine(job: Job, path: string, units: UnitHabit): ReasonLine {
     path,
     label: inReadersUnits(field?.label ?? path, units),
     hasField: field !== undefined,
-    ...(told !== undefined && { value: told }),
+    ...(written !== undefined && { value: written }),
     ...originOf(job, path),
   };
 }
@@ -72,13 +72,13 @@ function valuesBelow(job: Job, path: string): string[] {
   );
 }
 
-type Told = Pick<ReasonLine, "from" | "isOpen">;
+type NotedOrigin = Pick<ReasonLine, "from" | "isOpen">;
 
 /** Where a value comes from: as noted at its path or above it; else its part's own word, the usual value, or nothing noted. */
-function originOf(job: Job, path: string): Told {
+function originOf(job: Job, path: string): NotedOrigin {
   for (let at = path; at !== ""; at = at.slice(0, Math.max(0, at.lastIndexOf(".")))) {
     const origin = job.origins[at];
-    if (origin) return told(origin);
+    if (origin) return notedOrigin(origin);
   }
   const field = knownField(path);
   if (field?.type === "quantity" && field.usual?.value === atPath(job, path))
@@ -89,10 +89,10 @@ function originOf(job: Job, path: string): Told {
 }
 
 /** Of a group: what is noted of the whole, or of all in it alike; else of which in it something is noted. */
-function groupOrigin(job: Job, path: string): Told {
+function groupOrigin(job: Job, path: string): NotedOrigin {
   const [above, key] = path.split(".*.");
   const whole = job.origins[above];
-  if (whole) return told(whole);
+  if (whole) return notedOrigin(whole);
   const below = Object.entries(job.origins).filter(
     ([at]) => at.startsWith(`${above}.`) && (key === undefined || at.endsWith(`.${key}`)),
   );
@@ -125,6 +125,6 @@ function partOrigin({ motor, module }: Job, path: string): string | undefined {
   return path.startsWith("module.") ? `module: ${module.origin}` : undefined;
 }
 
-function told({ from }: Origin): Told {
+function notedOrigin({ from }: Origin): NotedOrigin {
   return { from: originWords[from], isOpen: from === "usual" || from === "guessed" };
 }

@@ -7,34 +7,34 @@ import { packLayout } from "../../sections/parts/packLayout.ts";
 export interface ToldGroup {
   readonly label: string;
   /** Nothing where the job does not have it. */
-  readonly tell: (job: Job, units: UnitHabit, packIndex: number) => string | undefined;
+  readonly format: (job: Job, units: UnitHabit, packIndex: number) => string | undefined;
 }
 
 const list = (values: readonly number[]) => values.map((value) => formatNumber(value)).join(", ");
 
 /** What is no single number, by its path. */
 export const toldGroups: Readonly<Record<string, ToldGroup>> = {
-  road: { label: "The road", tell: (job) => drivenRoad(job).title },
+  road: { label: "The road", format: (job) => drivenRoad(job).title },
   "environment.gravity_mps2": {
     label: "Gravity",
-    tell: ({ environment }) => `${formatNumber(environment.gravity_mps2)} m/s²`,
+    format: ({ environment }) => `${formatNumber(environment.gravity_mps2)} m/s²`,
   },
   "pack.layout": {
     label: "Modules in series and in parallel",
-    tell: ({ packs, module }, _, packIndex) =>
+    format: ({ packs, module }, _, packIndex) =>
       `${packLayout(packs[packIndex])}, of ${module.seriesCells} × ${module.parallelCells} cells each`,
   },
   "driveline.gears.*.gear_ratio": {
     label: "Ratios of the gears",
-    tell: ({ driveline }) => list(driveline.gears.map(({ gear_ratio }) => gear_ratio)),
+    format: ({ driveline }) => list(driveline.gears.map(({ gear_ratio }) => gear_ratio)),
   },
   "driveline.gears.*.efficiency_frac": {
     label: "Efficiencies of the gears",
-    tell: ({ driveline }) => list(driveline.gears.map(({ efficiency_frac }) => efficiency_frac)),
+    format: ({ driveline }) => list(driveline.gears.map(({ efficiency_frac }) => efficiency_frac)),
   },
   "module.openCircuit": {
     label: "Voltage at rest, of the pack",
-    tell: ({ module, packs }, units, packIndex) => {
+    format: ({ module, packs }, units, packIndex) => {
       const { cell_V } = module.openCircuit;
       const inSeries = module.seriesCells * packs[packIndex].seriesModules;
       const [empty, full] = [Math.min(...cell_V), Math.max(...cell_V)];
@@ -44,7 +44,7 @@ export const toldGroups: Readonly<Record<string, ToldGroup>> = {
   },
   "module.resistance": {
     label: "Resistance of a module",
-    tell: ({ module: { resistance } }, units) => {
+    format: ({ module: { resistance } }, units) => {
       const [first, last] = [Math.min(...resistance.module_mohm), Math.max(...resistance.module_mohm)];
       const ohms = (value_mohm: number) => writeQuantity("resistance", value_mohm, units);
       return `${ohms(first)} to ${ohms(last)}, by charge, at ${writeQuantity("temperature", 25, units)}`;
@@ -52,7 +52,7 @@ export const toldGroups: Readonly<Record<string, ToldGroup>> = {
   },
   "module.resistanceByTemperature": {
     label: "Its resistance by temperature",
-    tell: ({ module: { resistanceByTemperature } }, units) => {
+    format: ({ module: { resistanceByTemperature } }, units) => {
       const { temperature_degC, resistance_ratio } = resistanceByTemperature;
       const last = temperature_degC.length - 1;
       const at = (i: number) =>
@@ -62,7 +62,7 @@ export const toldGroups: Readonly<Record<string, ToldGroup>> = {
   },
   "motor.loss": {
     label: "Losses of motor and controller",
-    tell: ({ motor: { loss } }) => {
+    format: ({ motor: { loss } }) => {
       if (loss.kind === "flat") return `one efficiency, ${formatNumber(loss.efficiency_frac)}, everywhere`;
       if (loss.kind === "fourTerm") {
         const { copper_coeff, iron_coeff, windage_coeff, constant_W } = loss;
@@ -73,7 +73,7 @@ export const toldGroups: Readonly<Record<string, ToldGroup>> = {
   },
   "motor.envelope": {
     label: "Peak torque and power of the motor",
-    tell: ({ motor: { envelope } }, units) => {
+    format: ({ motor: { envelope } }, units) => {
       if (envelope.kind === "peak")
         return `${writeQuantity("torque", envelope.torque_Nm, units)} and ${writeQuantity("power", envelope.power_kW, units)}`;
       const peak = writeQuantity("torque", Math.max(...envelope.torque_Nm), units);
@@ -82,7 +82,7 @@ export const toldGroups: Readonly<Record<string, ToldGroup>> = {
   },
   "accessories.items": {
     label: "What is switched on beside it",
-    tell: ({ accessories: { items } }) => {
+    format: ({ accessories: { items } }) => {
       const on = items.filter(({ power_W, duty_frac }) => power_W * duty_frac > 0);
       const each = on.map(
         ({ name, power_W, duty_frac }) =>

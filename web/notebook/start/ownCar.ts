@@ -90,11 +90,11 @@ export function withBody(job: Job, body: BodyPart): Job {
 export function withDrive(job: Job): Job {
   const start = firstJob();
   const { motor, controller, driveline } = driveFor(start, job.vehicle.kerb_kg);
-  const said = Object.entries(job.driveline.limits ?? {}).filter(([key]) => {
+  const given = Object.entries(job.driveline.limits ?? {}).filter(([key]) => {
     const from = job.origins[`driveline.limits.${key}`]?.from;
     return from !== undefined && from !== "usual";
   });
-  const limits = { ...driveline.limits, ...Object.fromEntries(said) };
+  const limits = { ...driveline.limits, ...Object.fromEntries(given) };
   const { torqueCap_Nm = Number.POSITIVE_INFINITY } = controller;
   const cap_Nm = Math.min(torqueCap_Nm, limits.gearboxInput_Nm ?? Number.POSITIVE_INFINITY);
   return {

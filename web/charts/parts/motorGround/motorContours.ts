@@ -53,7 +53,7 @@ export function motorContours(
     fillOpacity: 0.1,
     clip: true,
   });
-  const say = (level: number) => (kind === "loss" ? sayLoss(level) : `${level} %`);
+  const say = (level: number) => (kind === "loss" ? formatLoss(level) : `${level} %`);
   return {
     grid,
     mark,
@@ -78,6 +78,6 @@ export function motorContours(
   };
 }
 
-function sayLoss(loss_W: number): string {
+function formatLoss(loss_W: number): string {
   return loss_W >= 1000 ? `${loss_W / 1000} kW` : `${loss_W} W`;
 }

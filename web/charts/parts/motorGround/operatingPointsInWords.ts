@@ -15,12 +15,12 @@ export function operatingPointsInWords(
   { name, map, contours }: OperatingPointsWords,
   points: readonly TimedPoint[],
   driving: TorqueLine,
-  sayTorque: (torque_Nm: number) => string,
+  formatTorque: (torque_Nm: number) => string,
 ): string {
   const limits = map.limits
-    .map((limit) => `; ${limit.name} allows ${sayTorque(peakOf(limit.points).torque_Nm)}`)
+    .map((limit) => `; ${limit.name} allows ${formatTorque(peakOf(limit.points).torque_Nm)}`)
     .join("");
-  const allowed = `The envelope allows ${sayTorque(peakOf(driving).torque_Nm)} and ${threeFigures(map.maxSpeed_rpm)} rpm${limits}. Contours show ${contours === "loss" ? "loss in watts" : "efficiency in percent"}.`;
+  const allowed = `The envelope allows ${formatTorque(peakOf(driving).torque_Nm)} and ${threeFigures(map.maxSpeed_rpm)} rpm${limits}. Contours show ${contours === "loss" ? "loss in watts" : "efficiency in percent"}.`;
   if (points.length === 0) return `Where the motor works with ${name}: it does not turn in this run. ${allowed}`;
   const time_s = points.reduce((sum, point) => sum + point.time_s, 0);
   const most = points.reduce((a, b) => (b.time_s > a.time_s ? b : a));
@@ -28,7 +28,7 @@ export function operatingPointsInWords(
   const [low_Nm = 0, high_Nm = 0] = extent(points, (point) => point.torque_Nm);
   return (
     `Where the motor works with ${name}: it turns for ${threeFigures(time_s)} s, longest near ${threeFigures(most.speed_rpm)} rpm and ` +
-    `${sayTorque(most.torque_Nm)} (${threeFigures(most.time_s)} s), between ${threeFigures(slow_rpm)} and ` +
-    `${threeFigures(fast_rpm)} rpm and between ${sayTorque(low_Nm)} and ${sayTorque(high_Nm)}. ${allowed}`
+    `${formatTorque(most.torque_Nm)} (${threeFigures(most.time_s)} s), between ${threeFigures(slow_rpm)} and ` +
+    `${threeFigures(fast_rpm)} rpm and between ${formatTorque(low_Nm)} and ${formatTorque(high_Nm)}. ${allowed}`
   );
 }

@@ -4,17 +4,17 @@ import { effect, type ReadonlySignal } from "@preact/signals-core";
 const SETTLED_ms = 1500;
 
 /** Tells those who do not see it that the answer has become another one, once it has settled. */
-export function sayWhenSettled(answer: ReadonlySignal<string>, say: (words: string) => void): void {
-  let told: string | undefined;
+export function announceWhenSettled(answer: ReadonlySignal<string>, say: (words: string) => void): void {
+  let announced: string | undefined;
   let waiting: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
     const words = answer.value;
     clearTimeout(waiting);
     if (words === "") return;
-    if (told === undefined) told = words; // as the page opened
+    if (announced === undefined) announced = words; // as the page opened
     waiting = setTimeout(() => {
-      if (words !== told) say(words);
-      told = words;
+      if (words !== announced) say(words);
+      announced = words;
     }, SETTLED_ms);
   });
 }
