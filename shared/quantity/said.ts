@@ -51,8 +51,8 @@ function isSaid(part: SaidQuantity | Said): part is Said {
 }
 
 /** The sentence in the units that the reader is used to. */
-export function saidIn(said: Said, units: UnitHabit): string {
-  return said.map((part) => (typeof part === "string" ? part : written(part, units))).join("");
+export function saidIn(sentence: Said, units: UnitHabit): string {
+  return sentence.map((part) => (typeof part === "string" ? part : written(part, units))).join("");
 }
 
 function written({ kind, value, digits, whole, isBare }: SaidQuantity, units: UnitHabit): string {

@@ -29,7 +29,7 @@ export interface DrawSetting {
 
 /** Draws from which the acceleration noise of each moment is taken. */
 const FIRST_DRAWS = 6;
-/** Liveliness is taken over this much time on each side, beside so much time of the usual. Fitted to the makers of logs. */
+/** Acceleration noise is taken over this much time on each side, beside so much time of the usual. Fitted to the makers of logs. */
 const REACH_s = 4;
 const USUAL_s = 4;
 /** A quarter of the draws each by a calmer and a livelier driver: three points of the same spread as the whole doubt. */
