@@ -74,7 +74,7 @@ export function* knowSegment(
       known,
       observed.speed_mps,
       smoothed,
-      setting.noise.wandering_m,
+      setting.noise.correlated_m,
       repairs,
       setting.utcOffset_s,
     );

@@ -30,7 +30,7 @@ export function layGaps(
   known: AlongRoad,
   speed_mps: Float64Array,
   smoothed: SmoothedPositions,
-  wandering_m: number,
+  correlated_m: number,
   repairs: RepairList,
   utcOffset_s: number,
 ): void {
@@ -51,7 +51,7 @@ export function layGaps(
     const byLine_m = roadAcross_m(line, smoothed, speed_mps, start, end);
     const [leastFrom_mps, leastTo_mps] = [from_mps, to_mps].map((each_mps) => Math.max(0, each_mps - SPEED_OFF_mps));
     const least_m = shortestRoad_m(leastFrom_mps, leastTo_mps, gap_s);
-    const isBySpeeds = gap_s <= LONGEST_s && byLine_m + LINE_OFF * wandering_m < least_m;
+    const isBySpeeds = gap_s <= LONGEST_s && byLine_m + LINE_OFF * correlated_m < least_m;
     const road_m = isBySpeeds ? bySpeeds_m : byLine_m;
     if (isBySpeeds) {
       const at = writeClock(line.time_s[start], utcOffset_s);
