@@ -57,7 +57,7 @@ export async function openRoutes() {
     import("./route/trips/splitTrips.ts"),
     import("./route/trips/summariseDays.ts"),
     import("./route/trips/findPlaces.ts"),
-    import("./route/trips/spreadOfTrips.ts"),
+    import("./route/clean/spreadOfTrips.ts"),
     import("./route/roads/toTrace.ts"),
     import("./route/roads/routeShape.ts"),
     import("./route/roads/readTypedRoad.ts"),

@@ -1,7 +1,7 @@
 import { basename } from "node:path";
 import { inputError } from "../../shared/problems.ts";
+import { spreadOfTrips } from "../route/clean/spreadOfTrips.ts";
 import { wholeTrace } from "../route/roads/toTrace.ts";
-import { spreadOfTrips } from "../route/trips/spreadOfTrips.ts";
 import type { Trace } from "../trace/trace.ts";
 import type { RecordedDrives } from "./recordedDrives.ts";
 

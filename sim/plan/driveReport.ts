@@ -1,7 +1,7 @@
 import type { Said } from "../../shared/quantity/said.ts";
+import type { Band } from "../../shared/spread.ts";
 import type { Channels } from "../step/channels.ts";
 import type { Limit } from "../step/limits.ts";
-import type { Band } from "../trace/spread.ts";
 
 /** Every joule drawn from the cells, where it went, in watt-hours. */
 export interface LedgerWh {

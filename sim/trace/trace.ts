@@ -1,4 +1,4 @@
-import type { Spread } from "./spread.ts";
+import type { Spread } from "../../shared/spread.ts";
 
 /** Height along a road. `distance_m` rises from 0, same length as `elevation_m`; straight lines between. */
 export interface Profile {

@@ -1,5 +1,5 @@
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
-import type { Spread } from "../../trace/spread.ts";
+import type { Spread } from "../../../shared/spread.ts";
 import { writeDuration, writeInterval } from "../log/writeTime.ts";
 import { type CleanedSeries, Mended, type Quality, type Repair } from "./report/cleanedLog.ts";
 

@@ -1,4 +1,4 @@
-import type { Band, Spread } from "../../../trace/spread.ts";
+import type { Band, Spread } from "../../../../shared/spread.ts";
 import type { Piece } from "../report/spread.ts";
 
 /**

@@ -1,4 +1,4 @@
-import type { Spread } from "../../../trace/spread.ts";
+import type { Spread } from "../../../../shared/spread.ts";
 import type { LogFile } from "../../log/logFile.ts";
 import type { Piece, RoadLoadTerms } from "./spread.ts";
 

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { spreadOfTrips } from "../../../../sim/route/trips/spreadOfTrips.ts";
+import { spreadOfTrips } from "../../../../sim/route/clean/spreadOfTrips.ts";
 
 /** A piece whose draws need so many joules, the second of which was taken. */
 const piece = (from: number, to: number, energy_J: readonly number[]) => ({
