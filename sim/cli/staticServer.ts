@@ -36,6 +36,9 @@ const contentSecurityPolicy = [
  * A server of the files under one folder, and of nothing outside it: a path that climbs out, by dots, by escapes or by a
  * link, is answered as if it were not there. Answers GET and HEAD only, and only to a host name of this machine, so that
  * no other site can reach it by pointing its own name here. The caller makes it listen.
+ *
+ * Our own: refusing other hosts, one address for the browser's jobs and no link out would stand round a package too, which would take
+ * over some twenty lines.
  */
 export function staticServer(folder: string): Server {
   const root = realpathSync(folder);
