@@ -29,8 +29,8 @@ export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels:
     totals.distance_m > 0 ? energy_J / J_PER_WH / (totals.distance_m / M_PER_KM) : 0;
   const candidate: Candidate = {
     name: pack.name,
-    pack: packFigures(pack, job.module),
-    testMass_kg: model.road.mass_kg - (job.vehicle.trailer?.mass_kg ?? 0),
+    pack: packFigures(pack, job.module, model.pack),
+    testMass_kg: model.testMass_kg,
     wheelPositive_Whpkm: perKm(totals.wheelPositive_J),
     battery_Whpkm: perKm(totals.terminal_J),
     wall_Whpkm: perKm(ledger.total_J) / job.charger.efficiency_frac,

@@ -18,7 +18,7 @@ const ROWS = 81;
 export function motorSurface(job: Job, packIndex: number): MotorSurface {
   const pack = job.packs[packIndex];
   const model = prepare(job, pack);
-  const nominal_V = packFigures(pack, job.module).nominal_V;
+  const nominal_V = packFigures(pack, job.module, model.pack).nominal_V;
   const { motor } = model;
   const peak_Nm = motor.envelope.peakTorque_Nm;
   const speed_radps = Float64Array.from({ length: COLUMNS }, (_, i) => (motor.max_radps * i) / (COLUMNS - 1));

@@ -2,7 +2,6 @@ import type { Module, Pack } from "../../shared/job/battery.ts";
 import { J_PER_KWH } from "../../shared/units.ts";
 import { packMass_kg } from "../battery/packMass.ts";
 import type { PackModel } from "../battery/packModel.ts";
-import { preparePack } from "../battery/preparePack.ts";
 import { lookUp } from "../math/uniformTable.ts";
 import type { Candidate } from "./driveReport.ts";
 
@@ -20,9 +19,8 @@ export function openCircuitEnergy_J(pack: PackModel, from_frac: number, to_frac:
   return (sum_V / pieces) * (to_frac - from_frac) * pack.capacity_C;
 }
 
-/** What a candidate pack is, before it is driven. Nominal voltage is the mean open-circuit one over the whole charge. */
-export function packFigures(pack: Pack, module: Module): Candidate["pack"] {
-  const model = preparePack(pack, module);
+/** What a candidate pack is, before it is driven; `model` is that pack in SI. Nominal voltage is the mean open-circuit one over the whole charge. */
+export function packFigures(pack: Pack, module: Module, model: PackModel): Candidate["pack"] {
   const nominal_J = openCircuitEnergy_J(model, 0, 1);
   return {
     seriesModules: pack.seriesModules,

@@ -6,6 +6,8 @@ import type { RoadLoad } from "../vehicle/roadLoad.ts";
 
 /** Everything about one car with one pack on one day, in SI, ready for stepping. Never changes during a run. */
 export interface Model {
+  /** The car with its load and this pack, no trailer behind it. */
+  readonly testMass_kg: number;
   readonly road: RoadLoad;
   /** What resists a change of speed at the tyres: mass with wheels, or mass times one factor. */
   readonly inertia_kg: number;

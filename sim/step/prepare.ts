@@ -21,6 +21,7 @@ export function prepare(job: Job, pack: Pack): Model {
   const byParts = vehicle.inertia.kind === "parts";
   const ambient_K = environment.temperature_degC + ZERO_CELSIUS_K;
   return {
+    testMass_kg: mass_kg,
     road,
     inertia_kg:
       vehicle.inertia.kind === "parts"

@@ -9,7 +9,7 @@ const [pack] = packs;
 
 it("has the energy asked for, and the voltage to half a cell", () => {
   const whole = { energy_kWh: 12, nominal_V: 96, mass_kgpkWh: 8 };
-  const figures = packFigures({ ...pack, whole }, module);
+  const figures = packFigures({ ...pack, whole }, module, preparePack({ ...pack, whole }, module));
   // 1e-3: two ways of integrating the open-circuit curve
   expect(Math.abs(figures.nominal_kWh / 12 - 1)).toBeLessThan(1e-3);
   expect(Math.abs(figures.nominal_V - 96)).toBeLessThan(0.5 * module.cellMax_V);
@@ -18,7 +18,7 @@ it("has the energy asked for, and the voltage to half a cell", () => {
 
 it("behaves as the pack of modules that has the same cells", () => {
   const made = preparePack(pack, module);
-  const figures = packFigures(pack, module);
+  const figures = packFigures(pack, module, preparePack(pack, module));
   const whole = {
     energy_kWh: figures.nominal_kWh,
     nominal_V: figures.nominal_V,

@@ -15,7 +15,7 @@ const job = bareJob({
   },
   pack: { seriesModules: 3, parallelModules: 2, ceiling_frac: 0.9, floor_frac: 0.1, boxes_frac: 0.3 },
 });
-const figures = packFigures(job.packs[0], job.module);
+const figures = packFigures(job.packs[0], job.module, preparePack(job.packs[0], job.module));
 
 it("has the whole charge at the mean of its curve as nominal energy", () => {
   expect(figures.nominal_V).toBeCloseTo(105, 9);
