@@ -22,8 +22,11 @@ async function sheetOf(document: unknown): Promise<string> {
   return `file://${path}.html`;
 }
 
+const first = demos[0].document as Record<string, unknown> & Record<"packs" | "roads", readonly object[]>;
 const longest = {
-  ...(demos[0].document as Record<string, unknown>),
+  ...first,
+  packs: first.packs.map((pack, i) => ({ ...pack, name: `${"Packname".repeat(20)} ${i}` })),
+  roads: first.roads.map((road) => ({ ...road, title: "Roadtitle".repeat(20) })),
   title: "A title of many words ".repeat(9).slice(0, 200),
   client: "Clientname".repeat(50).slice(0, 200),
   use: "Words of use in one long breath. ".repeat(60).slice(0, 2000),
@@ -42,7 +45,13 @@ describe("the client sheet on paper", () => {
         preferCSSPageSize: false,
         margin: { top: "13mm", bottom: "13mm", left: "15mm", right: "15mm" },
       });
-      expect(pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+      const text = pdf.toString("latin1");
+      expect(text.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
+      // The picture in lines, not in dots, in the handbook face throughout.
+      expect(text).not.toMatch(/\/Subtype\s*\/Image/);
+      const faces = new Set(text.match(/\/FontName\s*\/[^\s/]+/g));
+      expect([...faces].filter((face) => !face.includes("SourceSerif"))).toEqual([]);
+      expect(faces.size).toBeGreaterThan(1);
     }
     await page.emulateMedia({ media: "print" });
     const cut = await page.evaluate(() =>

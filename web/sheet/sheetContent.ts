@@ -58,7 +58,9 @@ export interface SheetContent {
 }
 
 /** The words and numbers of the client sheet. */
-export function sheetContent({ job, runs, answer, profile, chosen, units, date }: SheetInput): SheetContent {
+export function sheetContent({ job, runs, answer: whole, profile, chosen, units, date }: SheetInput): SheetContent {
+  // A name of any length would push the foot off the page.
+  const answer = { ...whole, packs: whole.packs.map((pack) => ({ ...pack, name: shortened(pack.name) })) };
   const index = chosen ?? answer.recommended;
   const words = answerWords(answer, index);
   const rows = rowsShown(answer, index);
@@ -106,7 +108,7 @@ export function sheetContent({ job, runs, answer, profile, chosen, units, date }
     tableRemark: `Charging: ${placeWords(charging.supplies[0], units)}. Weight: cells, boxes and bars.`,
     factsTitle: pack ? `With ${pack.name}` : "This car",
     facts: [
-      ["Road", roadFact(drivenRoad(job).title, runs.trace, profile, units)],
+      ["Road", roadFact(shortened(drivenRoad(job).title, 60), runs.trace, profile, units)],
       ...gearFacts(job, units),
       ["Charge times", index === undefined || pack?.stop ? undefined : chargeFact(charging.rows[index], units)],
       [
@@ -128,4 +130,11 @@ export function sheetContent({ job, runs, answer, profile, chosen, units, date }
             .map((each) => saidIn(each, units))
             .join(" "),
   };
+}
+
+const NAME_letters = 14;
+
+/** A name as far as a line of the sheet has room for it. */
+function shortened(name: string, most = NAME_letters): string {
+  return name.length > most ? `${name.slice(0, most - 1)}…` : name;
 }

@@ -27,8 +27,9 @@ export const sheetStyle = `
 .sheet .caption, .sheet .remark { font-size: 11.5px; color: #333; }
 .sheet table { border-collapse: collapse; font-size: 12px; margin-top: 5px; width: 100%; }
 .sheet thead th { border-bottom: 1px solid #111; font-weight: 700; padding: 3px 6px 3px 0; vertical-align: bottom; }
-.sheet tbody th, .sheet td { border-bottom: 1px solid #bbb; font-weight: 400; padding: 2px 6px 2px 0; }
+.sheet tbody th, .sheet td { border-bottom: 1px solid #bbb; font-weight: 400; max-width: none; overflow-wrap: anywhere; padding: 2px 6px 2px 0; }
 .sheet .is-text { text-align: left; }
+.sheet .page:first-child tbody > tr > * { max-width: 9em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .sheet .is-number { text-align: right; padding-right: 14px; }
 .sheet .is-chosen > * { border-bottom: 2px solid #111; border-top: 2px solid #111; font-weight: 700; }
 .sheet .columns { display: grid; font-size: 11.5px; gap: 0 24px; grid-template-columns: 1fr 1fr; line-height: 1.25; margin-top: 4px; }
@@ -43,6 +44,6 @@ export const sheetStyle = `
 .sheet ol.steps, .sheet ul.steps { font-size: 13px; margin: 6px 0 0 20px; }
 .sheet ol.steps li, .sheet ul.steps li { margin-top: 4px; }
 .sheet h2.part { font-size: 15px; margin-top: 12px; }
-@media screen { .sheet { box-shadow: 0 0 0 1px #999; padding: 36px 40px; width: 760px; max-width: 100%; } .sheet .page { height: auto; min-height: 945px; } .sheet .page + .page { border-top: 1px dashed #999; margin-top: 36px; padding-top: 36px; } }
-@media screen and (max-width: 760px) { .sheet { padding: 16px; } .sheet .columns, .sheet .sign { grid-template-columns: 1fr; } }
+@media screen { .sheet { box-shadow: 0 0 0 1px #999; padding: 36px 40px; width: 760px; max-width: 100%; } .sheet .page { height: auto; min-height: 945px; overflow: visible; } .sheet .page + .page { border-top: 1px dashed #999; margin-top: 36px; padding-top: 36px; } }
+@media screen and (max-width: 760px) { .sheet { padding: 16px; } .sheet .columns, .sheet .sign { grid-template-columns: minmax(0, 1fr); } .sheet table { display: block; overflow-x: auto; } .sheet .boxes { display: table; } }
 `;

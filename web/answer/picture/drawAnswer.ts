@@ -38,6 +38,8 @@ const NARROW_px = 600;
 const HEAD_px = 26;
 const FOOT_px = 26;
 const TEXT_px = 14;
+/** Below this height of a row its three lines of words are set closer. */
+const LOW_ROW_px = 60;
 
 /**
  * Every pack's evening on coming home: a row a pack, along it what is left of the day. New above the row's line, winter next to it, at
@@ -232,10 +234,12 @@ function names(pen: Draw, { packs }: Answer, index: number, at: NamesAt): SVGEle
     ];
   }
   const middle_px = y0 + rowHeight_px / 2;
+  // Three lines inside the row, however low it is.
+  const [name_px, up_px, weight_px, word_px] = rowHeight_px < LOW_ROW_px ? [15, 10, 5, 20] : [18, 12, 7, 25];
   return [
-    pen("text", { x: 6, y: middle_px - 12, "font-size": 18, "font-weight": heavy }, short),
-    pen("text", { x: 6, y: middle_px + 7, fill: look.inkSoft }, weight),
-    pen("text", { x: 6, y: middle_px + 25, "font-weight": 600 }, word),
+    pen("text", { x: 6, y: middle_px - up_px, "font-size": name_px, "font-weight": heavy }, short),
+    pen("text", { x: 6, y: middle_px + weight_px, fill: look.inkSoft }, weight),
+    pen("text", { x: 6, y: middle_px + word_px, "font-weight": 600 }, word),
   ];
 }
 
