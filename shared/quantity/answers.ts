@@ -37,7 +37,8 @@ export function answer(written: Written, value: number, aside: Aside = {}): Quan
   const { units } = options;
   if (!isAllowed(kind, value, options)) {
     const whole = showValue(kind, value, 12, units);
-    const isSame = sameNumber(typed, value) || written.text === whole || whole.startsWith(`${written.text} `);
+    const isBareInUnits = isConverted(kind, units ?? "metric") && whole.startsWith(`${written.text} `);
+    const isSame = sameNumber(typed, value) || written.text === whole || isBareInUnits;
     const found = isSame ? whole : `${typed} = ${aside.shown ?? showValue(kind, value, 3, units)}`;
     return refuse(
       written,
