@@ -15,7 +15,7 @@ import { seeded } from "../../support/logMaker.ts";
 
 const SAMPLES = 300_000;
 /** A dense cloud of dots on an A4 page comes to this; a line of four points a pixel to an eighth of it. */
-const MOST_letters = 500_000;
+const MOST_LETTERS = 500_000;
 
 /** A drive in which every sample differs from its neighbours, with one spike of one sample. */
 const chance = seeded(7);
@@ -66,7 +66,7 @@ const figures: Readonly<Record<string, () => Chart>> = {
 
 describe("a drive of 300,000 samples", () => {
   it.each(Object.entries(figures))("is drawn by %s in as few points as a page can show", (_, draw) => {
-    expect(draw().svg.outerHTML.length).toBeLessThan(MOST_letters);
+    expect(draw().svg.outerHTML.length).toBeLessThan(MOST_LETTERS);
   });
 
   it("keeps the lowest and the highest value of every pixel's width: a spike of one sample is drawn", () => {
