@@ -132,9 +132,9 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
   };
 }
 
-const NAME_letters = 14;
+const NAME_LETTERS = 14;
 
 /** A name as far as a line of the sheet has room for it. */
-function shortened(name: string, most = NAME_letters): string {
+function shortened(name: string, most = NAME_LETTERS): string {
   return name.length > most ? `${name.slice(0, most - 1)}…` : name;
 }
