@@ -94,6 +94,7 @@ const states: Readonly<Record<string, (page: Page) => Promise<void>>> = {
     await page.setInputFiles("#road-log", { name: "day.gpx", mimeType: "text/plain", buffer: Buffer.from(log) });
     await page.locator("#theRoad .offer").waitFor({ timeout: 60_000 });
     await worked(page);
+    await answered(page);
   },
   async "the list of jobs"(page) {
     await page.locator(".jobs > summary").click();
