@@ -259,7 +259,7 @@ function markShape(
   const group = pen("g", { class: `mark mark-${condition}${isBlack ? " is-band" : ""}`, stroke, fill: stroke });
   const [low, high, value] = [band.low, band.high, band.value].map((left) => Math.max(left_px, toPixel(left)));
   if (high <= left_px) {
-    const words = `◂ ${Math.ceil(-band.value)} short`;
+    const words = `‹ ${Math.ceil(-band.value)} short`;
     group.append(pen("text", { x: left_px + 4, y: y_px + 5, stroke: "none", fill: look.inkSoft }, words));
     return group;
   }
