@@ -28,7 +28,6 @@ export interface FirstAnswer {
 /** Quick start: the questions of the first phone call. Each is a field of the job itself; nothing has to be sent off. */
 export function questionsView(
   context: FieldContext,
-  isOpen: boolean,
   { answer, doubt, measureFirst, failure }: FirstAnswer,
 ): TemplateResult {
   const form = createForm({ ...context, idPrefix: PREFIX });
@@ -58,7 +57,7 @@ export function questionsView(
   const { usualDay_km, longestDay_km } = job;
   const isTurned = longestDay_km !== undefined && longestDay_km < usualDay_km;
   const bought = boughtOf(job);
-  return html`<details class="first-questions" ?open=${isOpen}>
+  return html`<details class="first-questions">
     <summary>Quick start</summary>
     <div class="jobs-body">
       <p>Whatever you don't know, write “unknown”: a usual value stands in, marked unknown.</p>

@@ -1,5 +1,6 @@
 import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
+import { failureWords } from "../../../shared/failureWords.ts";
 import type { FieldContext } from "../../fields/fieldContext.ts";
 import { reloadView } from "../../look/reloadView.ts";
 import { fetchPart } from "../../worker/fetchPart.ts";
@@ -22,7 +23,6 @@ export interface QuickStart {
 export function quickStart(place: HTMLElement, context: FieldContext, found: ReadonlySignal<FirstAnswer>): QuickStart {
   const parts = signal<Parts | undefined>(undefined);
   const missing = signal<string | undefined>(undefined);
-  const isAsking = signal(false);
   let coming: Promise<Parts> | undefined;
   const fetch = () => {
     coming ??= fetchPart(() => import("./startParts.ts")).then(
@@ -32,7 +32,7 @@ export function quickStart(place: HTMLElement, context: FieldContext, found: Rea
       },
       (error: unknown) => {
         coming = undefined;
-        missing.value = error instanceof Error ? error.message : String(error);
+        missing.value = failureWords(error);
         throw error;
       },
     );
@@ -41,7 +41,7 @@ export function quickStart(place: HTMLElement, context: FieldContext, found: Rea
   effect(() => {
     const isExample = context.jobEditor.job.value.isInvented;
     if (isExample) render(nothing, place);
-    else if (parts.value) render(parts.value.questionsView(context, isAsking.value, found.value), place);
+    else if (parts.value) render(parts.value.questionsView(context, found.value), place);
     else if (missing.value !== undefined) render(reloadView(missing.value), place);
     else {
       render(html`<p class="aside">Loading quick start …</p>`, place);
@@ -51,9 +51,10 @@ export function quickStart(place: HTMLElement, context: FieldContext, found: Rea
   return {
     fetch,
     begin() {
-      isAsking.value = true;
       requestAnimationFrame(() => {
-        place.querySelector(".first-questions")?.scrollIntoView({ block: "start" });
+        const questions = place.querySelector<HTMLDetailsElement>(".first-questions");
+        if (questions) questions.open = true; // set here, not by the view: whoever folded it for one job has it unfolded for the next
+        questions?.scrollIntoView({ block: "start" });
         place.querySelector<HTMLElement>("#first-field-vehicle-name")?.focus({ preventScroll: true });
       });
     },
