@@ -53,8 +53,10 @@ export function quickStart(place: HTMLElement, context: FieldContext, found: Rea
     begin() {
       requestAnimationFrame(() => {
         const questions = place.querySelector<HTMLDetailsElement>(".first-questions");
-        if (questions) questions.open = true; // set here, not by the view: whoever folded it for one job has it unfolded for the next
-        questions?.scrollIntoView({ block: "start" });
+        // Set here, not by the view: whoever folded the questions of one job has those of the next unfolded.
+        if (questions) questions.open = true;
+        // A smooth way there would aim at where they stood before the answer above them grew.
+        questions?.scrollIntoView({ block: "start", behavior: "instant" });
         place.querySelector<HTMLElement>("#first-field-vehicle-name")?.focus({ preventScroll: true });
       });
     },
