@@ -1,8 +1,8 @@
 import { readFile } from "node:fs/promises";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { choosePaper, finding, worked, write } from "../../support/notebookPage.ts";
-import { openWith, startChromium } from "../../support/openNotebook.ts";
+import { choosePaper, finding, worked, write } from "../support/notebookPage.ts";
+import { openWith, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -143,8 +143,8 @@ describe("the workshop's own", () => {
   });
 
   it("note is written below a section, kept, and taken back", async () => {
-    const { page } = await openWith(browser, "theCar");
-    await page.getByRole("button", { name: "Write a note to The car" }).click();
+    const { page } = await openWith(browser, "theCar", "energyPerKm");
+    await page.getByRole("button", { name: "Write a note to Car", exact: true }).click();
     await write(page, "notes.0.text", "Weighed on **Tuesday**, tank a quarter full. See Figure 1.");
     const read = page.locator("#theCar .note-read");
     await read.locator("strong").waitFor(); // the reader of Markdown comes when the first note does
@@ -177,7 +177,8 @@ describe("the workshop's own", () => {
     const { page, faults } = await openWith(browser, "theJob", "theCar", "whichIsEnough", "stateOfCharge");
     await page.locator(".tools select").selectOption("british");
     await worked(page);
-    expect(await page.inputValue("#field-usualDay_km")).toBe("23.6121");
+    expect(await page.inputValue("#field-usualDay_km")).toBe("38 km");
+    expect(await page.inputValue("#field-longestDay_km")).toBe("45.9815"); // nobody typed this one
     expect(await page.inputValue("#field-vehicle-kerb_kg")).toBe("18 3/4 cwt");
     expect(await finding(page, "whichIsEnough")).toMatch(/miles/);
     expect(await finding(page, "whichIsEnough")).not.toMatch(/\d km\b/);
