@@ -8,7 +8,7 @@ import { defineChapter } from "./parts/chapter.ts";
 /** How long does a charge take? */
 export default defineChapter({
   name: "chargeTimes",
-  title: "Charging",
+  title: "How long a charge takes",
   working: "charging",
   given: (form) =>
     html`${form.fields("charger.power_kW", ...(form.job.supplies.length > 0 ? ["supplies.0.current_A"] : []))}`,

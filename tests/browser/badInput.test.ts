@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { changedDemo, changedDemoFile } from "../../support/changedDemo.ts";
-import { answered, expectNoSidewaysScroll, openWorking, saidAt, write } from "../../support/notebookPage.ts";
-import { type OpenNotebook, openNotebook, startChromium } from "../../support/openNotebook.ts";
+import { changedDemo, changedDemoFile } from "../support/changedDemo.ts";
+import { answered, expectNoSidewaysScroll, openWorking, saidAt, write } from "../support/notebookPage.ts";
+import { type OpenNotebook, openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 let notebook: OpenNotebook;
