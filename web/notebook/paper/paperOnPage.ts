@@ -138,7 +138,10 @@ function drawnPaper(paper: Paper, sheets: Sheets | undefined, setting: PaperSett
   if (paper === "service") return sheets.inStyle(document, sheets.serviceCard(document, job));
   const answer = setting.answer();
   const runs = ready<DriveReport>(setting.graph, "runs");
-  if (!answer || !runs) return "The packs are still being driven; the sheet follows when the answer is there.";
+  // Where another job is opened, its packs are here before its runs, and a sheet of both would be of neither.
+  const isOfJob = runs?.candidates.length === job.packs.length;
+  if (!answer || !runs || !isOfJob)
+    return "The packs are still being driven; the sheet follows when the answer is there.";
   const chosen = setting.chosen() ?? answer.recommended;
   if (paper === "handover") return sheets.inStyle(document, sheets.handoverPage(document, job, chosen ?? 0, units));
   const { profile } = ready<Trace>(setting.graph, "road") ?? {};
