@@ -12,6 +12,8 @@ beforeAll(async () => {
   await notebook.page.evaluate(() => {
     Object.assign(window, { ran: 0 });
   });
+  // A figure that nobody has scrolled to has no size yet, and what is in it could not be measured against it.
+  await notebook.page.addStyleTag({ content: ".figure-reader { content-visibility: visible !important }" });
 });
 afterAll(async () => browser?.close());
 

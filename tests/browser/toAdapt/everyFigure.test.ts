@@ -2,15 +2,15 @@
 import Papa from "papaparse";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Job } from "../../shared/job/job.ts";
-import { unitSuffixes, W_PER_KW } from "../../shared/units.ts";
-import { type Channels, driveJob, roadTrace } from "../../sim/index.ts";
-import { threeFigures } from "../../web/charts/parts/figure/threeFigures.ts";
-import { cycleTexts } from "../support/cycleTexts.ts";
-import { expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
-import { startChromium } from "../support/openNotebook.ts";
-import { jobsWithCharts, openWithFigures } from "../support/openWithFigures.ts";
-import { savedFigure, seen, sizeOfPng } from "../support/savedFigure.ts";
+import type { Job } from "../../../shared/job/job.ts";
+import { unitSuffixes, W_PER_KW } from "../../../shared/units.ts";
+import { type Channels, driveJob, roadTrace } from "../../../sim/index.ts";
+import { threeFigures } from "../../../web/charts/parts/figure/threeFigures.ts";
+import { cycleTexts } from "../../support/cycleTexts.ts";
+import { expectNoSidewaysScroll, worked } from "../../support/notebookPage.ts";
+import { startChromium } from "../../support/openNotebook.ts";
+import { jobsWithCharts, openWithFigures } from "../../support/openWithFigures.ts";
+import { savedFigure, seen, sizeOfPng } from "../../support/savedFigure.ts";
 
 interface Shown {
   /** Its place among all figures of the page, from 0. */

@@ -1,8 +1,8 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { answered, expectNoSidewaysScroll, unfold, worked, write } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { answered, expectNoSidewaysScroll, unfold, worked, write } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {

@@ -1,9 +1,9 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { choosePaper, worked } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
-import { jobsWithCharts, openWithFigures } from "../support/openWithFigures.ts";
-import { printedFigures } from "../support/printedFigures.ts";
+import { choosePaper, worked } from "../../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../../support/openNotebook.ts";
+import { jobsWithCharts, openWithFigures } from "../../support/openWithFigures.ts";
+import { printedFigures } from "../../support/printedFigures.ts";
 
 // The workings on paper; the sheets have tests of their own.
 
