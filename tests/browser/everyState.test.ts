@@ -1,12 +1,12 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { changedDemoFile } from "../../support/changedDemo.ts";
-import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
-import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
-import { writeGpx } from "../../support/logWriter.ts";
-import { answered, openWorking, worked } from "../../support/notebookPage.ts";
-import { type OpenNotebook, openNotebook, startChromium } from "../../support/openNotebook.ts";
+import { changedDemoFile } from "../support/changedDemo.ts";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
+import { makeLog, makeTruth, openSky } from "../support/logMaker.ts";
+import { writeGpx } from "../support/logWriter.ts";
+import { answered, openWorking, worked } from "../support/notebookPage.ts";
+import { type OpenNotebook, openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 let notebook: OpenNotebook;
