@@ -1,4 +1,4 @@
-import { effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
+import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
 import { failureWords } from "../../../shared/failureWords.ts";
 import type { Job } from "../../../shared/job/job.ts";
@@ -80,16 +80,24 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
       choice,
     );
   });
+  const drawn = computed(() => paperOf(paper.value, sheets.value, setting));
   const draw = () => {
-    const drawn = drawnPaper(paper.value, sheets.value, setting);
-    sheetPlace.replaceChildren(typeof drawn === "string" ? document.createTextNode(drawn) : drawn);
+    const found = drawn.peek();
+    sheetPlace.replaceChildren(typeof found === "string" ? document.createTextNode(found) : found());
   };
+  let isDue = false;
   effect(() => {
     sheetPlace.toggleAttribute("data-shown", isShown.value);
-    if (isShown.value) {
-      fetch().catch(() => {}); // said beside the choice of papers
+    if (!isShown.value) return;
+    fetch().catch(() => {}); // said beside the choice of papers
+    drawn.value;
+    if (isDue) return;
+    // Once the change is through: until then the job may be the next one, and the answer still that of the one before.
+    isDue = true;
+    queueMicrotask(() => {
+      isDue = false;
       draw();
-    }
+    });
   });
   addEventListener("beforeprint", draw);
   return { fetch, print: () => void print() };
@@ -128,14 +136,14 @@ function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () =>
     </p>`;
 }
 
-/** The paper as elements, or a sentence that says why it is not there. */
-function drawnPaper(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting): HTMLElement | string {
+/** How the paper is drawn, or a sentence that says why it cannot be yet. */
+function paperOf(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting): string | (() => HTMLElement) {
   if (paper === "workings") return "";
   if (!sheets) return "Loading the sheet …";
   const job = setting.job.value;
   const { units } = job;
-  if (paper === "visit") return sheets.inStyle(document, sheets.visitForm(document, units));
-  if (paper === "service") return sheets.inStyle(document, sheets.serviceCard(document, job));
+  if (paper === "visit") return () => sheets.inStyle(document, sheets.visitForm(document, units));
+  if (paper === "service") return () => sheets.inStyle(document, sheets.serviceCard(document, job));
   const answer = setting.answer();
   const runs = ready<DriveReport>(setting.graph, "runs");
   // Where another job is opened, its packs are here before its runs, and a sheet of both would be of neither.
@@ -143,11 +151,14 @@ function drawnPaper(paper: Paper, sheets: Sheets | undefined, setting: PaperSett
   if (!answer || !runs || !isOfJob)
     return "The packs are still being driven; the sheet follows when the answer is there.";
   const chosen = setting.chosen() ?? answer.recommended;
-  if (paper === "handover") return sheets.inStyle(document, sheets.handoverPage(document, job, chosen ?? 0, units));
+  if (paper === "handover")
+    return () => sheets.inStyle(document, sheets.handoverPage(document, job, chosen ?? 0, units));
   const { profile } = ready<Trace>(setting.graph, "road") ?? {};
-  const date = setting.now?.() ?? new Date();
-  const content = sheets.sheetContent({ job, runs, answer, profile, chosen, units, date });
-  return sheets.inStyle(document, sheets.clientSheet(document, content, answer, units));
+  return () => {
+    const date = setting.now?.() ?? new Date();
+    const content = sheets.sheetContent({ job, runs, answer, profile, chosen, units, date });
+    return sheets.inStyle(document, sheets.clientSheet(document, content, answer, units));
+  };
 }
 
 function ready<T>(graph: Graph, name: string): T | undefined {

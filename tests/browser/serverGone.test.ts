@@ -3,11 +3,11 @@ import type { Server } from "node:http";
 import { extname, join } from "node:path";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from "vitest";
-import { listen } from "../../../sim/cli/listen.ts";
-import { staticServer } from "../../../sim/cli/staticServer.ts";
-import { emptyFolder } from "../../support/emptyFolder.ts";
-import { settled } from "../../support/notebookPage.ts";
-import { openWorking, startChromium } from "../../support/openNotebook.ts";
+import { listen } from "../../sim/cli/listen.ts";
+import { staticServer } from "../../sim/cli/staticServer.ts";
+import { emptyFolder } from "../support/emptyFolder.ts";
+import { settled } from "../support/notebookPage.ts";
+import { openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 let server: Server | undefined;
