@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { changedDemo } from "../../support/changedDemo.ts";
-import { finding, worked, write } from "../../support/notebookPage.ts";
-import { openWith, openWorking, startChromium } from "../../support/openNotebook.ts";
+import { changedDemo } from "../support/changedDemo.ts";
+import { finding, worked, write } from "../support/notebookPage.ts";
+import { openWith, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
