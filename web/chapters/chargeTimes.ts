@@ -62,7 +62,7 @@ export default defineChapter({
     bars.length === 0
       ? undefined
       : {
-          caption: `Hours at each place with ${pack}: dark the usual day, lighter the winter’s day, pale from empty to full`,
+          caption: `How long does a charge take? Hours with ${pack}: dark the usual day, lighter the winter’s day, pale from empty to full`,
           chart: chargeTimes(bars, drawing),
         },
 });

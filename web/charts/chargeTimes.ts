@@ -43,7 +43,7 @@ export function chargeTimes(bars: readonly ChargeBar[], drawing: Drawing): Chart
   };
   const place = (i: number) => ({ y1: i * row_px + 4, y2: i * row_px + 4 + BAR_PX });
   const svg = drawFrame(drawing, frame, [
-    bottomAxis({ label: "Hours plugged in", ticks: ticksFor(right - LEFT_PX) }),
+    bottomAxis({ label: "Plugged in (h)", ticks: ticksFor(right - LEFT_PX) }),
     bars.flatMap(({ usualDay_h = 0, winterDay_h = 0, emptyToFull_h, night }, i) => {
       const { colour } = packStyle(i, 0);
       const at = place(i);

@@ -40,13 +40,15 @@ interface Largest {
 
 /**
  * The answer for a use, from the drives of its packs and from what the values that nobody measured do to each of them.
- * Pure and quick: a change of the day drives nothing anew.
+ * Pure and quick: a change of the day drives nothing anew. Unknowns of another number of packs were driven before a pack came or went,
+ * and count as not driven yet.
  */
 export function answerFor(
   use: Use,
   candidates: readonly Candidate[],
-  unknowns: readonly (readonly Unknown[])[] | undefined,
+  driven: readonly (readonly Unknown[])[] | undefined,
 ): Answer {
+  const unknowns = driven?.length === candidates.length ? driven : undefined;
   const isBandKnown = unknowns !== undefined;
   const judged = candidates.map((candidate, i) => packAnswer(use, i, candidate, unknowns?.[i]));
   const found = verdicts(judged, isBandKnown);

@@ -53,6 +53,11 @@ describe("the verdict", () => {
     expect(answer.packs.map(({ verdict }) => verdict)).toEqual(["not enough", undefined]);
     expect(answer.isBandKnown).toBe(false);
   });
+
+  it("waits for the band where a pack has just come or gone, and what is not known was driven for the packs before", () => {
+    for (const before of [[3], [3, 4, 4.1]])
+      expect(answerFor(use, packs(3, 4.1), doubts(before, 0.1))).toEqual(answerFor(use, packs(3, 4.1), undefined));
+  });
 });
 
 describe("the pack that is recommended", () => {

@@ -1,8 +1,8 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { demos } from "../../../shared/demos/index.ts";
-import { answered, worked } from "../../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../../support/openNotebook.ts";
+import { demos } from "../../shared/demos/index.ts";
+import { answered, worked } from "../support/notebookPage.ts";
+import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
