@@ -23,6 +23,7 @@ import { reloadView } from "./look/reloadView.ts";
 import { defineValues } from "./notebook/graph/defineValues.ts";
 import { createGraph } from "./notebook/graph/graph.ts";
 import { keepJobs } from "./notebook/jobs/keepJobs.ts";
+import { keepLastOpen } from "./notebook/jobs/lastOpen.ts";
 import { firstJob, openFirst } from "./notebook/jobs/openFirst.ts";
 import { mount } from "./notebook/mount.ts";
 import { browserPlatform, sentPlatform } from "./store/browserPlatform.ts";
@@ -54,6 +55,7 @@ async function start(page: HTMLElement): Promise<void> {
   const jobs = await openJobs(shared ? sentPlatform() : browserPlatform(), readElsewhere(roads));
   if (shared) await jobs.create(shared, "the page it was sent in");
   else await openFirst(jobs);
+  if (!shared) keepLastOpen(jobs);
   const opened = jobs.current.peek();
   const whole = createJobEditor({ job: opened?.job ?? (await firstJob()), drafts: {} });
   const jobEditor = shared ? onlyEdits(whole, TRIED_OUT) : whole;

@@ -97,7 +97,7 @@ it("goes to a working that was asked for before the workings came", async () => 
   await page.locator("#motor[data-open] .finding .sentence").waitFor();
   await expect
     .poll(() => page.evaluate(() => Math.round(document.querySelector("#motor")?.getBoundingClientRect().top ?? -1)))
-    .toBeLessThan(450);
+    .toBeLessThan(40);
 });
 
 it("says so where a part cannot be had, keeps the answer alive, and is whole again once it is loaded anew", async () => {

@@ -157,7 +157,7 @@ describe("a motor map from a file", () => {
 });
 
 it("leaves what was picked up and not taken behind when another job is opened", async () => {
-  const { page } = await openOn("motor", "packs");
+  const { page } = await openOn("motor", "packs", "charging");
   await page.selectOption("#pick-charger", { index: 1 });
   await bring(page, "workshop.csv", map);
   await page.locator("#motor .offer").waitFor();

@@ -2,11 +2,13 @@ import type { Job } from "../../../shared/job/job.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import type { Jobs } from "../../store/jobsDoor.ts";
 import { fetchPart } from "../../worker/fetchPart.ts";
+import { lastOpen } from "./lastOpen.ts";
 
-/** Opens the job that was changed last; on the first visit, or where none of them can be read, the first demo. */
+/** Opens the job that this tab had open, or else the one changed last; on the first visit, or where none can be read, the first demo. */
 export async function openFirst(jobs: Jobs): Promise<void> {
-  for (const { id, shelf } of jobs.list.peek()) {
-    if (shelf !== "open") continue;
+  const before = lastOpen();
+  const heads = jobs.list.peek().filter(({ shelf }) => shelf === "open");
+  for (const { id } of [...heads.filter((head) => head.id === before), ...heads]) {
     try {
       await jobs.open(id);
       return;

@@ -88,7 +88,10 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
   let isDue = false;
   effect(() => {
     sheetPlace.toggleAttribute("data-shown", isShown.value);
-    if (!isShown.value) return;
+    if (!isShown.value) {
+      sheetPlace.replaceChildren(); // what is not seen would stay when another job is opened
+      return;
+    }
     fetch().catch(() => {}); // said beside the choice of papers
     drawn.value;
     if (isDue) return;
@@ -96,10 +99,13 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
     isDue = true;
     queueMicrotask(() => {
       isDue = false;
-      draw();
+      if (isShown.peek()) draw();
     });
   });
   addEventListener("beforeprint", draw);
+  addEventListener("afterprint", () => {
+    if (!isShown.peek()) sheetPlace.replaceChildren();
+  });
   return { fetch, print: () => void print() };
 }
 

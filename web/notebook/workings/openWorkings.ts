@@ -1,5 +1,6 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { AnySection } from "../../sections/parts/section.ts";
+import { scrollToTop } from "./scrollTo.ts";
 
 /** Which workings are open. What is closed is neither drawn nor kept up to date, so that the answer stays quick. */
 export interface OpenWorkings {
@@ -88,7 +89,8 @@ function followHash(openFor: (id: string) => void): void {
   if (location.hash.length <= 1) return;
   const id = decodeURIComponent(location.hash.slice(1));
   openFor(id);
-  document.getElementById(id)?.scrollIntoView();
+  const element = document.getElementById(id);
+  if (element) scrollToTop(element);
 }
 
 /** The working that an id lies in. Fields of a closed one are not on the page, so they are known by their path. */

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
-import { makeLog, makeTruth } from "../../support/logMaker.ts";
-import { writeGpx } from "../../support/logWriter.ts";
-import { settled, unfold, write } from "../../support/notebookPage.ts";
-import { openNotebook, openWorking, startChromium } from "../../support/openNotebook.ts";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
+import { makeLog, makeTruth } from "../support/logMaker.ts";
+import { writeGpx } from "../support/logWriter.ts";
+import { settled, unfold, write } from "../support/notebookPage.ts";
+import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -90,7 +90,7 @@ async function papers(page: Page): Promise<string> {
     await choice.selectOption(value);
     const preview = page.getByRole("button", { name: "Preview", exact: true });
     if (await preview.isVisible()) await preview.click();
-    if (value !== "workings") await page.waitForSelector(".paper > div > *");
+    if (value !== "workings") await page.waitForSelector(".paper > div > :not(style)");
     texts.push((await page.locator(".paper").textContent()) ?? "");
   }
   return texts.join(" ");
@@ -139,8 +139,10 @@ describe("nothing of one client's job is in another's", () => {
     };
     for (const [field, text] of Object.entries(again)) expect(await page.inputValue(field), field).toBe(text);
     await page.reload();
+    await page.locator("h1", { hasText: "Piano tuner" }).waitFor();
     await settled(page);
-    for (const [field, text] of Object.entries(again)) expect(await page.inputValue(field), field).toBe(text);
+    for (const [field, text] of Object.entries(again))
+      await expect.poll(() => page.inputValue(field), { message: field }).toBe(text);
     expect(await page.locator("#answer .pin").textContent()).toMatch(/usual day 43.km/);
     expect(faults).toEqual([]);
     await page.context().close();

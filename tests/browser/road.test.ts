@@ -2,12 +2,12 @@ import { readFileSync } from "node:fs";
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Job } from "../../../shared/job/job.ts";
-import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
-import { makeLog, makeTruth, type Spoiling, withParking } from "../../support/logMaker.ts";
-import { writeCsv, writeGpx } from "../../support/logWriter.ts";
-import { choosePaper, expectNoSidewaysScroll, finding, unfold, worked } from "../../support/notebookPage.ts";
-import { openNotebook, openWorking, startChromium } from "../../support/openNotebook.ts";
+import type { Job } from "../../shared/job/job.ts";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
+import { makeLog, makeTruth, type Spoiling, withParking } from "../support/logMaker.ts";
+import { writeCsv, writeGpx } from "../support/logWriter.ts";
+import { choosePaper, expectNoSidewaysScroll, finding, unfold, worked } from "../support/notebookPage.ts";
+import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 const spoiling: Spoiling = {
   ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 },
@@ -237,6 +237,7 @@ describe("the client's own road", () => {
 
   it("sorts a week into days, offers its middle day, and lets places be called what they are", async () => {
     const { page, faults } = await opened();
+    await openWorking(page, "theJob");
     await bring(page, "week.gpx", days);
     await worked(page);
     expect(await page.locator("#theRoad table").nth(1).locator("tbody tr").count()).toBe(3);
