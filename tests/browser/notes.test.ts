@@ -1,8 +1,8 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { expectNoSidewaysScroll, worked } from "../../support/notebookPage.ts";
-import { openNotebook, openWorking, startChromium } from "../../support/openNotebook.ts";
+import { expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
+import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
