@@ -1,15 +1,18 @@
 import type { Page } from "playwright-core";
 import { expect } from "vitest";
 
-/** Waits until every working has its summary, and every open one its finding, from what stands in the fields now. */
+/** Waits until every working has its summary or says why it has none, and every open one its finding, from what stands in the fields now. */
 export async function worked(page: Page): Promise<void> {
   await page.waitForFunction(
     () => {
       const sections = [...document.querySelectorAll("main section.working")];
       const isFilled = (section: Element, part: string) => section.querySelector(part)?.textContent?.trim() !== "";
+      const hasResult = (section: Element) =>
+        section.querySelector(".summary .result") !== null && isFilled(section, ".summary .result");
+      const hasFailed = (section: Element) =>
+        /Waiting for|Cannot be/.test(section.querySelector(".summary strong")?.textContent ?? "");
       const isDone = (section: Element) =>
-        isFilled(section, ".summary .result") &&
-        section.querySelector(".summary .result") !== null &&
+        (hasResult(section) || hasFailed(section)) &&
         (!section.hasAttribute("data-open") ||
           (!section.hasAttribute("data-late") && isFilled(section, ".finding .body")));
       const isDrawing = document.querySelector("[data-drawing]") !== null;

@@ -3,8 +3,10 @@ import Papa from "papaparse";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
+import { quarterHours } from "../../../shared/quantity/quarterHours.ts";
 import { unitSuffixes, W_PER_KW } from "../../../shared/units.ts";
 import { type Channels, driveJob, roadTrace } from "../../../sim/index.ts";
+import { chapters } from "../../../web/chapters/index.ts";
 import { threeFigures } from "../../../web/charts/parts/figure/threeFigures.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { expectNoSidewaysScroll, worked } from "../../support/notebookPage.ts";
@@ -78,11 +80,13 @@ async function csvOf(page: Page, { figure }: Shown): Promise<Csv> {
   return { names, rows };
 }
 
-/** Every number of a table as people are told it. */
+/** Every number of a table as people are told it; hours of charging to a quarter. */
 function toldNumbers({ rows }: Csv): Set<string> {
   return new Set(
     rows.flatMap((row) =>
-      row.filter((cell) => Number.isFinite(Number(cell))).map((cell) => threeFigures(Number(cell))),
+      row
+        .filter((cell) => cell !== "" && Number.isFinite(Number(cell)))
+        .flatMap((cell) => [threeFigures(Number(cell)), quarterHours(Number(cell)).replace(" h", "")]),
     ),
   );
 }
@@ -101,14 +105,15 @@ describe.each(jobsWithCharts)("%s", (_, job) => {
 
   it("has a number, a caption, units on its axes and its numbers in words in every figure", () => {
     expect(figures.length).toBeGreaterThanOrEqual(16);
-    expect(figures.filter(({ isInChapter }) => isInChapter).length).toBe(3);
+    expect(figures.filter(({ isInChapter }) => isInChapter).length).toBe(chapters.length);
     let number = 0;
     for (const { isInChapter, caption, words, labels } of figures) {
       expect(caption).toMatch(isInChapter ? /^[A-Z]/ : new RegExp(`^Figure ${++number}\\. \\S`));
       // One question, or what the axes of a chart of one's own are.
       expect(caption).toMatch(/^[^?]*\?[^?]*$| against /);
+      // On its axis, or where a single bar has none, beside its total.
       expect(
-        labels.filter((label) => /\(\S+\)/.test(label)),
+        labels.filter((label) => /\(\S+\)|\d [A-Za-z]+\/[A-Za-z]+ from the pack$/.test(label)),
         caption,
       ).not.toEqual([]);
       expect(words, caption).toMatch(/\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?)\b/);
@@ -212,7 +217,7 @@ describe.each(jobsWithCharts)("%s", (_, job) => {
         if (isNumber) expect([...unitSuffixes, "number"], `${caption}: ${name}`).toContain(name.split("_").at(-1));
       });
       const told = toldNumbers(csv);
-      const inWords = [...words.matchAll(/(?<![\d.])−?\d[\d\u202f]*(?:\.\d+)?(?=[ \u00a0](?!kWh)\S)/g)].map(
+      const inWords = [...words.matchAll(/(?<![\d.])−?\d[\d\u202f]*(?:\.\d+|[¼½¾])?(?=[ \u00a0](?!kWh)\S)/g)].map(
         ([number]) => number,
       );
       const missing = inWords.filter((number) => !told.has(number));
