@@ -139,7 +139,7 @@ describe("every field", walkTimeout, () => {
   );
 
   it("that is there only when it is asked for does the same", async () => {
-    const { page, faults } = await openNotebook(browser);
+    const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
     await openAll(page);
     const add = page.locator("main section .given button", { hasText: /^\s*Add the / });
     for (let left = await add.count(); left > 0; left--) await add.first().click();
@@ -173,7 +173,7 @@ describe("every field", walkTimeout, () => {
   });
 
   it("typed key by key lets the answer stand on its last good value, and says which that is", async () => {
-    const { page, faults } = await openNotebook(browser);
+    const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
     await openAll(page);
     await settled(page);
     const before = await figuresOf(page);
@@ -231,7 +231,7 @@ const places: Readonly<Record<string, { readonly said: string; readonly ending: 
 
 describe("every place for a file", () => {
   it("says in a sentence what is wrong with one, and the page goes on", async () => {
-    const { page, faults } = await openNotebook(browser);
+    const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
     await openAll(page);
     const before = await figuresOf(page);
     const ids = await page.locator("main input[type=file]").evaluateAll((all) => all.map(({ id }) => id));
