@@ -127,6 +127,8 @@ describe("two tabs on one job", () => {
     await typeLoad(first, "175");
     await saved(first);
     await lifecycle.send("Page.setWebLifecycleState", { state: "active" });
+    // Neither writes before both have an edit, however busy the machine is.
+    await Promise.all([slow(first), slow(second)]);
     await Promise.all([typeLoad(second, "300"), typeLoad(first, "180")]);
     const asked = await Promise.any(
       [first, second].map((page) =>
