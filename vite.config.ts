@@ -101,7 +101,8 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
         include: ["tests/browser/*.test.ts"],
         // Builds the notebook, serves it on a free port and finds Chromium, once for all files.
         globalSetup: ["tests/support/builtNotebook.ts"],
-        testTimeout: 120_000,
+        // A walk over the whole page takes minutes on a busy machine; this only bounds one that hangs.
+        testTimeout: 300_000,
         hookTimeout: 120_000,
         // What a page does a moment later comes later on a busy machine.
         expect: { poll: { timeout: 30_000 } },

@@ -91,6 +91,7 @@ it("reads a log in its own worker", async () => {
 });
 
 it("draws a figure to save with the typeface that lies inside it", async () => {
+  await worked(page); // the log of the test before moves figures while it is driven
   await page.locator("#roadLoad .in-words summary").first().click();
   const [download] = await Promise.all([
     page.waitForEvent("download"),
