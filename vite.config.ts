@@ -78,7 +78,8 @@ const roomProjects = rooms.map((room) => ({
     // Snapshots of text and pictures must not depend on where the machine stands.
     env: { TZ: "UTC" },
     // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.
-    testTimeout: room === "conventions" ? 240_000 : 60_000,
+    testTimeout: room === "conventions" ? 240_000 : 120_000,
+    hookTimeout: 120_000,
     benchmark: { include: room === "sim" ? ["tests/bench/**/*.bench.ts"] : [] },
   },
 }));
