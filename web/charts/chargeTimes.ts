@@ -106,7 +106,7 @@ export function chargeTimes(bars: readonly ChargeBar[], drawing: Drawing): Chart
     position: {
       ...{ quantity: "supply", first: 0, last: bars.length - 1, step: 1, isVertical: true },
       ...{ from_px: LEFT_PX, to_px: right },
-      toPixel: under,
+      toPixel: (at) => TOP_PX + (at + 0.5) * row_px,
       fromPixel: (pixel) => (pixel - TOP_PX) / row_px - 0.5, // all of a row reads it, its words too
     },
     read(at) {
