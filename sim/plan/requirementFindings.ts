@@ -1,6 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { quantity as q, type Said, say } from "../../shared/quantity/said.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
+import { sineOf } from "../math/slope.ts";
 import type { Model } from "../step/model.ts";
 import type { Finding } from "./driveReport.ts";
 import { note, warning } from "./finding.ts";
@@ -21,7 +22,7 @@ export function requirementFindings({ requirement }: Pick<Job, "requirement">, m
 
 /** The start on a hill in the best of the gears that are used. */
 function hillStart(model: Model, grade_ratio: number): Finding {
-  const sinSlope = grade_ratio / Math.sqrt(1 + grade_ratio * grade_ratio);
+  const sinSlope = sineOf(grade_ratio);
   const starts = model.gears.map((gear) => startTorque(model, gear, sinSlope));
   const spare_frac = (i: number) => starts[i].available_Nm / starts[i].needed_Nm - 1;
   const best = starts.reduce((most, _, i) => (spare_frac(i) > spare_frac(most) ? i : most), 0);

@@ -1,4 +1,5 @@
 import { M_PER_KM } from "../../shared/units.ts";
+import { gradeOf_ratio } from "../math/slope.ts";
 import { type Channels, createChannels } from "../step/channels.ts";
 import { LIMITS } from "../step/limits.ts";
 import type { Model } from "../step/model.ts";
@@ -33,7 +34,7 @@ export function standsWhere(model: Model, trace: Trace, channels?: Channels): St
   if (available_Nm >= needed_Nm) return undefined;
   return {
     distance_km: distance_m[row] / M_PER_KM,
-    grade_ratio: sinSlope / Math.sqrt(1 - sinSlope * sinSlope),
+    grade_ratio: gradeOf_ratio(sinSlope),
     gear: gear.name,
     needed_Nm,
     available_Nm,

@@ -1,3 +1,4 @@
+import { greatestWhere } from "../math/halving.ts";
 import { balance } from "../step/balance.ts";
 import { beginInterval } from "../step/beginInterval.ts";
 import { LIMITS, type Limit } from "../step/limits.ts";
@@ -22,8 +23,6 @@ export interface StandingCar {
 
 /** The speed that counts as rolling, reached within a second: speeding up then asks for nothing. */
 const CREEP_mps = 1e-6;
-/** Halvings of an interval, more than a number's digits need. */
-const HALVINGS = 60;
 /** Steeper than any road. */
 const WALL = 0.9;
 
@@ -39,14 +38,14 @@ export function startTorque(model: Model, gear: Gear, sinSlope: number, car: Sta
   const perNewton_Nm = 1 / (gear.motor_radpm * gear.efficiency_frac);
   const within = (torque_Nm: number) =>
     launch(model, gear, sinSlope, (torque_Nm - asked.motor_Nm) / perNewton_Nm, car).over_Nm <= 0;
-  const available_Nm = greatest(within, 0, model.motor.envelope.peakTorque_Nm);
+  const available_Nm = greatestWhere(0, model.motor.envelope.peakTorque_Nm, within);
   const beyond = launch(model, gear, sinSlope, (1.0001 * available_Nm + 1e-6 - asked.motor_Nm) / perNewton_Nm, car);
   return { gear: gear.name, needed_Nm: asked.motor_Nm, available_Nm, limit: beyond.limit };
 }
 
 /** Sine of the steepest slope on which a car begins to roll in one gear; 0 where it does not even on the level. */
 export function steepestStart(model: Model, gear: Gear, car: StandingCar = {}): number {
-  return greatest((sinSlope) => launch(model, gear, sinSlope, 0, car).over_Nm <= 0, 0, WALL);
+  return greatestWhere(0, WALL, (sinSlope) => launch(model, gear, sinSlope, 0, car).over_Nm <= 0);
 }
 
 /** The car beginning to roll with a load more at its tyres: torque at the motor, and by how much it breaks a limit. */
@@ -68,18 +67,4 @@ function launch(model: Model, gear: Gear, sinSlope: number, load_N: number, car:
   beginInterval(context, 0, 1);
   const over_Nm = balance(context, CREEP_mps, 1);
   return { motor_Nm: interval.motor_Nm, over_Nm, limit: LIMITS[interval.limit] };
-}
-
-/** The greatest of the numbers between two for which something holds, where it holds up to one of them and not beyond. */
-function greatest(holds: (x: number) => boolean, low: number, high: number): number {
-  if (!holds(low)) return low;
-  if (holds(high)) return high;
-  let yes = low;
-  let no = high;
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle = 0.5 * (yes + no);
-    if (holds(middle)) yes = middle;
-    else no = middle;
-  }
-  return yes;
 }

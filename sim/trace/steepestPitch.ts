@@ -1,3 +1,4 @@
+import { gradeOf_ratio } from "../math/slope.ts";
 import { elevationAt_m } from "./profileAlong.ts";
 import type { Profile } from "./trace.ts";
 
@@ -31,7 +32,7 @@ export function steepestPitch(profile: Profile): Pitch | undefined {
     if (from_m < start_m || to_m > end_m) return;
     // Heights stand against the distance along the road: the rise is the sine's part of it.
     const sinSlope = Math.min(STEEPEST, (elevationAt_m(profile, to_m) - elevationAt_m(profile, from_m)) / length_m);
-    const grade_ratio = sinSlope / Math.sqrt(1 - sinSlope * sinSlope);
+    const grade_ratio = gradeOf_ratio(sinSlope);
     if (grade_ratio > (steepest?.grade_ratio ?? 0)) steepest = { from_m, to_m, grade_ratio };
   };
   for (const place_m of distance_m) {

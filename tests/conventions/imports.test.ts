@@ -122,7 +122,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: runTime,
   },
   "web/notebook/paper": {
-    rooms: [...core, "web/look", "web/sheet", "web/worker/fetchPart.ts", "web/notebook/graph"],
+    rooms: [...core, "web/look", "web/sheet", "web/worker/keptPart.ts", "web/notebook/graph"],
     packages: runTime,
   },
   // Chapters and workings together: what is fetched once the answer stands.
@@ -153,7 +153,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "web/notebook/reasons": { rooms: [...notebookParts, "web/notebook/graph"], packages: runTime },
   "web/notebook/jobs": { rooms: [...notebookParts, "web/store", "web/notebook/figures"], packages: runTime },
   "web/notebook/start": {
-    rooms: [...core, "web/look", "web/editing", "web/fields", "web/worker/fetchPart.ts"],
+    rooms: [...core, "web/look", "web/editing", "web/fields", "web/worker/keptPart.ts"],
     packages: runTime,
   },
   // The frame of the notebook, and main.ts, mount all of it.

@@ -1,6 +1,7 @@
 import type { Charger } from "../../../shared/job/charger.ts";
 import type { Supply } from "../../../shared/job/supply.ts";
 import { W_PER_KW } from "../../../shared/units.ts";
+import { greatestWhere } from "../../math/halving.ts";
 
 /** What a charger gives at one supply. Powers and currents at its DC side, the car's own draw not yet taken off. */
 export interface Feed {
@@ -49,11 +50,5 @@ function efficiency_frac({ efficiencyByLoad, efficiency_frac: flat_frac, power_k
 /** Most that is given while the wall gives `wall_W`. What is taken rises with what is given (its schema sees to that), so halving finds it. */
 function given_W(charger: Charger, wall_W: number): number {
   if (!charger.efficiencyByLoad) return wall_W * charger.efficiency_frac;
-  let [low_W, high_W] = [0, wall_W];
-  for (let halving = 0; halving < 60; halving++) {
-    const middle_W = (low_W + high_W) / 2;
-    if (middle_W / efficiency_frac(charger, middle_W) > wall_W) high_W = middle_W;
-    else low_W = middle_W;
-  }
-  return high_W;
+  return greatestWhere(0, wall_W, (given) => given === 0 || given / efficiency_frac(charger, given) <= wall_W);
 }

@@ -1,3 +1,4 @@
+import { J_PER_WH, M_PER_KM } from "../../../shared/units.ts";
 import type { PackModel } from "../../battery/packModel.ts";
 import { lookUp } from "../../math/uniformTable.ts";
 import type { Candidate } from "../driveReport.ts";
@@ -8,7 +9,7 @@ export function perMetre_J({
   distance_km,
 }: Pick<Candidate, "ledger_Wh" | "distance_km">): number | undefined {
   if (distance_km <= 0 || ledger_Wh.total <= 0) return undefined;
-  return (ledger_Wh.total * 3.6) / distance_km; // Wh/km: 3600 J over 1000 m
+  return (ledger_Wh.total * J_PER_WH) / (distance_km * M_PER_KM);
 }
 
 /** Pieces that a pack's window is walked through in; the tables behind it have 256 from empty to full. */

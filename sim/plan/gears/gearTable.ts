@@ -1,5 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { J_PER_WH, M_PER_KM, MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../../shared/units.ts";
+import { gradeOf_ratio, sineOf } from "../../math/slope.ts";
 import type { Limit } from "../../step/limits.ts";
 import { prepare } from "../../step/prepare.ts";
 import { run } from "../../step/run.ts";
@@ -52,7 +53,7 @@ export interface GearRow extends GearChoice {
 /** Steady running keeps below this share of the motor's top speed. Common practice, no source. */
 export const EASY_frac = 0.9;
 /** A hill is climbed at this speed, or at the easy speed of a lower gear. Assumed. */
-const CLIMB_kmh = 30;
+export const CLIMB_kmh = 30;
 const START_s = 120;
 const START_STEP_s = 0.05;
 
@@ -87,7 +88,7 @@ function gearRow(job: Job, packIndex: number, trace: Trace, demand: GearDemand, 
     top_kmh: top_mps / MPS_PER_KMH,
     easy_kmh: (EASY_frac * top_mps) / MPS_PER_KMH,
     motorAtTop_rpm: (demand.top_kmh * MPS_PER_KMH * motor_radpm) / RADPS_PER_RPM,
-    steepestStart_percent: 100 * gradeOf(steepestSine),
+    steepestStart_percent: 100 * gradeOf_ratio(steepestSine),
     startLimit: startTorque(model, gear, steepestSine).limit,
     ...(demand.hill_ratio !== undefined && { hill: hillOf(model, demand.hill_ratio) }),
     ...(to50kmh_s !== undefined && { to50kmh_s }),
@@ -100,7 +101,7 @@ function gearRow(job: Job, packIndex: number, trace: Trace, demand: GearDemand, 
 
 function hillOf(model: ReturnType<typeof prepare>, hill_ratio: number): NonNullable<GearRow["hill"]> {
   const [gear] = model.gears;
-  const sinSlope = hill_ratio / Math.sqrt(1 + hill_ratio * hill_ratio);
+  const sinSlope = sineOf(hill_ratio);
   const { needed_Nm, available_Nm } = startTorque(model, gear, sinSlope);
   const climb_mps = Math.min(CLIMB_kmh * MPS_PER_KMH, EASY_frac * gear.top_mps);
   const climbing = holdSpeed(model, climb_mps, sinSlope);
@@ -114,8 +115,4 @@ function hillOf(model: ReturnType<typeof prepare>, hill_ratio: number): NonNulla
     held_s: climbing.held_s,
     isHeldToEmpty: climbing.isHeld,
   };
-}
-
-function gradeOf(sinSlope: number): number {
-  return sinSlope / Math.sqrt(1 - sinSlope * sinSlope);
 }

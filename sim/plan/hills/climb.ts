@@ -1,5 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { J_PER_KWH, W_PER_KW, ZERO_CELSIUS_K } from "../../../shared/units.ts";
+import { sineOf } from "../../math/slope.ts";
 import { createChannels } from "../../step/channels.ts";
 import type { Model } from "../../step/model.ts";
 import { run } from "../../step/run.ts";
@@ -36,7 +37,7 @@ const KEPT_frac = 0.9;
 /** Drives the hill at one speed, from that speed. */
 export function climbHill(job: Job, model: Model, { grade_ratio, length_m }: Hill, speed_mps: number): Climb {
   const duration_s = length_m / speed_mps;
-  const sinSlope = grade_ratio / Math.sqrt(1 + grade_ratio * grade_ratio);
+  const sinSlope = sineOf(grade_ratio);
   const rows = ROWS + 1;
   const trace: Trace = {
     id: "hill",

@@ -1,8 +1,9 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
+import { gradeOf_ratio, sineOf } from "../../math/slope.ts";
 import { prepare } from "../../step/prepare.ts";
 import { rolling_N } from "../../vehicle/roadLoad.ts";
-import { EASY_frac } from "../gears/gearTable.ts";
+import { CLIMB_kmh, EASY_frac } from "../gears/gearTable.ts";
 import { type GearChoice, gearChoices, inOneGear } from "../gears/oneGear.ts";
 import { type StartTorque, startTorque, steepestStart } from "../startTorque.ts";
 import { type Climb, climbHill, type Hill } from "./climb.ts";
@@ -26,13 +27,10 @@ export interface HillVerdict {
   readonly mass_kg: number;
 }
 
-/** A hill is climbed at this speed, or at the easy speed of a lower gear. Assumed. */
-export const CLIMB_kmh = 30;
-
 /** Start and climb of one hill with one of a job's packs aboard, in each gear of the box. */
 export function judgeHill(job: Job, packIndex: number, hill: Hill, speed_kmh = CLIMB_kmh): HillVerdict {
   const { grade_ratio } = hill;
-  const sinSlope = grade_ratio / Math.sqrt(1 + grade_ratio * grade_ratio);
+  const sinSlope = sineOf(grade_ratio);
   const rows = gearChoices(job).map((choice): HillRow => {
     const left = inOneGear(job, choice);
     const model = prepare(left, job.packs[packIndex]);
@@ -44,7 +42,7 @@ export function judgeHill(job: Job, packIndex: number, hill: Hill, speed_kmh = C
       ...choice,
       ...start,
       spare_frac: start.available_Nm / start.needed_Nm - 1,
-      steepest_ratio: steepest / Math.sqrt(1 - steepest * steepest),
+      steepest_ratio: gradeOf_ratio(steepest),
       climb: climbHill(left, model, hill, speed_mps),
     };
   });

@@ -1,5 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
+import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { J_PER_WH, M_PER_KM, MPS_PER_KMH, ZERO_CELSIUS_K } from "../../../shared/units.ts";
+import { greatestWhere } from "../../math/halving.ts";
 import { createChannels } from "../../step/channels.ts";
 import type { Model } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
@@ -39,8 +41,7 @@ const FROM_kmh = 50;
 const HALF_frac = 0.5;
 /** Harder than any motor brakes a car. */
 const HARD_mps2 = 9;
-/** Halvings of the slowing sought, and the friction force that counts as none. */
-const HALVINGS = 40;
+/** A friction force that counts as none. */
 const NO_BRAKE_N = 1e-3;
 /** Over so short a time neither speed nor charge changes by what anybody would see. */
 const MOMENT_s = 0.01;
@@ -50,8 +51,7 @@ const SHARES = [0, 0.25, 0.5, 0.75, 1, 1.5];
 
 /** Torques at the motor shaft to try, around the one that is set. */
 export function usualLimits_Nm({ controller, motor }: Job): number[] {
-  const { envelope } = motor;
-  const peak_Nm = envelope.kind === "peak" ? envelope.torque_Nm : Math.max(...envelope.torque_Nm);
+  const peak_Nm = peakTorque_Nm(motor.envelope);
   const set_Nm = controller.regen.isOn ? Math.min(controller.regen.torque_Nm ?? peak_Nm, peak_Nm) : 0.5 * peak_Nm;
   return [...new Set(SHARES.map((share) => Math.min(peak_Nm, share * set_Nm)))];
 }
@@ -90,15 +90,8 @@ function regenRow(job: Job, packIndex: number, trace: Trace, torque_Nm: number):
 /** The hardest slowing from 50 km/h on the level without the friction brakes, and the force at the driven tyres in it. */
 function slowing(model: Model, soc_frac: number, pack_K: number): Slowing {
   const car = { ...model, packStart_K: pack_K };
-  let easy: Slowing = { slowing_mps2: 0, drivenAxle_N: 0 };
-  let hard_mps2 = HARD_mps2;
-  for (let i = 0; i < HALVINGS; i++) {
-    const middle_mps2 = 0.5 * (easy.slowing_mps2 + hard_mps2);
-    const { wheel_N, brake_N } = moment(car, soc_frac, middle_mps2);
-    if (brake_N > NO_BRAKE_N) hard_mps2 = middle_mps2;
-    else easy = { slowing_mps2: middle_mps2, drivenAxle_N: Math.max(0, wheel_N) };
-  }
-  return easy;
+  const slowing_mps2 = greatestWhere(0, HARD_mps2, (hard) => moment(car, soc_frac, hard).brake_N <= NO_BRAKE_N);
+  return { slowing_mps2, drivenAxle_N: Math.max(0, moment(car, soc_frac, slowing_mps2).wheel_N) };
 }
 
 interface Slowing {

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from "lit-html";
 import type { Job } from "../../../shared/job/job.ts";
+import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../../shared/units.ts";
 import { fitDatasheet } from "../../../sim/index.ts";
 import type { Form } from "../../fields/fieldContext.ts";
@@ -46,15 +47,15 @@ export function lossForm(form: Form): TemplateResult {
 
 /** The generic losses of a motor of this kind and size, as a datasheet without a single efficiency would give them. */
 function usualLaw({ kind, envelope, maxSpeed_rpm, reference_V }: Job["motor"]) {
-  const peakTorque_Nm = envelope.kind === "peak" ? envelope.torque_Nm : Math.max(...envelope.torque_Nm);
-  const most_kW = (peakTorque_Nm * maxSpeed_rpm * RADPS_PER_RPM) / W_PER_KW;
+  const most_Nm = peakTorque_Nm(envelope);
+  const most_kW = (most_Nm * maxSpeed_rpm * RADPS_PER_RPM) / W_PER_KW;
   const peak_kW =
     envelope.kind === "peak"
       ? Math.min(envelope.power_kW, most_kW)
       : Math.max(...envelope.torque_Nm.map((torque, i) => (torque * envelope.speed_rpm[i] * RADPS_PER_RPM) / W_PER_KW));
   const { law } = fitDatasheet({
     kind,
-    peakTorque_Nm,
+    peakTorque_Nm: most_Nm,
     peakPower_kW: peak_kW,
     continuousPower_kW: peak_kW / 2, // peak is 2 to 3 times continuous: common practice, no source
     topSpeed_rpm: maxSpeed_rpm,

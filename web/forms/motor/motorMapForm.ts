@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { writeField } from "../../editing/fieldTable/writeField.ts";
 import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
@@ -75,7 +76,7 @@ function notesOn(form: Form, { map }: Extract<BroughtMap, { map: unknown }>): st
   const top_Nm = map.torque_Nm[map.torque_Nm.length - 1];
   const torque = (value_Nm: number) => writeField("motor.envelope.torque_Nm", value_Nm, units);
   const speed = (value_rpm: number) => writeField("motor.maxSpeed_rpm", value_rpm, units);
-  const peak_Nm = motor.envelope.kind === "peak" ? motor.envelope.torque_Nm : Math.max(...motor.envelope.torque_Nm);
+  const peak_Nm = peakTorque_Nm(motor.envelope);
   const notes = [
     `${map.speed_rpm.length} speeds up to ${speed(top_rpm)} and ${map.torque_Nm.length} torques up to ${torque(top_Nm)}, no speed and no torque among them`,
     ...map.notes,

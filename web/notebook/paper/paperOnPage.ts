@@ -1,10 +1,9 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import { failureWords } from "../../../shared/failureWords.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Answer, DriveReport, Trace } from "../../../sim/index.ts";
 import { reloadView } from "../../look/reloadView.ts";
-import { fetchPart } from "../../worker/fetchPart.ts";
+import { keptPart } from "../../worker/keptPart.ts";
 import type { Graph, Reading } from "../graph/graph.ts";
 
 /** What can be printed of a job. */
@@ -34,7 +33,7 @@ type Sheets = typeof import("./sheets.ts");
 /** What is printed of a job. */
 export interface PaperOnPage {
   /** Fetches what draws the papers, so that a printer asked for later need not wait for it; rejects where it cannot be had. */
-  fetch(): Promise<void>;
+  fetch(): Promise<unknown>;
   /** Prints the chosen paper once all that it needs is there. */
   print(): void;
 }
@@ -43,24 +42,9 @@ export interface PaperOnPage {
 export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: PaperSetting): PaperOnPage {
   const paper = signal<Paper>("client");
   const isShown = signal(false);
-  const sheets = signal<Sheets | undefined>(undefined);
   render(html`<div data-place="choice"></div><div class="paper" data-place="paper"></div>`, place);
   const [choice, sheetPlace] = place.children as unknown as [HTMLElement, HTMLElement];
-  const missing = signal<string | undefined>(undefined);
-  let coming: Promise<void> | undefined;
-  const fetch = () => {
-    coming ??= fetchPart(() => import("./sheets.ts")).then(
-      (loaded) => {
-        sheets.value = loaded;
-      },
-      (error: unknown) => {
-        coming = undefined;
-        missing.value = failureWords(error);
-        throw error;
-      },
-    );
-    return coming;
-  };
+  const { part: sheets, missing, fetch } = keptPart(() => import("./sheets.ts"));
 
   const isReady = () => {
     if (paper.peek() === "workings") return setting.openWorkings();

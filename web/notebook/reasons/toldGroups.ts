@@ -1,4 +1,5 @@
 import { drivenRoad, type Job } from "../../../shared/job/job.ts";
+import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { packLayout } from "../../sections/parts/packLayout.ts";
@@ -76,7 +77,7 @@ export const toldGroups: Readonly<Record<string, ToldGroup>> = {
     format: ({ motor: { envelope } }, units) => {
       if (envelope.kind === "peak")
         return `${writeQuantity("torque", envelope.torque_Nm, units)} and ${writeQuantity("power", envelope.power_kW, units)}`;
-      const peak = writeQuantity("torque", Math.max(...envelope.torque_Nm), units);
+      const peak = writeQuantity("torque", peakTorque_Nm(envelope), units);
       return `${peak} at most, a curve of ${envelope.speed_rpm.length} points`;
     },
   },

@@ -1,9 +1,8 @@
-import { effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { effect, type ReadonlySignal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import { failureWords } from "../../../shared/failureWords.ts";
 import type { FieldContext } from "../../fields/fieldContext.ts";
 import { reloadView } from "../../look/reloadView.ts";
-import { fetchPart } from "../../worker/fetchPart.ts";
+import { keptPart } from "../../worker/keptPart.ts";
 import type { FirstAnswer } from "./firstQuestions.ts";
 
 type Parts = typeof import("./startParts.ts");
@@ -21,23 +20,7 @@ export interface QuickStart {
  * visits are to a job that has been through them.
  */
 export function quickStart(place: HTMLElement, context: FieldContext, found: ReadonlySignal<FirstAnswer>): QuickStart {
-  const parts = signal<Parts | undefined>(undefined);
-  const missing = signal<string | undefined>(undefined);
-  let coming: Promise<Parts> | undefined;
-  const fetch = () => {
-    coming ??= fetchPart(() => import("./startParts.ts")).then(
-      (loaded) => {
-        parts.value = loaded;
-        return loaded;
-      },
-      (error: unknown) => {
-        coming = undefined;
-        missing.value = failureWords(error);
-        throw error;
-      },
-    );
-    return coming;
-  };
+  const { part: parts, missing, fetch } = keptPart(() => import("./startParts.ts"));
   effect(() => {
     const isExample = context.jobEditor.job.value.isInvented;
     if (isExample) render(nothing, place);

@@ -1,6 +1,6 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { AnySection } from "../../sections/parts/section.ts";
-import { scrollToTop } from "./scrollTo.ts";
+import { scrollToTop } from "./scrollToTop.ts";
 
 /** Which workings are open. What is closed is neither drawn nor kept up to date, so that the answer stays quick. */
 export interface OpenWorkings {
