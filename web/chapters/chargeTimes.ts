@@ -55,7 +55,7 @@ export default defineChapter({
     const fits = night.isShort
       ? ` The ${night.what} from ${night.span} (${night.hours}) are too short for it`
       : ` It fits into the ${night.what} from ${night.span}${night.isEnough ? ", in winter too" : ""}`;
-    const gives = night.km === "" ? "" : `; from empty they give ${night.km}${night.isFull ? ", all it goes" : ""}`;
+    const gives = night.km === "" ? "" : `; from empty they give ${night.km}${night.isFull ? ", the pack full" : ""}`;
     return `${day}${usualDay === undefined ? "" : `${fits}${gives}.`} ${pace}`;
   },
   plot: ({ bars, pack }, drawing) =>

@@ -17,7 +17,7 @@ function told(changes: Partial<Job>, view: Partial<Values> = {}) {
 it("says how long the usual day takes, whether the cheap hours are enough, how far they go, and what sets the pace", () => {
   const { sentence, figure } = told({});
   expect(sentence).toMatch(
-    /^With 13 kWh a usual day is back in 3¼ h at Garage, household socket, from empty in 6 h\. It fits into the cheap hours from 23:30 to 7:30, in winter too; from empty they give \d\d km, all it goes\. The charger sets the pace: a bigger supply changes nothing\.$/,
+    /^With 13 kWh a usual day is back in 3¼ h at Garage, household socket, from empty in 6 h\. It fits into the cheap hours from 23:30 to 7:30, in winter too; from empty they give \d\d km, the pack full\. The charger sets the pace: a bigger supply changes nothing\.$/,
   );
   expect(figure?.chart.alt).toMatch(/Wall unit, if one were fitted: usual day 3¼ h/);
 });
