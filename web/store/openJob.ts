@@ -13,7 +13,7 @@ import { newHead } from "./newHead.ts";
 import type { Platform } from "./platform.ts";
 import { type Clash, jobSaver, type Opened, type Saver } from "./saver.ts";
 import type { SaveStatus } from "./saveStatus.ts";
-import { toRefusal } from "./storeRefusal.ts";
+import { type RefusalReason, toRefusal } from "./storeRefusal.ts";
 import { copyIdOf } from "./unsavedFate.ts";
 
 /** The open job as it arrived here; edits made on this page since are the page's own business. */
@@ -90,6 +90,8 @@ export function openJob(
   let saver: Saver | undefined;
   let arrivals = 0;
   let exportedStep: number | undefined;
+  /** Why the store last refused this job, until it takes it. */
+  let refused: RefusalReason | undefined;
   let left: ReturnType<Saver["mine"]> | undefined;
 
   /** Starts to save `opened`, at once and without waiting for anything, so that no edit falls between two savers. */
@@ -98,7 +100,11 @@ export function openJob(
     events.onLeft();
     const next: Saver = jobSaver(store, session, opened, steps, world, {
       onStatus: (value) => {
-        if (saver === next) status.value = value;
+        if (saver !== next) return;
+        status.value = value;
+        // The next try does not make good what the last one was refused.
+        if (value.kind === "refused") refused = value.reason;
+        else if (value.kind === "saved") refused = undefined;
       },
       onWritten: (head) => {
         shelf().note(head);
@@ -115,6 +121,7 @@ export function openJob(
     });
     saver = next;
     exportedStep = undefined;
+    refused = undefined;
     reminder.value = fileReminder(opened.head, world.now_ms());
     return next;
   };
@@ -198,7 +205,7 @@ export function openJob(
     isAtRisk() {
       if (!saver || exportedStep === saver.step()) return false;
       // What a cleared browser refused is set aside for the next page, and found there.
-      if (status.value.kind === "refused") return status.value.reason !== "orphaned";
+      if (refused) return refused !== "orphaned";
       return store.kind === "memory" && Object.keys(saver.mine().drafts).length > 0;
     },
     noteExported() {

@@ -58,9 +58,11 @@ describe("closing the page", () => {
     jobs.commit(inventedJob("Saloon", 160), "load");
     await browser.pass(1000);
     expect(page.asksBeforeClosing()).toBe(true);
+    jobs.commit(inventedJob("Saloon", 161), "load");
+    expect(page.asksBeforeClosing()).toBe(true); // at once, before the store has refused this one as well
     await jobs.exportFile();
     expect(page.asksBeforeClosing()).toBe(false);
-    jobs.commit(inventedJob("Saloon", 161), "load");
+    jobs.commit(inventedJob("Saloon", 162), "load");
     await browser.pass(1000);
     expect(page.asksBeforeClosing()).toBe(true);
   });
