@@ -2,7 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { changedDemoFile } from "../support/changedDemo.ts";
-import { expectNoSidewaysScroll, settled } from "../support/notebookPage.ts";
+import { expectNoSidewaysScroll, settled, worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -37,6 +37,18 @@ describe("the answer screen", () => {
     }
     expect(await page.locator("#answer .row").count()).toBe(4);
     await expectNoSidewaysScroll(page);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it.each([
+    [1440, 900, 4],
+    [390, 844, 8],
+  ])("stands on a page of few screens at %i by %i, the workings folded", async (width, height, screens) => {
+    const { page, faults } = await openNotebook(browser, width, height, false, true);
+    await worked(page);
+    const page_px = await page.evaluate(() => document.documentElement.scrollHeight);
+    expect(page_px).toBeLessThanOrEqual(screens * height);
     expect(faults).toEqual([]);
     await page.context().close();
   });

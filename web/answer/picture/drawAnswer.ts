@@ -71,9 +71,6 @@ export function drawAnswer(answer: Answer, drawing: AnswerDrawing): AnswerPictur
     fill: look.ink,
   }) as SVGSVGElement;
   svg.append(...ground(pen, frame, { left_px, right_px, isNarrow, units }));
-  rows.forEach((index, place) => {
-    svg.append(row(pen, answer, drawing, { ...frame, index, place, left_px, right_px, isNarrow }));
-  });
   const home_px = toPixel(0);
   svg.append(
     pen("line", {
@@ -86,6 +83,9 @@ export function drawAnswer(answer: Answer, drawing: AnswerDrawing): AnswerPictur
       "stroke-width": 2,
     }),
   );
+  rows.forEach((index, place) => {
+    svg.append(row(pen, answer, drawing, { ...frame, index, place, left_px, right_px, isNarrow }));
+  });
   const rowAt = (y_px: number) => Math.max(0, Math.min(rows.length - 1, Math.floor((y_px - HEAD_px) / rowHeight_px)));
   return { svg, ...frame, rowAt };
 }
