@@ -2,7 +2,7 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { changedDemoFile } from "../support/changedDemo.ts";
-import { expectNoSidewaysScroll, settled, worked } from "../support/notebookPage.ts";
+import { answered, expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -11,6 +11,8 @@ beforeAll(async () => {
 });
 afterAll(async () => browser?.close());
 
+const openAnswer = (width = 1440, height = 900, hasTouch = false) =>
+  openNotebook(browser, width, height, hasTouch, true);
 const verdict = (page: Page) => page.locator("#answer .verdict").textContent();
 const boxOf = async (page: Page, part: string) => {
   const box = await page.locator(`#answer [data-part="${part}"]`).boundingBox();
@@ -18,10 +20,13 @@ const boxOf = async (page: Page, part: string) => {
   return { ...box, bottom: box.y + box.height };
 };
 
-async function open(page: Page, changes: Readonly<Record<string, unknown>>): Promise<void> {
+async function open(
+  page: Page,
+  changes: Readonly<Record<string, unknown>> & { readonly title: string },
+): Promise<void> {
   await page.setInputFiles("#job-file", changedDemoFile(changes));
-  await page.waitForFunction(() => document.querySelector<HTMLElement>("#answer")?.dataset["late"] !== "none");
-  await settled(page);
+  await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, changes.title);
+  await answered(page);
 }
 
 describe("the answer screen", () => {
@@ -30,8 +35,8 @@ describe("the answer screen", () => {
     [1280, 720],
     [2560, 1300],
   ])("is whole without scrolling at %i by %i", async (width, height) => {
-    const { page, faults } = await openNotebook(browser, width, height);
-    await settled(page);
+    const { page, faults } = await openAnswer(width, height);
+    await answered(page);
     for (const part of ["say", "picture", "table", "day", "settle", "controls", "pin"]) {
       expect((await boxOf(page, part)).bottom, part).toBeLessThanOrEqual(height);
     }
@@ -45,7 +50,7 @@ describe("the answer screen", () => {
     [1440, 900, 4],
     [390, 844, 8],
   ])("stands on a page of few screens at %i by %i, the workings folded", async (width, height, screens) => {
-    const { page, faults } = await openNotebook(browser, width, height, false, true);
+    const { page, faults } = await openAnswer(width, height);
     await worked(page);
     const page_px = await page.evaluate(() => document.documentElement.scrollHeight);
     expect(page_px).toBeLessThanOrEqual(screens * height);
@@ -54,8 +59,8 @@ describe("the answer screen", () => {
   });
 
   it("shows verdict, slider and picture within a screen and a half of a phone", async () => {
-    const { page, faults } = await openNotebook(browser, 390, 844, true);
-    await settled(page);
+    const { page, faults } = await openAnswer(390, 844, true);
+    await answered(page);
     for (const part of ["say", "day", "picture"]) {
       expect((await boxOf(page, part)).bottom, part).toBeLessThanOrEqual(1.5 * 844);
     }
@@ -65,8 +70,8 @@ describe("the answer screen", () => {
   });
 
   it("follows the slider with the verdict, and keeps a tick where it was", async () => {
-    const { page, faults } = await openNotebook(browser);
-    await settled(page);
+    const { page, faults } = await openAnswer();
+    await answered(page);
     expect(await verdict(page)).toBe("13 kWh: enough.");
     await page.locator("#answer-day").fill("48");
     expect(await page.locator("output[for=answer-day]").textContent()).toBe("48 km");
@@ -78,8 +83,8 @@ describe("the answer screen", () => {
   });
 
   it("holds a pinned state beside the present one, in the job, and goes back to it as a step that can be undone", async () => {
-    const { page, faults } = await openNotebook(browser);
-    await settled(page);
+    const { page, faults } = await openAnswer();
+    await answered(page);
     await page.getByRole("button", { name: "Pin this" }).click();
     await page.locator("#answer-day").fill("50");
     expect(await page.locator("#answer .pin").textContent()).toContain("usual day 38 km");
@@ -87,7 +92,7 @@ describe("the answer screen", () => {
     expect(await page.locator("#answer td.pinned").count()).toBe(4);
     await page.waitForFunction(() => /^Saved/.test(document.querySelector(".keeping")?.textContent?.trim() ?? ""));
     await page.reload();
-    await settled(page);
+    await answered(page);
     expect(await page.locator("#answer .pin").textContent()).toContain("usual day 38 km");
     await page.getByRole("button", { name: "Back to pinned" }).click();
     expect(await page.inputValue("#answer-day")).toBe("38");
@@ -100,8 +105,8 @@ describe("the answer screen", () => {
   });
 
   it("is read by keys: up and down choose a pack, left and right read along it, Escape ends", async () => {
-    const { page, faults } = await openNotebook(browser);
-    await settled(page);
+    const { page, faults } = await openAnswer();
+    await answered(page);
     await page.locator(".answer-figure").focus();
     await page.keyboard.press("ArrowDown");
     expect(await verdict(page)).toBe("17 kWh: more than enough.");
@@ -119,8 +124,8 @@ describe("the answer screen", () => {
   });
 
   it("is reached within ten presses of Tab", async () => {
-    const { page } = await openNotebook(browser);
-    await settled(page);
+    const { page } = await openAnswer();
+    await answered(page);
     const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim());
     // From the top of the page, wherever the browser begins.
     await page.evaluate(() => {
@@ -135,8 +140,8 @@ describe("the answer screen", () => {
   });
 
   it("puts a stop in the place of a pack's kilometres, and never recommends it", async () => {
-    const { page, faults } = await openNotebook(browser);
-    await settled(page);
+    const { page, faults } = await openAnswer();
+    await answered(page);
     await open(page, { title: "With a stop", "packs.1.seriesModules": 8, "packs.1.name": "8s3p" });
     expect(await verdict(page)).toBe("17 kWh: enough.");
     const row = page.locator(".answer-table tr", { hasText: "8s3p" });
@@ -159,8 +164,8 @@ describe("the answer screen", () => {
     ],
     ["nothing unknown", { origins: {} }, /^13 kWh: enough\.$/],
   ])("says what is so of %s", async (title, changes, words) => {
-    const { page, faults } = await openNotebook(browser);
-    await settled(page);
+    const { page, faults } = await openAnswer();
+    await answered(page);
     await open(page, { title, ...changes });
     expect(await verdict(page)).toMatch(words);
     expect(await page.locator("#answer").textContent()).not.toMatch(/NaN|undefined|Infinity/);
@@ -171,8 +176,8 @@ describe("the answer screen", () => {
   });
 
   it("has nothing that axe finds, with a pinned state too", async () => {
-    const { page } = await openNotebook(browser);
-    await settled(page);
+    const { page } = await openAnswer();
+    await answered(page);
     await page.getByRole("button", { name: "Pin this" }).click();
     await page.locator("#answer-day").fill("50");
     const { violations } = await new AxeBuilder({ page }).include("#answer").include(".masthead").analyze();

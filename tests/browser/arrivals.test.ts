@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { jobText } from "../../shared/job/jobText.ts";
 import { inventedJob } from "../support/inventedJob.ts";
-import { settled } from "../support/notebookPage.ts";
+import { answered } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 import { storedLoads } from "../support/storedRecords.ts";
 
@@ -138,7 +138,7 @@ describe("a field with the caret in it", () => {
 
 it("no answer of the job before stands under the title of the next", async () => {
   const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
-  await settled(page);
+  await answered(page);
   await page.locator(".jobs > summary").click();
   const before = {
     title: await page.locator("h1").textContent(),
@@ -162,7 +162,7 @@ it("no answer of the job before stands under the title of the next", async () =>
   );
   await page.getByRole("button", { name: /^Example: Vineyard/ }).click();
   await page.waitForFunction((title) => document.querySelector("h1")?.textContent !== title, before.title);
-  await settled(page);
+  await answered(page);
   expect(await page.locator("#answer .say").textContent()).not.toBe(before.say);
   expect(await page.evaluate(() => (window as unknown as { mixed: string[] }).mixed)).toEqual([]);
   expect(faults).toEqual([]);

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { openFolds, saidAt, settled, write } from "../support/notebookPage.ts";
+import { answered, openFolds, saidAt, write } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -120,7 +120,7 @@ it("keeps half-typed words of what is not in the job yet, of charts and of a mot
   for (const [id, text] of Object.entries(words)) await page.locator(`#${id}`).fill(text);
   await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
   await page.reload();
-  await settled(page);
+  await answered(page);
   for (const [id, text] of Object.entries(words)) expect(await page.inputValue(`#${id}`), id).toBe(text);
   expect(faults).toEqual([]);
 });

@@ -2,11 +2,11 @@ import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import {
+  answered,
   choosePaper,
   expectNoSidewaysScroll,
   finding,
   saidAt,
-  settled,
   unfold,
   worked,
   write,
@@ -40,7 +40,7 @@ describe("notebook", () => {
     const { page, faults } = await openWith(browser, ...results);
     const table = () => page.locator(".answer-table").textContent();
     const before = await Promise.all(results.map((name) => finding(page, name)));
-    await settled(page);
+    await answered(page);
     const tableBefore = await table();
     await write(page, load, "6 cwt 2 qr");
     await worked(page);
@@ -50,7 +50,7 @@ describe("notebook", () => {
     expect(after[1]).not.toBe(before[1]);
     expect(after[2]).not.toBe(before[2]);
     expect(after[3]).toBe(before[3]);
-    await settled(page);
+    await answered(page);
     expect(await table()).not.toBe(tableBefore);
     expect(faults).toEqual([]);
     await page.context().close();

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { expectNoSidewaysScroll, settled } from "../support/notebookPage.ts";
+import { answered, expectNoSidewaysScroll } from "../support/notebookPage.ts";
 import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -12,7 +12,7 @@ afterAll(async () => browser?.close());
 describe("first visit", () => {
   it("goes from the example through the quick start, unknowns allowed, to a first answer with a band", async () => {
     const { page, faults } = await openNotebook(browser, 390, 844, false, true);
-    await settled(page);
+    await answered(page);
     expect(await page.locator(".answer .verdict").textContent()).toBe("13 kWh: enough.");
     await page.getByRole("button", { name: "New job" }).click();
     await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
@@ -20,7 +20,7 @@ describe("first visit", () => {
     // The first question has the keyboard, and is seen.
     await page.waitForFunction(() => document.activeElement?.id === "first-field-vehicle-name");
     const firstTop_px = async () => (await page.locator(".first-questions ol > li").first().boundingBox())?.y;
-    await settled(page); // the answer above the questions has grown to its full height by now
+    await answered(page); // the answer above the questions has grown to its full height by now
     expect(await firstTop_px()).toBeGreaterThanOrEqual(0);
     expect(await firstTop_px()).toBeLessThan(844);
     // And another new job is one press away, from here as from the example.
@@ -160,10 +160,10 @@ const quantities = [
 async function startOwnCar(width: number): Promise<OpenNotebook> {
   const notebook = await openNotebook(browser, width, 844, false, true);
   const { page } = notebook;
-  await settled(page);
+  await answered(page);
   await page.getByRole("button", { name: "New job" }).click();
   await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
-  await settled(page);
+  await answered(page);
   return notebook;
 }
 
@@ -176,7 +176,7 @@ async function answer(page: Page, path: string, text: string): Promise<void> {
 async function saidBelow(page: Page): Promise<string> {
   // A change is on its way to the answer within two frames.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
-  await settled(page);
+  await answered(page);
   const said = await page.locator(".first-questions .jobs-body > .sentence, .first-questions .doubt").allTextContents();
   return said.join(" ").replace(/\s+/g, " ").trim();
 }

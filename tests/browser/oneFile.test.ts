@@ -54,7 +54,7 @@ afterAll(async () => {
 });
 
 /** Until the answer is calculated for what is in the job, bands and all. */
-async function settled(of: Page): Promise<void> {
+async function answered(of: Page): Promise<void> {
   await of.waitForFunction(() => document.querySelector<HTMLElement>("#answer")?.dataset["late"] === "none");
   await worked(of);
 }
@@ -64,20 +64,20 @@ it("answers for the demo, follows a change of the day and of the car, and keeps 
     Promise.all(
       ["#answer .verdict", "#answer .say", "#energyPerKm .summary"].map((part) => page.locator(part).textContent()),
     );
-  await settled(page);
+  await answered(page);
   const [verdict, enough, energy] = await answers();
   expect(verdict).toMatch(/^\s*\d+ kWh: (not enough|only just|enough|more than enough)\./);
   await page.locator("#answer-day").fill("60");
   await write(page, "vehicle.load_kg", "200"); // the verdict of a day is the page's own work, that of a load the worker's
-  await settled(page);
+  await answered(page);
   await expect.poll(async () => (await answers())[2]).not.toBe(energy);
-  await settled(page);
+  await answered(page);
   const [verdictAfter, enoughAfter, energyAfter] = await answers();
   expect(enoughAfter).toMatch(/60.km/);
   expect(enoughAfter).not.toBe(enough);
   await page.waitForFunction(() => document.querySelector(".keeping")?.textContent?.includes("Saved in this browser"));
   await page.reload();
-  await settled(page);
+  await answered(page);
   expect(await answers()).toEqual([verdictAfter, enoughAfter, energyAfter]);
 });
 
@@ -125,7 +125,7 @@ it("draws every figure as wide as a telephone, and saves each as drawing, pictur
 it("is shared with its job inside: opened on a telephone it can be tried out, and changes and keeps nothing", async () => {
   await page.setViewportSize({ width: 1280, height: 720 }); // on a telephone it lies in the menu
   await page.reload(); // the test before took what is saved from the page's hands
-  await settled(page);
+  await answered(page);
   const [download] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Share" }).click(),

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from "v
 import { listen } from "../../sim/cli/listen.ts";
 import { staticServer } from "../../sim/cli/staticServer.ts";
 import { emptyFolder } from "../support/emptyFolder.ts";
-import { settled } from "../support/notebookPage.ts";
+import { answered } from "../support/notebookPage.ts";
 import { openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -59,7 +59,7 @@ async function open(): Promise<Page> {
   const context = await browser.newContext();
   const page = await context.newPage();
   await page.goto(`http://127.0.0.1:${port}/`);
-  await settled(page);
+  await answered(page);
   await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
   await page.waitForLoadState("networkidle"); // what follows the answer unasked has come
   return page;
@@ -105,7 +105,7 @@ describe("a page whose server", () => {
     await page.locator("#first-field-usualDay_km").blur();
     await serve(inject("notebookFolder"));
     await page.locator("#answer").getByRole("button", { name: "Try again" }).click();
-    await settled(page);
+    await answered(page);
     expect(await page.locator("#answer .say").textContent()).toContain("usual day of 47\u00a0km");
     await page.context().close();
   });
@@ -120,7 +120,7 @@ describe("a page whose server", () => {
     await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
     await page.locator("#theCar .reasons").getByRole("button", { name: "Reload the page" }).click();
     await page.waitForLoadState("load");
-    await settled(page);
+    await answered(page);
     expect(await page.locator("h1").textContent()).toBe("New job");
     expect(await page.inputValue("#answer-day")).toBe("47");
     await page.context().close();
@@ -139,7 +139,7 @@ describe("a page whose server", () => {
     expect(await overdue.isVisible()).toBe(true);
     await page.unroute(/assets/);
     await overdue.getByRole("link").click();
-    await settled(page);
+    await answered(page);
     await context.close();
   });
 

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, inject, it } from "vitest";
 import { readJob } from "../../shared/job/readJob.ts";
 import { sharedPage } from "../../web/store/sharedPage.ts";
 import { changedDemo } from "../support/changedDemo.ts";
-import { settled } from "../support/notebookPage.ts";
+import { answered } from "../support/notebookPage.ts";
 import { openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -20,7 +20,7 @@ it("lets whoever is sent a page try out all that stands beside the answer, and c
   const body = sharedPage(await (await fetch(url)).text(), readJob(changedDemo({ title: "Sent to a client" })));
   await page.route(url, (route) => route.fulfill({ body, contentType: "text/html" }));
   await page.goto(url);
-  await settled(page);
+  await answered(page);
   expect(await page.locator("h1").textContent()).toBe("Sent to a client");
   const table = () => page.locator(".answer-table").textContent();
 
@@ -29,7 +29,7 @@ it("lets whoever is sent a page try out all that stands beside the answer, and c
   expect(await page.locator("#answer .pin").textContent()).toContain("as it is now");
   await page.locator("#answer-ceiling").selectOption({ label: "80 %" });
   await expect.poll(table).not.toBe(full);
-  await settled(page);
+  await answered(page);
   expect(await page.locator("#answer-ceiling option:checked").textContent()).toBe("80 %");
   await page.getByRole("button", { name: "Back to pinned" }).click();
   expect(await page.locator("#answer-ceiling option:checked").textContent()).not.toBe("80 %");

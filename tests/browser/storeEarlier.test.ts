@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { PAUSE_ms } from "../../web/store/versionPolicy.ts";
-import { choosePaper, finding, settled, write } from "../support/notebookPage.ts";
+import { answered, choosePaper, finding, write } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 import { storedRecords } from "../support/storedRecords.ts";
 
@@ -17,7 +17,7 @@ const day = (page: Page) => page.locator("#field-usualDay_km");
 /** Until the answer, and what the job's own working says, are of the day that is shown. */
 const shows = async (page: Page, day_km: number) => {
   await expect.poll(() => finding(page, "theJob"), { timeout: 30_000 }).toContain(`${day_km} km`);
-  await settled(page);
+  await answered(page);
   expect(await page.locator("output[for=answer-day]").textContent()).toBe(`${day_km} km`);
   expect(await day(page).inputValue()).toBe(`${day_km} km`);
 };

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { makeLog, makeTruth } from "../support/logMaker.ts";
 import { writeGpx } from "../support/logWriter.ts";
-import { settled, unfold, write } from "../support/notebookPage.ts";
+import { answered, unfold, write } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -111,7 +111,7 @@ describe("nothing of one client's job is in another's", () => {
 
     await example(page, "Vineyard");
     await page.locator("h1", { hasText: "Vineyard" }).waitFor();
-    await settled(page);
+    await answered(page);
     await unfold(page);
     const found = `${await everything(page)} ${await papers(page)} ${await givenAway(page)}`;
     expect(ofMarigold.filter((trace) => found.includes(trace))).toEqual([]);
@@ -123,7 +123,7 @@ describe("nothing of one client's job is in another's", () => {
 
     await page.getByRole("button", { name: /^Open Piano/ }).click();
     await page.locator("h1", { hasText: "Piano tuner" }).waitFor();
-    await settled(page);
+    await answered(page);
     await unfold(page);
     expect(`${await everything(page)} ${await papers(page)} ${await givenAway(page)}`).not.toContain("Foxglove");
     const again = {
@@ -140,7 +140,7 @@ describe("nothing of one client's job is in another's", () => {
     for (const [field, text] of Object.entries(again)) expect(await page.inputValue(field), field).toBe(text);
     await page.reload();
     await page.locator("h1", { hasText: "Piano tuner" }).waitFor();
-    await settled(page);
+    await answered(page);
     for (const [field, text] of Object.entries(again))
       await expect.poll(() => page.inputValue(field), { message: field }).toBe(text);
     expect(await page.locator("#answer .pin").textContent()).toMatch(/usual day 43.km/);
@@ -166,14 +166,14 @@ describe("nothing of one client's job is in another's", () => {
 describe("a worker that dies", () => {
   it("is started anew: the next change is answered, and no old answer stays", async () => {
     const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
-    await settled(page);
+    await answered(page);
     const answer = () => page.locator("#answer .say").textContent();
     const before = await answer();
     for (const worker of page.workers()) await worker.evaluate(() => self.close());
     await page.locator("#answer-field-vehicle-load_kg").fill("500 kg");
     // Until it is answered, what stands is marked as what was before.
     await page.waitForFunction(() => document.querySelector<HTMLElement>("#answer")?.dataset["late"] !== "none");
-    await settled(page);
+    await answered(page);
     await expect.poll(answer).not.toBe(before);
     expect(faults).toEqual([]);
     await page.context().close();

@@ -37,15 +37,6 @@ export async function answered(page: Page): Promise<void> {
   );
 }
 
-/** Waits until the answer is of what is in the job, bands and all. */
-export async function settled(page: Page): Promise<void> {
-  await page.waitForFunction(
-    () => document.querySelector<HTMLElement>("#answer")?.dataset["late"] === "none",
-    undefined,
-    { timeout: 60_000 },
-  );
-}
-
 /** The finding of a section, as one text with plain spaces. */
 export async function finding(page: Page, section: string): Promise<string> {
   const text = await page.locator(`#${section} .sentence`).textContent();

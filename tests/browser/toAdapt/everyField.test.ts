@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
 import { type Complaint, walkFields, writableFields } from "../../support/fieldWalk.ts";
-import { saidAt, settled, unfold, worked } from "../../support/notebookPage.ts";
+import { answered, saidAt, unfold, worked } from "../../support/notebookPage.ts";
 import { openNotebook, openWorking, openWorkings, startChromium } from "../../support/openNotebook.ts";
 
 let browser: Browser;
@@ -45,13 +45,13 @@ function textsFor(id: string, index: number): readonly string[] {
 }
 
 async function openDemo(page: Page, index: number): Promise<void> {
-  await settled(page);
+  await answered(page);
   if (index > 0) {
     await page.locator(".jobs > summary").click();
     await page.getByRole("button", { name: `Example: ${demos[index].title}` }).click();
     await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, demos[index].title);
     await page.locator(".jobs > summary").click();
-    await settled(page);
+    await answered(page);
   }
 }
 
@@ -175,7 +175,7 @@ describe("every field", walkTimeout, () => {
   it("typed key by key lets the answer stand on its last good value, and says which that is", async () => {
     const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
     await openAll(page);
-    await settled(page);
+    await answered(page);
     const before = await figuresOf(page);
     const answerNow = () => page.locator("#answer :is(.verdict, .say, .answer-table)").allTextContents();
     const answer = await answerNow();
