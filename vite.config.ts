@@ -75,6 +75,10 @@ const roomProjects = rooms.map((room) => ({
     name: room,
     include: [`tests/${room}/**/*.test.ts`],
     setupFiles: ["tests/support/sameCases.ts"],
+    // A worker loads each module once, not once a file: none keeps what a test changes, but for the page's library, which keeps
+    // the document that it first found.
+    pool: "threads" as const,
+    isolate: room === "web",
     // Snapshots of text and pictures must not depend on where the machine stands.
     env: { TZ: "UTC" },
     // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.

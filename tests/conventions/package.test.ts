@@ -42,7 +42,7 @@ beforeAll(async () => {
   const types = run(
     root,
     process.execPath,
-    "node_modules/typescript/lib/tsc.js",
+    "node_modules/typescript-7/bin/tsc",
     ...flags,
     "--outDir",
     join(made, "dist/core/types"),

@@ -6,8 +6,9 @@ import { rooms, root, sourceFiles } from "../support/sourceFiles.ts";
 
 const projects = ["shared", "sim", "sim/cli", "web", "tests"];
 
+// The compiler of version 7 has no interface for programs yet, so that what reads syntax trees has version 6.
 it.each(projects)("%s holds to its types", async (project) => {
-  const { code, said } = await runTool("node_modules/typescript/bin/tsc", ["-p", project, "--pretty", "false"]);
+  const { code, said } = await runTool("node_modules/typescript-7/bin/tsc", ["-p", project, "--pretty", "false"]);
   expect(said).toBe("");
   expect(code).toBe(0);
 });
