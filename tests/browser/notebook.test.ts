@@ -1,16 +1,7 @@
 import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import {
-  answered,
-  choosePaper,
-  expectNoSidewaysScroll,
-  finding,
-  saidAt,
-  unfold,
-  worked,
-  write,
-} from "../support/notebookPage.ts";
+import { answered, expectNoSidewaysScroll, finding, saidAt, unfold, worked, write } from "../support/notebookPage.ts";
 import { openNotebook, openWith, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -197,21 +188,4 @@ describe("notebook", () => {
     },
     300_000,
   ); // axe looks at every mark of every figure
-
-  it("prints every figure and what was given as text", async () => {
-    const { page } = await openNotebook(browser);
-    await worked(page);
-    await choosePaper(page, "workings");
-    await page.emulateMedia({ media: "print" });
-    const hidden = await page
-      .locator("figure > svg")
-      .evaluateAll((all) => all.filter((each) => each.getBoundingClientRect().height === 0).length);
-    expect(hidden).toBe(0);
-    expect(await page.locator("#theCar .entry").first().isVisible()).toBe(false);
-    expect(await page.locator("#theCar .field .as-printed").nth(1).textContent()).toContain("18 3/4 cwt");
-    const pdf = await page.pdf({ tagged: true });
-    expect(pdf.subarray(0, 5).toString()).toBe("%PDF-");
-    expect(pdf.length).toBeGreaterThan(100_000);
-    await page.context().close();
-  });
 });

@@ -54,3 +54,27 @@ export function printedFigures(pdf: Buffer): PrintedFigure[] {
   }
   return found;
 }
+
+/** How many pages a PDF has. */
+export function pagesOf(pdf: Buffer): number {
+  return pdf.toString("latin1").match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+}
+
+/** Headings in the outline of a PDF: those of a page that was lost are not in it. */
+export function printedHeadings(pdf: Buffer): string[] {
+  return [...pdf.toString("latin1").matchAll(/\/Title \(((?:[^\\)]|\\.)*)\)/g)].map(([, title = ""]) => title);
+}
+
+/** Fonts of a PDF whose letters are not in it, by name: a font of type 3 holds each as a drawing, any other needs its file. */
+export function fontsLeftOut(pdf: Buffer): string[] {
+  const objects = new Map<string, string>();
+  for (const [, id = "", body = ""] of pdf.toString("latin1").matchAll(/(?:^|\n)(\d+) 0 obj\s([\s\S]*?)\nendobj/g)) {
+    objects.set(id, body);
+  }
+  const fonts = [...objects.values()].filter((body) => /\/Type\s*\/Font\b/.test(body));
+  if (fonts.length === 0) throw new Error("a PDF without any font");
+  return fonts
+    .filter((body) => !/\/Subtype\s*\/Type[03]\b/.test(body))
+    .filter((body) => !/\/FontFile/.test(objects.get(/\/FontDescriptor (\d+) 0 R/.exec(body)?.[1] ?? "") ?? ""))
+    .map((body) => /\/BaseFont\s*\/(\S+)/.exec(body)?.[1] ?? body.slice(0, 80));
+}

@@ -16,6 +16,8 @@ interface Shown {
 
 /** What stands over and under the picture on one screen: bar, verdict, sentence, table. The rows take what is left. */
 const AROUND_px = 470;
+/** On paper: the width of an A4 page between its margins, and rows of the usual height. */
+const PAPER_px = { width_px: 672, height_px: 800 };
 const ROW_px = { least: 60, most: 112, narrow: 84 };
 
 /** Puts the picture into its place, draws it anew when anything in it changes, and lets it be read by keys and by pointing. */
@@ -29,13 +31,22 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     place,
   );
   const [figure, reading] = place.children as unknown as [HTMLElement, HTMLElement];
+  let isOnPaper = false;
   const follow = () => {
-    const width_px = Math.max(300, Math.floor(place.clientWidth / 4) * 4);
-    if (width_px !== size.peek().width_px || innerHeight !== size.peek().height_px)
-      size.value = { width_px, height_px: innerHeight };
+    const now = isOnPaper
+      ? PAPER_px
+      : { width_px: Math.max(300, Math.floor(place.clientWidth / 4) * 4), height_px: innerHeight };
+    if (now.width_px !== size.peek().width_px || now.height_px !== size.peek().height_px) size.value = now;
+  };
+  const lay = (onPaper: boolean) => {
+    isOnPaper = onPaper;
+    follow();
   };
   new ResizeObserver(follow).observe(place);
   addEventListener("resize", follow);
+  // A telephone prints no telephone's picture.
+  addEventListener("beforeprint", () => lay(true));
+  addEventListener("afterprint", () => lay(false));
 
   effect(() => {
     jobEditor.opened.value;

@@ -40,9 +40,11 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
       make(
         "p",
         "caption",
-        "Left on coming home from a usual day: above the line new, on it winter, below it at ten years in winter. A bar is what is not known.",
+        `Left on coming home from a usual day: above the line new, on it winter, below it at ten years in winter. A bar is what is not known${
+          (answer.longestDay_km ?? 0) > answer.day_km ? ", a ringed dot the longest day" : ""
+        }.`,
       ),
-    tableOf(make, content.table.head, content.table.rows),
+    tableOf(make, content.table.head, content.table.rows, "packs"),
     make("p", "remark", content.tableRemark),
     make(
       "div",

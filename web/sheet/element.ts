@@ -21,12 +21,13 @@ export function tableOf(
   make: Make,
   head: readonly string[],
   rows: readonly { readonly cells: readonly string[]; readonly isChosen?: boolean }[],
+  className = "",
 ): HTMLElement {
   const cell = (name: string) => (text: string, i: number) =>
     make(name, i === 0 || i === head.length - 1 ? "is-text" : "is-number", text);
   return make(
     "table",
-    "",
+    className,
     make("thead", "", make("tr", "", ...head.map(cell("th")))),
     make(
       "tbody",

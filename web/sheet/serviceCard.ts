@@ -27,7 +27,7 @@ export function serviceCard(document: Document, job: Pick<Job, "title">): HTMLEl
       make("div", "top", make("h1", "", `${job.title}: service card`), make("p", "", "")),
       make(
         "table",
-        "boxes",
+        "boxes is-card",
         make(
           "thead",
           "",

@@ -8,6 +8,7 @@ import { drawAnswer } from "../../../web/answer/picture/drawAnswer.ts";
 import { readAnswer } from "../../../web/answer/picture/readAnswer.ts";
 import { rowsShown } from "../../../web/answer/picture/rowsShown.ts";
 import { inventedCandidate, inventedUnknown, inventedUse } from "../../support/inventedCandidate.ts";
+import { overlapsOf, wordsOf } from "../../support/wordsOf.ts";
 
 // 10 km for every kWh today, half of that in winter, a quarter at ten years in winter; a usual day of 10 km.
 function answered(sizes: readonly number[], share = 0.1, changes: Parameters<typeof inventedUse>[0] = {}): Answer {
@@ -85,6 +86,27 @@ describe("the drawing", () => {
     expect(svg.querySelectorAll(".mark")).toHaveLength(0);
     expect(svg.textContent).toContain("Full, this pack has 110 V");
     expect(svg.textContent).toContain("stop");
+  });
+
+  it("has no words upon each other on the client sheet, where rows are lowest", () => {
+    fc.assert(
+      fc.property(
+        fc.uniqueArray(fc.integer({ min: 1, max: 300 }), { minLength: 1, maxLength: 4 }),
+        fc.integer({ min: 1, max: 300 }),
+        fc.integer({ min: 1, max: 300 }),
+        (tenths, usualDay_km, more_km) => {
+          const sizes = tenths.map((tenth) => tenth / 10);
+          const answer = answered(sizes, 0.1, { usualDay_km, longestDay_km: usualDay_km + more_km });
+          const chosen = answer.recommended ?? 0;
+          const { svg } = drawAnswer(answer, {
+            ...{ document, width_px: 680, rowHeight_px: 50, units: "metric" },
+            ...{ rows: rowsShown(answer, chosen), chosen },
+          });
+          expect(overlapsOf(wordsOf(svg))).toEqual([]);
+        },
+      ),
+      { numRuns: 200 },
+    );
   });
 
   it("keeps within its width, with numbers only, for any packs", () => {

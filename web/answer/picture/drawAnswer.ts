@@ -40,6 +40,10 @@ const FOOT_px = 26;
 const TEXT_px = 14;
 /** Below this height of a row its three lines of words are set closer. */
 const LOW_ROW_px = 60;
+/** How far below its row's line a mark stands, in heights of the row: words beside the marks are as far apart as lines of text in the lowest. */
+const MARK_share: Readonly<Record<ConditionId, number>> = { new: -0.34, winter: -0.05, tenYearsWinter: 0.25 };
+/** Taken as the width of a letter where room for words is looked for. */
+const LETTER_px = 7;
 
 /**
  * Every pack's evening on coming home: a row a pack, along it what is left of the day. New above the row's line, winter next to it, at
@@ -71,6 +75,7 @@ export function drawAnswer(answer: Answer, drawing: AnswerDrawing): AnswerPictur
     fill: look.ink,
   }) as SVGSVGElement;
   svg.append(...ground(pen, frame, { left_px, right_px, isNarrow, units }));
+  // Before the rows, so that it runs through no word of theirs.
   const home_px = toPixel(0);
   svg.append(
     pen("line", {
@@ -192,13 +197,8 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   group.append(
     pen("line", { class: "middle", x1: left_px, x2: right_px, y1: middle_px, y2: middle_px, stroke: look.pinned }),
   );
-  const offsets: Record<ConditionId, number> = {
-    new: -0.31 * space_px,
-    winter: -0.1 * space_px,
-    tenYearsWinter: 0.19 * space_px,
-  };
   for (const mark of marksOf(pack, units)) {
-    const y_px = middle_px + offsets[mark.condition];
+    const y_px = middle_px + MARK_share[mark.condition] * space_px;
     group.append(markShape(pen, mark, y_px, toPixel, isChosen, left_px));
     if (isChosen) group.append(markLabel(pen, mark, y_px, frame));
   }
@@ -259,8 +259,9 @@ function markShape(
   const group = pen("g", { class: `mark mark-${condition}${isBlack ? " is-band" : ""}`, stroke, fill: stroke });
   const [low, high, value] = [band.low, band.high, band.value].map((left) => Math.max(left_px, toPixel(left)));
   if (high <= left_px) {
+    if (isChosen) return group; // its words say where it is
     const words = `‹ ${Math.ceil(-band.value)} short`;
-    group.append(pen("text", { x: left_px + 4, y: y_px + 5, stroke: "none", fill: look.inkSoft }, words));
+    group.append(halo(pen, { x: left_px + 4, y: y_px + 5, fill: look.inkSoft }, words, look.tint));
     return group;
   }
   group.append(pen("line", { x1: low, x2: high, y1: y_px, y2: y_px, "stroke-width": isBlack ? 4 : 3 }));
@@ -274,33 +275,40 @@ function markShape(
 }
 
 /** Which mark it is, beside it on the side that has room. */
-function markLabel(
-  pen: Draw,
-  mark: Mark,
-  y_px: number,
-  { toPixel, right_px, left_px, isNarrow }: RowFrame,
-): SVGElement {
-  const name = conditionNames[mark.condition];
-  const words = isNarrow ? name : `${name}: ${mark.words}`;
-  const width_px = 7 * words.length;
-  const end_px = Math.max(left_px, toPixel(mark.band.high)) + 10;
-  const isRight = end_px + width_px < right_px;
+function markLabel(pen: Draw, mark: Mark, y_px: number, frame: RowFrame): SVGElement {
+  const { words, from_px, to_px, isRight } = labelPlace(mark, frame);
   const attributes = {
     class: "mark-label",
     y: y_px + 5,
     ...(mark.condition === "tenYearsWinter" && { "font-weight": 600 }),
-    ...(isRight
-      ? { x: end_px, "text-anchor": "start" }
-      : { x: Math.max(left_px + width_px, toPixel(mark.band.low) - 10), "text-anchor": "end" }),
+    ...(isRight ? { x: from_px, "text-anchor": "start" } : { x: to_px, "text-anchor": "end" }),
   };
   return halo(pen, attributes, words);
 }
 
-/** Text on a ground of paper, so that lines do not run through it. */
-function halo(pen: Draw, attributes: Readonly<Record<string, string | number>>, words: string): SVGElement {
+/** The words beside a mark, and the pixels that they take at most. */
+function labelPlace(mark: Mark, { toPixel, right_px, left_px, isNarrow }: RowFrame) {
+  const name = conditionNames[mark.condition];
+  const isBeyond = toPixel(mark.band.high) <= left_px;
+  const full = `${name}: ${mark.words}`;
+  const words = isBeyond ? `‹ ${full}` : isNarrow ? name : full;
+  const width_px = LETTER_px * words.length;
+  const end_px = isBeyond ? left_px + 4 : toPixel(mark.band.high) + 10;
+  const isRight = end_px + width_px < right_px;
+  const to_px = isRight ? end_px + width_px : Math.max(left_px + width_px, toPixel(mark.band.low) - 10);
+  return { words, from_px: to_px - width_px, to_px, isRight };
+}
+
+/** Text on a ground of its own, so that lines do not run through it. */
+function halo(
+  pen: Draw,
+  attributes: Readonly<Record<string, string | number>>,
+  words: string,
+  ground = look.paper,
+): SVGElement {
   return pen(
     "text",
-    { ...attributes, stroke: look.paper, "stroke-width": 4, "stroke-linejoin": "round", "paint-order": "stroke" },
+    { ...attributes, stroke: ground, "stroke-width": 4, "stroke-linejoin": "round", "paint-order": "stroke" },
     words,
   );
 }
@@ -356,28 +364,49 @@ function rings(
   index: number,
   { units }: AnswerDrawing,
   { middle_px, space_px, isChosen }: RingsAt,
-  { toPixel, left_px, isNarrow }: RowFrame,
+  frame: RowFrame,
 ): SVGElement[] {
+  const { toPixel, left_px, isNarrow } = frame;
   const { longest } = answer.packs[index];
   if (!longest || answer.longestDay_km === undefined || answer.longestDay_km <= answer.day_km) return [];
   const out: SVGElement[] = [];
   for (const condition of ["new", "tenYearsWinter"] as const) {
     const { value } = inReaders(longest[condition], units);
     const x_px = toPixel(value);
-    const y_px = middle_px + (condition === "new" ? -0.31 : 0.36) * space_px;
+    const y_px = middle_px + (condition === "new" ? MARK_share.new : 0.36) * space_px;
     if (x_px < left_px + 8) continue;
     const group = pen("g", { class: "longest", stroke: look.ink, fill: "none", "stroke-width": 2 });
     group.append(pen("circle", { cx: x_px, cy: y_px, r: 4.5 }), pen("circle", { cx: x_px, cy: y_px, r: 1 }));
     if (isChosen && condition === "new" && !isNarrow) {
       const day = inUnits("distance", answer.longestDay_km, units);
-      const words = `longest day, ${Math.round(day.number)} ${day.unit}`;
-      const isLeft = x_px - 7 * words.length > left_px;
-      const at = isLeft ? { x: x_px - 10, "text-anchor": "end" } : { x: x_px + 10 };
-      group.append(halo(pen, { ...at, y: y_px + 5, fill: look.ink, "font-style": "italic" }, words));
+      const words = [`longest day, ${Math.round(day.number)} ${day.unit}`, "longest day"];
+      const beside = freeBeside(x_px, words, marksOf(answer.packs[index], units)[0], frame);
+      if (beside) {
+        const attributes = { x: beside.x_px, y: y_px + 5, "text-anchor": beside.anchor, "font-style": "italic" };
+        group.append(halo(pen, { ...attributes, fill: look.ink }, beside.words));
+      }
     }
     out.push(group);
   }
   return out;
+}
+
+/** The first of some words that have room at the left or at the right of a ring, where they meet neither the mark at its height nor that mark's words. */
+function freeBeside(ring_px: number, words: readonly string[], mark: Mark, frame: RowFrame) {
+  const { toPixel, left_px, right_px } = frame;
+  const label = labelPlace(mark, frame);
+  const taken = [
+    [toPixel(mark.band.low) - 8, toPixel(mark.band.high) + 8] as const,
+    [label.from_px, label.to_px] as const,
+  ];
+  const isFree = (from_px: number, to_px: number) =>
+    from_px >= left_px && to_px <= right_px && taken.every(([from, to]) => to_px < from || from_px > to);
+  for (const each of words) {
+    const width_px = LETTER_px * each.length;
+    if (isFree(ring_px - 10 - width_px, ring_px - 10)) return { words: each, x_px: ring_px - 10, anchor: "end" };
+    if (isFree(ring_px + 10, ring_px + 10 + width_px)) return { words: each, x_px: ring_px + 10, anchor: "start" };
+  }
+  return undefined;
 }
 
 /** What the largest pack carries for nothing, where its row has room: between home and its first mark. */

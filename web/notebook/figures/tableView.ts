@@ -31,7 +31,7 @@ export function tableView(table: Table, id: string): TemplateResult {
                   ? html`<th scope="row" role="rowheader">${unbroken(cell)}</th>`
                   : html`<td
                       role="cell"
-                      class=${isText(i) ? (cell.length > LONG_LETTERS ? "is-long" : "") : "is-number"}
+                      class="${isText(i) ? "" : "is-number"} ${cell.length > LONG_LETTERS ? "is-long" : ""}"
                       data-head=${table.columns[i]?.title ?? ""}
                     >${unbroken(cell)}</td>`,
               )}

@@ -6,11 +6,11 @@ export { serviceCard } from "../../sheet/serviceCard.ts";
 export { sheetContent } from "../../sheet/sheetContent.ts";
 export { visitForm } from "../../sheet/visitForm.ts";
 
-/** A paper with its own look beside it, which holds for nothing else on the page. */
+/** A paper with its own look and margins beside it: they go with it when it goes. */
 export function inStyle(document: Document, paper: HTMLElement): HTMLElement {
   const whole = document.createElement("div");
   const style = document.createElement("style");
-  style.textContent = sheetStyle.replace(/@page[^}]*\}/, "");
+  style.textContent = sheetStyle;
   whole.append(style, paper);
   return whole;
 }
