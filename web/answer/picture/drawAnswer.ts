@@ -41,7 +41,7 @@ const TEXT_px = 14;
 /** Below this height of a row its three lines of words are set closer. */
 const LOW_ROW_px = 60;
 /** How far below its row's line a mark stands, in heights of the row: words beside the marks are as far apart as lines of text in the lowest. */
-const MARK_share: Readonly<Record<ConditionId, number>> = { new: -0.34, winter: -0.05, tenYearsWinter: 0.25 };
+const MARK_ratio: Readonly<Record<ConditionId, number>> = { new: -0.34, winter: -0.05, tenYearsWinter: 0.25 };
 /** Taken as the width of a letter where room for words is looked for. */
 const LETTER_px = 7;
 
@@ -198,7 +198,7 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
     pen("line", { class: "middle", x1: left_px, x2: right_px, y1: middle_px, y2: middle_px, stroke: look.pinned }),
   );
   for (const mark of marksOf(pack, units)) {
-    const y_px = middle_px + MARK_share[mark.condition] * space_px;
+    const y_px = middle_px + MARK_ratio[mark.condition] * space_px;
     group.append(markShape(pen, mark, y_px, toPixel, isChosen, left_px));
     if (isChosen) group.append(markLabel(pen, mark, y_px, frame));
   }
@@ -373,7 +373,7 @@ function rings(
   for (const condition of ["new", "tenYearsWinter"] as const) {
     const { value } = inReaders(longest[condition], units);
     const x_px = toPixel(value);
-    const y_px = middle_px + (condition === "new" ? MARK_share.new : 0.36) * space_px;
+    const y_px = middle_px + (condition === "new" ? MARK_ratio.new : 0.36) * space_px;
     if (x_px < left_px + 8) continue;
     const group = pen("g", { class: "longest", stroke: look.ink, fill: "none", "stroke-width": 2 });
     group.append(pen("circle", { cx: x_px, cy: y_px, r: 4.5 }), pen("circle", { cx: x_px, cy: y_px, r: 1 }));
