@@ -15,17 +15,17 @@ export type { Stop } from "./plan/answer/stops.ts";
 export { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
 export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
-export { continuousHeat } from "./plan/continuousHeat.ts";
-export { driveJob } from "./plan/driveJob.ts";
+export { driveJob } from "./plan/drive/driveJob.ts";
+export { motorSurface } from "./plan/drive/motorSurface.ts";
+export { roadTrace } from "./plan/drive/roadTrace.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
-export { engineCurve } from "./plan/engineCurve.ts";
 export { enoughFor } from "./plan/enough.ts";
-export { type FittedMotor, fitDatasheet } from "./plan/fitMotor.ts";
-export { motorSurface } from "./plan/motorSurface.ts";
-export type { MotorMap } from "./plan/readMotorMap.ts";
-export type { ReasonFacts } from "./plan/reasonFacts.ts";
-export { roadTrace } from "./plan/roadTrace.ts";
-export { steadyTable } from "./plan/steadyTable.ts";
+export { continuousHeat } from "./plan/going/continuousHeat.ts";
+export { engineCurve } from "./plan/going/engineCurve.ts";
+export { steadyTable } from "./plan/going/steadyTable.ts";
+export { type FittedMotor, fitDatasheet } from "./plan/motorMap/fitMotor.ts";
+export type { MotorMap } from "./plan/motorMap/readMotorMap.ts";
+export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
@@ -78,14 +78,14 @@ export async function openRoutes() {
 
 /** The reader of motor maps: a piece of its own too, as few jobs bring one. */
 export async function openMotorMaps() {
-  return import("./plan/readMotorMap.ts");
+  return import("./plan/motorMap/readMotorMap.ts");
 }
 
 /** Formulae, inputs and sources of results, with the sums: a piece of its own, fetched when somebody asks why. */
 export async function openExplanations() {
   const [{ explanations }, { workedReason }] = await Promise.all([
-    import("./plan/explanations.ts"),
-    import("./plan/workedReasons.ts"),
+    import("./plan/reasons/explanations.ts"),
+    import("./plan/reasons/workedReasons.ts"),
   ]);
   return { explanations, workedReason };
 }

@@ -27,8 +27,8 @@ import { keepLastOpen } from "./notebook/jobs/lastOpen.ts";
 import { firstJob, openFirst } from "./notebook/jobs/openFirst.ts";
 import { mount } from "./notebook/mount.ts";
 import { browserPlatform, sentPlatform } from "./store/browserPlatform.ts";
+import { jobInPage } from "./store/files/sharedPage.ts";
 import { openJobs } from "./store/jobs.ts";
-import { jobInPage } from "./store/sharedPage.ts";
 import { readElsewhere } from "./worker/readElsewhere.ts";
 import { startWorkers } from "./worker/startWorkers.ts";
 

@@ -4,7 +4,7 @@ import { checkSize } from "./checkSize.ts";
 import { describeFound } from "./describeFound.ts";
 import { inPresentNames } from "./formerNames.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
-import { Road } from "./road.ts";
+import { Road } from "./schema/road.ts";
 import { toProblems } from "./toProblems.ts";
 
 const MOST_LETTERS = 100_000_000; // the most values that a job may hold, each of 25 letters

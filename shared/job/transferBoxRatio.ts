@@ -1,4 +1,4 @@
-import type { Driveline } from "./driveline.ts";
+import type { Driveline } from "./schema/driveline.ts";
 
 // Apart from the schema, which the simulation has no use for and its worker no room.
 

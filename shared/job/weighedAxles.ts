@@ -1,4 +1,4 @@
-import type { Weights } from "./weights.ts";
+import type { Weights } from "./schema/weights.ts";
 
 /** Loads of the two axles as weighed, in kilograms. */
 export function weighedAxles({ weighed }: Weights): { readonly front_kg: number; readonly rear_kg: number } {

@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { PhysicalRoadLoad } from "../job/vehicle.ts";
+import { PhysicalRoadLoad } from "../job/schema/vehicle.ts";
 import { invented, practice, published } from "./origin.ts";
 import { partOf } from "./part.ts";
 import type { PartOrigin } from "./partOrigin.ts";

@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { Charger } from "../job/charger.ts";
+import { Charger } from "../job/schema/charger.ts";
 import { asDescribed, practice } from "./origin.ts";
 import { partOf } from "./part.ts";
 

@@ -1,4 +1,4 @@
-import type { Motor, MotorLoss } from "../job/motor.ts";
+import type { Motor, MotorLoss } from "../job/schema/motor.ts";
 import { W_PER_KW } from "../units.ts";
 import { derived } from "./origin.ts";
 import type { PartOrigin } from "./partOrigin.ts";

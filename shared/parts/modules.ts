@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { Module } from "../job/battery.ts";
+import { Module } from "../job/schema/battery.ts";
 import { ironPhosphateModules } from "./modulesIronPhosphate.ts";
 import { nickelModules } from "./modulesNickel.ts";
 import { partOf } from "./part.ts";

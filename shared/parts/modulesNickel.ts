@@ -1,4 +1,4 @@
-import type { Module } from "../job/battery.ts";
+import type { Module } from "../job/schema/battery.ts";
 import { arrhenius25, nickelRich_V, olderPolymer_V, soc_frac } from "./openCircuitCurves.ts";
 import { asDescribed, invented, inventedCurve, practice, publishedCurve } from "./origin.ts";
 import type { Part } from "./part.ts";

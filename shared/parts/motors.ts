@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { Motor } from "../job/motor.ts";
+import { Motor } from "../job/schema/motor.ts";
 import { brushedMotors } from "./motorsBrushed.ts";
 import { inductionMotors } from "./motorsInduction.ts";
 import { magnetMotors } from "./motorsMagnet.ts";

@@ -1,4 +1,4 @@
-import type { Motor } from "../job/motor.ts";
+import type { Motor } from "../job/schema/motor.ts";
 import { invented, inventedCurve, practice, published } from "./origin.ts";
 import type { Part } from "./part.ts";
 

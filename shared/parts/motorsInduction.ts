@@ -1,4 +1,4 @@
-import type { Motor } from "../job/motor.ts";
+import type { Motor } from "../job/schema/motor.ts";
 import { genericLossOfPeak, genericLossOrigins } from "./genericLoss.ts";
 import { invented, published } from "./origin.ts";
 import type { Part } from "./part.ts";

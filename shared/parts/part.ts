@@ -1,6 +1,6 @@
 import * as z from "zod";
-import { line } from "../job/number.ts";
 import { isAtOrBelow, numbersIn } from "../job/path.ts";
+import { line } from "../job/schema/number.ts";
 import { PartOrigin } from "./partOrigin.ts";
 
 /** One generic part: `data` is what a job takes as it is, `origins` says of every number in it where it comes from. */

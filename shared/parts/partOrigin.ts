@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { line } from "../job/number.ts";
+import { line } from "../job/schema/number.ts";
 
 /** Where one value of a generic part comes from, and how far it may be off. */
 export const PartOrigin = z

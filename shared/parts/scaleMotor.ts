@@ -1,5 +1,5 @@
-import type { Motor, MotorLoss } from "../job/motor.ts";
 import { numbersIn } from "../job/path.ts";
+import type { Motor, MotorLoss } from "../job/schema/motor.ts";
 import type { Part } from "./part.ts";
 
 /** A generic motor is drawn larger or smaller by at most this factor of power. */

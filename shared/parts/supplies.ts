@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { Supply } from "../job/supply.ts";
+import { Supply } from "../job/schema/supply.ts";
 import { practice, published } from "./origin.ts";
 import { partOf } from "./part.ts";
 import type { PartOrigin } from "./partOrigin.ts";

@@ -1,5 +1,5 @@
 import * as z from "zod";
-import { between } from "../job/number.ts";
+import { between } from "../job/schema/number.ts";
 import { practice, published } from "./origin.ts";
 import { type Part, partOf } from "./part.ts";
 

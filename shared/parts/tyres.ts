@@ -1,5 +1,5 @@
 import type * as z from "zod";
-import { Tyres } from "../job/vehicle.ts";
+import { Tyres } from "../job/schema/vehicle.ts";
 import { invented, practice, published } from "./origin.ts";
 import { partOf } from "./part.ts";
 

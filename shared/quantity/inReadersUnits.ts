@@ -1,4 +1,4 @@
-import type { QuantityKind } from "./kinds.ts";
+import type { QuantityKind } from "./kinds/kinds.ts";
 import { type UnitHabit, writeQuantity } from "./writeQuantity.ts";
 
 // Remarks are written in these units; longer signs first, so that km/h is not read as km, nor mm as m.

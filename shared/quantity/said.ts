@@ -1,5 +1,5 @@
 import { formatNumber } from "./formatNumber.ts";
-import type { QuantityKind } from "./kinds.ts";
+import type { QuantityKind } from "./kinds/kinds.ts";
 import { inUnits, type UnitHabit, writeQuantity } from "./writeQuantity.ts";
 
 /** A quantity inside a sentence, in the job file's unit for its kind. */

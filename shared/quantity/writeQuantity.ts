@@ -1,7 +1,7 @@
 import { formatNumber } from "./formatNumber.ts";
-import { kindInfo, type QuantityKind } from "./kinds.ts";
+import { kindInfo, type QuantityKind } from "./kinds/kinds.ts";
+import { unapplyUnit } from "./kinds/unitRule.ts";
 import { tidyUnit } from "./tidyText.ts";
-import { unapplyUnit } from "./unitRule.ts";
 
 /** The units a reader is used to. */
 export type UnitHabit = "metric" | "british" | "american";

@@ -1,4 +1,4 @@
-import type { Module, Pack } from "../../shared/job/battery.ts";
+import type { Module, Pack } from "../../shared/job/schema/battery.ts";
 import { asModules } from "./wholePack.ts";
 
 /** Modules of a pack with their boxes, bars and lids, in kilograms: modules x (1 + share for boxes). */

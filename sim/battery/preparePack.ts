@@ -1,4 +1,4 @@
-import type { Module, Pack } from "../../shared/job/battery.ts";
+import type { Module, Pack } from "../../shared/job/schema/battery.ts";
 import { C_PER_AH, OHM_PER_MOHM, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import { prepareHeat } from "../math/heatLump.ts";
 import { uniformTable } from "../math/uniformTable.ts";

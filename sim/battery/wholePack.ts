@@ -1,4 +1,4 @@
-import type { Module, Pack } from "../../shared/job/battery.ts";
+import type { Module, Pack } from "../../shared/job/schema/battery.ts";
 import { WH_PER_KWH } from "../../shared/units.ts";
 import { uniformTable } from "../math/uniformTable.ts";
 

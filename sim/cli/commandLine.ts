@@ -1,10 +1,10 @@
 import about from "../../package.json" with { type: "json" };
 import { nearest } from "../../shared/nearest.ts";
 import { InputError, inputError, type Problem } from "../../shared/problems.ts";
+import { parseArguments } from "./arguments/parseArguments.ts";
 import type { Command, Print } from "./command.ts";
-import { commandList, commandUsage } from "./help.ts";
-import { parseArguments } from "./parseArguments.ts";
-import { visible, visibleLine } from "./visible.ts";
+import { commandList, commandUsage } from "./printing/help.ts";
+import { visible, visibleLine } from "./printing/visible.ts";
 
 /**
  * Carries out one command line and returns its exit code: 0 done, 1 a check that was asked for failed, 2 wrong

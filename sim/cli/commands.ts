@@ -1,15 +1,15 @@
-import { charge } from "./charge.ts";
-import { coastdown } from "./coastdown.ts";
 import type { Command } from "./command.ts";
-import { cycles } from "./cycles.ts";
-import { drive } from "./drive.ts";
-import { gears } from "./gears.ts";
-import { hills } from "./hills.ts";
-import { newJob } from "./new.ts";
-import { regen } from "./regen.ts";
-import { sheet } from "./sheet.ts";
-import { trace } from "./trace.ts";
-import { weigh } from "./weigh.ts";
+import { charge } from "./commands/charge.ts";
+import { coastdown } from "./commands/coastdown.ts";
+import { cycles } from "./commands/cycles.ts";
+import { drive } from "./commands/drive.ts";
+import { gears } from "./commands/gears.ts";
+import { hills } from "./commands/hills.ts";
+import { newJob } from "./commands/new.ts";
+import { regen } from "./commands/regen.ts";
+import { sheet } from "./commands/sheet.ts";
+import { trace } from "./commands/trace.ts";
+import { weigh } from "./commands/weigh.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
 export const commands: readonly Command[] = [

@@ -1,7 +1,7 @@
 import { join } from "node:path";
 import { cycleTrace, findCycle } from "../trace/standardCycles.ts";
 import type { Trace } from "../trace/trace.ts";
-import { readText } from "./files.ts";
+import { readText } from "./files/files.ts";
 
 // The folder lies as far above sim/cli as above dist/cli, so one path serves the checkout and the built command.
 const folder = join(import.meta.dirname, "../../cycles");

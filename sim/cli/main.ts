@@ -1,7 +1,7 @@
 #!/usr/bin/env node
 import { runCommandLine } from "./commandLine.ts";
 import { commands } from "./commands.ts";
-import { outputFault } from "./files.ts";
+import { outputFault } from "./files/files.ts";
 
 process.stdout.on("error", (error: NodeJS.ErrnoException) => {
   // Whoever reads along may stop early (`| head -1`): that is no fault of anybody.

@@ -1,12 +1,12 @@
 import { mkdirSync } from "node:fs";
 import { join } from "node:path";
 import { InputError } from "../../shared/problems.ts";
-import { isBuildDue } from "./builtPage.ts";
+import { numberOption, numberWithin } from "./arguments/optionValue.ts";
+import { parseArguments } from "./arguments/parseArguments.ts";
 import type { CommandOption } from "./command.ts";
-import { listen } from "./listen.ts";
-import { numberOption, numberWithin } from "./optionValue.ts";
-import { parseArguments } from "./parseArguments.ts";
-import { staticServer } from "./staticServer.ts";
+import { isBuildDue } from "./serving/builtPage.ts";
+import { listen } from "./serving/listen.ts";
+import { staticServer } from "./serving/staticServer.ts";
 
 const usualPort = 4174;
 const root = join(import.meta.dirname, "../..");

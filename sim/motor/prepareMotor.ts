@@ -1,5 +1,5 @@
-import type { Controller } from "../../shared/job/controller.ts";
-import type { Motor, MotorLoss } from "../../shared/job/motor.ts";
+import type { Controller } from "../../shared/job/schema/controller.ts";
+import type { Motor, MotorLoss } from "../../shared/job/schema/motor.ts";
 import { MPS_PER_KMH, RADPS_PER_RPM, W_PER_KW } from "../../shared/units.ts";
 import { prepareHeat } from "../math/heatLump.ts";
 import { rectangularTable } from "../math/rectangularTable.ts";

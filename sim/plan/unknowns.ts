@@ -4,7 +4,7 @@ import { M_PER_KM } from "../../shared/units.ts";
 import { prepare } from "../step/prepare.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
-import { rangeOn } from "./range.ts";
+import { rangeOn } from "./going/range.ts";
 
 /** How far a value may be off where its origin does not say. Assumed. */
 const USUAL_BAND_frac = 0.1;

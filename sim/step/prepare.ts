@@ -1,5 +1,5 @@
-import type { Pack } from "../../shared/job/battery.ts";
 import type { Job } from "../../shared/job/job.ts";
+import type { Pack } from "../../shared/job/schema/battery.ts";
 import { MM_PER_M, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import { packMass_kg } from "../battery/packMass.ts";
 import { preparePack } from "../battery/preparePack.ts";

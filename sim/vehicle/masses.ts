@@ -1,4 +1,4 @@
-import type { Vehicle } from "../../shared/job/vehicle.ts";
+import type { Vehicle } from "../../shared/job/schema/vehicle.ts";
 
 /**
  * The car as driven without a trailer: as arrived - taken out + put in (or as weighed when converted) + pack + load + what is

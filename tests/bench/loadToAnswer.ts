@@ -10,8 +10,8 @@ import { loadavg, tmpdir } from "node:os";
 import { join } from "node:path";
 import { type Browser, chromium, type Page } from "playwright-core";
 import { build } from "vite";
-import { listen } from "../../sim/cli/listen.ts";
-import { staticServer } from "../../sim/cli/staticServer.ts";
+import { listen } from "../../sim/cli/serving/listen.ts";
+import { staticServer } from "../../sim/cli/serving/staticServer.ts";
 import { chromiumFlags, chromiumPath } from "../support/chromium.ts";
 
 const VISITS = 7;

@@ -9,8 +9,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type CDPSession, chromium, type Page } from "playwright-core";
 import { build } from "vite";
-import { listen } from "../../sim/cli/listen.ts";
-import { staticServer } from "../../sim/cli/staticServer.ts";
+import { listen } from "../../sim/cli/serving/listen.ts";
+import { staticServer } from "../../sim/cli/serving/staticServer.ts";
 import { chromiumFlags, chromiumPath } from "../support/chromium.ts";
 import { gpxOfSize } from "../support/gpxOfSize.ts";
 

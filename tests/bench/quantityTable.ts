@@ -1,4 +1,4 @@
-import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../shared/quantity/kinds/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 
 // Forty quantities as a workshop writes them, and how each is understood: `npx tsx tests/bench/quantityTable.ts`.

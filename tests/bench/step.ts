@@ -1,7 +1,7 @@
 import { demos } from "../../shared/demos/index.ts";
 import { readJob } from "../../shared/job/readJob.ts";
-import { driveJob } from "../../sim/plan/driveJob.ts";
-import { rangeOn } from "../../sim/plan/range.ts";
+import { driveJob } from "../../sim/plan/drive/driveJob.ts";
+import { rangeOn } from "../../sim/plan/going/range.ts";
 import { createChannels } from "../../sim/step/channels.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import { run } from "../../sim/step/run.ts";

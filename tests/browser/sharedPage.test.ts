@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, expect, inject, it } from "vitest";
 import { readJob } from "../../shared/job/readJob.ts";
-import { sharedPage } from "../../web/store/sharedPage.ts";
+import { sharedPage } from "../../web/store/files/sharedPage.ts";
 import { changedDemo } from "../support/changedDemo.ts";
 import { answered } from "../support/notebookPage.ts";
 import { openWorking, startChromium } from "../support/openNotebook.ts";

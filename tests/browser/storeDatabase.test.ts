@@ -1,7 +1,7 @@
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from "vitest";
 import { jobText } from "../../shared/job/jobText.ts";
-import { KEPT_VERSIONS, PAUSE_ms } from "../../web/store/versionPolicy.ts";
+import { KEPT_VERSIONS, PAUSE_ms } from "../../web/store/database/versionPolicy.ts";
 import { inventedJob, withRecordedRoad } from "../support/inventedJob.ts";
 import { openWorking, startChromium } from "../support/openNotebook.ts";
 import { storedLoads, storedRecords } from "../support/storedRecords.ts";

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
-import { PAUSE_ms } from "../../web/store/versionPolicy.ts";
+import { PAUSE_ms } from "../../web/store/database/versionPolicy.ts";
 import { answered, choosePaper, finding, write } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 import { storedRecords } from "../support/storedRecords.ts";

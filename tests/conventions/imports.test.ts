@@ -59,7 +59,16 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: ["shared", ...["log", "gpx", "tcx", "kml", "nmea", "table"].map((part) => `sim/route/${part}`)],
     packages: runTime,
   },
-  "sim/plan": { rooms: ["shared", "sim/constants.ts", ...physics, "sim/step"], packages: runTime },
+  "sim/plan/motorMap": { rooms: ["shared", "sim/constants.ts", ...physics], packages: runTime },
+  "sim/plan/going": {
+    rooms: ["shared", "sim/constants.ts", ...physics, "sim/step", "sim/plan/driveReport.ts"],
+    packages: [],
+  },
+  "sim/plan/findings": {
+    rooms: ["shared", ...physics, "sim/step", "sim/plan/driveReport.ts", "sim/plan/going", "sim/plan/reasons"],
+    packages: runTime,
+  },
+  "sim/plan": { rooms: ["shared", "sim/constants.ts", ...physics, "sim/step", "sim/plan"], packages: runTime },
   // constants.ts and index.ts, the door.
   sim: { rooms: ["shared", ...physics, "sim/step", "sim/route", "sim/plan"], packages: [] },
   // The edge that knows Node; its `sheet` command may draw the client sheet. serve.ts builds the page before it serves it.
@@ -70,7 +79,9 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "web/look": { rooms: ["shared"], packages: runTime },
   "web/editing/fieldTable": { rooms: ["shared"], packages: runTime },
   "web/editing": { rooms: ["shared", "web/editing/fieldTable"], packages: runTime },
-  "web/store": { rooms: ["shared"], packages: runTime },
+  "web/store/database": { rooms: ["shared", "web/store/platform.ts"], packages: runTime },
+  "web/store/versions": { rooms: ["shared", "web/store/database"], packages: runTime },
+  "web/store": { rooms: ["shared", "web/store"], packages: runTime },
   "web/worker": { rooms: [...core, "cycles", "web/store"], packages: runTime },
   "web/log": { rooms: [...core, "web/editing", "web/store", "web/worker"], packages: runTime },
   "web/charts/parts/figure": { rooms: [...core, "web/look"], packages: runTime },

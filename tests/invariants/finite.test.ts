@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { driveJob } from "../../sim/plan/driveJob.ts";
+import { driveJob } from "../../sim/plan/drive/driveJob.ts";
 import { arbitraryJob, arbitraryTrace } from "../support/arbitraryJob.ts";
 import { fixedly } from "../support/fixedly.ts";
 

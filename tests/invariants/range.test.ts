@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { rangeOn } from "../../sim/plan/range.ts";
+import { rangeOn } from "../../sim/plan/going/range.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import { run } from "../../sim/step/run.ts";
 import type { Trace } from "../../sim/trace/trace.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { driveJob } from "../../sim/plan/driveJob.ts";
+import { driveJob } from "../../sim/plan/drive/driveJob.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import { pass } from "../../sim/step/run.ts";
 import { createRunContext } from "../../sim/step/runContext.ts";

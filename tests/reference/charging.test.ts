@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Charger } from "../../shared/job/charger.ts";
+import type { Charger } from "../../shared/job/schema/charger.ts";
 import { J_PER_WH, S_PER_H } from "../../shared/units.ts";
 import { chargerFeed } from "../../sim/plan/charging/chargerFeed.ts";
 import { circuit_A, pilotDuty_frac } from "../../sim/plan/charging/pilot.ts";

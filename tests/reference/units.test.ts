@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../shared/quantity/kinds/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 
 function read(kind: QuantityKind, text: string): number {

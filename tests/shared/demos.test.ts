@@ -4,7 +4,7 @@ import { demos } from "../../shared/demos/index.ts";
 import { readJob, readJobText } from "../../shared/job/readJob.ts";
 import { modules } from "../../shared/parts/modules.ts";
 import { motors } from "../../shared/parts/motors.ts";
-import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../shared/quantity/kinds/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 
 /** How the field at the end of a path is read. */

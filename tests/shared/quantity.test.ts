@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { type QuantityKind, quantityKinds } from "../../shared/quantity/kinds.ts";
-import type { QuantityOptions, Refused, Understood } from "../../shared/quantity/reading.ts";
+import { type QuantityKind, quantityKinds } from "../../shared/quantity/kinds/kinds.ts";
+import type { QuantityOptions, Refused, Understood } from "../../shared/quantity/reading/reading.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import { unitSuffixes } from "../../shared/units.ts";
 

@@ -3,8 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { build } from "vite";
 import type { TestProject } from "vitest/node";
-import { listen } from "../../sim/cli/listen.ts";
-import { staticServer } from "../../sim/cli/staticServer.ts";
+import { listen } from "../../sim/cli/serving/listen.ts";
+import { staticServer } from "../../sim/cli/serving/staticServer.ts";
 import { chromiumPath } from "./chromium.ts";
 
 declare module "vitest" {

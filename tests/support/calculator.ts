@@ -1,4 +1,4 @@
-import { quantityKinds } from "../../shared/quantity/kinds.ts";
+import { quantityKinds } from "../../shared/quantity/kinds/kinds.ts";
 
 /** All values that a number told in so many figures may stand for. */
 type Span = readonly [number, number];

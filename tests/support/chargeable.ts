@@ -1,4 +1,4 @@
-import type { Supply } from "../../shared/job/supply.ts";
+import type { Supply } from "../../shared/job/schema/supply.ts";
 import { type Charge, chargePack } from "../../sim/plan/charging/chargePack.ts";
 import { chargeSetting } from "../../sim/plan/charging/chargeSetting.ts";
 import { bareJob, type Changes } from "./bareCar.ts";

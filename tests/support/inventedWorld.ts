@@ -1,6 +1,6 @@
-import type { JobStore } from "../../web/store/jobStore.ts";
-import type { FileHandle } from "../../web/store/linkedFile.ts";
-import { emptyShelves, type MemoryShelves, memoryStore } from "../../web/store/memoryStore.ts";
+import type { JobStore } from "../../web/store/database/jobStore.ts";
+import { emptyShelves, type MemoryShelves, memoryStore } from "../../web/store/database/memoryStore.ts";
+import type { FileHandle } from "../../web/store/files/linkedFile.ts";
 import type { Platform, TabMessage } from "../../web/store/platform.ts";
 
 /** One browser with its clock, its storage and its open pages, all in a test's hands. */

@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { quantile } from "d3-array";
-import { textTable } from "../../sim/cli/table.ts";
+import { textTable } from "../../sim/cli/printing/table.ts";
 import type { MeterNote } from "./noteForMeter.ts";
 import { runTool } from "./runTool.ts";
 

@@ -1,4 +1,4 @@
-import type { RoadsApi } from "../../web/worker/roadsApi.ts";
+import type { RoadsApi } from "../../web/worker/roads/roadsApi.ts";
 
 /** Stands for the worker where a test asks nothing of it, and fails where it is asked. */
 export const noRoads = new Proxy<RoadsApi>(Object.create(null), {

@@ -1,8 +1,8 @@
 import type { Browser } from "playwright-core";
 import { demos } from "../../shared/demos/index.ts";
-import type { OwnChart } from "../../shared/job/chart.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
+import type { OwnChart } from "../../shared/job/schema/chart.ts";
 import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { makeLog, makeTruth } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import type { JobHead, VersionHead } from "../../web/store/jobRecord.ts";
+import type { JobHead, VersionHead } from "../../web/store/database/jobRecord.ts";
 
 /** What the tests look at of the records in the browser's database, and the key of every record by its store. */
 export interface StoredRecords {

@@ -1,6 +1,6 @@
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
-import type { Road } from "../../shared/job/road.ts";
+import type { Road } from "../../shared/job/schema/road.ts";
 import { InputError, type Problem } from "../../shared/problems.ts";
 import { keepShared } from "./keepShared.ts";
 

@@ -1,7 +1,7 @@
 import { batch, computed, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import type { Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
-import type { Road } from "../../shared/job/road.ts";
+import type { Road } from "../../shared/job/schema/road.ts";
 import type { Problem } from "../../shared/problems.ts";
 import { checkJob } from "./checkJob.ts";
 import { type About, edited } from "./editField.ts";

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Road } from "../../shared/job/road.ts";
+import type { Road } from "../../shared/job/schema/road.ts";
 import type { EditorState } from "../editing/jobEditor.ts";
 import { problemAt } from "../editing/problemAt.ts";
 import type { Form } from "./fieldContext.ts";

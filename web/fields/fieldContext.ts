@@ -1,14 +1,14 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal, untracked } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { OwnChart } from "../../shared/job/chart.ts";
 import { drivenRoad, type Job } from "../../shared/job/job.ts";
 import { isAtOrBelow } from "../../shared/job/path.ts";
-import type { QuantityOptions } from "../../shared/quantity/reading.ts";
+import type { OwnChart } from "../../shared/job/schema/chart.ts";
+import type { QuantityOptions } from "../../shared/quantity/reading/reading.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Along } from "../charts/parts/axes/roadAxis.ts";
 import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
 import type { EditorState, JobEditor } from "../editing/jobEditor.ts";
-import type { RoadsApi } from "../worker/roadsApi.ts";
+import type { RoadsApi } from "../worker/roads/roadsApi.ts";
 import { choiceField } from "./choiceField.ts";
 import { quantityField } from "./quantityField.ts";
 import { createStaging, type Staging } from "./staging.ts";

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
 import { atPath, withPath } from "../../shared/job/path.ts";
 import { inReadersUnits } from "../../shared/quantity/inReadersUnits.ts";
-import type { QuantityReading } from "../../shared/quantity/reading.ts";
+import type { QuantityReading } from "../../shared/quantity/reading/reading.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { allowedRange } from "../editing/fieldTable/allowedRange.ts";
 import type { Field } from "../editing/fieldTable/fieldList.ts";

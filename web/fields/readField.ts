@@ -1,6 +1,6 @@
 import { atPath } from "../../shared/job/path.ts";
-import { kindInfo } from "../../shared/quantity/kinds.ts";
-import type { QuantityReading } from "../../shared/quantity/reading.ts";
+import { kindInfo } from "../../shared/quantity/kinds/kinds.ts";
+import type { QuantityReading } from "../../shared/quantity/reading/reading.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import { allowedRange } from "../editing/fieldTable/allowedRange.ts";
 import type { Parsing } from "./fieldContext.ts";

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
-import type { QuantityKind } from "../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../shared/quantity/kinds/kinds.ts";
 import { readQuantity } from "../../shared/quantity.ts";
 import type { Form } from "./fieldContext.ts";
 import { isBareNumber } from "./isBareNumber.ts";

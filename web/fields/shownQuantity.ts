@@ -1,4 +1,4 @@
-import { kindInfo, type QuantityKind } from "../../shared/quantity/kinds.ts";
+import { kindInfo, type QuantityKind } from "../../shared/quantity/kinds/kinds.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { isBareNumber } from "./isBareNumber.ts";
 

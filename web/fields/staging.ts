@@ -1,11 +1,11 @@
 import { type Signal, signal } from "@preact/signals-core";
-import type { MotorLoss } from "../../shared/job/motor.ts";
+import type { MotorLoss } from "../../shared/job/schema/motor.ts";
 import type { MotorMap } from "../../sim/index.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
 import { type StagedTexts, stagedTexts } from "../editing/stagedTexts.ts";
 import { driveLog } from "../log/driveLog.ts";
 import { createLogStaging, type LogStaging } from "../log/logStaging.ts";
-import type { RoadsApi } from "../worker/roadsApi.ts";
+import type { RoadsApi } from "../worker/roads/roadsApi.ts";
 
 /** A motor map as it was brought: read, with the form that a job keeps it in, or why it could not be. */
 export type BroughtMap =

@@ -3,7 +3,7 @@ import { formatNumber } from "../../shared/quantity/formatNumber.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import type { EditorState, JobEditor } from "../editing/jobEditor.ts";
-import type { Drive } from "../worker/roadsApi.ts";
+import type { Drive } from "../worker/roads/roadsApi.ts";
 import { longestDay, medianDay, pieceChoices } from "./logPieces.ts";
 import type { LogStaging } from "./logStaging.ts";
 import { problemWords, repairWords } from "./logText.ts";

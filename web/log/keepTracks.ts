@@ -1,6 +1,6 @@
 import { computed, effect } from "@preact/signals-core";
 import type { JobEditor } from "../editing/jobEditor.ts";
-import type { Track } from "../store/jobRecord.ts";
+import type { Track } from "../store/database/jobRecord.ts";
 import type { CurrentJob } from "../store/openJob.ts";
 import type { LogStaging } from "./logStaging.ts";
 import { isFromLog } from "./takeRoad.ts";

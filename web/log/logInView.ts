@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal } from "@preact/signals-core";
-import type { Drive, PieceView } from "../worker/roadsApi.ts";
+import type { Drive, PieceView } from "../worker/roads/roadsApi.ts";
 import type { LogStaging } from "./logStaging.ts";
 
 /** A cleaned log that is staged, as the figures show it. */

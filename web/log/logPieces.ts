@@ -1,6 +1,6 @@
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
-import type { Brought, DayRow, Drive, Piece, TripRow } from "../worker/roadsApi.ts";
+import type { Brought, DayRow, Drive, Piece, TripRow } from "../worker/roads/roadsApi.ts";
 import { dayWords } from "./logText.ts";
 
 /** A part of a log that can be looked at and made into a road. */

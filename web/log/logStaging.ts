@@ -2,7 +2,16 @@ import { type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { failureWords, isForReader } from "../../shared/failureWords.ts";
 import { PARKED_s, type ReadLogOptions } from "../../sim/index.ts";
 import type { StagedTexts } from "../editing/stagedTexts.ts";
-import type { Answer, Brought, Drive, LogSetting, MadeRoad, Piece, PieceView, RoadsApi } from "../worker/roadsApi.ts";
+import type {
+  Answer,
+  Brought,
+  Drive,
+  LogSetting,
+  MadeRoad,
+  Piece,
+  PieceView,
+  RoadsApi,
+} from "../worker/roads/roadsApi.ts";
 import { firstPiece, isPieceOf } from "./logPieces.ts";
 import { problemWords } from "./logText.ts";
 import { openQuestions } from "./openQuestions.ts";

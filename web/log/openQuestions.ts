@@ -1,4 +1,4 @@
-import type { FileReading } from "../worker/roadsApi.ts";
+import type { FileReading } from "../worker/roads/roadsApi.ts";
 import { questionWords } from "./logText.ts";
 
 /** What must be answered before a road is made of the log. */

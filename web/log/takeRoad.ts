@@ -1,9 +1,9 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
 import { withPath } from "../../shared/job/path.ts";
-import type { Road } from "../../shared/job/road.ts";
+import type { Road } from "../../shared/job/schema/road.ts";
 import type { EditorState } from "../editing/jobEditor.ts";
 import { withoutEntry } from "../editing/listEdits.ts";
-import type { MadeRoad } from "../worker/roadsApi.ts";
+import type { MadeRoad } from "../worker/roads/roadsApi.ts";
 
 /** Beginnings of ids, so that positions kept of a recorded road can never be taken for those of another kind. */
 export type RoadOrigin = "log" | "typed" | "cycle";

@@ -1,4 +1,4 @@
-import { quantityKinds } from "../../shared/quantity/kinds.ts";
+import { quantityKinds } from "../../shared/quantity/kinds/kinds.ts";
 
 const furtherSigns = [
   "miles",

@@ -1,8 +1,8 @@
-import { DATABASE_NAME } from "./database.ts";
-import { databaseStore } from "./databaseStore.ts";
-import type { FileHandle } from "./linkedFile.ts";
-import { memoryStore } from "./memoryStore.ts";
-import { pageInOneFile, sourceOf } from "./pageInOneFile.ts";
+import { DATABASE_NAME } from "./database/database.ts";
+import { databaseStore } from "./database/databaseStore.ts";
+import { memoryStore } from "./database/memoryStore.ts";
+import type { FileHandle } from "./files/linkedFile.ts";
+import { pageInOneFile, sourceOf } from "./files/pageInOneFile.ts";
 import type { Platform, TabMessage } from "./platform.ts";
 
 const B_PER_MB = 1e6;

@@ -1,16 +1,16 @@
 import type { Job } from "../../shared/job/job.ts";
 import { jobText } from "../../shared/job/jobText.ts";
 import { inputError } from "../../shared/problems.ts";
-import { externaliseLists, inlineLists } from "./externalLists.ts";
-import { jobFileName } from "./jobFileName.ts";
-import type { StoredJob } from "./jobRecord.ts";
+import { externaliseLists, inlineLists } from "./database/externalLists.ts";
+import type { StoredJob } from "./database/jobRecord.ts";
+import type { JobStore } from "./database/jobStore.ts";
+import { jobFileName } from "./files/jobFileName.ts";
+import { sharedPage } from "./files/sharedPage.ts";
 import type { JobShelf } from "./jobShelf.ts";
-import type { JobStore } from "./jobStore.ts";
 import type { Comparable, Jobs } from "./jobsDoor.ts";
 import { newHead } from "./newHead.ts";
 import type { OpenJob } from "./openJob.ts";
 import type { Platform } from "./platform.ts";
-import { sharedPage } from "./sharedPage.ts";
 
 interface Hands {
   readonly store: JobStore;

@@ -1,6 +1,6 @@
 import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
-import type { JobHead } from "./jobRecord.ts";
-import type { HeadChange, JobStore } from "./jobStore.ts";
+import type { JobHead } from "./database/jobRecord.ts";
+import type { HeadChange, JobStore } from "./database/jobStore.ts";
 import type { Platform } from "./platform.ts";
 import type { Place } from "./saveStatus.ts";
 

@@ -1,14 +1,14 @@
 import type { ReadonlySignal } from "@preact/signals-core";
 import type { Draft } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
-import type { Reminder } from "./fileReminder.ts";
-import type { Difference } from "./jobDiff.ts";
-import type { FileCopy, JobHead, Track, VersionHead } from "./jobRecord.ts";
-import type { LinkState } from "./linkedFile.ts";
+import type { FileCopy, JobHead, Track, VersionHead } from "./database/jobRecord.ts";
+import type { Reminder } from "./files/fileReminder.ts";
+import type { LinkState } from "./files/linkedFile.ts";
+import type { FileLike } from "./files/readJobFile.ts";
 import type { Conflict, CurrentJob } from "./openJob.ts";
-import type { FileLike } from "./readJobFile.ts";
 import type { Recovered } from "./recoverUnsaved.ts";
 import type { Place, SaveStatus } from "./saveStatus.ts";
+import type { Difference } from "./versions/jobDiff.ts";
 
 /** A state of a job that can be looked at and restored. */
 export interface JobVersion extends VersionHead {

@@ -1,4 +1,4 @@
-import type { FileCopy, JobHead } from "./jobRecord.ts";
+import type { FileCopy, JobHead } from "./database/jobRecord.ts";
 
 /** What a new record is made from. */
 export interface NewJob {

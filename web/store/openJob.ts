@@ -4,16 +4,16 @@ import { batch, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { inputError } from "../../shared/problems.ts";
-import { fileReminder, type Reminder } from "./fileReminder.ts";
+import type { JobHead } from "./database/jobRecord.ts";
+import type { JobStore } from "./database/jobStore.ts";
+import { type RefusalReason, toRefusal } from "./database/storeRefusal.ts";
+import { fileReminder, type Reminder } from "./files/fileReminder.ts";
 import { jobLine } from "./jobLine.ts";
-import type { JobHead } from "./jobRecord.ts";
 import type { JobShelf } from "./jobShelf.ts";
-import type { JobStore } from "./jobStore.ts";
 import { newHead } from "./newHead.ts";
 import type { Platform } from "./platform.ts";
 import { type Clash, jobSaver, type Opened, type Saver } from "./saver.ts";
 import type { SaveStatus } from "./saveStatus.ts";
-import { type RefusalReason, toRefusal } from "./storeRefusal.ts";
 import { copyIdOf } from "./unsavedFate.ts";
 
 /** The open job as it arrived here; edits made on this page since are the page's own business. */

@@ -1,5 +1,5 @@
-import type { JobStore } from "./jobStore.ts";
-import type { FileHandle } from "./linkedFile.ts";
+import type { JobStore } from "./database/jobStore.ts";
+import type { FileHandle } from "./files/linkedFile.ts";
 
 /** What pages tell each other: a job was written, or the list changed some other way. */
 export type TabMessage =

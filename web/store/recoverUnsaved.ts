@@ -1,6 +1,6 @@
-import { listKeys } from "./externalLists.ts";
-import type { ExternalisedJob, JobHead, JournalEntry } from "./jobRecord.ts";
-import type { JobStore } from "./jobStore.ts";
+import { listKeys } from "./database/externalLists.ts";
+import type { ExternalisedJob, JobHead, JournalEntry } from "./database/jobRecord.ts";
+import type { JobStore } from "./database/jobStore.ts";
 import { newHead } from "./newHead.ts";
 import type { Platform } from "./platform.ts";
 import { copyIdOf, fateOfUnsaved } from "./unsavedFate.ts";

@@ -1,4 +1,4 @@
-import type { RefusalReason } from "./storeRefusal.ts";
+import type { RefusalReason } from "./database/storeRefusal.ts";
 
 /** How the open job stands: what the line under the title says. */
 export type SaveStatus =

@@ -2,15 +2,15 @@
 
 import type { Draft, Drafts } from "../../shared/job/draft.ts";
 import type { Job } from "../../shared/job/job.ts";
-import { externaliseLists, type KnownLists, listKeys } from "./externalLists.ts";
+import { externaliseLists, type KnownLists, listKeys } from "./database/externalLists.ts";
+import type { Commit, ExternalisedJob, JobHead } from "./database/jobRecord.ts";
+import type { JobStore, JobWrite, WriteAnswer } from "./database/jobStore.ts";
+import { sameDocument } from "./database/sameDocument.ts";
+import { StoreRefusal, toRefusal } from "./database/storeRefusal.ts";
+import { planWrite } from "./database/writePlan.ts";
 import { jobLine } from "./jobLine.ts";
-import type { Commit, ExternalisedJob, JobHead } from "./jobRecord.ts";
-import type { JobStore, JobWrite, WriteAnswer } from "./jobStore.ts";
 import type { Platform } from "./platform.ts";
-import { sameDocument } from "./sameDocument.ts";
 import type { SaveStatus } from "./saveStatus.ts";
-import { StoreRefusal, toRefusal } from "./storeRefusal.ts";
-import { planWrite } from "./writePlan.ts";
 
 /** A save waits this long for the next keystroke, */
 const PAUSE_BEFORE_SAVE_ms = 300;

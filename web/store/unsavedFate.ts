@@ -1,4 +1,4 @@
-import type { JobHead, JournalEntry } from "./jobRecord.ts";
+import type { JobHead, JournalEntry } from "./database/jobRecord.ts";
 
 /** What to do with the journal entry of a page that is gone. */
 export type UnsavedFate = "apply" | "copy" | "drop";

@@ -1,5 +1,5 @@
 import type { Job } from "../../shared/job/job.ts";
-import type { Road } from "../../shared/job/road.ts";
+import type { Road } from "../../shared/job/schema/road.ts";
 import type { DriveReport, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */

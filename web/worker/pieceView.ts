@@ -1,7 +1,7 @@
 import { inputError } from "../../shared/problems.ts";
 import { firstWhere, Mended, type Trip } from "../../sim/index.ts";
-import type { Sorted } from "./driveOf.ts";
-import type { Piece, PieceView } from "./roadsApi.ts";
+import type { Sorted } from "./roads/driveOf.ts";
+import type { Piece, PieceView } from "./roads/roadsApi.ts";
 
 /** What is shown as repaired of the cleaned rows: not where the car stands, which is no repair. */
 const SHOWN = Mended.bridged | Mended.multipath | Mended.limited;

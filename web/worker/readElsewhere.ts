@@ -1,7 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
 import { InputError } from "../../shared/problems.ts";
-import { type FileLike, readJobFile } from "../store/readJobFile.ts";
-import type { RoadsApi } from "./roadsApi.ts";
+import { type FileLike, readJobFile } from "../store/files/readJobFile.ts";
+import type { RoadsApi } from "./roads/roadsApi.ts";
 
 /** A file up to this size is read in the twinkling of an eye, and waiting for a worker to start would take longer. */
 const SMALL_B = 1e6;

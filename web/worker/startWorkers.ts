@@ -1,8 +1,8 @@
 import type { SimulationApi } from "./api.ts";
 import { livingWorker } from "./livingWorker.ts";
-import type { RoadsApi } from "./roadsApi.ts";
-import { startRoads } from "./startRoads.ts";
-import { startSimulation } from "./startSimulation.ts";
+import type { RoadsApi } from "./roads/roadsApi.ts";
+import { startRoads } from "./roads/startRoads.ts";
+import { startSimulation } from "./simulation/startSimulation.ts";
 import type { WorkerApi } from "./workerApi.ts";
 import { pageWorker } from "./workersBeside.ts";
 

@@ -2,7 +2,7 @@ import type { Job } from "../../shared/job/job.ts";
 import type { DriveReport, Trace, Unknown } from "../../sim/index.ts";
 import type { SimulationApi } from "./api.ts";
 import type { Watchable } from "./livingWorker.ts";
-import type { RoadsApi } from "./roadsApi.ts";
+import type { RoadsApi } from "./roads/roadsApi.ts";
 
 /** What the simulation answers inside a worker: traces stay there under an id, and are not sent again at every change. */
 export interface SimulationInside extends Omit<SimulationApi, "drive" | "unknowns"> {

@@ -1,4 +1,4 @@
-import type { Supply } from "../../../shared/job/supply.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
 import { circuit_A } from "./pilot.ts";
 

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Supply } from "../../../shared/job/supply.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
 import { W_PER_KW } from "../../../shared/units.ts";
 import type { Candidate } from "../driveReport.ts";

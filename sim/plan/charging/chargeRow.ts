@@ -1,6 +1,6 @@
-import type { Pack } from "../../../shared/job/battery.ts";
 import type { Job } from "../../../shared/job/job.ts";
-import type { Supply } from "../../../shared/job/supply.ts";
+import type { Pack } from "../../../shared/job/schema/battery.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 import type { Said } from "../../../shared/quantity/said.ts";
 import { J_PER_KWH, M_PER_KM, S_PER_H } from "../../../shared/units.ts";
 import type { Candidate } from "../driveReport.ts";

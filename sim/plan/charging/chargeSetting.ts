@@ -1,6 +1,6 @@
-import type { Pack } from "../../../shared/job/battery.ts";
 import type { Job } from "../../../shared/job/job.ts";
-import type { Supply } from "../../../shared/job/supply.ts";
+import type { Pack } from "../../../shared/job/schema/battery.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
 import { C_PER_AH, ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { preparePack } from "../../battery/preparePack.ts";

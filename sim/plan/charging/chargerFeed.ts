@@ -1,5 +1,5 @@
-import type { Charger } from "../../../shared/job/charger.ts";
-import type { Supply } from "../../../shared/job/supply.ts";
+import type { Charger } from "../../../shared/job/schema/charger.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { W_PER_KW } from "../../../shared/units.ts";
 import { greatestWhere } from "../../math/halving.ts";
 

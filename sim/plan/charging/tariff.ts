@@ -1,5 +1,5 @@
-import { common_h, type Hours, span_h } from "../../../shared/job/clock.ts";
-import type { Supply } from "../../../shared/job/supply.ts";
+import { common_h, type Hours, span_h } from "../../../shared/job/schema/clock.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { J_PER_KWH, S_PER_H } from "../../../shared/units.ts";
 import type { Charge } from "./chargePack.ts";
 

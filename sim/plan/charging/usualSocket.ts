@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Supply } from "../../../shared/job/supply.ts";
+import type { Supply } from "../../../shared/job/schema/supply.ts";
 
 /**
  * A household socket as it is used for hours on end, where a job names no supply. 10 A where 13 or 16 A are fused, as long hours heat old

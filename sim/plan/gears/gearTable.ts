@@ -7,9 +7,9 @@ import { run } from "../../step/run.ts";
 import { characteristics } from "../../trace/characteristics.ts";
 import { steepestPitch } from "../../trace/steepestPitch.ts";
 import type { Trace } from "../../trace/trace.ts";
-import { holdSpeed } from "../holdSpeed.ts";
-import { standingStart, timeTo_s } from "../standingStart.ts";
-import { startTorque, steepestStart } from "../startTorque.ts";
+import { holdSpeed } from "../going/holdSpeed.ts";
+import { standingStart, timeTo_s } from "../going/standingStart.ts";
+import { startTorque, steepestStart } from "../going/startTorque.ts";
 import { type GearChoice, gearChoices, inOneGear } from "./oneGear.ts";
 
 /** What the gears are held to: the client's steepest hill and his own top speed. */

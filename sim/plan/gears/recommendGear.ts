@@ -1,5 +1,5 @@
 import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
-import { SPARE_frac } from "../requirementFindings.ts";
+import { SPARE_frac } from "../findings/requirementFindings.ts";
 import { EASY_frac, type GearDemand, type GearRow } from "./gearTable.ts";
 import { gearName } from "./oneGear.ts";
 

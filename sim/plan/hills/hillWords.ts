@@ -1,9 +1,9 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
-import { roadLength } from "../finding.ts";
+import { roadLength } from "../findings/finding.ts";
+import { SPARE_frac } from "../findings/requirementFindings.ts";
 import { gearName } from "../gears/oneGear.ts";
-import { SPARE_frac } from "../requirementFindings.ts";
 import type { Climb, Hill } from "./climb.ts";
 import type { HillRow, HillVerdict } from "./judgeHill.ts";
 

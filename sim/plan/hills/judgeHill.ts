@@ -5,7 +5,7 @@ import { prepare } from "../../step/prepare.ts";
 import { rolling_N } from "../../vehicle/roadLoad.ts";
 import { CLIMB_kmh, EASY_frac } from "../gears/gearTable.ts";
 import { type GearChoice, gearChoices, inOneGear } from "../gears/oneGear.ts";
-import { type StartTorque, startTorque, steepestStart } from "../startTorque.ts";
+import { type StartTorque, startTorque, steepestStart } from "../going/startTorque.ts";
 import { type Climb, climbHill, type Hill } from "./climb.ts";
 import { type GripRow, gripOnHill } from "./gripOnHill.ts";
 

@@ -8,7 +8,7 @@ import { prepare } from "../../step/prepare.ts";
 import { run } from "../../step/run.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { gripForce_N } from "../../vehicle/grip.ts";
-import { rangeOn } from "../range.ts";
+import { rangeOn } from "../going/range.ts";
 
 /** What one setting of braking by the motor does. */
 export interface RegenRow {

@@ -1,4 +1,4 @@
-import type { Weights } from "../../../shared/job/weights.ts";
+import type { Weights } from "../../../shared/job/schema/weights.ts";
 import type { AxleLoads } from "../../vehicle/axleLoads.ts";
 import { converted, type Over, overloads, put } from "./weigh.ts";
 

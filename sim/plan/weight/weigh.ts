@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
+import type { Weights } from "../../../shared/job/schema/weights.ts";
 import { weighedAxles } from "../../../shared/job/weighedAxles.ts";
-import type { Weights } from "../../../shared/job/weights.ts";
 import { MM_PER_M } from "../../../shared/units.ts";
 import { packMass_kg } from "../../battery/packMass.ts";
 import { type AxleLoads, gravityPlace_m, withMass } from "../../vehicle/axleLoads.ts";

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Weights } from "../../../shared/job/weights.ts";
+import type { Weights } from "../../../shared/job/schema/weights.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { converted, overloads } from "./weigh.ts";
 

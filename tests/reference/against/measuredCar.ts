@@ -2,7 +2,7 @@ import { chargers } from "../../../shared/parts/chargers.ts";
 import { modules } from "../../../shared/parts/modules.ts";
 import { motors } from "../../../shared/parts/motors.ts";
 import { KG_PER_LB, MPS_PER_KMH, MPS_PER_MPH, N_PER_LBF, RADPS_PER_RPM } from "../../../shared/units.ts";
-import { driveJob } from "../../../sim/plan/driveJob.ts";
+import { driveJob } from "../../../sim/plan/drive/driveJob.ts";
 import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
 import { bareJob, driven, steadyTrace } from "../../support/bareCar.ts";
 import type { Comparison } from "../../support/comparison.ts";

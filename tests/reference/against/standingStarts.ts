@@ -1,5 +1,5 @@
 import { M_PER_FT, M_PER_MILE, MPS_PER_KMH, MPS_PER_MPH, RADPS_PER_RPM } from "../../../shared/units.ts";
-import { type StandingStart, standingStart, timeTo_s } from "../../../sim/plan/standingStart.ts";
+import { type StandingStart, standingStart, timeTo_s } from "../../../sim/plan/going/standingStart.ts";
 import { prepare } from "../../../sim/step/prepare.ts";
 import { bareJob, type Changes } from "../../support/bareCar.ts";
 import type { Comparison } from "../../support/comparison.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Motor, MotorLoss } from "../../../shared/job/motor.ts";
+import type { Motor, MotorLoss } from "../../../shared/job/schema/motor.ts";
 import { motors } from "../../../shared/parts/motors.ts";
 import { scaleMotor } from "../../../shared/parts/scaleMotor.ts";
 import { motorLoss_W } from "../../../sim/motor/loss.ts";

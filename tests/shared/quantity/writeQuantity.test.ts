@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
-import { type QuantityKind, quantityKinds } from "../../../shared/quantity/kinds.ts";
+import { type QuantityKind, quantityKinds } from "../../../shared/quantity/kinds/kinds.ts";
 import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { readQuantity } from "../../../shared/quantity.ts";
 

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import type { Module, Pack } from "../../../shared/job/battery.ts";
+import type { Module, Pack } from "../../../shared/job/schema/battery.ts";
 import { preparePack } from "../../../sim/battery/preparePack.ts";
 import { lookUp } from "../../../sim/math/uniformTable.ts";
 import { bareJob } from "../../support/bareCar.ts";

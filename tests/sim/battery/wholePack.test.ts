@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { preparePack } from "../../../sim/battery/preparePack.ts";
 import { asModules } from "../../../sim/battery/wholePack.ts";
-import { packFigures } from "../../../sim/plan/packFigures.ts";
+import { packFigures } from "../../../sim/plan/drive/packFigures.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
 const { packs, module } = demoJob();

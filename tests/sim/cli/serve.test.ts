@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import { createServer } from "node:http";
 import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
-import { listen } from "../../../sim/cli/listen.ts";
+import { listen } from "../../../sim/cli/serving/listen.ts";
 
 const root = join(import.meta.dirname, "../../..");
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
 import { saidIn } from "../../../shared/quantity/said.ts";
-import { driveJob } from "../../../sim/plan/driveJob.ts";
+import { driveJob } from "../../../sim/plan/drive/driveJob.ts";
 import { enoughFor } from "../../../sim/plan/enough.ts";
 import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";

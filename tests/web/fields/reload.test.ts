@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { OwnChart } from "../../../shared/job/chart.ts";
 import { jobText } from "../../../shared/job/jobText.ts";
+import type { OwnChart } from "../../../shared/job/schema/chart.ts";
 import { fieldAt } from "../../../web/editing/fieldTable/fieldAt.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
 import { withEntry, withoutEntry } from "../../../web/editing/listEdits.ts";

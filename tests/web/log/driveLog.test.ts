@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
 import { driveLog } from "../../../web/log/driveLog.ts";
 import { createLogStaging } from "../../../web/log/logStaging.ts";
-import type { Answer, Brought, DayRow, Drive, MadeRoad, RoadsApi } from "../../../web/worker/roadsApi.ts";
+import type { Answer, Brought, DayRow, Drive, MadeRoad, RoadsApi } from "../../../web/worker/roads/roadsApi.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
 

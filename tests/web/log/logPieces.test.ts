@@ -1,7 +1,7 @@
 import { expect, it } from "vitest";
 import { longestDay, medianDay, pieceChoices } from "../../../web/log/logPieces.ts";
 import { dayWords, durationWords, problemWords } from "../../../web/log/logText.ts";
-import type { DayRow } from "../../../web/worker/roadsApi.ts";
+import type { DayRow } from "../../../web/worker/roads/roadsApi.ts";
 
 function day(date: string, distance_m: number, trips = 2): DayRow {
   return { date, trips, distance_m, driving_s: 1800, climb_m: 10 };

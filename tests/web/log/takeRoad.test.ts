@@ -5,7 +5,7 @@ import { readJob } from "../../../shared/job/readJob.ts";
 import { checkJob } from "../../../web/editing/checkJob.ts";
 import type { EditorState } from "../../../web/editing/jobEditor.ts";
 import { freeRoadId, isFromLog, namedRoad, withoutRoad, withRoad } from "../../../web/log/takeRoad.ts";
-import type { MadeRoad } from "../../../web/worker/roadsApi.ts";
+import type { MadeRoad } from "../../../web/worker/roads/roadsApi.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
 const made: MadeRoad = {

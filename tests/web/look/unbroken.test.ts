@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
-import { quantityKinds } from "../../../shared/quantity/kinds.ts";
+import { quantityKinds } from "../../../shared/quantity/kinds/kinds.ts";
 import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { unbroken } from "../../../web/look/unbroken.ts";
 import { sections } from "../../../web/sections/index.ts";

@@ -3,7 +3,7 @@ import { openRoutes } from "../../../sim/index.ts";
 import type { LogInView } from "../../../web/log/logInView.ts";
 import type { Worked } from "../../../web/sections/parts/section.ts";
 import theRoad from "../../../web/sections/theRoad.ts";
-import { createLogSession } from "../../../web/worker/logSession.ts";
+import { createLogSession } from "../../../web/worker/roads/logSession.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { demoJob } from "../../support/demoJob.ts";

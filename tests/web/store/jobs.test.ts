@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { InputError } from "../../../shared/problems.ts";
+import type { JobStore } from "../../../web/store/database/jobStore.ts";
+import { StoreRefusal } from "../../../web/store/database/storeRefusal.ts";
+import { PAUSE_ms } from "../../../web/store/database/versionPolicy.ts";
+import type { FileLike } from "../../../web/store/files/readJobFile.ts";
 import { REMOVED_KEPT_OPENINGS } from "../../../web/store/jobShelf.ts";
-import type { JobStore } from "../../../web/store/jobStore.ts";
 import { openJobs } from "../../../web/store/jobs.ts";
-import type { FileLike } from "../../../web/store/readJobFile.ts";
-import { StoreRefusal } from "../../../web/store/storeRefusal.ts";
-import { PAUSE_ms } from "../../../web/store/versionPolicy.ts";
 import { halfTyped, inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
 import { guardedStore, inventedBrowser, type PageOptions } from "../../support/inventedWorld.ts";
 

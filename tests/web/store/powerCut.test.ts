@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Drafts } from "../../../shared/job/draft.ts";
 import type { Job } from "../../../shared/job/job.ts";
+import { emptyShelves, type MemoryShelves } from "../../../web/store/database/memoryStore.ts";
+import { PAUSE_ms } from "../../../web/store/database/versionPolicy.ts";
 import { openJobs } from "../../../web/store/jobs.ts";
 import type { Jobs } from "../../../web/store/jobsDoor.ts";
-import { emptyShelves, type MemoryShelves } from "../../../web/store/memoryStore.ts";
-import { PAUSE_ms } from "../../../web/store/versionPolicy.ts";
 import { halfTyped, inventedJob, withRecordedRoad } from "../../support/inventedJob.ts";
 import { guardedStore, inventedBrowser } from "../../support/inventedWorld.ts";
 

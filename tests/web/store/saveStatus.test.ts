@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { StoreRefusal, toRefusal } from "../../../web/store/database/storeRefusal.ts";
 import { placeSentence, statusSentence } from "../../../web/store/saveStatus.ts";
-import { StoreRefusal, toRefusal } from "../../../web/store/storeRefusal.ts";
 
 const clock = () => "14:05";
 

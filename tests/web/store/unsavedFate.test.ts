@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { externaliseLists } from "../../../web/store/externalLists.ts";
+import { externaliseLists } from "../../../web/store/database/externalLists.ts";
+import type { JobHead, JournalEntry } from "../../../web/store/database/jobRecord.ts";
 import { jobLine } from "../../../web/store/jobLine.ts";
-import type { JobHead, JournalEntry } from "../../../web/store/jobRecord.ts";
 import { newHead } from "../../../web/store/newHead.ts";
 import { fateOfUnsaved } from "../../../web/store/unsavedFate.ts";
 import { inventedJob } from "../../support/inventedJob.ts";

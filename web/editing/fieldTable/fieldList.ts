@@ -1,4 +1,4 @@
-import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import { carFields } from "./carFields.ts";
 import { chargingFields } from "./chargingFields.ts";
 import { driveFields } from "./driveFields.ts";

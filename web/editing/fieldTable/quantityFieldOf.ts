@@ -1,4 +1,4 @@
-import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import type { Field, Likely, Usual } from "./fieldList.ts";
 
 /** What a field of a quantity may have beside its label. */

@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
-import type { OwnChart } from "../../../shared/job/chart.ts";
+import type { OwnChart } from "../../../shared/job/schema/chart.ts";
 import { type ChannelKey, channelQuantities } from "../../charts/parts/axes/channelQuantities.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";

@@ -1,7 +1,7 @@
-import type { Motor } from "../../../shared/job/motor.ts";
+import type { Motor } from "../../../shared/job/schema/motor.ts";
 import { InputError } from "../../../shared/problems.ts";
-import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
-import type { QuantityReading } from "../../../shared/quantity/reading.ts";
+import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
+import type { QuantityReading } from "../../../shared/quantity/reading/reading.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import { readQuantity } from "../../../shared/quantity.ts";
 import { type FittedMotor, fitDatasheet } from "../../../sim/index.ts";

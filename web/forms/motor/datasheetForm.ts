@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { live } from "lit-html/directives/live.js";
-import type { QuantityKind } from "../../../shared/quantity/kinds.ts";
+import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import type { FittedMotor } from "../../../sim/index.ts";
 import { withoutStaged } from "../../editing/stagedTexts.ts";

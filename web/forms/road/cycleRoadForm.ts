@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { Road } from "../../../shared/job/road.ts";
+import type { Road } from "../../../shared/job/schema/road.ts";
 import { InputError } from "../../../shared/problems.ts";
 import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { standardCycles } from "../../../sim/index.ts";

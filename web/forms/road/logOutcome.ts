@@ -7,7 +7,7 @@ import { type RepairKind, repairKinds } from "../../../sim/index.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { dayWords, neverOff, problemWords, repairWords } from "../../log/logText.ts";
 import { openQuestions } from "../../log/openQuestions.ts";
-import type { Brought, Drive, PlannedRoute } from "../../worker/roadsApi.ts";
+import type { Brought, Drive, PlannedRoute } from "../../worker/roads/roadsApi.ts";
 import { logRoadForm } from "./logRoadForm.ts";
 import { plannedRouteForm } from "./plannedRouteForm.ts";
 

@@ -11,7 +11,7 @@ import { longestDay, medianDay, pieceChoices } from "../../log/logPieces.ts";
 import { CUT_m } from "../../log/logStaging.ts";
 import { durationWords } from "../../log/logText.ts";
 import { freeRoadId, namedRoad, withRoad } from "../../log/takeRoad.ts";
-import type { Drive } from "../../worker/roadsApi.ts";
+import type { Drive } from "../../worker/roads/roadsApi.ts";
 
 const ID = "log-road";
 /** Longer names would cover the map they stand on. */

@@ -2,7 +2,7 @@ import type { Origin } from "../../../shared/job/job.ts";
 import { attempt } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { freeRoadId, namedRoad, type RoadOrigin, withRoad } from "../../log/takeRoad.ts";
-import type { Answer, MadeRoad, RoadsApi } from "../../worker/roadsApi.ts";
+import type { Answer, MadeRoad, RoadsApi } from "../../worker/roads/roadsApi.ts";
 
 /** Asks for a road, puts it into the job as one step, and drives it; what speaks against it stays at `place`. */
 export async function makeRoad(

@@ -2,7 +2,7 @@ import { html, type TemplateResult } from "lit-html";
 import { refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { roadQuantity } from "../../fields/roadField.ts";
-import type { PlannedRoute } from "../../worker/roadsApi.ts";
+import type { PlannedRoute } from "../../worker/roads/roadsApi.ts";
 import { drivingFields, drivingNote, roadTitleField } from "./drivingFields.ts";
 import { makeRoad } from "./makeRoad.ts";
 

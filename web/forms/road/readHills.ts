@@ -1,4 +1,4 @@
-import type { Road } from "../../../shared/job/road.ts";
+import type { Road } from "../../../shared/job/schema/road.ts";
 import { InputError, type Problem } from "../../../shared/problems.ts";
 import { M_PER_FT, M_PER_KM, M_PER_MILE } from "../../../shared/units.ts";
 

@@ -5,7 +5,7 @@ import type { Form } from "../../fields/fieldContext.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";
 import { choiceWords, questionWords, roleWords } from "../../log/logText.ts";
 import { openQuestions } from "../../log/openQuestions.ts";
-import type { Brought, FileReading } from "../../worker/roadsApi.ts";
+import type { Brought, FileReading } from "../../worker/roads/roadsApi.ts";
 
 /** How the files were understood, all of it changeable; what a file leaves open is asked first, the guess pre-set. */
 export function understoodForm(form: Form, { files }: Brought): TemplateResult {

@@ -1,6 +1,6 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../../shared/job/job.ts";
-import type { Road } from "../../../shared/job/road.ts";
+import type { Road } from "../../../shared/job/schema/road.ts";
 import { answerFor, chargePlan, enoughFor, packsInQuestion } from "../../../sim/index.ts";
 import { EmptyFields } from "../../editing/emptied.ts";
 import { keepShared } from "../../editing/keepShared.ts";

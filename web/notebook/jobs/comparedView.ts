@@ -2,7 +2,7 @@ import { html, type TemplateResult } from "lit-html";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import { knownField, labelOf } from "../../editing/fieldTable/fieldAt.ts";
 import { writeAtPath } from "../../editing/fieldTable/writeAtPath.ts";
-import type { Difference } from "../../store/jobDiff.ts";
+import type { Difference } from "../../store/versions/jobDiff.ts";
 import { tableView } from "../figures/tableView.ts";
 import type { Compared } from "./jobsPlace.ts";
 

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { failureWords, isForReader } from "../../../shared/failureWords.ts";
 import { InputError } from "../../../shared/problems.ts";
-import { StoreRefusal } from "../../store/storeRefusal.ts";
+import { StoreRefusal } from "../../store/database/storeRefusal.ts";
 
 /** What is wrong with what was asked for, one item a fault; empty where nothing is. */
 export type Complaint = readonly string[];

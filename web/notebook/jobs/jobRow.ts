@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import type { JobHead } from "../../store/jobRecord.ts";
+import type { JobHead } from "../../store/database/jobRecord.ts";
 import type { JobsPlace } from "./jobsPlace.ts";
 import { clock, day } from "./moments.ts";
 

@@ -1,7 +1,7 @@
 import type { Demo } from "../../../shared/demos/firstDemo.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
-import type { Difference } from "../../store/jobDiff.ts";
 import type { Comparable, Jobs, JobVersion } from "../../store/jobsDoor.ts";
+import type { Difference } from "../../store/versions/jobDiff.ts";
 
 /** A state beside the job as it is, and what it is called. */
 export interface Compared {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { reminderSentence } from "../../store/fileReminder.ts";
+import { reminderSentence } from "../../store/files/fileReminder.ts";
 import { placeSentence, statusSentence } from "../../store/saveStatus.ts";
 import type { JobsPlace } from "./jobsPlace.ts";
 import { clock } from "./moments.ts";

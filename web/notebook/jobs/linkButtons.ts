@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { linkSentence } from "../../store/linkedFile.ts";
+import { linkSentence } from "../../store/files/linkedFile.ts";
 import type { JobsPlace } from "./jobsPlace.ts";
 import { clock } from "./moments.ts";
 

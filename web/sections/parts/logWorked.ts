@@ -17,7 +17,7 @@ import type { LogInView } from "../../log/logInView.ts";
 import { medianDay, pieceChoices } from "../../log/logPieces.ts";
 import { CUT_m, type KeptTrack } from "../../log/logStaging.ts";
 import { dayWords, durationWords } from "../../log/logText.ts";
-import type { Drive, PieceView } from "../../worker/roadsApi.ts";
+import type { Drive, PieceView } from "../../worker/roads/roadsApi.ts";
 import { keepDrawn } from "./keepDrawn.ts";
 import type { Figure, Table, Worked } from "./section.ts";
 

@@ -1,6 +1,6 @@
 import type { ReadonlySignal } from "@preact/signals-core";
-import type { OwnChart } from "../../../shared/job/chart.ts";
 import type { Job } from "../../../shared/job/job.ts";
+import type { OwnChart } from "../../../shared/job/schema/chart.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type {
   Answer,

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { saidIn } from "../../../../shared/quantity/said.ts";
 import { type ChargePlan, chargePlan } from "../../../../sim/plan/charging/chargePlan.ts";
-import { driveJob } from "../../../../sim/plan/driveJob.ts";
-import { roadTrace } from "../../../../sim/plan/roadTrace.ts";
+import { driveJob } from "../../../../sim/plan/drive/driveJob.ts";
+import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { bareJob, type Changes } from "../../../support/bareCar.ts";
 import { flatPack, socketOf, straightPack } from "../../../support/chargeable.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";

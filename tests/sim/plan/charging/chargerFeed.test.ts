@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Charger } from "../../../../shared/job/charger.ts";
+import type { Charger } from "../../../../shared/job/schema/charger.ts";
 import { chargerFeed } from "../../../../sim/plan/charging/chargerFeed.ts";
 import { socketOf } from "../../../support/chargeable.ts";
 

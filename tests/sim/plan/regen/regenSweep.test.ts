@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { saidIn } from "../../../../shared/quantity/said.ts";
+import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { regenAdvice } from "../../../../sim/plan/regen/regenAdvice.ts";
 import { type RegenRow, regenSweep, usualLimits_Nm } from "../../../../sim/plan/regen/regenSweep.ts";
-import { roadTrace } from "../../../../sim/plan/roadTrace.ts";
 import { bareJob, type Changes } from "../../../support/bareCar.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type * as z from "zod";
-import { Weights } from "../../../../shared/job/weights.ts";
+import { Weights } from "../../../../shared/job/schema/weights.ts";
 import { packSplit } from "../../../../sim/plan/weight/packSplit.ts";
 import { axleLoads, overloads } from "../../../../sim/plan/weight/weigh.ts";
 import { weightNotes } from "../../../../sim/plan/weight/weightNotes.ts";

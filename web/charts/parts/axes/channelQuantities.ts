@@ -1,4 +1,4 @@
-import type { ChannelName } from "../../../../shared/job/chart.ts";
+import type { ChannelName } from "../../../../shared/job/schema/chart.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../../../shared/units.ts";
 import type { Channels } from "../../../../sim/index.ts";
 import { type FigureUnit, type FigureUnits, inUnit } from "../figure/figureUnits.ts";

@@ -1,4 +1,4 @@
-import type { ChannelName } from "../../../../shared/job/chart.ts";
+import type { ChannelName } from "../../../../shared/job/schema/chart.ts";
 import type { FigureUnits } from "./figureUnits.ts";
 
 /** What a chart is drawn on. `width_px` between 320 and 1200; units default to metric. */

@@ -1,0 +1,90 @@
+import * as z from "zod";
+import { weighedAxles } from "../weighedAxles.ts";
+import { across } from "./across.ts";
+import { above0, between, line } from "./number.ts";
+
+/** Places along the car: behind the centre of the front axle, negative before it. */
+const place_mm = between(-3000, 15_000);
+/** As far as a car reaches beyond its axles, before and behind. Assumed, generous. */
+const OVERHANG_mm = { front: 1500, rear: 2500 };
+/** Shares of a whole may be rounded by so much. */
+const ROUNDED_frac = 0.005;
+/** Corners weighed one after another may miss the axle by so much. */
+const WEIGHED_frac = 0.02;
+
+const Corners = z.strictObject({
+  frontLeft_kg: between(0, 20_000),
+  frontRight_kg: between(0, 20_000),
+  rearLeft_kg: between(0, 20_000),
+  rearRight_kg: between(0, 20_000),
+});
+
+/** What is taken out of the car, put in, or loaded. */
+const Item = z.strictObject({ name: line, mass_kg: above0(5000), place_mm });
+
+/** Where the masses of a car sit, and what its axles may carry. */
+export const Weights = z
+  .strictObject({
+    wheelbase_mm: between(800, 8000),
+    /** As the car arrived, nobody aboard: two axles, or four corners. */
+    weighed: z.union([z.strictObject({ front_kg: above0(20_000), rear_kg: above0(20_000) }), Corners]),
+    out: z.array(Item).max(60).default([]),
+    in: z.array(Item).max(60).default([]),
+    /** Aboard whenever it is driven. */
+    driver: Item.optional(),
+    /** Aboard beside the driver when it is fully laden. */
+    load: z.array(Item).max(40).default([]),
+    /** Where the pack's boxes sit, each with its share of the pack's mass. */
+    boxes: z
+      .array(z.strictObject({ name: line, place_mm, share_frac: between(0, 1) }))
+      .min(1)
+      .max(12),
+    /** Ball load of a trailer, when towing. */
+    ball: z.strictObject({ mass_kg: above0(1000), place_mm }).optional(),
+    /** What may rest on each axle and on both, by the car's plate, and by the tyres of an axle. All of them bind. */
+    plates: z
+      .strictObject({
+        front_kg: above0(20_000).optional(),
+        rear_kg: above0(20_000).optional(),
+        gross_kg: above0(40_000).optional(),
+        frontTyres_kg: above0(20_000).optional(),
+        rearTyres_kg: above0(20_000).optional(),
+      })
+      .default({}),
+  })
+  .check(
+    across(["boxes"], ({ boxes }, fault) => {
+      const sum = boxes.reduce((total, { share_frac }) => total + share_frac, 0);
+      if (Math.abs(sum - 1) > ROUNDED_frac)
+        fault(
+          ["boxes"],
+          `found shares that sum to ${Number(sum.toPrecision(4))}, 1 wanted: all of the pack sits somewhere`,
+        );
+    }),
+    across(["wheelbase_mm", "out", "in", "load", "boxes"], (weights, fault) => {
+      const { wheelbase_mm } = weights;
+      for (const list of ["out", "in", "load", "boxes"] as const) {
+        weights[list].forEach(({ place_mm: at_mm }, i) => {
+          if (at_mm >= -OVERHANG_mm.front && at_mm <= wheelbase_mm + OVERHANG_mm.rear) return;
+          const end_mm = wheelbase_mm + OVERHANG_mm.rear;
+          fault(
+            [list, i, "place_mm"],
+            `found ${at_mm} mm, beyond the bumpers: ${-OVERHANG_mm.front} to ${end_mm} mm allowed`,
+          );
+        });
+      }
+    }),
+  );
+export type Weights = z.infer<typeof Weights>;
+
+/** What is wrong between the axles as weighed and the mass of the car as it arrives; nothing where they agree within 2 %. */
+export function weighedFault(weights: Weights, kerb_kg: number): string | undefined {
+  const { front_kg, rear_kg } = weighedAxles(weights);
+  const sum_kg = front_kg + rear_kg;
+  if (Math.abs(sum_kg - kerb_kg) <= WEIGHED_frac * kerb_kg) return undefined;
+  return `found ${figures(front_kg)} + ${figures(rear_kg)} = ${figures(sum_kg)} kg on the axles of a car of ${figures(kerb_kg)} kg, within 2 % wanted`;
+}
+
+function figures(value: number): string {
+  return String(Number(value.toPrecision(5)));
+}

@@ -1,0 +1,108 @@
+import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { saidIn } from "../../../shared/quantity/said.ts";
+import { demandOf, type GearRow, gearTable } from "../../plan/gears/gearTable.ts";
+import { gearName } from "../../plan/gears/oneGear.ts";
+import { recommendGear } from "../../plan/gears/recommendGear.ts";
+import { hasOption, textOption } from "../arguments/optionValue.ts";
+import { packIndexOf } from "../arguments/packOption.ts";
+import { quantityOption } from "../arguments/readOption.ts";
+import type { Command } from "../command.ts";
+import { readJobFile } from "../files/jobFile.ts";
+import { onlyJobPath } from "../files/oneJob.ts";
+import { jsonText } from "../printing/json.ts";
+import { textTable } from "../printing/table.ts";
+import { wrapText } from "../printing/wrapText.ts";
+import { roadToDrive } from "../roads/roadToDrive.ts";
+
+export const gears: Command = {
+  name: "gears",
+  usage: 'JOB [--pack NAME] [--hill "1 in 6"] [--top "70 mph"] [--trace ID|FILE] [--json]',
+  summary: "what the car does in each gear left alone, and which gear to live in",
+  options: {
+    pack: { type: "string", value: "NAME", help: "with this pack aboard; else the heaviest" },
+    hill: {
+      type: "string",
+      value: "GRADIENT",
+      help: "the steepest hill to start on; else the job's, or the steepest 60 m of the road",
+    },
+    top: { type: "string", value: "SPEED", help: "the top speed wanted; else the job's, or the road's" },
+    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
+    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+  },
+  run(args, print, warn) {
+    const path = onlyJobPath(args, "gears");
+    const job = readJobFile(path);
+    const packIndex = packIndexOf(job, args);
+    const hill_ratio = quantityOption(args, "hill", "gradient", { min: 0.001, max: 0.6, label: "a hill" });
+    const top_kmh = quantityOption(args, "top", "speed", { min: 5, max: 250, label: "a top speed" });
+    const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
+    const demand = {
+      ...demandOf(trace, job.requirement),
+      ...(hill_ratio !== undefined && { hill_ratio }),
+      ...(top_kmh !== undefined && { top_kmh }),
+    };
+    const rows = gearTable(job, packIndex, trace, demand);
+    const { recommended, reasons } = recommendGear(rows, demand);
+    const sentences = reasons.map((reason) => saidIn(reason, "metric"));
+    const pack = job.packs[packIndex].name;
+    if (hasOption(args, "json")) {
+      print(
+        jsonText({
+          job: job.title,
+          pack,
+          road: trace.id,
+          ...demand,
+          gears: rows.map((row) => ({ ...row, range: row.range ?? null, battery_Whpkm: row.battery_Whpkm ?? null })),
+          recommended: recommended ? { gear: recommended.gear, range: recommended.range ?? null } : null,
+          reasons: sentences,
+        }),
+      );
+      return;
+    }
+    const asked = demand.hill_ratio === undefined ? "" : `, hill ${n(100 * demand.hill_ratio)} %`;
+    print(
+      [
+        `${job.title}\n${pack} aboard; ${trace.title}, top speed ${n(demand.top_kmh)} km/h${asked}`,
+        table(rows),
+        sentences.map((sentence) => wrapText(sentence)).join("\n"),
+      ].join("\n\n"),
+    );
+  },
+};
+
+function table(rows: readonly GearRow[]): string {
+  const hasHill = rows.some(({ hill }) => hill !== undefined);
+  const hill = [
+    { heading: "hill\nneeds\n(Nm)", isNumber: true },
+    { heading: "\nhas\n(Nm)", isNumber: true },
+    { heading: "hill\nheld for\n(min)", isNumber: true },
+  ];
+  return textTable(
+    [
+      { heading: "\n\ngear" },
+      { heading: "motor's\nlimit\n(km/h)", isNumber: true },
+      { heading: "a tenth\nin hand\n(km/h)", isNumber: true },
+      { heading: "motor\nat top\n(rpm)", isNumber: true },
+      { heading: "starts\non up to\n(%)", isNumber: true },
+      ...(hasHill ? hill : []),
+      { heading: "0 to 50\nkm/h\n(s)", isNumber: true },
+      { heading: "from\npack\n(Wh/km)", isNumber: true },
+      { heading: "road\nmissed\n(%)", isNumber: true },
+    ],
+    rows.map((row) => [
+      gearName(row),
+      n(row.top_kmh),
+      n(row.easy_kmh),
+      n(row.motorAtTop_rpm),
+      n(row.steepestStart_percent),
+      ...(row.hill ? [n(row.hill.needed_Nm), n(row.hill.available_Nm), heldText(row.hill)] : []),
+      row.to50kmh_s === undefined ? "-" : n(row.to50kmh_s),
+      row.battery_Whpkm === undefined ? "-" : n(row.battery_Whpkm),
+      n(100 * row.missed_frac, 2),
+    ]),
+  );
+}
+
+function heldText({ held_s, isHeldToEmpty }: NonNullable<GearRow["hill"]>): string {
+  return isHeldToEmpty ? "to empty" : n(held_s / 60, 2);
+}

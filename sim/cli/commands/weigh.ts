@@ -1,0 +1,84 @@
+import { inputError } from "../../../shared/problems.ts";
+import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { packMass_kg } from "../../battery/packMass.ts";
+import { packSplit } from "../../plan/weight/packSplit.ts";
+import { axleLoads, type Load, type Over } from "../../plan/weight/weigh.ts";
+import { weightNotes } from "../../plan/weight/weightNotes.ts";
+import { hasOption } from "../arguments/optionValue.ts";
+import type { Command } from "../command.ts";
+import { readJobFile } from "../files/jobFile.ts";
+import { onlyJobPath } from "../files/oneJob.ts";
+import { jsonText } from "../printing/json.ts";
+import { textTable } from "../printing/table.ts";
+import { wrapText } from "../printing/wrapText.ts";
+
+export const weigh: Command = {
+  name: "weigh",
+  usage: "JOB [--json]",
+  summary: "axle loads before and after, with each pack, against the plates; how a pack may be split",
+  options: { json: { type: "boolean", help: "for a program: one object, units in the keys" } },
+  run(args, print) {
+    const path = onlyJobPath(args, "weigh");
+    const job = readJobFile(path);
+    const { weights } = job;
+    if (weights === undefined) {
+      const wanted =
+        "wheelbase, axles as weighed, what comes out and goes in with its place, and the pack's boxes are wanted";
+      throw inputError("weights-missing", `${path} weights`, `found none: ${wanted}`);
+    }
+    const loads = axleLoads(job, weights);
+    const splits = job.packs.map((pack) => ({
+      pack: pack.name,
+      split: packSplit(weights, packMass_kg(pack, job.module)),
+    }));
+    const notes = weightNotes(job, weights);
+    if (hasOption(args, "json")) {
+      print(
+        jsonText({
+          job: job.title,
+          loads: loads.map((load) => ({ ...load, pack: load.pack ?? null })),
+          splits: splits.map(({ pack, split }) => ({ pack, ...(split ?? { front: null, rear: null, over: [] }) })),
+          notes,
+        }),
+      );
+      return;
+    }
+    const sentences = splits.flatMap(({ pack, split }) => {
+      if (split === undefined) return [];
+      const { front, rear, low_frac, high_frac, over } = split;
+      if (low_frac !== undefined && high_frac !== undefined)
+        return [
+          `${pack}: fully laden, ${n(100 * low_frac, 2)} to ${n(100 * high_frac, 2)} % of it may sit in ${front}, the rest in ${rear}.`,
+        ];
+      return [`${pack}: no split between ${front} and ${rear} meets every plate; at best ${overText(over)}.`];
+    });
+    print([job.title, table(loads), ...[...sentences, ...notes].map((text) => wrapText(text))].join("\n\n"));
+  },
+};
+
+function table(loads: readonly Load[]): string {
+  return textTable(
+    [
+      { heading: "\nload" },
+      { heading: "\npack" },
+      { heading: "front\n(kg)", isNumber: true },
+      { heading: "rear\n(kg)", isNumber: true },
+      { heading: "total\n(kg)", isNumber: true },
+      { heading: "front\n(%)", isNumber: true },
+      { heading: "\nover" },
+    ],
+    loads.map(({ name, pack, front_kg, rear_kg, total_kg, frontShare_frac, over }) => [
+      name,
+      pack ?? "",
+      n(front_kg, 4),
+      n(rear_kg, 4),
+      n(total_kg, 4),
+      n(100 * frontShare_frac),
+      over.length === 0 ? "" : overText(over),
+    ]),
+  );
+}
+
+function overText(over: readonly Over[]): string {
+  return over.map(({ what, by_kg }) => `${what} ${n(by_kg, 2)} kg over`).join(", ");
+}

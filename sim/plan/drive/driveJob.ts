@@ -1,0 +1,40 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
+import { characteristics } from "../../trace/characteristics.ts";
+import type { Trace } from "../../trace/trace.ts";
+import type { Candidate, DriveReport } from "../driveReport.ts";
+import { enoughFor } from "../enough.ts";
+import { driveCandidate } from "./driveCandidate.ts";
+
+/** Distances that packs drove may differ by this share and their Wh/km still mean the same drive. */
+const SAME_DRIVE_frac = 0.01;
+
+/**
+ * Every candidate pack of a job driven over a road: energy, range, peaks, what limited it, and which pack is enough.
+ * `channels` keeps each step of each pack, for drawing.
+ */
+export function driveJob(job: Job, trace: Trace, options: { readonly channels?: boolean } = {}): DriveReport {
+  const candidates = job.packs.map((pack) => driveCandidate(job, pack, trace, options.channels === true));
+  const road = characteristics(trace);
+  return {
+    job: job.title,
+    trace: {
+      id: trace.id,
+      title: trace.title,
+      duration_s: road.duration_s,
+      distance_km: road.distance_m / M_PER_KM,
+      mean_kmh: road.mean_mps / MPS_PER_KMH,
+      max_kmh: road.max_mps / MPS_PER_KMH,
+      climb_m: road.climb_m ?? 0,
+      descent_m: road.descent_m ?? 0,
+    },
+    candidates,
+    isComparable: droveTheSame(candidates),
+    enough: enoughFor(job, candidates),
+  };
+}
+
+function droveTheSame(candidates: readonly Candidate[]): boolean {
+  const driven_km = candidates.map(({ distance_km }) => distance_km);
+  return Math.max(...driven_km) - Math.min(...driven_km) <= SAME_DRIVE_frac * Math.max(...driven_km);
+}

@@ -1,0 +1,57 @@
+import { MPS_PER_KMH } from "../../../shared/units.ts";
+import { finishInterval } from "../../step/finishInterval.ts";
+import type { Model } from "../../step/model.ts";
+import { beginRoad, createRunContext } from "../../step/runContext.ts";
+import { step } from "../../step/step.ts";
+import { createTotals } from "../../step/totals.ts";
+
+/** A start from rest at full throttle on the level, one row a step. */
+export interface StandingStart {
+  readonly time_s: Float64Array;
+  readonly speed_mps: Float64Array;
+  readonly distance_m: Float64Array;
+}
+
+/** Faster than any car here; what it reaches is what its limits let it. */
+const FLAT_OUT_mps = 400 * MPS_PER_KMH;
+
+/**
+ * Drives off at full throttle for `duration_s` at steps of `step_s`, torque rising from none to full over `ramp_s`.
+ * The same step as on a trace, its target out of reach; gears are changed at the speeds the job says.
+ */
+export function standingStart(
+  model: Model,
+  duration_s: number,
+  step_s: number,
+  ramp_s: number,
+  startSoc_frac = model.pack.ceiling_frac,
+): StandingStart {
+  const steps = Math.round(duration_s / step_s);
+  const time_s = new Float64Array(steps + 1);
+  const speed_mps = new Float64Array(steps + 1);
+  const distance_m = new Float64Array(steps + 1);
+  const context = createRunContext(model, startSoc_frac);
+  const { state } = context;
+  const totals = createTotals(state);
+  beginRoad(context, undefined, 0);
+  for (let i = 1; i <= steps; i++) {
+    context.ramp_frac = ramp_s > 0 ? Math.min(1, ((i - 0.5) * step_s) / ramp_s) : 1;
+    // A target out of reach says nothing of the gear: that goes by the speed the car has.
+    step(context, FLAT_OUT_mps, step_s, state.speed_mps);
+    finishInterval(context, totals, context.interval.moving_s > 0 ? context.interval.moving_s : step_s);
+    time_s[i] = i * step_s;
+    speed_mps[i] = state.speed_mps;
+    distance_m[i] = state.distance_m;
+  }
+  return { time_s, speed_mps, distance_m };
+}
+
+/** Time to a speed in a standing start, in seconds, between two steps by a straight line; nothing where it is not reached. */
+export function timeTo_s(start: StandingStart, wanted_mps: number): number | undefined {
+  const { time_s, speed_mps } = start;
+  const i = speed_mps.findIndex((speed) => speed >= wanted_mps);
+  if (i < 0) return undefined;
+  if (i === 0) return 0;
+  const part = (wanted_mps - speed_mps[i - 1]) / (speed_mps[i] - speed_mps[i - 1]);
+  return time_s[i - 1] + part * (time_s[i] - time_s[i - 1]);
+}

@@ -1,0 +1,70 @@
+import { greatestWhere } from "../../math/halving.ts";
+import { balance } from "../../step/balance.ts";
+import { beginInterval } from "../../step/beginInterval.ts";
+import { LIMITS, type Limit } from "../../step/limits.ts";
+import type { Model } from "../../step/model.ts";
+import { beginRoad, createRunContext } from "../../step/runContext.ts";
+import type { Gear } from "../../vehicle/gear.ts";
+
+/** What a car needs at the motor shaft to begin to roll, what it has there, and what bounds that. */
+export interface StartTorque {
+  readonly gear: string;
+  readonly needed_Nm: number;
+  readonly available_Nm: number;
+  readonly limit: Limit;
+}
+
+/** How the car stands; charged to its ceiling and as warm as the day where nothing else is given. */
+export interface StandingCar {
+  readonly soc_frac?: number;
+  readonly motor_K?: number;
+  readonly pack_K?: number;
+}
+
+/** The speed that counts as rolling, reached within a second: speeding up then asks for nothing. */
+const CREEP_mps = 1e-6;
+/** Steeper than any road. */
+const WALL = 0.9;
+
+/**
+ * Torque at the motor shaft that a car needs in one gear to begin to roll on a slope, and what it has for that, in Nm:
+ *
+ *   needed = (m g sin θ + rolling + wheel-side drag) r / (G η) + drag torque        [GTR15, Annex 7, para 5], at no speed
+ *
+ * What it has is the most torque within every limit of the step: grip, driveline, motor, controller, pack, heat. Not below zero.
+ */
+export function startTorque(model: Model, gear: Gear, sinSlope: number, car: StandingCar = {}): StartTorque {
+  const asked = launch(model, gear, sinSlope, 0, car);
+  const perNewton_Nm = 1 / (gear.motor_radpm * gear.efficiency_frac);
+  const within = (torque_Nm: number) =>
+    launch(model, gear, sinSlope, (torque_Nm - asked.motor_Nm) / perNewton_Nm, car).over_Nm <= 0;
+  const available_Nm = greatestWhere(0, model.motor.envelope.peakTorque_Nm, within);
+  const beyond = launch(model, gear, sinSlope, (1.0001 * available_Nm + 1e-6 - asked.motor_Nm) / perNewton_Nm, car);
+  return { gear: gear.name, needed_Nm: asked.motor_Nm, available_Nm, limit: beyond.limit };
+}
+
+/** Sine of the steepest slope on which a car begins to roll in one gear; 0 where it does not even on the level. */
+export function steepestStart(model: Model, gear: Gear, car: StandingCar = {}): number {
+  return greatestWhere(0, WALL, (sinSlope) => launch(model, gear, sinSlope, 0, car).over_Nm <= 0);
+}
+
+/** The car beginning to roll with a load more at its tyres: torque at the motor, and by how much it breaks a limit. */
+function launch(model: Model, gear: Gear, sinSlope: number, load_N: number, car: StandingCar) {
+  const { road } = model;
+  const context = createRunContext(
+    {
+      ...model,
+      gears: [gear],
+      gearUp_mps: new Float64Array(0),
+      road: { ...road, wheelDrag_N: road.wheelDrag_N + load_N },
+    },
+    car.soc_frac ?? model.pack.ceiling_frac,
+  );
+  const { state, interval } = context;
+  state.motor_K = car.motor_K ?? state.motor_K;
+  state.pack.temperature_K = car.pack_K ?? state.pack.temperature_K;
+  beginRoad(context, { distance_m: Float64Array.of(0, 1), elevation_m: Float64Array.of(0, sinSlope) }, 0);
+  beginInterval(context, 0, 1);
+  const over_Nm = balance(context, CREEP_mps, 1);
+  return { motor_Nm: interval.motor_Nm, over_Nm, limit: LIMITS[interval.limit] };
+}

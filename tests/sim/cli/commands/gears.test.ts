@@ -1,0 +1,53 @@
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { runCommand } from "../../../support/runCommand.ts";
+
+const job = join(import.meta.dirname, "../../../../shared/demos/piano-tuner.bellhousing.json");
+const json = async (...words: readonly string[]) =>
+  JSON.parse((await runCommand("gears", job, "--json", ...words)).out);
+
+it("prints a row a gear, what the road asks, and which gear to live in", async () => {
+  const { code, out } = await runCommand("gears", job, "--hill", "1 in 6");
+  expect(code).toBe(0);
+  expect(out).toMatch(/top speed 91\.2 km\/h, hill 16\.7 %/);
+  expect(out).toMatch(/^first {2,}55\.6 {2,}50 /m);
+  expect(out).toMatch(/^First: 13100 rpm at 91\.2 km\/h is beyond the motor/m);
+});
+
+it("has the keys that a program reads", async () => {
+  const { gears, recommended, reasons, pack } = await json("--hill", "1 in 6", "--pack", "17 kWh");
+  expect(pack).toBe("17 kWh");
+  expect(gears.map(({ gear }: { gear: string }) => gear)).toEqual(["first", "second", "third", "fourth"]);
+  for (const row of gears) {
+    expect(row).toMatchObject({ range: null, top_kmh: expect.any(Number), steepestStart_percent: expect.any(Number) });
+    expect(row.hill).toMatchObject({ starts: expect.any(Boolean), needed_Nm: expect.any(Number) });
+    expect(row.hill.starts).toBe(row.steepestStart_percent > 100 / 6);
+  }
+  expect(recommended === null || typeof recommended.gear === "string").toBe(true);
+  expect(reasons.length).toBeGreaterThan(1);
+});
+
+it("takes the top speed and the road that are typed", async () => {
+  const { gears } = await json("--top", "70 mph", "--trace", "ece-15");
+  const [first] = gears;
+  // 70 mph through 3.75 x 4.1111 on wheels of 284 mm.
+  expect(first.motorAtTop_rpm).toBeCloseTo(((70 * 0.44704 * 3.75 * 4.1111) / 0.284 / (2 * Math.PI)) * 60, -1);
+});
+
+describe("bad input ends in 2 with a sentence", () => {
+  it.each([
+    ["a hill that is none", ["--hill", "1 in 0"], /^--hill: found 1 in 0/],
+    ["a wall", ["--hill", "95 %"], /^--hill: 95 % is not possible/],
+    ["a speed of no car", ["--top", "900 mph"], /^--top: 900 mph .*is not possible/],
+    ["a speed left open", ["--top", "unknown"], /^--top: found "unknown", a value is wanted here/],
+    ["a pack that is none", ["--pack", "17kWh"], /^--pack: found no pack "17kWh"; did you mean 17 kWh/],
+  ])("%s", async (_, words, message) => {
+    const { code, out, err } = await runCommand("gears", job, ...words);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toMatch(message);
+  });
+
+  it("no job", async () => {
+    expect((await runCommand("gears")).err).toMatch(/^gears: found no job file/);
+  });
+});

@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { changedDemoFile } from "../../../support/changedDemo.ts";
+import { runCommand } from "../../../support/runCommand.ts";
+
+const weights = {
+  wheelbase_mm: 2300,
+  weighed: { front_kg: 510, rear_kg: 442.5 },
+  out: [{ name: "engine", mass_kg: 130, place_mm: 50 }],
+  boxes: [
+    { name: "front box", place_mm: 100, share_frac: 0.5 },
+    { name: "boot box", place_mm: 2500, share_frac: 0.5 },
+  ],
+  plates: { rear_kg: 640 },
+};
+
+it("prints the axles before and after with each pack, and what is over", async () => {
+  const path = changedDemoFile({ weights });
+  const { code, out } = await runCommand("weigh", path);
+  expect(code).toBe(0);
+  expect(out).toMatch(/^as it arrived {2,}510 +442\.5 +952\.5 +53\.5$/m);
+  expect(out).toMatch(/^fully laden +29 kWh .*rear axle \d+ kg over|^29 kWh: fully laden/m);
+  const { loads, splits } = JSON.parse((await runCommand("weigh", path, "--json")).out);
+  expect(loads[0]).toMatchObject({ name: "as it arrived", pack: null, front_kg: 510, rear_kg: 442.5, over: [] });
+  for (const { front_kg, rear_kg, total_kg } of loads) expect(front_kg + rear_kg).toBeCloseTo(total_kg, 6);
+  expect(splits).toHaveLength(5);
+});
+
+describe("bad input ends in 2 with a sentence", () => {
+  it.each([
+    ["no weights", {}, /weights: found none: wheelbase, axles as weighed/],
+    [
+      "axles that do not carry the car",
+      { weights: { ...weights, weighed: { front_kg: 510, rear_kg: 300 } } },
+      /weights\.weighed: found 510 \+ 300 = 810 kg on the axles of a car of 952\.54 kg, within 2 % wanted/,
+    ],
+    [
+      "an item beyond the bumpers",
+      { weights: { ...weights, out: [{ name: "tank", mass_kg: 20, place_mm: 9000 }] } },
+      /weights\.out\.0\.place_mm: found 9000 mm, beyond the bumpers: -1500 to 4800 mm allowed/,
+    ],
+    [
+      "boxes that hold half of the pack",
+      { weights: { ...weights, boxes: [weights.boxes[0]] } },
+      /weights\.boxes: found shares that sum to 0\.5, 1 wanted/,
+    ],
+    [
+      "an item of no mass",
+      { weights: { ...weights, in: [{ name: "air", mass_kg: 0, place_mm: 0 }] } },
+      /weights\.in\.0\.mass_kg: found 0 kg/,
+    ],
+    [
+      "a list that is none",
+      { weights: { ...weights, out: {} } },
+      /weights\.out: found a group of values, a list wanted/,
+    ],
+  ])("%s", async (_, changes, message) => {
+    const { code, out, err } = await runCommand("weigh", changedDemoFile(changes));
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toMatch(message);
+  });
+});

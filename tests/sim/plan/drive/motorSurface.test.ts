@@ -1,0 +1,56 @@
+import { expect, it } from "vitest";
+import { motorSurface } from "../../../../sim/plan/drive/motorSurface.ts";
+import { bareJob } from "../../../support/bareCar.ts";
+
+const job = bareJob({
+  motor: {
+    envelope: { kind: "peak", torque_Nm: 100, power_kW: 30 },
+    maxSpeed_rpm: 6000,
+    rollBack_rpm: 600,
+    loss: { kind: "fourTerm", copper_coeff: 0.3, iron_coeff: 0.2, windage_coeff: 0, constant_W: 100 },
+  },
+  controller: { torqueCap_Nm: 80, power_kW: 20, regen: { isOn: true } },
+  driveline: { limits: { gearboxInput_Nm: 70 } },
+});
+const surface = motorSurface(job, 0);
+const at = (speedIndex: number, torqueIndex: number) => torqueIndex * surface.speed_rpm.length + speedIndex;
+
+it("spans rest to top speed and full braking to full driving", () => {
+  expect(surface.speed_rpm[0]).toBe(0);
+  expect(surface.speed_rpm[surface.speed_rpm.length - 1]).toBeCloseTo(6000, 6);
+  expect([surface.torque_Nm[0], surface.torque_Nm[surface.torque_Nm.length - 1]]).toEqual([-100, 100]);
+});
+
+it("has the law's loss and its efficiency either way, and no NaN at rest or without torque", () => {
+  const i = 40;
+  const speed_radps = (surface.speed_rpm[i] * Math.PI) / 30;
+  const j = 60;
+  const torque_Nm = surface.torque_Nm[j];
+  const loss_W = 0.3 * torque_Nm ** 2 + 0.2 * speed_radps + 100;
+  expect(surface.loss_W[at(i, j)]).toBeCloseTo(loss_W, 6);
+  const shaft_W = torque_Nm * speed_radps;
+  expect(surface.efficiency_frac[at(i, j)]).toBeCloseTo(shaft_W / (shaft_W + loss_W), 9);
+  expect(surface.efficiency_frac[at(i, 20)]).toBeCloseTo(1 - loss_W / shaft_W, 9);
+  expect([...surface.loss_W, ...surface.efficiency_frac].every(Number.isFinite)).toBe(true);
+});
+
+it("marks what lies inside the envelope, the roll-back at top speed counted", () => {
+  expect(surface.isInside[at(10, 80)]).toBe(1);
+  expect(surface.isInside[at(70, 80)]).toBe(0);
+  expect(surface.isInside[at(80, 41)]).toBe(0);
+});
+
+it("draws the limits that lie under the envelope's peak", () => {
+  expect(surface.limits.map(({ name }) => name)).toEqual([
+    "controller's torque",
+    "controller's power or current",
+    "driveline in only",
+  ]);
+  for (const { points } of surface.limits.slice(0, 1)) for (const { torque_Nm } of points) expect(torque_Nm).toBe(80);
+  const power = surface.limits[1].points.map(({ speed_rpm, torque_Nm }) => {
+    const speed_radps = (speed_rpm * Math.PI) / 30;
+    return torque_Nm * speed_radps + 0.3 * torque_Nm ** 2 + 0.2 * speed_radps + 100;
+  });
+  expect(power.length).toBeGreaterThan(20);
+  for (const drawn_W of power) expect(drawn_W).toBeCloseTo(20_000, 3);
+});

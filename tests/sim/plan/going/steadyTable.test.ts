@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { steadyTable } from "../../../../sim/plan/going/steadyTable.ts";
+import { bareJob, type Changes } from "../../../support/bareCar.ts";
+
+const car: Changes = {
+  vehicle: { roadLoad: { kind: "coastDown", f0_N: 150, f1_Npkmh: 0, f2_Npkmh2: 0.03, mass_kg: 1400 } },
+  motor: { loss: { kind: "flat", efficiency_frac: 0.8 } },
+  module: { capacity_Ah: 20 },
+  accessories: { standing_W: 360 },
+};
+
+it("is force over efficiency plus the accessories over speed", () => {
+  const [slow, fast] = steadyTable(bareJob(car), 0, [36, 72]);
+  // F / 3.6 / 0.8 + W / (km/h), by hand
+  expect(slow.battery_Whpkm).toBeCloseTo((150 + 0.03 * 36 * 36) / 3.6 / 0.8 + 360 / 36, 6);
+  expect(fast.battery_Whpkm).toBeCloseTo((150 + 0.03 * 72 * 72) / 3.6 / 0.8 + 360 / 72, 6);
+  expect(slow.efficiency_frac).toBeCloseTo(0.8, 9);
+  expect(slow.motor_rpm).toBeCloseTo((10 * 20 * 60) / (2 * Math.PI), 6);
+});
+
+it("has the range that this energy gives from ceiling to floor", () => {
+  const [row] = steadyTable(bareJob(car), 0, [50]);
+  // 0.85 of 20 Ah at 400 V.
+  expect(row.range_km).toBeCloseTo((0.85 * 20 * 400) / row.battery_Whpkm, 3);
+});
+
+it("has no range at a speed that is not held, but what holds the car back", () => {
+  const weak = bareJob({ ...car, motor: { envelope: { kind: "peak", torque_Nm: 15, power_kW: 2000 } } });
+  const [held, notHeld] = steadyTable(weak, 0, [60, 100]);
+  expect(held.isHeld).toBe(true);
+  expect(held.limit).toBe("none");
+  expect(notHeld.isHeld).toBe(false);
+  expect(notHeld.limit).toBe("motor");
+  expect(notHeld.range_km).toBeUndefined();
+  expect(notHeld.heldFor_s).toBe(0);
+  // 15 Nm are 300 N at the tyres: 150 N and 0.03 N/(km/h)2 leave 70.7 km/h, and 0.5 km/h is allowed for.
+  expect(notHeld.heldAlways_kmh).toBe(71);
+});
+
+describe("a motor that gets too hot", () => {
+  /** 20 % of the shaft power is heat into 20 kJ/K, cooled by 20 W/K; torque goes from full to none between 140 and 150 degC. */
+  const heat = { capacity_kJpK: 20, cooling_WpK: 20, derateFrom_degC: 140, derateTo_degC: 150 };
+  const hot = bareJob({
+    ...car,
+    motor: {
+      ...car.motor,
+      loss: { kind: "flat", efficiency_frac: 0.8 },
+      envelope: { kind: "peak", torque_Nm: 60, power_kW: 20 },
+      heat,
+    },
+    module: { capacity_Ah: 200 },
+  });
+  const loss_W = (speed_kmh: number) => ((150 + 0.03 * speed_kmh ** 2) * speed_kmh) / 3.6 / 4;
+  const [slow, fast] = steadyTable(hot, 0, [60, 110]);
+
+  it("holds a speed at which it stays cool until the pack is empty", () => {
+    expect(loss_W(60) / 20).toBeLessThan(100);
+    expect(slow.isHeld).toBe(true);
+    expect(slow.range_km).toBeGreaterThan(200);
+  });
+
+  it("holds one at which it does not as long as the warming of one lump of heat takes, with no range", () => {
+    expect(fast.isHeld).toBe(false);
+    expect(fast.limit).toBe("heat");
+    expect(fast.range_km).toBeUndefined();
+    // C/G ln(1 / (1 - dT G / P)): from 20 degC to where the derating begins, and to where it has taken all.
+    const warmed_s = (rise_K: number) => -(20_000 / 20) * Math.log(1 - (rise_K * 20) / loss_W(110));
+    expect(fast.heldFor_s).toBeGreaterThan(warmed_s(120) - 30);
+    expect(fast.heldFor_s).toBeLessThan(warmed_s(130));
+  });
+
+  it("names the highest speed that is held: the motor then settles within its derating", () => {
+    const { heldAlways_kmh = 0 } = fast;
+    // Of the 20 kW that the motor has at most, what is left after derating is what the speed takes: F v.
+    const left_frac = (speed_kmh: number) => (4 * loss_W(speed_kmh)) / 20_000;
+    const settled_degC = (speed_kmh: number) => 20 + loss_W(speed_kmh) / 20;
+    const isHeld = (speed_kmh: number) => settled_degC(speed_kmh) <= 140 + 10 * (1 - left_frac(speed_kmh));
+    expect(isHeld(heldAlways_kmh - 1)).toBe(true);
+    expect(isHeld(heldAlways_kmh + 1)).toBe(false);
+  });
+});
+
+it("counts as empty a pack that at the end of its charge gives less than the speed takes", () => {
+  const sagging = bareJob({
+    ...car,
+    module: {
+      capacity_Ah: 20,
+      resistance: { soc_frac: [0, 0.2, 0.25, 1], module_mohm: [9000, 9000, 100, 100] },
+    },
+  });
+  const [row] = steadyTable(sagging, 0, [100]);
+  expect(row.isHeld).toBe(true);
+  // 0.95 to about a quarter of 20 Ah at 400 V.
+  expect(row.range_km).toBeLessThan((0.76 * 20 * 400) / row.battery_Whpkm);
+  expect(row.range_km).toBeGreaterThan((0.68 * 20 * 400) / row.battery_Whpkm);
+});

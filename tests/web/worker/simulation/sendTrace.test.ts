@@ -1,0 +1,43 @@
+import { expect, it } from "vitest";
+import type { Trace } from "../../../../sim/index.ts";
+import { sendTrace } from "../../../../web/worker/simulation/sendTrace.ts";
+
+const trace = (title: string): Trace => ({
+  ...{ id: title, title, time_s: Float64Array.of(0, 1), speed_mps: Float64Array.of(0, 0) },
+});
+
+/** A worker that notes what it keeps. */
+function worker() {
+  const kept = new Map<number, Trace>();
+  let sends = 0;
+  const api = {
+    keepTrace: async (id: number, sent: Trace) => {
+      sends += 1;
+      kept.set(id, sent);
+    },
+    dropTrace: async (id: number) => void kept.delete(id),
+  };
+  return { life: { api, sent: new Set<number>() }, kept, sends: () => sends };
+}
+
+it("sends a trace once to a worker, however often it is driven, and to every worker by itself", async () => {
+  const [first, second] = [worker(), worker()];
+  const road = trace("road");
+  const id = await sendTrace(first.life, road);
+  expect(await sendTrace(first.life, road)).toBe(id);
+  expect(await sendTrace(second.life, road)).toBe(id);
+  expect([first.sends(), second.sends()]).toEqual([1, 1]);
+  expect(first.kept.get(id)).toBe(road);
+});
+
+it("lets a worker keep the four used last", async () => {
+  const { life, kept, sends } = worker();
+  const roads = ["a", "b", "c", "d"].map(trace);
+  for (const road of roads) await sendTrace(life, road);
+  await sendTrace(life, roads[0]!);
+  const id = await sendTrace(life, trace("e"));
+  expect([...kept.values()].map(({ title }) => title)).toEqual(["a", "c", "d", "e"]);
+  expect(kept.has(id)).toBe(true);
+  await sendTrace(life, roads[1]!);
+  expect(sends()).toBe(6);
+});

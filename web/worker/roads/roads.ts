@@ -1,0 +1,28 @@
+import { transfer } from "comlink";
+import { openRoutes } from "../../../sim/index.ts";
+import { fetchPart } from "../fetchPart.ts";
+import { answerOf } from "./answerOf.ts";
+import { cycleText } from "./cycleText.ts";
+import { createLogSession } from "./logSession.ts";
+import type { PieceView, RoadsApi } from "./roadsApi.ts";
+
+const session = createLogSession(() => fetchPart(openRoutes), cycleText);
+
+/** All that is asked of a client's logs and of making roads. */
+export const roads: RoadsApi = {
+  ...session,
+  job: (file) =>
+    answerOf(async () => {
+      const { readJobFile } = await fetchPart(() => import("../../store/files/readJobFile.ts")); // seldom asked for, and a log needs it only at its end
+      return readJobFile(file);
+    }),
+  async view(piece) {
+    const answer = await session.view(piece);
+    return answer.kind === "done" ? transfer(answer, columnsOf(answer.value)) : answer;
+  },
+};
+
+function columnsOf({ raw, cleaned, track }: PieceView): ArrayBuffer[] {
+  const columns: Iterable<ArrayBufferView> = [raw, cleaned, track ?? {}].flatMap((group) => Object.values(group));
+  return [...columns].flatMap(({ buffer }) => (buffer instanceof ArrayBuffer ? [buffer] : []));
+}

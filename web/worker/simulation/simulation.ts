@@ -1,0 +1,51 @@
+import { transfer } from "comlink";
+import {
+  type DriveReport,
+  driveJob,
+  motorSurface,
+  roadTrace,
+  steadyTable,
+  type Trace,
+  unknownsOfPacks,
+} from "../../../sim/index.ts";
+import { cycleText } from "../roads/cycleText.ts";
+import type { SimulationInside } from "../workerApi.ts";
+
+const traces = new Map<number, Trace>();
+
+/** The same simulation as the command line, and nothing of its own. */
+export const simulation: SimulationInside = {
+  async road(road) {
+    return roadTrace(road, road.kind === "cycle" ? await cycleText(road.cycle) : {});
+  },
+  async keepTrace(id, trace) {
+    traces.set(id, trace);
+  },
+  async dropTrace(id) {
+    traces.delete(id);
+  },
+  async drive(job, traceId) {
+    const report = driveJob(job, kept(traceId), { channels: true });
+    return transfer(report, columnsOf(report));
+  },
+  steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
+  motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
+  unknowns: async (job, packIndexes, traceId) => unknownsOfPacks(job, packIndexes, kept(traceId)),
+};
+
+function kept(traceId: number): Trace {
+  const trace = traces.get(traceId);
+  if (!trace) throw new Error(`trace ${traceId} was not sent to this worker`);
+  return trace;
+}
+
+/** The memory of all columns, which is handed over instead of copied. */
+function columnsOf(report: DriveReport): ArrayBuffer[] {
+  const buffers = new Set<ArrayBuffer>();
+  for (const { channels } of report.candidates) {
+    for (const column of Object.values(channels ?? {})) {
+      if (ArrayBuffer.isView(column) && column.buffer instanceof ArrayBuffer) buffers.add(column.buffer);
+    }
+  }
+  return [...buffers];
+}

@@ -1,0 +1,29 @@
+import type { SimulationApi } from "../api.ts";
+import type { LivingWorker } from "../livingWorker.ts";
+import type { WorkerApi } from "../workerApi.ts";
+import { oneOfAKind } from "./oneOfAKind.ts";
+import { sendTrace } from "./sendTrace.ts";
+
+/** What is not of the answer begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
+const REST_ms = 250;
+
+/**
+ * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
+ * waits for the second. One question of a kind is with a worker at a time; of those that wait, the newest counts.
+ */
+export function startSimulation(drives: LivingWorker<WorkerApi>, studies: LivingWorker<WorkerApi>): SimulationApi {
+  const ask = oneOfAKind();
+  const atRest = oneOfAKind(REST_ms);
+  return {
+    road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
+    drive: (job, trace) =>
+      ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
+    steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
+    motorSurface: (job, packIndex) =>
+      ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
+    unknowns: (job, packIndexes, trace) =>
+      atRest("unknowns", () =>
+        studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),
+      ),
+  };
+}
