@@ -45,6 +45,11 @@ export interface Totals {
   reachedFloor: boolean;
 }
 
+/** The totals as they stand, for a run that goes on. */
+export function copyTotals(totals: Totals): Totals {
+  return { ...totals, ledger: { ...totals.ledger }, limited_s: totals.limited_s.slice() };
+}
+
 /** Totals of nothing yet, for a car that begins in a state. */
 export function createTotals({ motor_K, pack }: State): Totals {
   return {

@@ -4,13 +4,12 @@ import { J_PER_WH, M_PER_KM, RADPS_PER_RPM, W_PER_KW, ZERO_CELSIUS_K } from "../
 import { type Channels, createChannels } from "../../step/channels.ts";
 import { LIMITS } from "../../step/limits.ts";
 import { prepare } from "../../step/prepare.ts";
-import { run } from "../../step/run.ts";
 import type { Ledger, Totals } from "../../step/totals.ts";
 import type { Trace } from "../../trace/trace.ts";
 import type { Candidate, LedgerWh } from "../driveReport.ts";
 import { findingsFor } from "../findings/findings.ts";
 import { refusedBraking } from "../findings/refusedBraking.ts";
-import { rangeOn } from "../going/range.ts";
+import { driveOn } from "../going/range.ts";
 import { packFigures } from "./packFigures.ts";
 import { standsWhere } from "./standsWhere.ts";
 
@@ -21,8 +20,8 @@ import { standsWhere } from "./standsWhere.ts";
 export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels: boolean): Candidate {
   const model = prepare(job, pack);
   const channels: Channels | undefined = withChannels ? createChannels(trace.time_s.length) : undefined;
-  const { totals, endSoc_frac } = run(model, trace, channels);
-  const range = rangeOn(model, trace);
+  const { once, range } = driveOn(model, trace, channels);
+  const { totals, endSoc_frac } = once;
   const stands = totals.reachedFloor || totals.behind_s === 0 ? undefined : standsWhere(model, trace, channels);
   const { ledger } = totals;
   const perKm = (energy_J: number) =>

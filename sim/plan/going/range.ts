@@ -1,7 +1,8 @@
+import type { Channels } from "../../step/channels.ts";
 import type { Model } from "../../step/model.ts";
-import { pass } from "../../step/run.ts";
+import { pass, type RunResult } from "../../step/run.ts";
 import { createRunContext } from "../../step/runContext.ts";
-import { checkLedger, createTotals } from "../../step/totals.ts";
+import { checkLedger, copyTotals, createTotals } from "../../step/totals.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { thereAndBack } from "./returnTrip.ts";
 
@@ -23,41 +24,49 @@ export interface Range {
   readonly rise_m: number;
 }
 
+/** A road driven once from the ceiling, and how far the car then goes on. */
+export interface DrivenOn {
+  readonly once: RunResult;
+  readonly range: Range;
+}
+
+/** How far a car goes on one charge: `driveOn` where the first pass by itself is not asked for. */
+export function rangeOn(model: Model, trace: Trace): Range {
+  return driveOn(model, trace).range;
+}
+
 /**
  * How far a car goes on one charge, in metres: the road driven over and over from the ceiling, charge and temperatures going on,
  * until the pack is empty. Not a division of energies: what the pack can still give late in the day, and what sags, is in it.
  *
  * A repetition gives nothing away. Where m g |dz| of one pass is more than 0.5 % of the energy that it drew from the cells, the road is
  * driven there and back, each leg from where the car stands, and the wind that was against it is with it on the way home.
+ *
+ * The first pass is what `run` gives, recorded into `channels` where they are given.
  */
-export function rangeOn(model: Model, trace: Trace): Range {
+export function driveOn(model: Model, trace: Trace, channels?: Channels): DrivenOn {
   const out = createRunContext(model, model.pack.ceiling_frac);
   const { state } = out;
   const { road } = model;
-  const home = { ...out, model: { ...model, road: { ...road, headWind_mps: -road.headWind_mps } } };
   const totals = createTotals(state);
+  pass(out, totals, trace, channels);
+  checkLedger(totals.ledger);
+  const once = { totals: copyTotals(totals), endSoc_frac: state.pack.soc_frac };
+
+  const { climb_J, total_J } = totals.ledger;
+  const isThereAndBack = Math.abs(climb_J) > CLOSED_frac * Math.max(0, total_J);
+  const home = { ...out, model: { ...model, road: { ...road, headWind_mps: -road.headWind_mps } } };
   const ways = thereAndBack(trace);
-  let isThereAndBack = false;
-  let rise_m = 0;
+  let isHome = false;
   let place_m = 0;
-  let repetitionSoc_frac = state.pack.soc_frac;
-  for (let count = 0; ; count++) {
-    const isHome = isThereAndBack && count % 2 === 1;
-    const before_m = totals.distance_m;
-    const beforeTarget_m = totals.target_m;
-    pass(isHome ? home : out, totals, isHome ? ways.home(place_m) : ways.out(place_m));
+  let before_m = 0;
+  let beforeTarget_m = 0;
+  let repetitionSoc_frac = model.pack.ceiling_frac;
+  for (;;) {
     const covered_m = totals.distance_m - before_m;
-    if (count === 0) {
-      const { climb_J, total_J } = totals.ledger;
-      rise_m = climb_J / road.weight_N;
-      isThereAndBack = Math.abs(climb_J) > CLOSED_frac * Math.max(0, total_J);
-    }
-    if (isThereAndBack) place_m = ways.placeFrom_m(place_m, isHome ? -covered_m : covered_m);
+    const asked_m = totals.target_m - beforeTarget_m;
     const isWhole = isHome || !isThereAndBack;
     const drewNothing = isWhole && state.pack.soc_frac >= repetitionSoc_frac;
-    if (isWhole) repetitionSoc_frac = state.pack.soc_frac;
-
-    const asked_m = totals.target_m - beforeTarget_m;
     const end = totals.reachedFloor
       ? "floor"
       : covered_m < 0.5 * asked_m || asked_m === 0
@@ -69,7 +78,16 @@ export function rangeOn(model: Model, trace: Trace): Range {
             : undefined;
     if (end !== undefined) {
       checkLedger(totals.ledger);
-      return { distance_m: end === "endless" ? 0 : totals.distance_m, end, isThereAndBack, rise_m };
+      const distance_m = end === "endless" ? 0 : totals.distance_m;
+      return { once, range: { distance_m, end, isThereAndBack, rise_m: climb_J / road.weight_N } };
     }
+    before_m = totals.distance_m;
+    beforeTarget_m = totals.target_m;
+    if (isWhole) repetitionSoc_frac = state.pack.soc_frac;
+    if (isThereAndBack) {
+      place_m = ways.placeFrom_m(place_m, isHome ? -covered_m : covered_m);
+      isHome = !isHome;
+    }
+    pass(isHome ? home : out, totals, isHome ? ways.home(place_m) : ways.out(place_m));
   }
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { rangeOn } from "../../../../sim/plan/going/range.ts";
+import { driveOn, rangeOn } from "../../../../sim/plan/going/range.ts";
 import { thereAndBack } from "../../../../sim/plan/going/returnTrip.ts";
 import { prepare } from "../../../../sim/step/prepare.ts";
+import { run } from "../../../../sim/step/run.ts";
 import type { Trace } from "../../../../sim/trace/trace.ts";
 import { bareJob, type Changes, traceOf } from "../../../support/bareCar.ts";
 
@@ -30,6 +31,14 @@ describe("a road over and over", () => {
     // What it has in motion where it stops short is on the way: less than one speeding up.
     expect(distance_m).toBeGreaterThan(2400 - 70_000 / 300);
     expect(distance_m).toBeLessThanOrEqual(2400 + 1e-6);
+  });
+
+  it("goes on from the first pass, which is what one run gives", () => {
+    const job = bareJob(small);
+    const model = prepare(job, job.packs[0]);
+    const { once, range } = driveOn(model, lap);
+    expect(once).toEqual(run(model, lap));
+    expect(range.distance_m).toBeGreaterThan(10 * once.totals.distance_m);
   });
 
   it("ends where a whole repetition covers less than half of its road", () => {
