@@ -13,6 +13,7 @@ import { build } from "vite";
 import { listen } from "../../sim/cli/serving/listen.ts";
 import { staticServer } from "../../sim/cli/serving/staticServer.ts";
 import { chromiumFlags, chromiumPath } from "../support/chromium.ts";
+import { answered } from "../support/notebookPage.ts";
 
 const VISITS = 7;
 const CHANGES = 40;
@@ -30,13 +31,14 @@ try {
 
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(url);
-  await settled(page);
+  await answered(page);
   await page.selectOption("#answer-road", { label: "Published mixed cycle, class 3b" });
-  await settled(page);
+  await answered(page);
   await page.waitForTimeout(2000);
-  const before_ms = await spent_ms(page);
+  const spent_ms = await threadClock(page);
+  const before_ms = await spent_ms();
   const times_ms = await page.evaluate(changeLoad, CHANGES);
-  const after_ms = await spent_ms(page);
+  const after_ms = await spent_ms();
   console.log(`a change of the load to the answer redrawn, ${CHANGES} changes: ${spread(times_ms)}`);
   console.log(`the page's thread: ${((after_ms - before_ms) / CHANGES).toFixed(0)} ms of processor a change`);
   console.log(`load of the machine: ${loadavg()[0]?.toFixed(1)}`);
@@ -53,21 +55,14 @@ function spread(of_ms: readonly number[]): string {
   return `median ${at(0.5)} ms, p95 ${at(0.95)} ms, worst ${at(1)} ms`;
 }
 
-async function settled(page: Page): Promise<void> {
-  // Functions, not text: the page's policy lets no text be run that is tried again and again.
-  await page.waitForFunction(
-    () => document.querySelector<HTMLElement>("#answer")?.dataset["late"] === "none",
-    undefined,
-    { timeout: 120_000 },
-  );
-}
-
-/** Processor time of the page's thread so far. */
-async function spent_ms(page: Page): Promise<number> {
+/** A clock of the processor time that the page's thread has taken so far, in milliseconds. */
+async function threadClock(page: Page): Promise<() => Promise<number>> {
   const developer = await page.context().newCDPSession(page);
   await developer.send("Performance.enable", { timeDomain: "threadTicks" });
-  const { metrics } = await developer.send("Performance.getMetrics");
-  return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? Number.NaN);
+  return async () => {
+    const { metrics } = await developer.send("Performance.getMetrics");
+    return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? Number.NaN);
+  };
 }
 
 /** From the start of a first visit to the frame with the first verdict. */
