@@ -6,8 +6,8 @@ import type { OwnChart } from "../../shared/job/schema/chart.ts";
 import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
 import { makeLog, makeTruth } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
-import { worked } from "./notebookPage.ts";
-import { type OpenNotebook, openNotebook } from "./openNotebook.ts";
+import { answered, worked } from "./notebookPage.ts";
+import { type OpenNotebook, openNotebook, openWorkings } from "./openNotebook.ts";
 
 const charts: OwnChart[] = [
   { x: "time", y: "batteryCurrent", packs: [], caption: "" },
@@ -39,16 +39,22 @@ export async function openWithFigures(
   job: Job,
   { width = 1440, hasTouch = false } = {},
 ): Promise<OpenNotebook> {
-  const notebook = await openNotebook(browser, width, 900, hasTouch);
+  const notebook = await openNotebook(browser, width, 900, hasTouch, true);
   const { page } = notebook;
-  await worked(page);
   const buffer = Buffer.from(JSON.stringify(job));
   await page.setInputFiles("#job-file", { name: "own.bellhousing.json", mimeType: "application/json", buffer });
   await page.waitForFunction((title) => document.querySelector("h1")?.textContent?.includes(title), job.title);
+  await openWorkings(page);
+  await page.waitForFunction(
+    (count) => document.querySelectorAll("#ownCharts figure").length === count,
+    job.charts?.length ?? 0,
+  );
   await worked(page);
   await page.setInputFiles("#road-log", { name: "week.gpx", mimeType: "text/plain", buffer: week });
   await page.waitForSelector("#theRoad .offer", { timeout: 60_000 });
-  await page.waitForFunction(() => document.querySelectorAll("#theRoad figure").length === 4);
+  // Its cleaning, its days and its track; and since it answers at once, the road's own track beside the speed.
+  await page.waitForFunction(() => document.querySelectorAll("#theRoad figure").length === 5);
+  await answered(page);
   await worked(page);
   return notebook;
 }

@@ -28,7 +28,9 @@ export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput
   const unit = (drawing.units ?? METRIC).speed;
   const say = (speed_mps: number) => `${Math.round(inUnit(unit, speed_mps))} ${unit.sign}`;
   const rows = gears.map((gear) => ({ ...gear, top_mps: gear.speedPerRpm_mps * maxSpeed_rpm }));
-  const names = rows.map(({ name }) => wrapped(name, drawing.width_px * 0.25, FONT_PX, 1).join(""));
+  const names = rows.map(({ name, isUsed }) =>
+    wrapped(isUsed ? `${name}, used` : name, drawing.width_px * 0.25, FONT_PX, 1).join(""),
+  );
   const left = 16 + Math.max(...names.map((name) => textWidth_px(name, FONT_PX)));
   const right = drawing.width_px - 18 - textWidth_px(say(999), FONT_PX);
   const top = 34;
@@ -74,7 +76,7 @@ export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput
   const serving = rows.filter(({ top_mps }) => top_mps >= roadTop_mps).map(({ name }) => name);
   const alt =
     `Road speed at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm: ${rows.map(({ name, top_mps }) => `${name} ${say(top_mps)}`).join(", ")}. ` +
-    `The road's top speed is ${say(roadTop_mps)}, which ${serving.length > 0 ? serving.join(", ") : "no gear"} serves. ` +
+    `The road's top speed is ${say(roadTop_mps)}, reached in ${serving.length > 0 ? serving.join(", ") : "no gear"}. ` +
     `In use: ${used.length > 0 ? used.join(", ") : "none"}.`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, "speed_mps", 1 / unit.perBase);

@@ -87,8 +87,8 @@ export default defineSection({
       fastest,
       tooFast: findingsOf(runs.candidates, ["motorPastTopSpeed"], units),
       roadTop_mps: runs.trace.max_kmh * MPS_PER_KMH,
-      curves: rows.map(({ name, isUsed, top_kmh }) => ({
-        name,
+      curves: rows.map(({ gear, isUsed, top_kmh }) => ({
+        name: gear,
         isUsed,
         speedPerRpm_mps: (top_kmh * MPS_PER_KMH) / maxSpeed_rpm,
       })),

@@ -58,8 +58,9 @@ export function readableFigure(chart: Chart, name: string, common: CommonPositio
     svg.addEventListener("pointermove", readPointer);
     svg.addEventListener("pointerdown", readPointer); // a finger that only taps does not move
     svg.addEventListener("pointerleave", ({ pointerType }) => {
-      // A reader at the keyboard keeps the line when the mouse strays across, and a finger lifted has left nothing.
-      if (pointerType !== "touch" && document.activeElement !== slider) leave();
+      // A reader at the keyboard keeps the line when the mouse strays across any figure, or the page moves under it; and a finger
+      // lifted has left nothing.
+      if (pointerType !== "touch" && !document.activeElement?.classList.contains(slider.className)) leave();
     });
   };
   // Of the whole page: what the mouse reads goes by the same key, wherever the keyboard is.

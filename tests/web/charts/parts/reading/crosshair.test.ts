@@ -87,6 +87,17 @@ describe("readableFigure", () => {
     expect(soc.words()).toBe("");
   });
 
+  it("stays where the keyboard is while the page moves another figure from under the mouse", () => {
+    const { figure, window } = page();
+    const [soc, gears] = [figure("socAlongRoad"), figure("gearSpeeds")] as const;
+    soc.slider.focus();
+    soc.slideTo(50);
+    const left = new window.Event("pointerleave");
+    Object.assign(left, { pointerType: "mouse" });
+    gears.chart.svg.dispatchEvent(left);
+    expect(soc.cursor()).not.toBeNull();
+  });
+
   it("never draws two lines", () => {
     const { figure } = page();
     const soc = figure("socAlongRoad");
