@@ -30,8 +30,9 @@ export function fillLosses(
   const law = fitFourTerm(points);
   const ratio = (i: number, j: number) => {
     const loss_W = known_W[i]?.[j];
-    const law_W = fourTermLoss_W(law, torque_Nm[j] ?? 0, speed_radps[i] ?? 0);
-    return loss_W === undefined || !(law_W > 0) ? undefined : loss_W / law_W;
+    if (loss_W === undefined) return undefined;
+    const law_W = fourTermLoss_W(law, torque_Nm[j], speed_radps[i]);
+    return law_W > 0 ? loss_W / law_W : undefined;
   };
   const loss_W = speed_radps.map((speed, i) =>
     torque_Nm.map((torque, j) => {

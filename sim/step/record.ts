@@ -67,11 +67,9 @@ export function addToRow(row: Row, interval: Interval): void {
   if (interval.limit !== 0) row.limit = interval.limit;
 }
 
-/** Row 0: the car as it stands before it drives. */
+/** Row 0: the car as it stands before it drives. What is nought there, time and distance first, is never written. */
 export function recordStart(out: Channels, { state, model }: RunContext, trace: Trace): void {
   out.length = 1;
-  out.time_s[0] = 0;
-  out.distance_m[0] = 0;
   out.target_mps[0] = trace.speed_mps[0];
   out.speed_mps[0] = state.speed_mps;
   out.elevation_m[0] = state.elevation_m;
@@ -86,8 +84,8 @@ export function recordRow(out: Channels, context: RunContext, i: number, time_s:
   const { state, start, model } = context;
   const { row } = context.scratch;
   const perSecond = row.time_s > 0 ? 1 / row.time_s : 0;
-  const run_m = state.distance_m - out.distance_m[i - 1];
-  const sinSlope = run_m > 0 ? (state.elevation_m - out.elevation_m[i - 1]) / run_m : 0;
+  // No number where the car stood, and then no gradient.
+  const sinSlope = (state.elevation_m - out.elevation_m[i - 1]) / (state.distance_m - out.distance_m[i - 1]);
   out.length = i + 1;
   out.time_s[i] = time_s;
   out.distance_m[i] = state.distance_m;

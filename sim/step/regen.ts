@@ -4,7 +4,6 @@ import { envelopeTorque_Nm } from "../motor/envelope.ts";
 import type { ControllerModel } from "../motor/motorModel.ts";
 import { wheelForce_N } from "../vehicle/gear.ts";
 import { torquePerWatt } from "./driveLimits.ts";
-import { NONE } from "./limits.ts";
 import type { RunContext } from "./runContext.ts";
 import { solveElectrical, solveWithLoss } from "./solveElectrical.ts";
 
@@ -38,8 +37,6 @@ export function brakeByMotor(context: RunContext, wanted_Nm: number): number {
     motor_Nm = 0;
     solveWithLoss(context, 0, 0);
   }
-
-  interval.limit = NONE;
   if (motor_Nm === wanted_Nm) {
     interval.driveline_N = interval.wheel_N;
     interval.brake_N = 0;

@@ -33,7 +33,7 @@ export function prepareDriveline(job: Job): PreparedDriveline {
   // Engaged with its hubs free, the front axle turns its shafts and drives nothing.
   const drivesFront = transferBox?.isFrontEngaged === true && transferBox.hubs !== "free";
   const turnsFront = transferBox !== undefined && (transferBox.isFrontEngaged || transferBox.hubs !== "free");
-  const front_frac = drivesFront ? (1 + (transferBox?.frontEfficiency_frac ?? 1)) / 2 : 1;
+  const front_frac = drivesFront ? (1 + transferBox.frontEfficiency_frac) / 2 : 1;
   const drivenAxle = drivesFront ? "both" : driveline.drivenAxle;
   const axles = drivenAxle === "both" ? 2 : 1;
 
@@ -67,11 +67,11 @@ export function prepareDriveline(job: Job): PreparedDriveline {
   });
   return {
     gears,
-    gearUp_mps:
-      shifting.kind === "fixed"
-        ? new Float64Array(0)
-        : Float64Array.from(shifting.up_kmh, (speed_kmh) => speed_kmh * MPS_PER_KMH),
+    gearUp_mps: Float64Array.from(
+      shifting.kind === "fixed" ? [] : shifting.up_kmh,
+      (speed_kmh) => speed_kmh * MPS_PER_KMH,
+    ),
     drivenAxle,
-    frontShaftDrag_Nm: turnsFront ? (transferBox?.frontShaftDrag_Nm ?? 0) : 0,
+    frontShaftDrag_Nm: turnsFront ? transferBox.frontShaftDrag_Nm : 0,
   };
 }

@@ -46,8 +46,7 @@ export interface CoastDown {
  * driven, the harmonic mean of the two ways, 2 / (1/t_there + 1/t_back).        [GTR15, Annex 4, para 4.3.1] [ISO10521-1, coast-down]
  */
 export function meanTime_s(there_s: readonly number[], back_s: readonly number[]): number {
-  const ways = [there_s, back_s].filter((times) => times.length > 0).map(harmonicMean);
-  return harmonicMean(ways);
+  return 1 / runsOf(there_s, back_s).reduce((sum, { time_s, weight_frac }) => sum + weight_frac / time_s, 0);
 }
 
 /**
@@ -87,21 +86,16 @@ export function evaluateCoastDown(bands: readonly CoastBand[], day: CoastDay, te
   };
 }
 
-/** Error of the harmonic means above: d t / d t_i = (t/t_way)² (t_way/t_i)² over the counts of ways and of runs. */
+/** How far that mean may be off where each time may be off by so much: d t / d t_i = weight (t / t_i)², times independent. */
 function sigmaOfMean_s(there_s: readonly number[], back_s: readonly number[], mean_s: number, one_s: number): number {
-  const ways = [there_s, back_s].filter((times) => times.length > 0);
-  let squares = 0;
-  for (const times of ways) {
-    for (const time_s of times) {
-      const share = (mean_s / time_s) ** 2 / (ways.length * times.length);
-      squares += share * share;
-    }
-  }
-  return Math.max(one_s, 1e-9) * Math.sqrt(squares);
+  const parts = runsOf(there_s, back_s).map(({ time_s, weight_frac }) => weight_frac * (mean_s / time_s) ** 2);
+  return Math.max(one_s, 1e-9) * Math.hypot(...parts);
 }
 
-function harmonicMean(values: readonly number[]): number {
-  return values.length / values.reduce((sum, value) => sum + 1 / value, 0);
+/** Every run with its weight: ways alike, and runs of one way alike. */
+function runsOf(there_s: readonly number[], back_s: readonly number[]) {
+  const ways = [there_s, back_s].filter((times) => times.length > 0);
+  return ways.flatMap((times) => times.map((time_s) => ({ time_s, weight_frac: 1 / (ways.length * times.length) })));
 }
 
 function banded(value: number, sigma: number): Banded {

@@ -1,5 +1,5 @@
 import { solveLinear } from "../../math/solveLinear.ts";
-import { coastTime_s, type SlowingForce } from "./coastTime.ts";
+import { coastTime_s, coastTimeSlope, type SlowingForce } from "./coastTime.ts";
 
 /** One band of speed with the time the car took through it, and how far that may be off (one standard deviation). */
 export interface TimedBand {
@@ -20,73 +20,53 @@ export interface CoastFit extends SlowingForce {
   readonly residual_s: number;
 }
 
-const ROUNDS = 60;
+/** The powers of speed that the terms go with. */
+const POWERS: Readonly<Record<Terms, readonly number[]>> = { 2: [0, 2], 3: [0, 1, 2] };
+/** Parts of a step that are tried, the whole one first. */
+const PARTS = Array.from({ length: 30 }, (_, i) => 0.5 ** i);
 
 /**
  * The slowing force whose coast-down times come nearest to the measured ones, by least squares over the times themselves, each weighted by
  * its own error: the law is fitted, not forces at mean speeds, so that wide bands make no error. Two terms as [J1263, evaluation],
  * three as [GTR15, Annex 4, para 4.3.1] and [ISO10521-1, coast-down].
  *
- * Starts from the forces at the bands' mean speeds, m_eff dv/dt, and goes on by Gauss and Newton with halved steps. Undefined where there
- * are fewer bands than terms, or where no law with a force above zero fits.
+ * Starts from the steady force of the first band and goes on by Gauss and Newton, a step halved until the misfit falls. It ends where that
+ * falls no more, as it must at the last digit. Undefined where there are fewer bands than terms, or where no law with a force above zero
+ * fits.
  */
 export function fitCoastDown(bands: readonly TimedBand[], effective_kg: number, terms: Terms): CoastFit | undefined {
   if (bands.length < terms) return undefined;
-  const forces = bands.map(({ high_mps, low_mps, time_s }) => ({
-    mean_mps: 0.5 * (high_mps + low_mps),
-    force_N: (effective_kg * (high_mps - low_mps)) / time_s,
-  }));
-  const byForces = leastSquares(
-    forces.map(({ mean_mps }) => powers(mean_mps, terms)),
-    forces.map(({ force_N }) => force_N),
-  );
-  if (byForces === undefined) return undefined;
-  // A start that would not slow at some speed gives way to the mean force, everywhere.
-  const mean_N = forces.reduce((sum, { force_N }) => sum + force_N, 0) / forces.length;
-  const start = Number.isFinite(misfit(byForces, bands, effective_kg))
-    ? byForces
-    : byForces.map((_, i) => (i === 0 ? mean_N : 0));
-  const at = improved(start, bands, effective_kg);
-  if (!Number.isFinite(misfit(at, bands, effective_kg))) return undefined;
-  const covariance = inverseOfNormal(jacobian(at, bands, effective_kg));
-  if (covariance === undefined) return undefined;
-  const squares = bands.map((band) => (band.time_s - timeOf(at, band, effective_kg)) ** 2);
-  return {
-    ...forceOf(at),
-    terms,
-    covariance,
-    residual_s: bands.length === terms ? 0 : Math.sqrt(squares.reduce((a, b) => a + b, 0) / bands.length),
-  };
-}
+  const powers = POWERS[terms];
+  const missed_s = (at: readonly number[]) => bands.map((band) => band.time_s - timeOf(at, band, effective_kg));
+  const weighted = (at: readonly number[]) => missed_s(at).map((each_s, i) => each_s / bands[i].sigma_s);
+  const slopes = (at: readonly number[]) =>
+    bands.map(({ high_mps, low_mps, sigma_s }) =>
+      powers.map((power) => coastTimeSlope(forceOf(at), effective_kg, high_mps, low_mps, power) / sigma_s),
+    );
 
-/** The terms after the steps of Gauss and Newton, each halved until the misfit falls; ends where none does. */
-function improved(start: readonly number[], bands: readonly TimedBand[], effective_kg: number): readonly number[] {
-  let at = start;
-  let error = misfit(at, bands, effective_kg);
-  for (let round = 0; round < ROUNDS; round++) {
-    const left = bands.map((band) => (band.time_s - timeOf(at, band, effective_kg)) / band.sigma_s);
-    const move = leastSquares(jacobian(at, bands, effective_kg), left);
-    if (move === undefined) return at;
-    let size = 1;
-    for (; size > 1e-9; size *= 0.5) {
-      const tried = moved(at, move, size);
-      const triedError = misfit(tried, bands, effective_kg);
-      if (!(triedError < error)) continue;
-      at = tried;
-      error = triedError;
-      break;
+  const steady_N = timeOf([1, 0], bands[0], effective_kg) / bands[0].time_s;
+  let at = powers.map((power) => (power === 0 ? steady_N : 0));
+  while (true) {
+    const left = weighted(at);
+    const misfit = Math.hypot(...left);
+    const rows = slopes(at);
+    const covariance = inverseOfNormal(rows);
+    if (covariance === undefined || Number.isNaN(misfit)) return undefined;
+    const moments = powers.map((_, k) =>
+      dot(
+        rows.map((row) => row[k]),
+        left,
+      ),
+    );
+    const next = PARTS.map((part) => at.map((value, k) => value + part * dot(covariance[k], moments))).find(
+      (tried) => Math.hypot(...weighted(tried)) < misfit,
+    );
+    if (next === undefined) {
+      const residual_s = bands.length === terms ? 0 : Math.hypot(...missed_s(at)) / Math.sqrt(bands.length);
+      return { ...forceOf(at), terms, covariance, residual_s };
     }
-    if (size <= 1e-9) return at;
+    at = next;
   }
-  return at;
-}
-
-function moved(from: readonly number[], by: readonly number[], size: number): number[] {
-  return from.map((value, i) => value + size * by[i]);
-}
-
-function powers(speed_mps: number, terms: Terms): number[] {
-  return terms === 2 ? [1, speed_mps * speed_mps] : [1, speed_mps, speed_mps * speed_mps];
 }
 
 function forceOf(at: readonly number[]): SlowingForce {
@@ -99,52 +79,24 @@ function timeOf(at: readonly number[], { high_mps, low_mps }: TimedBand, effecti
   return coastTime_s(forceOf(at), effective_kg, high_mps, low_mps);
 }
 
-/** Sum of the squared misses in units of their own error; NaN for a law that would not slow the car. */
-function misfit(at: readonly number[], bands: readonly TimedBand[], effective_kg: number): number {
-  return bands.reduce((sum, band) => sum + ((band.time_s - timeOf(at, band, effective_kg)) / band.sigma_s) ** 2, 0);
-}
-
-/** How the times change with each term, by central differences, in units of their error. */
-function jacobian(at: readonly number[], bands: readonly TimedBand[], effective_kg: number): number[][] {
-  const highest_mps = Math.max(...bands.map(({ high_mps }) => high_mps));
-  const scale_N = Math.abs(at[0]) + Math.abs(at[at.length - 1]) * highest_mps * highest_mps;
-  return bands.map((band) =>
-    at.map((_, k) => {
-      const step = (1e-5 * scale_N) / (k === 0 ? 1 : k === at.length - 1 ? highest_mps * highest_mps : highest_mps);
-      const shifted = (by: number) =>
-        timeOf(
-          at.map((value, i) => (i === k ? value + by : value)),
-          band,
-          effective_kg,
-        );
-      return (shifted(step) - shifted(-step)) / (2 * step) / band.sigma_s;
-    }),
-  );
-}
-
-/** Columns brought to one length first: newtons and newtons a speed squared are far apart in size. */
-function leastSquares(rows: readonly (readonly number[])[], targets: readonly number[]): number[] | undefined {
-  const { scales, normal } = normalOf(rows);
-  const moments = scales.map((scale, j) => rows.reduce((sum, row, i) => sum + row[j] * targets[i], 0) / scale);
-  return solveLinear(normal, moments)?.map((value, j) => value / scales[j]);
-}
-
+/** The inverse of the normal matrix; columns are brought to one length on the way: newtons and newtons a speed squared are far apart in size. */
 function inverseOfNormal(rows: readonly (readonly number[])[]): number[][] | undefined {
-  const { scales, normal } = normalOf(rows);
-  const columns = scales.map((_, k) =>
-    solveLinear(
+  const columns = rows[0].map((_, k) => rows.map((row) => row[k]));
+  const lengths = columns.map((column) => Math.hypot(...column));
+  const unit = columns.map((column, k) => column.map((value) => value / lengths[k]));
+  const normal = unit.map((one) => unit.map((other) => dot(one, other)));
+  const inverse: number[][] = [];
+  for (const [k, length] of lengths.entries()) {
+    const column = solveLinear(
       normal,
-      scales.map((__, j) => (j === k ? 1 : 0)),
-    ),
-  );
-  if (columns.some((column) => column === undefined)) return undefined;
-  return scales.map((scale, j) => scales.map((other, k) => (columns[k]?.[j] ?? 0) / (scale * other)));
+      lengths.map((_, j) => (j === k ? 1 : 0)),
+    );
+    if (column === undefined) return undefined;
+    inverse.push(column.map((value, j) => value / (length * lengths[j])));
+  }
+  return inverse;
 }
 
-function normalOf(rows: readonly (readonly number[])[]): { scales: number[]; normal: number[][] } {
-  const scales = rows[0].map((_, j) => Math.sqrt(rows.reduce((sum, row) => sum + row[j] * row[j], 0)) || 1);
-  const normal = scales.map((scale, j) =>
-    scales.map((other, k) => rows.reduce((sum, row) => sum + row[j] * row[k], 0) / (scale * other)),
-  );
-  return { scales, normal };
+function dot(a: readonly number[], b: readonly number[]): number {
+  return a.reduce((sum, value, i) => sum + value * b[i], 0);
 }

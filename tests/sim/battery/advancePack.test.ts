@@ -44,6 +44,14 @@ describe("a time at a current", () => {
     // The charging budget recovers meanwhile.
     expect(moved.chargeUse_A2s).toBe(0);
   });
+  it("lets the budget of the other direction recover by its continuous current, as at rest", () => {
+    const charged = state(0.5);
+    advancePack(pack, charged, createHeatFactors(), -5, 0.12, 300, 0.2);
+    expect(charged.dischargeUse_A2s).toBeCloseTo(1000 - 2500 * 0.2, 9);
+    const drawn = state(0.5);
+    advancePack(pack, drawn, createHeatFactors(), 5, 0.12, 300, 0.2);
+    expect(drawn.chargeUse_A2s).toBeCloseTo(1000 - 400 * 0.2, 9);
+  });
   it("gives charge back and uses the charging budget", () => {
     const moved = state(0.5);
     advancePack(pack, moved, createHeatFactors(), -30, 0.12, 300, 2);

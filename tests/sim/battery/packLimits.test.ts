@@ -61,6 +61,11 @@ describe("most power it gives", () => {
 });
 
 describe("most power it takes", () => {
+  it("is what brings it to its ceiling by the interval's end, be that less than an ampere", () => {
+    // 1e-5 of 36 000 C in a second.
+    const full = limits(pack(), { soc_frac: 0.9 - 1e-5 });
+    expect(full.charge_W).toBeCloseTo(-0.36 * (full.openCircuit_V + 0.145 * 0.36), 6);
+  });
   it("is that at its peak current, below zero", () => {
     expect(limits(pack()).charge_W).toBeCloseTo(-40 * (150 + 0.145 * 40), 9);
   });

@@ -35,4 +35,5 @@ it("knows the largest torque of its points and the power at the last of them", (
 it("gives no torque at no voltage", () => {
   expect(envelopeTorque_Nm(peak, 0, 0)).toBe(0);
   expect(envelopeTorque_Nm(points, 10, -5)).toBe(0);
+  expect(envelopeTorque_Nm(peak, 0, 0.5)).toBe(120);
 });

@@ -52,6 +52,42 @@ describe("a table with gaps", () => {
     expect(loss_W[1][1] / (fourTermLoss_W(found, 40, 200) * mean)).toBeCloseTo(1, 12);
   });
 
+  it("finds the known nodes at the far end of a long row", () => {
+    // Two rows of six, of which the first row's last node is known beside the whole second row.
+    const torques = [10, 20, 30, 40, 50, 60];
+    const known = [100, 200].map((speed, i) =>
+      torques.map((torque, j) =>
+        i === 1 || j === 5 ? fourTermLoss_W(law, torque, speed) * (i === 1 ? 1 : 1.2) : undefined,
+      ),
+    );
+    const { loss_W, law: found } = fillLosses([100, 200], torques, known);
+    const ratio = (i: number, j: number) => (known[i][j] ?? 0) / fourTermLoss_W(found, torques[j], [100, 200][i]);
+    // Five nodes along the row and one along the column.
+    const mean = (ratio(0, 5) / 5 + ratio(1, 0)) / (1 / 5 + 1);
+    expect(loss_W[0][0] / (fourTermLoss_W(found, 10, 100) * mean)).toBeCloseTo(1, 12);
+  });
+
+  it("takes the law itself where nothing is known in any of the eight directions", () => {
+    // Known are only nodes a knight's move from the corner.
+    const speeds = [100, 200, 300];
+    const torques = [20, 40, 60];
+    const known = speeds.map((speed, i) =>
+      torques.map((torque, j) => (i + j === 3 ? 1.5 * fourTermLoss_W(law, torque, speed) : undefined)),
+    );
+    const { loss_W, law: found } = fillLosses(speeds, torques, known);
+    expect(loss_W[0][0]).toBeCloseTo(fourTermLoss_W(found, 20, 100), 12);
+  });
+
+  it("of a motor with a thousandth of the losses is filled with a thousandth", () => {
+    const isKnown = (i: number, j: number) => i > 0 && j > 0 && i + j !== 4;
+    const known = without(isKnown);
+    known[1][1] = 1.2 * whole[1][1];
+    const small = known.map((row) => row.map((loss_W) => (loss_W === undefined ? undefined : loss_W / 1000)));
+    const filled = fillLosses(speed_radps, torque_Nm, known).loss_W.flat();
+    const smallFilled = fillLosses(speed_radps, torque_Nm, small).loss_W.flat();
+    for (const [k, loss_W] of filled.entries()) expect((1000 * smallFilled[k]) / loss_W).toBeCloseTo(1, 6);
+  });
+
   it("takes a loss of nought for none that is known to the law", () => {
     const known = without(() => true);
     known[0][0] = 0;

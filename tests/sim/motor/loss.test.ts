@@ -37,6 +37,7 @@ it("of one flat efficiency divides when driving and multiplies when braking", ()
   expect(drawn_W).toBeCloseTo((40 * 100) / 0.8, 9);
   const returned_W = -40 * 100 + motorLoss_W(flat, -40, 100);
   expect(returned_W).toBeCloseTo(-40 * 100 * 0.8, 9);
+  expect(0.5 * 100 + motorLoss_W(flat, 0.5, 100)).toBeCloseTo((0.5 * 100) / 0.8, 12);
   expect(motorLoss_W(flat, 0, 100)).toBeCloseTo(0, 14);
 });
 

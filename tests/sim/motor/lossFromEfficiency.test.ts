@@ -56,6 +56,16 @@ it("keeps an edge between nothing and the loss of the node beside it", () => {
   });
 });
 
+it("keeps a node of less than one newton metre", () => {
+  const fine = lossFromEfficiency(
+    [50, 300],
+    [0.5, 10, 60],
+    [50, 300].map((speed) => [0.5, 10, 60].map((torque) => efficiencyOf(speed, torque))),
+  );
+  expect(fine.torque_Nm).toEqual([0, 0.5, 10, 60]);
+  expect(fine.loss_W[1][1]).toBeCloseTo(law_W(0.5, 50), 6);
+});
+
 it("has no loss anywhere for a map of 100 %", () => {
   const ideal = lossFromEfficiency(
     [100, 200],

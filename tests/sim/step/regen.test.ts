@@ -149,3 +149,86 @@ it("switches the controller off where the pack cannot feed its idle losses, and 
   expect(battery_A).toBeCloseTo(1, 6);
   expect(endSpeed_mps).toBeCloseTo(9.5, 12);
 });
+
+it("holds a limit that is broken by little as well as one that is broken by much", () => {
+  expect(braked({ power_kW: 13.9 }).controller_W).toBeCloseTo(-13_900, 5);
+});
+
+it("fades the controller's amperes as well as its watts and newton metres", () => {
+  const { controller_W, battery_V } = braked({ current_A: 20, fadeNone_kmh: 26, fadeFull_kmh: 46 });
+  expect(controller_W / battery_V).toBeCloseTo(-10, 7);
+});
+
+it("lets heat take torque off the motor when it brakes as when it drives", () => {
+  const heat = { capacity_kJpK: 2000, cooling_WpK: 0, derateFrom_degC: 20, derateTo_degC: 60 };
+  const motor = { envelope: { kind: "peak" as const, torque_Nm: 100, power_kW: 2000 }, heat };
+  // 40 degC, half way.
+  expect(braked({}, { motor, environment: { temperature_degC: 40 } }).motor_Nm).toBeCloseTo(-50, 7);
+});
+
+describe("with the voltage rising towards the controller's highest", () => {
+  const stiff = (limits: Record<string, number>, motor: Changes["motor"] = {}) =>
+    braked({}, { motor, controller: { ...limits, regen: on } }).motor_Nm;
+
+  it("takes a share of its torque by how far the voltage lies in the band below", () => {
+    // 400 V: three quarters of the way from 250 to 450.
+    expect(stiff({ rollBackAbove_V: 250, max_V: 450, torqueCap_Nm: 80 })).toBeCloseTo(-20, 3);
+  });
+  it("takes a share of the motor's peak torque where that is less", () => {
+    const envelope = { kind: "peak" as const, torque_Nm: 100, power_kW: 2000 };
+    expect(stiff({ rollBackAbove_V: 250, max_V: 450 }, { envelope })).toBeCloseTo(-25, 3);
+  });
+  it("takes all at the highest voltage and nothing above it where there is no band", () => {
+    expect(stiff({ max_V: 401 })).toBeCloseTo(-70, 9);
+    expect(stiff({ max_V: 399 })).toBeCloseTo(0, 3);
+  });
+});
+
+describe("beside the motor", () => {
+  const driveline = { gears: [{ name: "only", gear_ratio: 1, efficiency_frac: 0.8 }], noLoadDrag_Nm: 2 };
+
+  it("drag in the box brakes first, so that the motor does the less", () => {
+    // 1400 N at the tyres are 1400 x 0.8 / 20 = 56 Nm at the input, of which the box takes 2.
+    const { motor_Nm, brake_N } = braked({}, { driveline });
+    expect(motor_Nm).toBeCloseTo(-54, 9);
+    expect(brake_N).toBe(0);
+  });
+  it("friction takes what motor, box and meshes leave", () => {
+    // 25 and 2 Nm at the input slow the car with 27 x 20 / 0.8 = 675 N.
+    const { motor_Nm, brake_N } = braked({ torque_Nm: 25 }, { driveline });
+    expect(motor_Nm).toBeCloseTo(-25, 9);
+    expect(brake_N).toBeCloseTo(-725, 9);
+  });
+  it("the rotor gives its own momentum back, which the motor takes as well", () => {
+    // 20 rad/s² on 0.3 kg m² push with 6 Nm.
+    const found = braked({ torque_Nm: 25 }, { motor: { rotorInertia_kgm2: 0.3 } });
+    expect(found.motor_Nm).toBeCloseTo(-25, 9);
+    expect(found.brake_N).toBeCloseTo(-1400 + (25 - 6) * 20, 8);
+  });
+  it("the driven tyres pass no more than their grip to motor and box together", () => {
+    const { motor_Nm } = braked(
+      {},
+      {
+        vehicle: { balance: { wheelbase_mm: 2500, gravityHeight_mm: 500, frontShare_frac: 0.5 } },
+        environment: { grip_coeff: 0.15 },
+        driveline,
+        motor: { rotorInertia_kgm2: 0.3 },
+      },
+    );
+    const grip_N = 0.15 * 1400 * (9.81 * 0.5 - 0.2 * 1);
+    // The box's 2 Nm help, the rotor's 6 Nm push.
+    expect(motor_Nm).toBeCloseTo(-((grip_N * 0.8) / 20 - 2 + 6), 8);
+  });
+});
+
+it("names no limit for what the motor may not brake: friction is always there", () => {
+  const { channels } = driven(
+    bareJob({ controller: { regen: { ...on, torque_Nm: 5 } } }),
+    traceOf([
+      [0, 36],
+      [1, 30],
+    ]),
+    0.5,
+  );
+  expect(channels.limit[1]).toBe(0);
+});

@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { LIMITS } from "../../../sim/step/limits.ts";
+import { prepare } from "../../../sim/step/prepare.ts";
+import { beginRoad, createRunContext } from "../../../sim/step/runContext.ts";
+import { step } from "../../../sim/step/step.ts";
 import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";
 
 const thrust = (newtons: number) => ({ envelope: { kind: "peak" as const, torque_Nm: newtons / 20, power_kW: 2000 } });
@@ -54,6 +57,26 @@ describe("a car that its limits hold back", () => {
     expect(totals.limited_s[LIMITS.indexOf("motor")]).toBeCloseTo(10, 12);
     expect(totals.ledger.accessories_J).toBeCloseTo(1000, 9);
     expect(totals.ledger.motor_J).toBe(0);
+  });
+
+  it("has no torque on the motor while the brakes hold it, neither on a hill nor where its pack cannot feed the idling motor", () => {
+    const idling = { kind: "fourTerm" as const, copper_coeff: 0, iron_coeff: 0, windage_coeff: 0, constant_W: 3000 };
+    const jobs = [
+      bareJob({ motor: thrust(700) }),
+      bareJob({
+        vehicle: { tyres: { loadedRadius_mm: 300, rolling_coeff: 0.01, followsTemperature: false } },
+        motor: { loss: idling },
+        module: { discharge: { continuous_A: 2, peak_A: 2, peak_s: 0 } },
+      }),
+    ];
+    const sines = [0.1, 0];
+    for (const [i, job] of jobs.entries()) {
+      const trace = steadyTrace(5, 3, 1, evenSlope(sines[i], 1000));
+      const { channels, totals } = driven(job, { ...trace, speed_mps: Float64Array.of(0, 5, 5, 5) });
+      expect([...channels.motorTorque_Nm]).toEqual([0, 0, 0, 0]);
+      expect(totals.motorPeak_Nm).toBe(0);
+      expect([...channels.distance_m]).toEqual([0, 0, 0, 0]);
+    }
   });
 
   it("is said to be held by what keeps it from creeping, not by what the target would have met first", () => {
@@ -126,6 +149,23 @@ describe("a tie of limits goes to the first of", () => {
 });
 
 describe("at rest", () => {
+  it("an interval has nothing left of the way before it", () => {
+    const job = bareJob({
+      vehicle: { roadLoad: { kind: "physical", drag_coeff: 0.5, frontalArea_m2: 2 } },
+      motor: { rotorInertia_kgm2: 0.1 },
+      accessories: { standing_W: 200 },
+    });
+    const context = createRunContext(prepare(job, job.packs[0]), 0.5);
+    beginRoad(context, evenSlope(0.1, 1000), 0);
+    step(context, 0, 1);
+    const before = { ...context.interval };
+    step(context, 5, 1);
+    expect(context.interval.wheel_N).toBeGreaterThan(0);
+    step(context, 0, 1);
+    expect({ ...context.interval, grip_N: 0 }).toEqual({ ...before, grip_N: 0 });
+    expect(before).toMatchObject({ moving_s: 0, distance_m: 0, wheel_N: 0, motor_radps: 0, controller_W: 0, limit: 0 });
+  });
+
   it("nothing turns and nothing is lost, the accessories go on", () => {
     const { channels, totals } = driven(
       bareJob({

@@ -8,6 +8,24 @@ function gearsWith(change: object) {
   return prepareDriveline({ ...job, driveline: { ...job.driveline, ...change } }).gears;
 }
 
+const box = {
+  ...{ high_ratio: 1.2, highEfficiency_frac: 0.97, low_ratio: 2.4, lowEfficiency_frac: 0.94, range: "high" },
+  ...{ isFrontEngaged: true, hubs: "locked", frontShaftDrag_Nm: 6, frontEfficiency_frac: 0.9 },
+};
+
+it("has two propeller shafts and four half-shafts share the torque where both axles drive, one and two where one does", () => {
+  const limited = (limits: object, transferBox?: object) => {
+    const [gear] = gearsWith({ limits, transferBox, wholeEfficiency_frac: 1, noLoadDrag_Nm: 0 });
+    const { finalDrive_ratio } = demoJob().driveline;
+    const overall_ratio = gear.motor_radpm * (demoJob().vehicle.tyres.loadedRadius_mm / 1000);
+    return { shaft_Nm: (gear.drive_Nm * overall_ratio) / finalDrive_ratio, half_Nm: gear.drive_Nm * overall_ratio };
+  };
+  expect(limited({ propellerShaft_Nm: 270 }).shaft_Nm).toBeCloseTo(270, 9);
+  expect(limited({ propellerShaft_Nm: 270 }, box).shaft_Nm).toBeCloseTo(540, 9);
+  expect(limited({ halfShaft_Nm: 600 }).half_Nm).toBeCloseTo(1200, 9);
+  expect(limited({ halfShaft_Nm: 600 }, box).half_Nm).toBeCloseTo(2400, 9);
+});
+
 it("loses in each gear what its meshes lose", () => {
   const { gears, finalDriveEfficiency_frac } = demoJob().driveline;
   for (const { name, efficiency_frac } of gearsWith({})) {

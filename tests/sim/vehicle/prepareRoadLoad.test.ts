@@ -37,6 +37,12 @@ describe("the road load of a car", () => {
     expect(road.wheelDrag_N).toBeCloseTo(6 / 0.3, 9);
   });
 
+  it("rolls the same in the cold where its tyres are said not to follow the temperature", () => {
+    const still = { ...tyres, followsTemperature: false };
+    const road = prepareRoadLoad(car({ roadLoad: physical, tyres: still }, { temperature_degC: 10 }), 1000, 0);
+    expect(rolling_N(road, 0, 1)).toBeCloseTo(1000 * G * 0.012, 9);
+  });
+
   it("rolls harder in the cold by the law of tyre temperature, trailer and rise with speed alike", () => {
     const cold = { temperature_degC: 10 };
     const road = prepareRoadLoad(car({ roadLoad: physical, tyres: tyres, trailer }, cold), 1000, 0);

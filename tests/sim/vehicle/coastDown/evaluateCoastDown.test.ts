@@ -108,6 +108,13 @@ it("takes the harmonic mean of the two directions, not the arithmetic one", () =
   expect((1442 * 10 * KMH) / mean_s).toBeCloseTo(450.574, 3);
 });
 
+it("takes the harmonic mean of the runs of one direction first, so that more runs one way do not count for more", () => {
+  // 1/t: (1/8 + 1/12) / 2 there and 1/10 back, and the mean of the two.
+  expect(1 / meanTime_s([8, 12], [10])).toBeCloseTo(((1 / 8 + 1 / 12) / 2 + 1 / 10) / 2, 12);
+  expect(1 / meanTime_s([8, 12], [])).toBeCloseTo((1 / 8 + 1 / 12) / 2, 12);
+  expect(1 / meanTime_s([], [8])).toBeCloseTo(1 / 8, 12);
+});
+
 describe("corrected to reference conditions", () => {
   it("for temperature and air: 180 N and 0.0424 N/(km/h)² at 10 degC and 98 kPa become 164.52 N and 0.0417887", () => {
     const square_Npmps2 = 0.0424 * 3.6 * 3.6;
@@ -124,11 +131,65 @@ describe("corrected to reference conditions", () => {
     expect((found?.f2_Npmps2.value ?? 0) / 3.6 ** 2).toBeCloseTo(0.0417887, 6);
   });
 
+  it("for temperature in the linear term as well", () => {
+    const force = { f0_N: 150, f1_Npmps: 3, f2_Npmps2: 0.45 };
+    const bands = [110, 80, 50, 30].map((high_kmh) =>
+      band(high_kmh, high_kmh - 20, [coastTime_s(force, 1442, high_kmh * KMH, (high_kmh - 20) * KMH)]),
+    );
+    // 10 K below the reference: rolling is less by 10 x 0.0086 of itself at 20 degC.
+    expect(evaluateCoastDown(bands, { ...day, air_K: 283.15 }, 3)?.f1_Npmps.value).toBeCloseTo(3 * 0.914, 5);
+  });
+
   it("for a wind along the road, f2 w² less in f0", () => {
     const calm = evaluateCoastDown(eleven, day, 2);
     const windy = evaluateCoastDown(eleven, { ...day, wind_mps: 3 }, 2);
     expect((calm?.f0_N.value ?? 0) - (windy?.f0_N.value ?? 0)).toBeCloseTo(0.55 * 9, 4);
     expect(windy?.f2_Npmps2.value).toBeCloseTo(0.55, 6);
+  });
+});
+
+describe("by the rule of propagation", () => {
+  // Unlike counts of runs, a cold and windy day.
+  const force = { f0_N: 150, f1_Npmps: 3, f2_Npmps2: 0.45 };
+  const windy: CoastDay = { ...day, air_K: 273.15, air_kgpm3: 1.27, wind_mps: 4, stopwatch_s: 0.3 };
+  const bands = [120, 100, 80, 60, 40].map((high_kmh, i) => {
+    const time_s = coastTime_s(force, 1442, high_kmh * KMH, (high_kmh - 15) * KMH);
+    return band(high_kmh, high_kmh - 15, [0.97 * time_s, 1.02 * time_s], i % 2 === 0 ? [1.03 * time_s] : []);
+  });
+  const keys = ["f0_N", "f1_Npmps", "f2_Npmps2", "dragArea_m2", "rolling_coeff"] as const;
+
+  it.each([2, 3] as const)("each band is the root of the squares of what the single times make, %i terms", (terms) => {
+    // No miss is left over, so that the law's own bend does not count: the times are those of the law found first.
+    const law = evaluateCoastDown(bands, windy, terms)?.fit;
+    if (!law) throw new Error("no law was found");
+    const exact = bands.map((each) => {
+      const ratio = coastTime_s(law, 1442, each.high_mps, each.low_mps) / meanTime_s(each.there_s, each.back_s);
+      const fitted = (times: readonly number[]) => times.map((time_s) => ratio * time_s);
+      return { ...each, there_s: fitted(each.there_s), back_s: fitted(each.back_s) };
+    });
+    const valuesOf = (some: readonly CoastBand[]) => {
+      const found = evaluateCoastDown(some, windy, terms);
+      return keys.map((key) => found?.[key].value ?? Number.NaN);
+    };
+    const effects: number[][] = [];
+    for (const [i, each] of exact.entries())
+      for (const way of ["there_s", "back_s"] as const)
+        for (const k of each[way].keys()) {
+          const shifted = (by_s: number) =>
+            valuesOf(
+              exact.with(i, { ...each, [way]: each[way].map((time_s, j) => (j === k ? time_s + by_s : time_s)) }),
+            );
+          const [up, down] = [shifted(1e-3), shifted(-1e-3)];
+          effects.push(keys.map((_, at) => ((up[at] - down[at]) / 2e-3) * windy.stopwatch_s));
+        }
+    expect(effects).toHaveLength(13);
+    const stated = evaluateCoastDown(exact, windy, terms);
+    for (const [at, key] of keys.entries()) {
+      const { value, low, high } = stated?.[key] ?? { value: 0, low: 0, high: 0 };
+      const sigma = Math.hypot(...effects.map((effect) => effect[at]));
+      expect(Math.abs(high - value - sigma), key).toBeLessThanOrEqual(1e-4 * sigma);
+      expect(value - low, key).toBeCloseTo(high - value, 12);
+    }
   });
 });
 

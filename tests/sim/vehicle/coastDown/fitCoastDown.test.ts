@@ -37,7 +37,7 @@ describe("a law fitted to times", () => {
     const bands = timed(square);
     const two = fitCoastDown([bands[0], bands[5]], MASS_kg, 2);
     expect(two?.f2_Npmps2).toBeCloseTo(0.6, 9);
-    expect(two?.residual_s).toBe(0);
+    for (const other of bands.slice(1)) expect(fitCoastDown([bands[0], other], MASS_kg, 2)?.residual_s).toBe(0);
     expect(fitCoastDown(bands.slice(0, 1), MASS_kg, 2)).toBeUndefined();
     expect(fitCoastDown(bands.slice(0, 2), MASS_kg, 3)).toBeUndefined();
   });
@@ -85,6 +85,28 @@ describe("a law fitted to times", () => {
     expect(fit.covariance[0][0] / (sum(1, 1) / determinant)).toBeCloseTo(1, 5);
     expect(fit.covariance[1][1] / (sum(0, 0) / determinant)).toBeCloseTo(1, 5);
     expect(fit.covariance[0][1] / (-sum(0, 1) / determinant)).toBeCloseTo(1, 5);
+  });
+
+  it("is found from a start far off: a car held by air alone, its bands a tenth and ten times as fast", () => {
+    const air = { f0_N: 1, f1_Npmps: 0, f2_Npmps2: 0.9 };
+    const bands = [
+      [40, 38],
+      [4, 3.8],
+      [2, 1],
+    ].map(([high_mps, low_mps]) => {
+      const time_s = coastTime_s(air, MASS_kg, high_mps, low_mps);
+      return { high_mps, low_mps, time_s, sigma_s: 0.1 };
+    });
+    for (const order of [bands, bands.toReversed()]) {
+      const fit = fitCoastDown(order, MASS_kg, 2);
+      expect(fit?.f0_N).toBeCloseTo(1, 6);
+      expect(fit?.f2_Npmps2).toBeCloseTo(0.9, 7);
+    }
+  });
+
+  it("is none of one band timed twice", () => {
+    const [band] = timed(square);
+    expect(fitCoastDown([band, { ...band, time_s: band.time_s + 1 }], MASS_kg, 2)).toBeUndefined();
   });
 
   it("is none where the times would need a push", () => {

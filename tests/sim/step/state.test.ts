@@ -1,0 +1,26 @@
+import { expect, it } from "vitest";
+import { prepare } from "../../../sim/step/prepare.ts";
+import { beginRoad, createRunContext } from "../../../sim/step/runContext.ts";
+import { createState } from "../../../sim/step/state.ts";
+import { bareJob } from "../../support/bareCar.ts";
+
+const job = bareJob({ environment: { temperature_degC: 5, pack_degC: 15 } });
+const model = prepare(job, job.packs[0]);
+
+it("is a car at rest at no height, as warm as its day, its pack as warm as that, with no peak used up", () => {
+  expect(createState(model, 0.7)).toMatchObject({
+    ...{ speed_mps: 0, distance_m: 0, elevation_m: 0, leg: 0, motor_K: 278.15 },
+    pack: { soc_frac: 0.7, temperature_K: 288.15, dischargeUse_A2s: 0, chargeUse_A2s: 0 },
+    gear: { gear: 0 },
+  });
+});
+
+it("stands at the beginning of a road at its first height and speed, charge and warmth going on", () => {
+  const context = createRunContext(model, 0.7);
+  const { state } = context;
+  Object.assign(state, { distance_m: 500, leg: 3, elevation_m: 9, motor_K: 330 });
+  beginRoad(context, { distance_m: Float64Array.of(0, 10), elevation_m: Float64Array.of(120, 121) }, 4);
+  expect(state).toMatchObject({ distance_m: 0, leg: 0, elevation_m: 120, speed_mps: 4, motor_K: 330 });
+  beginRoad(context, undefined, 0);
+  expect(state.elevation_m).toBe(0);
+});
