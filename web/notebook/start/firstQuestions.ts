@@ -11,6 +11,7 @@ import { boughtOf, boughtPaths, boughtWords, withBought } from "./alreadyBought.
 import { measureFirstView } from "./measureFirst.ts";
 import { isDriveOpen, USUAL_DAY_km, withBody, withDrive } from "./ownCar.ts";
 import { peopleAboard, withPeople } from "./people.ts";
+import { placeChoices, placeOf, withPlace } from "./placeToCharge.ts";
 import { usualWeights } from "./usualWeights.ts";
 import { heatingOf, heatings, withHeating } from "./winterHeat.ts";
 
@@ -113,6 +114,7 @@ export function questionsView(
           )}
           <p class="hint">A winter's day is taken as ${job.allowance.winter_ratio} times today's energy.</p>
         </li>
+        <li>${pick("supply", "Where will it be charged?", placeChoices(job), placeOf(job), (key) => withPlace(job, key))}</li>
         <li>${ask("driveline.limits.gearboxInput_Nm", "What torque is the old engine or gearbox rated for?")}</li>
         <li>
           ${pick("bought", "What is already bought?", boughtChoices, bought, (key) => withBought(job, key))}

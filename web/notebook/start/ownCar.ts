@@ -50,7 +50,7 @@ function firstJob(): Job {
  * and cells is the first demo's, as a workshop might begin with, in the size that a car of this kind and its day ask for.
  */
 export function ownCar(body: BodyPart = bodies[0]): Job {
-  const { engine: _engine, longestDay_km: _longest, ...demo } = firstJob();
+  const { engine: _engine, longestDay_km: _longest, currency: _currency, ...demo } = firstJob();
   const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
   const job: Job = {
     ...demo,
@@ -61,6 +61,7 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
     vehicle: { ...vehicle, name: body.title, kerb_kg: 850, removed_kg: 150, added_kg: 90, load_kg: 150 },
     environment: { ...demo.environment, temperature_degC: 15, grip_coeff: 0.8 },
     roads,
+    supplies: [],
     notes: [],
     hiddenSections: [],
     origins: {},
@@ -141,7 +142,8 @@ export function withoutStart(job: Job, hasMotor: boolean, hasCells: boolean): Jo
   return { ...job, motor, module };
 }
 
-function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {
+/** Where a usual value comes from, with how far off it may be where the least and the most are known. */
+export function usualWithin(value: unknown, low?: number, high?: number, note?: string): Origin {
   if (typeof value !== "number" || value === 0 || low === undefined || high === undefined) return { from: "usual" };
   return {
     from: "usual",

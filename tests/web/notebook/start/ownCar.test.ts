@@ -24,7 +24,9 @@ describe("a car of one's own to begin with", () => {
     const job = ownCar();
     expect(job.isInvented).toBe(false);
     expect(job.use).toBe("");
-    expect(JSON.stringify(job)).not.toMatch(/piano|tuner|harbour/i);
+    expect(JSON.stringify(job)).not.toMatch(/piano|tuner|harbour|garage/i);
+    expect(job.supplies).toEqual([]);
+    expect(job).not.toHaveProperty("currency");
   });
 
   it("drives every road it comes with", () => {
