@@ -21,7 +21,7 @@ interface AnswerRow {
   readonly left: readonly [string, string, string];
   /** Left at ten years in winter in the pinned state. */
   readonly pinned: string;
-  /** Hours to put a usual day back, at the first supply. */
+  /** Hours to put a usual day back, at the first supply; the whole pack where the day takes more than that. */
   readonly refill: string;
   readonly verdict: string;
   /** Why the pack may not be used, in the place of what is left. */
@@ -66,5 +66,7 @@ function withStops({ packs }: Answer, rows: readonly number[]): number[] {
 function refillOf(charging: ChargePlan | undefined, index: number): string {
   const row = charging?.rows[index]?.[0];
   if (row?.stop) return "stop";
-  return row?.usualDay ? quarterHours(row.usualDay.time_h) : "–";
+  if (!row?.usualDay) return "–";
+  const { time_h, isMoreThanPack } = row.usualDay;
+  return `${quarterHours(time_h)}${isMoreThanPack ? " from empty" : ""}`;
 }

@@ -1,5 +1,6 @@
-import { html, type TemplateResult } from "lit-html";
+import { html, nothing, type TemplateResult } from "lit-html";
 import { drivenRoad } from "../../shared/job/job.ts";
+import { withFirst } from "../editing/listEdits.ts";
 import type { Form } from "../fields/fieldContext.ts";
 
 const ceilings = [0.8, 0.85, 0.9, 0.95, 1];
@@ -45,6 +46,25 @@ export function controlsView(form: Form): TemplateResult {
       </span>
       <span class="as-printed">${drivenRoad(job).title}</span>
     </div>
+    ${
+      job.supplies.length > 1
+        ? html`<div class="field is-supply">
+            <label for="answer-supply">Charge at</label>
+            <span class="entry">
+              <select
+                id="answer-supply"
+                @change=${(event: Event) => {
+                  const { selectedIndex } = event.target as HTMLSelectElement;
+                  jobEditor.change("Charge at", (state) => withFirst(state, "supplies", selectedIndex));
+                }}
+              >
+                ${job.supplies.map(({ name }, i) => html`<option .selected=${i === 0}>${name}</option>`)}
+              </select>
+            </span>
+            <span class="as-printed">${job.supplies[0].name}</span>
+          </div>`
+        : nothing
+    }
     ${form.field("vehicle.load_kg", "Load aboard")} ${form.field("allowance.winter_ratio", "Winter use, ×")}
     ${form.field("allowance.aged_frac", "At ten years")}
   </div>`;

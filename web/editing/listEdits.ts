@@ -31,6 +31,19 @@ export function withEntry(state: EditorState, path: string, index: number, entry
   };
 }
 
+/** The state with an entry of the list at `path` put first; origins and drafts go with their entries. */
+export function withFirst(state: EditorState, path: string, index: number): EditorState {
+  const list = listAt(state, path);
+  const moved = (key: string) => moveKey(key, path, (at) => (at === index ? 0 : at < index ? at + 1 : at));
+  return {
+    job: {
+      ...withPath(state.job, path, [list[index], ...list.toSpliced(index, 1)]),
+      origins: renamed(state.job.origins, moved),
+    },
+    drafts: renamed(state.drafts, moved),
+  };
+}
+
 function listAt(state: EditorState, path: string): readonly unknown[] {
   const list = atPath(state.job, path);
   if (!Array.isArray(list)) throw new Error(`no list at ${path}`);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { EditorState } from "../../../web/editing/jobEditor.ts";
-import { withEntry, withoutEntry } from "../../../web/editing/listEdits.ts";
+import { withEntry, withFirst, withoutEntry } from "../../../web/editing/listEdits.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
 function state(): EditorState {
@@ -33,6 +33,20 @@ describe("entries of a list", () => {
 
   it("drops the drafts of the entry that goes", () => {
     expect(withoutEntry(state(), "packs", 2).drafts).toEqual({});
+  });
+
+  it("puts an entry first with its origins and drafts, the others after it in their order", () => {
+    const before = state();
+    const after = withFirst(before, "packs", 2);
+    const names = before.job.packs.map(({ name }) => name);
+    expect(after.job.packs.map(({ name }) => name)).toEqual([names[2], names[0], names[1], names[3], names[4]]);
+    expect(after.job.origins).toEqual({
+      "packs.0.boxes_frac": { from: "guessed" },
+      "packs.1.boxes_frac": { from: "measured" },
+      "packs.2.boxes_frac": { from: "usual" },
+      usualDay_km: { from: "guessed" },
+    });
+    expect(Object.keys(after.drafts)).toEqual(["packs.0.seriesModules"]);
   });
 
   it("gives a copy the origins of what it was copied from and moves the rest down", () => {
