@@ -15,6 +15,8 @@ export type { Stop } from "./plan/answer/stops.ts";
 export { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
 export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
+export type { DayByHour } from "./plan/charging/dayByHour.ts";
+export { usualDays } from "./plan/charging/usualDays.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
 export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";

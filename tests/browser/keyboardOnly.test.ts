@@ -137,7 +137,7 @@ describe("by the keyboard alone", () => {
     await openByKeys(page, "stateOfCharge");
     await tabTo(page, "#stateOfCharge .figure-slider");
     for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
-    expect(await page.locator("#stateOfCharge .figure-reading").first().textContent()).toMatch(/\d min: .*%/);
+    expect(await page.locator("#stateOfCharge .figure-reading").first().textContent()).toMatch(/^\d+:\d\d: .*%/);
     await tabTo(page, "#stateOfCharge figure summary");
     await page.keyboard.press("Enter");
     await tabTo(page, "#stateOfCharge figure button", "numbers (CSV)");

@@ -1,15 +1,15 @@
 import { demos } from "../../shared/demos/index.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { M_PER_KM } from "../../shared/units.ts";
-import { driveJob, motorSurface, roadTrace, steadyTable } from "../../sim/index.ts";
+import { chargePlan, driveJob, motorSurface, roadTrace, steadyTable, usualDays } from "../../sim/index.ts";
 import { anyChannel } from "../../web/charts/anyChannel.ts";
+import { dayByHour } from "../../web/charts/dayByHour.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
 import { operatingPoints } from "../../web/charts/operatingPoints.ts";
 import type { Chart, Drawing } from "../../web/charts/parts/figure/chart.ts";
 import { rangeAgainstNeed } from "../../web/charts/rangeAgainstNeed.ts";
 import { smallMultiples } from "../../web/charts/smallMultiples.ts";
-import { socAlongRoad } from "../../web/charts/socAlongRoad.ts";
 import { speedTrace } from "../../web/charts/speedTrace.ts";
 import { steadySpeed } from "../../web/charts/steadySpeed.ts";
 import { torqueCurve } from "../../web/charts/torqueCurve.ts";
@@ -26,6 +26,11 @@ export function demoFigures(id: string): Record<string, (drawing: Drawing) => Ch
     if (!channels || !pack) throw new Error(`${name} was driven without its channels`);
     return [{ name, index, channels, floor_frac: pack.floor_frac, ceiling_frac: pack.ceiling_frac }];
   });
+  const days = usualDays(job, chargePlan(job, report.candidates), report.trace);
+  const lines = packs.flatMap((pack) => {
+    const day = days[pack.index];
+    return day ? [{ ...pack, day }] : [];
+  });
   const map = motorSurface(job, 0);
   const first = packs[0] as (typeof packs)[0];
   const last = packs.at(-1) as (typeof packs)[0];
@@ -36,7 +41,7 @@ export function demoFigures(id: string): Record<string, (drawing: Drawing) => Ch
   }));
   return {
     energyLedger: (on) => energyLedger(report.candidates, on),
-    socAlongRoad: (on) => socAlongRoad({ packs, along: "distance" }, on),
+    dayByHour: (on) => dayByHour(lines, on),
     speedTrace: (on) => speedTrace({ ...first, along: "time" }, on),
     operatingPoints: (on) => operatingPoints({ ...last, map, contours: "loss" }, on),
     operatingPointsEfficiency: (on) => operatingPoints({ ...first, map, contours: "efficiency" }, on),

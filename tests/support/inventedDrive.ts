@@ -1,4 +1,5 @@
 import { type Candidate, type Channels, createChannels, type MotorSurface, type SteadyRow } from "../../sim/index.ts";
+import type { DayLine } from "../../web/charts/dayByHour.ts";
 import type { RoadLoadRow } from "../../web/charts/roadLoad.ts";
 
 /**
@@ -173,3 +174,21 @@ export const inventedDays_m = Array.from(
   { length: 60 },
   (_, i) => 22_000 + 12_000 * Math.sin(i * 2.4) + (i % 15 === 0 ? 60_000 : 0) + 300 * i,
 );
+
+/** A usual day by the clock: a small pack that charges at once, and a large one that the night is too short for. */
+export const inventedDayLines: readonly DayLine[] = [
+  {
+    ...{ name: "Six modules", index: 1, floor_frac: 0.1 },
+    day: {
+      ...{ hour_h: [8, 9, 17, 18, 18, 21, 22, 32], soc_frac: [0.9, 0.6, 0.6, 0.3, 0.3, 0.8, 0.9, 0.9] },
+      ...{ leaves_h: 8, home_h: 18, home_frac: 0.3, chargesFrom_h: 18, isFull: true },
+    },
+  },
+  {
+    ...{ name: "Ten modules", index: 2, floor_frac: 0.15 },
+    day: {
+      ...{ hour_h: [8, 9, 17, 18, 23.5, 32], soc_frac: [0.9, 0.8, 0.8, 0.7, 0.7, 0.85] },
+      ...{ leaves_h: 8, home_h: 18, home_frac: 0.7, chargesFrom_h: 23.5, isFull: false },
+    },
+  },
+];

@@ -1,5 +1,6 @@
 import { anyChannel } from "../../web/charts/anyChannel.ts";
 import { chargeTimes } from "../../web/charts/chargeTimes.ts";
+import { dayByHour } from "../../web/charts/dayByHour.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
 import { gearSpeeds } from "../../web/charts/gearSpeeds.ts";
@@ -11,11 +12,11 @@ import { rawAgainstCleaned } from "../../web/charts/rawAgainstCleaned.ts";
 import { roadLoad } from "../../web/charts/roadLoad.ts";
 import { routeMap } from "../../web/charts/routeMap.ts";
 import { smallMultiples } from "../../web/charts/smallMultiples.ts";
-import { socAlongRoad } from "../../web/charts/socAlongRoad.ts";
 import { speedTrace } from "../../web/charts/speedTrace.ts";
 import { steadySpeed } from "../../web/charts/steadySpeed.ts";
 import { torqueCurve } from "../../web/charts/torqueCurve.ts";
 import {
+  inventedDayLines,
   inventedDays_m,
   inventedEngine,
   inventedGears,
@@ -33,7 +34,7 @@ const gear = { name: "third gear", speedPerRpm_mps: 0.3 / ((4.1 * 1.4 * 60) / (2
 /** Every chart, drawn from the invented drive: for snapshots, and for what must hold of all of them. */
 export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
   energyLedger: (drawing) => energyLedger(inventedLedgers, { ...drawing, chosen: 1 }),
-  socAlongRoad: (drawing) => socAlongRoad({ packs: inventedPacks, along: "distance" }, { ...drawing, chosen: 1 }),
+  dayByHour: (drawing) => dayByHour(inventedDayLines, { ...drawing, chosen: 1 }),
   speedTrace: (drawing) => speedTrace({ ...weak, along: "time" }, drawing),
   operatingPoints: (drawing) => operatingPoints({ ...middle, map: inventedMotorMap, contours: "loss", gear }, drawing),
   operatingPointsEfficiency: (drawing) =>
@@ -111,6 +112,7 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
     smallMultiples({ packs: inventedPacks, channel: "batteryCurrent", along: "distance" }, drawing),
   anyChannel: (drawing) =>
     anyChannel({ packs: inventedPacks.slice(0, 2), x: "speed", y: "batteryPower", colour: "gradient" }, drawing),
+  chargeAlongRoad: (drawing) => anyChannel({ packs: inventedPacks, x: "distance", y: "soc" }, drawing),
   anyChannelAlong: (drawing) => anyChannel({ packs: inventedPacks, x: "time", y: "packTemperature" }, drawing),
   rawAgainstCleaned: (drawing) => rawAgainstCleaned(inventedLog, drawing),
   routeMap: (drawing) => routeMap(inventedTrack, drawing),

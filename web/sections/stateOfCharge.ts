@@ -1,24 +1,26 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { usualDays } from "../../sim/index.ts";
+import { dayByHour } from "../charts/dayByHour.ts";
 import { smallMultiples } from "../charts/smallMultiples.ts";
-import { socAlongRoad } from "../charts/socAlongRoad.ts";
 import { defineSection } from "./parts/section.ts";
 
-/** How full is each pack along the road? */
+/** How full is each pack through a usual day, and on the road? */
 export default defineSection({
   name: "stateOfCharge",
   title: "State of charge",
-  question: "How full is each pack along the road, and how far would it go?",
+  question: "How full is each pack through a usual day, and how far would it go?",
   explains: ["range_km"],
-  inputs: ["machine", "runs", "packIndex", "along", "units"],
-  compute: ({ machine, runs, packIndex, along, units }) => ({
+  inputs: ["job", "machine", "runs", "chargePlan", "packIndex", "along", "units"],
+  compute: ({ job, machine, runs, chargePlan, packIndex, along, units }) => ({
     along,
     chosen: packIndex,
+    days: usualDays(job, chargePlan, runs.trace),
+    place: chargePlan.supplies[0].name,
     packs: runs.candidates.map((run, index) => ({
       name: run.name,
       index,
       channels: run.channels,
       floor_frac: machine.packs[index]?.floor_frac ?? 0,
-      ceiling_frac: machine.packs[index]?.ceiling_frac ?? 1,
       end_frac: run.soc.end_frac,
       end: writeQuantity("fraction", run.soc.end_frac, units),
       reachedFloor: run.reachedFloor,
@@ -30,18 +32,22 @@ export default defineSection({
       held_s: run.limited_s.pack + run.limited_s.heat,
     })),
   }),
-  plot: ({ packs, chosen, along }, drawing) => {
+  plot: ({ packs, days, place, chosen, along }, drawing) => {
     const drawn = packs.flatMap(({ channels, ...pack }) => (channels ? [{ ...pack, channels }] : []));
     const on = { ...drawing, chosen };
     const largest = drawn.toSorted((a, b) => b.label_kWh - a.label_kWh)[0];
     const heldBack = drawn.toSorted((a, b) => b.held_s - a.held_s)[0];
     const charged = drawn.filter((pack) => pack.index === chosen || pack === largest);
+    const lines = charged.flatMap((pack) => {
+      const day = days[pack.index];
+      return day ? [{ ...pack, day }] : [];
+    });
     const powered = drawn.filter((pack) => pack.index === chosen || (pack === heldBack && pack.held_s >= 1));
     return [
       {
         name: "charge",
-        caption: "How much charge does the road take? The chosen pack and the largest",
-        chart: socAlongRoad({ packs: charged, along }, on),
+        caption: `How full is the pack through a usual day? Charged at ${place}: the chosen pack and the largest`,
+        chart: dayByHour(lines, on),
       },
       {
         name: "power",

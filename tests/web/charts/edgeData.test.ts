@@ -10,7 +10,6 @@ import { rawAgainstCleaned } from "../../../web/charts/rawAgainstCleaned.ts";
 import { roadLoad } from "../../../web/charts/roadLoad.ts";
 import { routeMap } from "../../../web/charts/routeMap.ts";
 import { smallMultiples } from "../../../web/charts/smallMultiples.ts";
-import { socAlongRoad } from "../../../web/charts/socAlongRoad.ts";
 import { speedTrace } from "../../../web/charts/speedTrace.ts";
 import { steadySpeed } from "../../../web/charts/steadySpeed.ts";
 import { torqueCurve } from "../../../web/charts/torqueCurve.ts";
@@ -51,9 +50,7 @@ function ofRuns(
   map: MotorSurface,
 ): Record<string, (drawing: Drawing) => Chart> {
   const one = packs[0] ?? { name: "none", index: 0, channels: createChannels(0) };
-  const withWindow = packs.map((pack) => ({ ...pack, floor_frac: 0.1, ceiling_frac: 0.9 }));
   return {
-    socAlongRoad: (on) => socAlongRoad({ packs: withWindow, along: "distance" }, on),
     speedTrace: (on) => speedTrace({ ...one, along: "time" }, on),
     operatingPoints: (on) => operatingPoints({ ...one, map, contours: "efficiency" }, on),
     smallMultiples: (on) => smallMultiples({ packs, channel: "motorLoss", along: "distance" }, on),
@@ -208,12 +205,8 @@ describe.each(Object.entries(cases))("from %s", (_, charts) => {
 
 describe("a run of 400,000 rows", () => {
   it("is drawn with a few points a pixel at most", () => {
-    const packs = onePack(run(400_000, (i) => Math.sin(i / 9))).map((pack) => ({
-      ...pack,
-      floor_frac: 0,
-      ceiling_frac: 1,
-    }));
-    const { table, svg } = socAlongRoad({ packs, along: "time" }, drawing(720));
+    const packs = onePack(run(400_000, (i) => Math.sin(i / 9)));
+    const { table, svg } = smallMultiples({ packs, channel: "soc", along: "time" }, drawing(720));
     expect(table.rows.length).toBeLessThan(4 * 720);
     expect(svg.outerHTML.length).toBeLessThan(200_000);
   });

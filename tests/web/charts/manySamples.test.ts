@@ -6,7 +6,6 @@ import { operatingPoints } from "../../../web/charts/operatingPoints.ts";
 import type { Chart } from "../../../web/charts/parts/figure/chart.ts";
 import { rawAgainstCleaned } from "../../../web/charts/rawAgainstCleaned.ts";
 import { smallMultiples } from "../../../web/charts/smallMultiples.ts";
-import { socAlongRoad } from "../../../web/charts/socAlongRoad.ts";
 import { speedTrace } from "../../../web/charts/speedTrace.ts";
 import { highlight } from "../../../web/look/tokens.ts";
 import { drawing } from "../../support/drawing.ts";
@@ -51,7 +50,6 @@ const figures: Readonly<Record<string, () => Chart>> = {
       },
       on,
     ),
-  socAlongRoad: () => socAlongRoad({ packs: [pack], along: "distance" }, on),
   smallMultiples: () =>
     smallMultiples({ packs: [pack, { ...pack, index: 1 }], channel: "batteryPower", along: "time" }, on),
   lines: () => anyChannel({ packs: [pack], x: "time", y: "batteryCurrent" }, on),

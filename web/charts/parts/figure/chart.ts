@@ -40,6 +40,7 @@ export type PositionQuantity =
   | "day_m" // length of a day
   | "packDifference" // the chosen pack, then the others in the order of the list
   | "ledgerPart" // place among the parts of one pack's energy, from left to right
+  | "hour_h" // since the midnight before a day
   | "supply" // place in the list of supplies
   | "unknown" // place in the list of unknown values
   | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown

@@ -20,6 +20,8 @@ export interface NamedLinesInput {
   readonly lines: readonly NamedLine[];
   /** None where a figure with the same scale stands beneath. */
   readonly xLabel: string | null;
+  /** Where numbers stand on the scale below and how they read, where round ones as they are will not do. */
+  readonly xTicks?: { readonly ticks: readonly number[]; readonly tickFormat: (value: number) => string };
   readonly yLabel: string;
   readonly x: readonly [number, number];
   readonly y: readonly [number, number];
@@ -49,7 +51,7 @@ export function namedLines(drawing: Drawing, input: NamedLinesInput): { svg: SVG
   };
   const noWords = input.xLabel === null ? { tickFormat: () => "" } : {};
   const svg = drawFrame(drawing, frame, [
-    bottomAxis({ label: input.xLabel, ticks: ticksFor(frame.right - frame.left), ...noWords }),
+    bottomAxis({ label: input.xLabel, ticks: ticksFor(frame.right - frame.left), ...input.xTicks, ...noWords }),
     leftAxis({ label: input.yLabel, ticks: 5 }, LEFT_PX),
     ...(input.marksBelow ?? []),
     input.lines.map(({ style: { colour, dash, symbol, width_px }, points }) => {

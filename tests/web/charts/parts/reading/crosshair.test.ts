@@ -31,9 +31,13 @@ function page() {
 describe("readableFigure", () => {
   it("reads every figure of the same quantity at the same place, and leaves others alone", () => {
     const { figure } = page();
-    const [soc, multiples, gears] = [figure("socAlongRoad"), figure("smallMultiples"), figure("gearSpeeds")] as const;
+    const [soc, multiples, gears] = [
+      figure("chargeAlongRoad"),
+      figure("smallMultiples"),
+      figure("gearSpeeds"),
+    ] as const;
     soc.slideTo(50);
-    expect(soc.words()).toMatch(/^4\.12 km: .*Six modules 9\d\.?\d* %\.$/);
+    expect(soc.words()).toMatch(/^4\.12 km: .*Six modules 91\.6 to 91\.7 %\.$/);
     expect(multiples.words()).toMatch(/^4\.12 km: .* A/);
     expect(soc.cursor()?.getAttribute("x1")).toBeTruthy();
     expect(multiples.slider.value).toBe("50");
@@ -43,16 +47,16 @@ describe("readableFigure", () => {
 
   it("tells the slider's place in words before and after it is moved", () => {
     const { figure } = page();
-    const soc = figure("socAlongRoad");
+    const soc = figure("chargeAlongRoad");
     expect(soc.slider.getAttribute("aria-valuetext")).toMatch(/^0 km: .*95 %/);
     soc.slideTo(100);
     expect(soc.slider.getAttribute("aria-valuetext")).toBe(soc.words());
-    expect(soc.slider.getAttribute("aria-label")).toContain("socAlongRoad");
+    expect(soc.slider.getAttribute("aria-label")).toContain("chargeAlongRoad");
   });
 
   it("goes on focus and away on blur", () => {
     const { figure, window } = page();
-    const soc = figure("socAlongRoad");
+    const soc = figure("chargeAlongRoad");
     soc.slider.dispatchEvent(new window.Event("focus"));
     expect(soc.cursor()).not.toBeNull();
     soc.slider.dispatchEvent(new window.Event("blur"));
@@ -62,7 +66,7 @@ describe("readableFigure", () => {
 
   it("goes by Escape, and comes back with the next key", () => {
     const { figure, window } = page();
-    const soc = figure("socAlongRoad");
+    const soc = figure("chargeAlongRoad");
     soc.slideTo(50);
     window.document.body.dispatchEvent(new window.KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
     expect(soc.cursor()).toBeNull();
@@ -73,7 +77,7 @@ describe("readableFigure", () => {
 
   it("stays where a finger tapped, and goes when the mouse leaves", () => {
     const { figure, window, common } = page();
-    const soc = figure("socAlongRoad");
+    const soc = figure("chargeAlongRoad");
     const box = { left: 0, top: 0, width: 720, height: 300, right: 720, bottom: 300 };
     soc.chart.svg.getBoundingClientRect = () => box as DOMRect;
     const pointer = (name: string, pointerType: string) =>
@@ -89,7 +93,7 @@ describe("readableFigure", () => {
 
   it("stays where the keyboard is while the page moves another figure from under the mouse", () => {
     const { figure, window } = page();
-    const [soc, gears] = [figure("socAlongRoad"), figure("gearSpeeds")] as const;
+    const [soc, gears] = [figure("chargeAlongRoad"), figure("gearSpeeds")] as const;
     soc.slider.focus();
     soc.slideTo(50);
     const left = new window.Event("pointerleave");
@@ -100,7 +104,7 @@ describe("readableFigure", () => {
 
   it("never draws two lines", () => {
     const { figure } = page();
-    const soc = figure("socAlongRoad");
+    const soc = figure("chargeAlongRoad");
     for (const step of [10, 20, 30]) soc.slideTo(step);
     expect(soc.chart.svg.querySelectorAll(".figure-cursor").length).toBe(1);
   });
@@ -114,8 +118,8 @@ describe("readableFigure", () => {
 
   it("keeps the keyboard and the place read while its figure is drawn anew", () => {
     const { figure, window } = page();
-    const soc = figure("socAlongRoad");
-    const anew = figure("socAlongRoad").chart;
+    const soc = figure("chargeAlongRoad");
+    const anew = figure("chargeAlongRoad").chart;
     soc.slider.focus();
     soc.slideTo(50);
     const before = soc.words();
@@ -129,11 +133,11 @@ describe("readableFigure", () => {
 
   it("has a slider only while its figure can be read", () => {
     const { figure, window } = page();
-    const soc = figure("socAlongRoad");
-    const { position: _position, ...unread } = figure("socAlongRoad").chart;
+    const soc = figure("chargeAlongRoad");
+    const { position: _position, ...unread } = figure("chargeAlongRoad").chart;
     soc.show(unread, "nothing driven");
     expect(soc.element.querySelector("input, p")).toBeNull();
-    soc.show(figure("socAlongRoad").chart, "driven");
+    soc.show(figure("chargeAlongRoad").chart, "driven");
     expect([...soc.element.children].map(({ tagName }) => tagName.toLowerCase())).toEqual(["svg", "input", "p"]);
     soc.slider.dispatchEvent(new window.Event("focus"));
     expect(soc.words()).not.toBe("");
@@ -141,7 +145,7 @@ describe("readableFigure", () => {
 
   it("follows no longer once it has ended", () => {
     const { figure } = page();
-    const [soc, multiples] = [figure("socAlongRoad"), figure("smallMultiples")] as const;
+    const [soc, multiples] = [figure("chargeAlongRoad"), figure("smallMultiples")] as const;
     multiples.end();
     soc.slideTo(50);
     expect(multiples.words()).toBe("");
