@@ -90,7 +90,7 @@ describe.each(demos.map(({ id }, which) => [id, which] as const))("%s", (_, whic
 
   it("are read from the same beginning to the same end along time, and along distance", () => {
     for (const [quantity, least] of [
-      ["time_s", 4],
+      ["time_s", 3],
       ["distance_m", 1],
     ] as const) {
       const along = figures.flatMap(([, { chart }]) => (chart.position?.quantity === quantity ? [chart.position] : []));
