@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 
 /** What a page must never show, whatever was typed: marks of a number or an object that was not looked at. */
-const TRACES = String.raw`\bNaN\b|\bundefined\b|\bInfinity\b|\[object|\bat \S+\.(?:js|ts):\d+`;
+export const TRACES = String.raw`\bNaN\b|\bundefined\b|\bInfinity\b|\[object|\bat \S+\.(?:js|ts):\d+`;
 
 /** Something amiss at a field after a text was put in. */
 export interface Complaint {
@@ -31,26 +31,45 @@ export async function walkFields(
   const complaints: Complaint[] = [];
   let tried = 0;
   for (const [index, id] of ids.entries()) {
-    const walked = await page.evaluate(walkField, { id, texts: [...textsFor(id, index)], traces: TRACES });
+    const walked = await page.evaluate(walkField, {
+      id,
+      texts: textsFor(id, index),
+      traces: TRACES,
+      hasFindings: true,
+    });
     complaints.push(...walked.complaints.map((each) => ({ field: id, ...each })));
     tried += walked.tried;
   }
   return { complaints, fields: ids, tried };
 }
 
-/** Ids of all that can be written in on the page, in its order; throws where one has no id, since it has no label then. */
-export async function writableFields(page: Page): Promise<string[]> {
-  return page.evaluate(() => {
-    const all = [...document.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>("main input, main textarea")];
-    const written = all.filter((each) => !["checkbox", "radio", "range", "file", "button"].includes(each.type));
-    const nameless = written.filter(({ id }) => id === "").map(({ outerHTML }) => outerHTML.slice(0, 100));
-    if (nameless.length > 0) throw new Error(`fields without an id: ${nameless.join("; ")}`);
-    return written.map(({ id }) => id);
-  });
+/**
+ * Ids of all that can be written in on the page, in its order; throws where one has no id, since it has no label then. Runs in a page, as
+ * `walkField` does.
+ */
+export function writableFields(): string[] {
+  const all = [...document.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>("main input, main textarea")];
+  const written = all.filter((each) => !["checkbox", "radio", "range", "file", "button"].includes(each.type));
+  const nameless = written.filter(({ id }) => id === "").map(({ outerHTML }) => outerHTML.slice(0, 100));
+  if (nameless.length > 0) throw new Error(`fields without an id: ${nameless.join("; ")}`);
+  return written.map(({ id }) => id);
 }
 
-/** Runs in the page; takes what it needs as an argument, since nothing else of this file is there. */
-async function walkField({ id, texts, traces }: { id: string; texts: string[]; traces: string }) {
+/** What `walkField` is told: the field, what is put into it, and how the page looks that it stands on. */
+export interface FieldToWalk {
+  readonly id: string;
+  readonly texts: readonly string[];
+  /** What the page must never show, as a regular expression. */
+  readonly traces: string;
+  /** Whether answer and findings stand on the page, and have to stay. */
+  readonly hasFindings: boolean;
+}
+
+/**
+ * Puts every text into a field and looks at what is said of it. Runs in the page of a browser or in a test's own; takes what it needs as
+ * an argument, since nothing else of this file is there.
+ */
+export async function walkField({ id, texts, traces, hasFindings }: FieldToWalk) {
   type Writable = HTMLInputElement | HTMLTextAreaElement;
   const complaints: { text: string; what: string }[] = [];
   const turn = () => new Promise((resolve) => setTimeout(resolve));
@@ -117,7 +136,8 @@ async function walkField({ id, texts, traces }: { id: string; texts: string[]; t
     }
     if (isInvalid) {
       const isSeen = said.some(
-        (each) => each.checkVisibility({ visibilityProperty: true }) && each.textContent?.trim() !== "",
+        (each) =>
+          (!hasFindings || each.checkVisibility({ visibilityProperty: true })) && each.textContent?.trim() !== "",
       );
       if (!isSeen) note("is called invalid, and no sentence at it says why");
       if (!/^(Wrong|Empty): .{15,}\.( |$)/.test(words))
@@ -125,7 +145,7 @@ async function walkField({ id, texts, traces }: { id: string; texts: string[]; t
       if (words.length > 700) note(`is refused with ${words.length} letters`);
     } else {
       if (needsAnswer(field.value) && words === "") note("is neither refused nor said how it was understood");
-      const isBelowNothing = text.startsWith("-") && !/temperature|_degC|Wind/.test(id);
+      const isBelowNothing = text.startsWith("-") && !/temperature|_degC|Wind|altitude/.test(id);
       if ((isBelowNothing || /^(letters|<img|=1|NaN|Infinity|1e99|🚗|a paragraph)/.test(text)) && !isWords)
         note("is taken");
     }
@@ -136,7 +156,7 @@ async function walkField({ id, texts, traces }: { id: string; texts: string[]; t
     if (trace) note(`leaves "${page.slice(Math.max(0, trace.index - 40), trace.index + 40)}" on the page`);
     if (document.querySelector("main img")) note("puts a picture on the page");
     // An emptied field takes them off by intention: what depends on it waits.
-    if (!isEmpty && document.querySelectorAll("main .answer, main section .sentence").length < 5)
+    if (hasFindings && !isEmpty && document.querySelectorAll("main .answer, main section .sentence").length < 5)
       note("takes the findings off the page");
   }
 

@@ -33,7 +33,6 @@ export const vehicleFields: Readonly<Record<string, Field>> = {
 
   "environment.altitude_m": quantity("elevation", "Height above the sea", {
     ...chosen,
-    ...optional,
     help: "The standard atmosphere gives the air pressure from it.",
   }),
 

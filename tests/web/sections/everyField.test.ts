@@ -1,0 +1,109 @@
+import { effect } from "@preact/signals-core";
+import { JSDOM } from "jsdom";
+import { describe, expect, it } from "vitest";
+import { demos } from "../../../shared/demos/index.ts";
+import { readJob } from "../../../shared/job/readJob.ts";
+import { openRoutes } from "../../../sim/index.ts";
+import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createLogSession } from "../../../web/worker/roads/logSession.ts";
+import { badTexts } from "../../support/badTexts.ts";
+import { type Complaint, TRACES, walkField, writableFields } from "../../support/fieldWalk.ts";
+import { noRoads } from "../../support/noRoads.ts";
+
+// lit-html takes the document that stands when it is loaded.
+const { window } = new JSDOM("<!doctype html><body><main></main></body>");
+const { document, Node, HTMLElement, HTMLInputElement, Event, InputEvent } = window;
+Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event, InputEvent });
+const { html, render } = await import("lit-html");
+const { createFieldContext, createForm } = await import("../../../web/fields/fieldContext.ts");
+const { chapters } = await import("../../../web/chapters/index.ts");
+const { sections } = await import("../../../web/sections/index.ts");
+
+/** The session that reads roads, without the worker around it and without the cycles. */
+const roads = { ...noRoads, ...createLogSession(openRoutes, async () => ({})) };
+
+/** A demo with its curves cut to three points and its packs to two: the fields of a list are the same code under the same bounds. */
+function shortDemo(which: number) {
+  const short = (value: unknown): unknown => {
+    if (Array.isArray(value))
+      return value.length > 5 && typeof value[0] === "number"
+        ? [value[0], value[Math.floor(value.length / 2)], value.at(-1)]
+        : value.map(short);
+    if (typeof value !== "object" || value === null) return value;
+    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, short(inner)]));
+  };
+  const job = readJob(demos[which]?.document);
+  return readJob({ ...(short({ ...job, roads: [] }) as object), packs: job.packs.slice(0, 2), roads: job.roads });
+}
+
+/** Kinds of field that have had every text; fields of a kind have one pattern of path, such as `packs-*-name`. */
+const walkedKinds = new Set<string>();
+const kindOf = (id: string) => id.replace(/-\d+/g, "-*");
+
+/** All texts for the first field of a kind on the first demo that has it; one of them each, in turn, for the others. */
+function textsFor(id: string, index: number): readonly string[] {
+  const kind = kindOf(id);
+  if (walkedKinds.has(kind)) return [badTexts[index % badTexts.length] ?? ""];
+  walkedKinds.add(kind);
+  return badTexts;
+}
+
+const parts = [...sections, ...chapters].flatMap(({ name, given }) => (given ? [[name, given] as const] : []));
+
+/** Draws the fields of a part of the page for a demo, lets `prepare` ask for more of them, and walks those that `isWanted` wants. */
+async function walk(
+  which: number,
+  given: NonNullable<(typeof sections)[number]["given"]>,
+  prepare: (main: HTMLElement) => void = () => {},
+  isWanted: (id: string) => boolean = () => true,
+): Promise<void> {
+  const jobEditor = createJobEditor({ job: shortDemo(which), drafts: {} });
+  const context = createFieldContext(jobEditor, roads);
+  const main = document.querySelector("main") as HTMLElement;
+  render(html``, main);
+  const end = effect(() => {
+    render(given(createForm(context)), main);
+  });
+  prepare(main);
+  const complaints: Complaint[] = [];
+  for (const [index, field] of writableFields().filter(isWanted).entries()) {
+    const texts = textsFor(field, index);
+    const walked = await walkField({ id: field, texts, traces: TRACES, hasFindings: false });
+    complaints.push(...walked.complaints.map((each) => ({ field, ...each })));
+  }
+  end();
+  expect(complaints).toEqual([]);
+  expect(Object.entries(jobEditor.drafts.value).filter(([, { problem }]) => problem !== undefined)).toEqual([]);
+}
+
+describe.each(demos.map(({ id }, which) => [id, which] as const))("every field of %s", (_, which) => {
+  it.each(parts)(
+    "in %s says what is wrong with bad input and keeps it, and takes the first text back",
+    (_name, given) => walk(which, given),
+  );
+});
+
+describe("every field that is there only when it is asked for", () => {
+  it.each(parts)("in %s does the same", (_name, given) => {
+    const askForAll = (main: HTMLElement) => {
+      const named = (words: RegExp) =>
+        [...main.querySelectorAll("button")].find(({ textContent }) => words.test(textContent ?? ""));
+      for (let add = named(/^\s*Add the /); add; add = named(/^\s*Add the /)) add.click();
+      named(/^\s*Make a chart/)?.click();
+      for (const { id } of main.querySelectorAll<HTMLSelectElement>("select[id^=kind-], #cycle-hills")) {
+        const select = document.getElementById(id) as HTMLSelectElement | null;
+        const last = [...(select?.options ?? [])].filter(({ disabled }) => !disabled).at(-1);
+        if (!select || !last) continue;
+        select.value = id === "cycle-hills" ? "typed" : last.value;
+        select.dispatchEvent(new Event("change", { bubbles: true }));
+      }
+    };
+    return walk(0, given, askForAll, (id) => !walkedKinds.has(kindOf(id)));
+  });
+});
+
+it("has walked every kind of field", () => {
+  expect(walkedKinds.size).toBeGreaterThan(150);
+  const unusual = ["cycle-heights", "own-*-caption", "sheet-rated_V", "field-motor-envelope-speed_rpm-*"];
+  expect([...walkedKinds]).toEqual(expect.arrayContaining(unusual));
+});
