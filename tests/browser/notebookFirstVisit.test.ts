@@ -2,6 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { answered, expectNoSidewaysScroll } from "../support/notebookPage.ts";
 import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
+import { pagesOf } from "../support/printedFigures.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -10,13 +11,13 @@ beforeAll(async () => {
 afterAll(async () => browser?.close());
 
 describe("first visit", () => {
-  it("goes from the example through the quick start, unknowns allowed, to a first answer with a band", async () => {
+  it("goes from the example through the quick start, unknowns allowed, to a first answer with a band and to the printed sheet", async () => {
     const { page, faults } = await openNotebook(browser, 390, 844, false, true);
     await answered(page);
     expect(await page.locator(".answer .verdict").textContent()).toBe("13 kWh: enough.");
     await page.getByRole("button", { name: "New job" }).click();
     await page.waitForFunction(() => document.querySelector("h1")?.textContent === "New job");
-    expect(await page.locator(".first-questions ol > li").count()).toBe(13);
+    expect(await page.locator(".first-questions ol > li").count()).toBe(14);
     // The first question has the keyboard, and is seen.
     await page.waitForFunction(() => document.activeElement?.id === "first-field-vehicle-name");
     const firstTop_px = async () => (await page.locator(".first-questions ol > li").first().boundingBox())?.y;
@@ -43,6 +44,7 @@ describe("first visit", () => {
     await page.selectOption("#first-shape", "open-two-seater");
     await page.selectOption("#first-road", "mixed");
     await page.selectOption("#first-people", "3");
+    await page.selectOption("#first-supply", "household-socket-13-a");
     const said = await saidBelow(page);
     expect(said).toMatch(/ kWh: (not enough|only just|enough)\. A usual day of 19 miles ends/);
     expect(said).toMatch(/At ten years, in winter, the 19 miles day ends between \d+ miles? (short|left) and \d/);
@@ -57,6 +59,16 @@ describe("first visit", () => {
     await page.locator("#field-vehicle-kerb_kg").waitFor();
     expect(await page.inputValue("#field-vehicle-kerb_kg")).toBe("15 1/2 cwt");
     expect(await saidBelow(page)).toBe(said);
+
+    // And on to the sheet that the client takes home.
+    await page.getByRole("button", { name: "Preview" }).click();
+    const sheet = page.locator(".paper .sheet");
+    await expect.poll(() => sheet.textContent()).toContain("Two-door, 1964");
+    const verdict = (await page.locator("#answer .verdict").textContent()) ?? "";
+    for (const words of [verdict, "shop, station, once a month to my sister", "Household socket, 13 A"])
+      expect(await sheet.textContent()).toContain(words);
+    expect(pagesOf(await page.pdf({ format: "A4" }))).toBe(2);
+    expect(faults).toEqual([]);
     await page.context().close();
   });
 

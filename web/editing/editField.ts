@@ -1,9 +1,12 @@
 import type { Draft, Drafts } from "../../shared/job/draft.ts";
 import type { Job, Origin } from "../../shared/job/job.ts";
+import { NEW_TITLE } from "../../shared/job/newTitle.ts";
 import { atPath, withPath } from "../../shared/job/path.ts";
 import { checkJob } from "./checkJob.ts";
 import type { EditorState } from "./jobEditor.ts";
 import { problemAt } from "./problemAt.ts";
+
+const CAR_NAME = "vehicle.name";
 
 /** What is known of an edit besides its value. */
 export interface About {
@@ -19,7 +22,8 @@ export function edited(before: EditorState, path: string, typed: string, value: 
   // A text that is typed again means what it meant: the file may hold its value rounded.
   const isAgain = typed.trim() !== "" && before.job.origins[path]?.typed === typed;
   const meant = isAgain ? atPath(before.job, path) : value;
-  const alone = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
+  const changed = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
+  const alone = path === CAR_NAME ? titled(changed, before.job) : changed;
   // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
   const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
   if (waiting.length > 0) {
@@ -31,6 +35,11 @@ export function edited(before: EditorState, path: string, typed: string, value: 
   if (checked.ok) return { job: checked.job, drafts: others };
   const problem = problemAt(path, checked.problems);
   return { job: before.job, drafts: { ...others, [path]: { typed, problem, value } } };
+}
+
+/** The job called by its car, as long as it has no title of its own. */
+function titled(changed: Job, { title, vehicle }: Job): Job {
+  return title === NEW_TITLE || title === vehicle.name ? { ...changed, title: changed.vehicle.name } : changed;
 }
 
 /** The job with a value in a field and its origin noted beside it. */

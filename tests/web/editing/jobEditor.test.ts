@@ -121,6 +121,25 @@ describe("job editor", () => {
     expect(jobEditor.undoes.value).toBeUndefined();
   });
 
+  it("calls a job by its car until it has a title of its own", () => {
+    const jobEditor = createJobEditor({ job: { ...demoJob(), title: "New job" }, drafts: {} });
+    const title = () => jobEditor.job.value.title;
+    jobEditor.editPlain("vehicle.name", "T", "Car");
+    jobEditor.editPlain("vehicle.name", "Two-door", "Car");
+    expect(title()).toBe("Two-door");
+    jobEditor.settle();
+    jobEditor.editPlain("vehicle.name", "", "Car");
+    expect(title()).toBe("Two-door");
+    jobEditor.editPlain("vehicle.name", "Two-door, 1964", "Car");
+    expect(title()).toBe("Two-door, 1964");
+    jobEditor.settle();
+    jobEditor.editPlain("title", "For my aunt", "Title");
+    jobEditor.editPlain("vehicle.name", "Three-door", "Car");
+    expect(title()).toBe("For my aunt");
+    for (let i = 0; i < 4; i++) jobEditor.undo();
+    expect(title()).toBe("New job");
+  });
+
   it("removes an optional value and its origin", () => {
     const jobEditor = deskWithDemo();
     jobEditor.edit("vehicle.gross_kg", "", undefined, { what: "Gross weight" });

@@ -1,5 +1,6 @@
 import { firstDemo } from "../../../shared/demos/firstDemo.ts";
 import type { Job, Origin } from "../../../shared/job/job.ts";
+import { NEW_TITLE } from "../../../shared/job/newTitle.ts";
 import { atPath } from "../../../shared/job/path.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { type BodyPart, bodies } from "../../../shared/parts/bodies.ts";
@@ -12,7 +13,6 @@ import { usualWeights } from "./usualWeights.ts";
 export const USUAL_DAY_km = 40;
 
 const WEIGHT = "vehicle.kerb_kg";
-const TITLE = "New job";
 
 /** Roads to begin with, until the client's own log is there. */
 const roads: Job["roads"] = [
@@ -54,7 +54,7 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
   const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
   const job: Job = {
     ...demo,
-    title: TITLE,
+    title: NEW_TITLE,
     isInvented: false,
     use: "",
     usualDay_km: USUAL_DAY_km,
