@@ -71,8 +71,7 @@ function fade_frac(controller: ControllerModel, mean_mps: number): number {
 
 /** Share of braking that the controller lets through at a voltage: none at its highest. */
 function taken_frac({ max_V, rollBackAbove_V }: ControllerModel, terminal_V: number): number {
-  if (max_V > rollBackAbove_V) return 1 - share(terminal_V, rollBackAbove_V, max_V);
-  return terminal_V <= max_V ? 1 : 0;
+  return 1 - share(terminal_V, rollBackAbove_V, max_V);
 }
 
 /**

@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { LIMITS } from "../../../sim/step/limits.ts";
+import { prepare } from "../../../sim/step/prepare.ts";
+import { run } from "../../../sim/step/run.ts";
 import { checkLedger } from "../../../sim/step/totals.ts";
 import { resample } from "../../../sim/trace/resample.ts";
 import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";
@@ -159,6 +161,44 @@ it("keeps volts, amperes and power of a row to the same time, also where the car
   expect(charge_C * 400).toBeCloseTo(totals.ledger.total_J, 3);
 });
 
+describe("a stand", () => {
+  const standing = { module: { capacity_Ah: 10, openCircuit: { soc_frac: [0, 1], cell_V: [3, 4] } } };
+  const drawn = { accessories: { standing_W: 3600 }, pack: { ceiling_frac: 0.9, floor_frac: 0.1 } };
+
+  it("takes steps of a minute, each at the voltage and the current of its beginning", () => {
+    const { totals, endSoc_frac } = driven(
+      bareJob({ ...standing, ...drawn }),
+      traceOf([
+        [0, 0],
+        [600, 0],
+      ]),
+    );
+    // 300 V empty to 400 V full, 36 000 C, next to no resistance.
+    let soc_frac = 0.9;
+    let energy_J = 0;
+    for (let minute = 0; minute < 10; minute++) {
+      const openCircuit_V = 300 + 100 * soc_frac;
+      soc_frac -= ((3600 / openCircuit_V) * 60) / 36_000;
+      energy_J += 3600 * 60;
+    }
+    expect(endSoc_frac).toBeCloseTo(soc_frac, 9);
+    expect(totals.ledger.total_J).toBeCloseTo(energy_J, 0);
+    expect(totals.time_s).toBeCloseTo(600, 9);
+  });
+
+  it("begins where the car has come to rest: on the way there and on the way off steps are of a second", () => {
+    const road = [
+      [0, 0],
+      [10, 36],
+      [20, 0],
+    ] as const;
+    const { channels } = driven(bareJob({ ...standing, ...drawn }), traceOf(road));
+    const fine = driven(bareJob({ ...standing, ...drawn }), resample(traceOf(road), 1)).channels;
+    expect(channels.soc_frac[1]).toBeCloseTo(fine.soc_frac[10], 12);
+    expect(channels.soc_frac[2]).toBeCloseTo(fine.soc_frac[20], 12);
+  });
+});
+
 describe("heat", () => {
   const heat = { capacity_kJpK: 10, cooling_WpK: 0, derateFrom_degC: 100, derateTo_degC: 140 };
   const lossy = {
@@ -257,6 +297,12 @@ it("refuses a ledger that does not close, with its figures", () => {
   expect(() => checkLedger(ledger)).not.toThrow();
   expect(() => checkLedger({ ...ledger, motor_J: ledger.motor_J + 1 })).toThrow(/does not close/);
   expect(() => checkLedger({ ...ledger, total_J: Number.NaN })).toThrow(/does not close/);
+});
+
+it("gives no figures of a run whose ledger does not close: one that holds no number", () => {
+  const job = bareJob({ vehicle: resisting });
+  const broken = { ...prepare(job, job.packs[0]), accessories_W: Number.NaN };
+  expect(() => run(broken, steadyTrace(10, 5, 1))).toThrow(/does not close/);
 });
 
 it("closes its ledger at speeds at which the heights of the road are only rounding", () => {
