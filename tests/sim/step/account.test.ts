@@ -146,6 +146,10 @@ describe("the extremes", () => {
     const { totals } = accounted(braking);
     expect([totals.dischargePeak_A, totals.motorPeak_Nm, totals.motorPeak_W]).toEqual([0, 0, 0]);
   });
+  it("of a car that stands are no speed, no power and no current but its own", () => {
+    const { totals } = accounted({ ...driving, driven_m: 0, motor_radps: 0, motor_Nm: 0 });
+    expect([totals.motorPeak_radps, totals.motorPeak_W, totals.motorPeak_Nm]).toEqual([0, 0, 0]);
+  });
   it("of a run that only drives are no current charged", () => {
     expect(accounted({}).totals.chargePeak_A).toBe(0);
   });

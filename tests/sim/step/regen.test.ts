@@ -232,3 +232,11 @@ it("names no limit for what the motor may not brake: friction is always there", 
   );
   expect(channels.limit[1]).toBe(0);
 });
+
+it("ends its search on the side that keeps the limit, to the last digit", () => {
+  for (let power_kW = 1; power_kW < 13; power_kW += 0.7) {
+    const { controller_W } = braked({ power_kW });
+    expect(controller_W).toBeGreaterThanOrEqual(-1000 * power_kW);
+    expect(controller_W).toBeLessThan(-1000 * power_kW + 1e-5);
+  }
+});

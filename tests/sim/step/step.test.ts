@@ -48,6 +48,9 @@ describe("a car that its limits hold back", () => {
     expect(channels.distance_m[1]).toBeCloseTo((0.2 * 0.2) / (2 * slows_mps2), 9);
     expect(channels.distance_m[5]).toBe(channels.distance_m[1]);
     expect(totals.time_s).toBeCloseTo(5, 12);
+    // What stopped it holds it for the rest.
+    expect([...channels.limit].map((limit) => LIMITS[limit])).toEqual(["none", ...new Array(5).fill("motor")]);
+    expect(totals.limited_s[LIMITS.indexOf("motor")]).toBeCloseTo(5, 12);
   });
 
   it("does not drive off where the hill asks more than it has, and says what held it", () => {
@@ -203,6 +206,22 @@ describe("gears", () => {
     expect(channels.motorSpeed_radps[1]).toBeCloseTo(9.5 * 40, 9);
     expect(channels.motorSpeed_radps[2]).toBeCloseTo(10.5 * 20, 9);
   });
+});
+
+it("stays in its gear where the speed dithers round a change within ten seconds", () => {
+  const job = bareJob({
+    driveline: {
+      gears: [
+        { name: "low", gear_ratio: 2, efficiency_frac: 1 },
+        { name: "high", gear_ratio: 1, efficiency_frac: 1 },
+      ],
+      shifting: { kind: "bySpeed", gears: ["low", "high"], up_kmh: [36] },
+    },
+    controller: { regen: { isOn: true } },
+  });
+  // Means of 10.2 and 9.8 m/s in turn, of which the second would be a change back.
+  const kmh = [35, 38.44, 32.12, 38.44].map((speed_kmh, i) => [i, speed_kmh] as const);
+  expect([...driven(job, traceOf(kmh), 0.5).channels.gear]).toEqual([0, 1, 1, 1]);
 });
 
 describe("torque at the motor", () => {
