@@ -193,6 +193,13 @@ describe("beside the motor", () => {
     expect(motor_Nm).toBeCloseTo(-54, 9);
     expect(brake_N).toBe(0);
   });
+  it("friction has nothing to do, to the last digit, where the motor does it all", () => {
+    for (let efficiency_frac = 0.81; efficiency_frac < 0.99; efficiency_frac += 0.013) {
+      const gears = [{ name: "only", gear_ratio: 1.37, efficiency_frac }];
+      const { brake_N } = braked({}, { driveline: { gears, noLoadDrag_Nm: 1.7 } });
+      expect(brake_N).toBe(0);
+    }
+  });
   it("friction takes what motor, box and meshes leave", () => {
     // 25 and 2 Nm at the input slow the car with 27 x 20 / 0.8 = 675 N.
     const { motor_Nm, brake_N } = braked({ torque_Nm: 25 }, { driveline });

@@ -25,6 +25,20 @@ describe("a pass that meets the floor", () => {
     expect(totals.time_s).toBeCloseTo(18, 6);
     expect(totals.distance_m).toBeCloseTo(180, 5);
   });
+  it("ends at the speed that it had by then", () => {
+    // 1 m/s² from rest: 700 J a second squared, and 1080 J in the pack: 1.24 s.
+    const small = bareJob({ module: { capacity_Ah: 0.0015 }, pack: { floor_frac: 0.25, ceiling_frac: 0.75 } });
+    const { totals, channels } = driven(
+      small,
+      traceOf([
+        [0, 0],
+        [20, 72],
+      ]),
+    );
+    expect(totals.reachedFloor).toBe(true);
+    expect(totals.time_s % 1).toBeGreaterThan(0.1);
+    expect(channels.speed_mps[1]).toBeCloseTo(totals.time_s, 6);
+  });
   it("counts the rest of the road as asked for", () => expect(totals.target_m).toBeCloseTo(500, 9));
   it("fills no rows beyond", () => expect(channels.length).toBe(5));
 });
