@@ -9,7 +9,6 @@ import type { Totals } from "./totals.ts";
 export function account({ model, start, state, interval }: RunContext, totals: Totals): void {
   const { current_A, motor_radps, driven_s, driven_m } = interval;
   const gear = model.gears[start.gear];
-  const dragged_W = motor_radps > 0 ? model.noLoadDrag_Nm * motor_radps : 0;
 
   const { ledger } = totals;
   ledger.aero_J += interval.drag_N * driven_m;
@@ -17,7 +16,8 @@ export function account({ model, start, state, interval }: RunContext, totals: T
   ledger.climb_J += interval.climb_N * driven_m;
   ledger.speed_J += interval.inertia_N * driven_m + interval.rotor_Nm * motor_radps * driven_s;
   ledger.driveline_J +=
-    (model.road.wheelDrag_N + meshLoss_N(gear, interval.driveline_N)) * driven_m + dragged_W * driven_s;
+    (model.road.wheelDrag_N + meshLoss_N(gear, interval.driveline_N)) * driven_m +
+    model.noLoadDrag_Nm * motor_radps * driven_s;
   ledger.motor_J += interval.loss_W * driven_s;
   ledger.packHeat_J += current_A * current_A * interval.resistance_ohm * driven_s;
   ledger.accessories_J += start.accessories_W * driven_s;

@@ -38,7 +38,7 @@ export function driveExcess_Nm(context: RunContext): number {
   );
   const packOver_Nm = (terminal_W - start.pack.coolDischarge_W) * each_Nm;
   const heatOver_Nm = Math.max(
-    start.motorDerate_frac < 1 ? motor_Nm - motorLimit_Nm * start.motorDerate_frac : Number.NEGATIVE_INFINITY,
+    motor_Nm - motorLimit_Nm * start.motorDerate_frac,
     (terminal_W - start.pack.discharge_W) * each_Nm,
   );
   interval.limit = firstBroken(
