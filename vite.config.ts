@@ -75,6 +75,8 @@ const roomProjects = rooms.map((room) => ({
     name: room,
     include: [`tests/${room}/**/*.test.ts`],
     setupFiles: ["tests/support/sameCases.ts"],
+    // A test that asks nothing passes whatever the program does.
+    expect: { requireAssertions: true },
     // A worker loads each module once, not once a file: none keeps what a test changes, but for the page's library, which keeps
     // the document that it first found.
     pool: "threads" as const,

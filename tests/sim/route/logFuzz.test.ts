@@ -2,6 +2,8 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { damaged, damages, digest, soundLogs } from "../../support/logFuzz.ts";
 
+const outcomes = ["cleaned", "refused"];
+
 // Many more of the same: npx tsx tests/bench/routeFuzz.ts
 it.each(Object.entries(soundLogs))("a %s log, whole, is read and cleaned", (_, bytes) => {
   expect(digest(bytes)).toBe("cleaned");
@@ -21,7 +23,7 @@ it.each(Object.entries(soundLogs))("a damaged %s log is read or refused, never m
 it("any bytes at all are read or refused", () => {
   fc.assert(
     fc.property(fc.uint8Array({ maxLength: 400 }), (bytes) => {
-      digest(bytes);
+      expect(outcomes).toContain(digest(bytes));
     }),
     { numRuns: 300, seed: 7 },
   );
@@ -49,7 +51,7 @@ it("any text at all is read or refused", () => {
   );
   fc.assert(
     fc.property(fc.array(words, { maxLength: 120 }), (list) => {
-      digest(encoder.encode(list.join("")));
+      expect(outcomes).toContain(digest(encoder.encode(list.join(""))));
     }),
     { numRuns: 300, seed: 7 },
   );

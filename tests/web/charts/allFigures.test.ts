@@ -79,8 +79,18 @@ describe.each(cases)("%s", (_, draw) => {
 
   it("finds a position again from its pixel", () => {
     const { position } = draw(drawing());
-    if (!position || position.toPoint) return;
+    if (!position) throw new Error("nothing can be read of this figure");
     const at = position.first + 0.4 * (position.last - position.first);
+    if (position.toPoint) {
+      // A track is drawn through part of its samples: the nearest of them is nearer than a finger is wide.
+      const [x, y] = position.toPoint(at);
+      const found = position.toPoint(position.fromPixel(x, y));
+      expect(Math.hypot(found[0] - x, found[1] - y)).toBeLessThan(4);
+      expect(
+        Math.hypot(position.toPoint(position.last)[0] - x, position.toPoint(position.last)[1] - y),
+      ).toBeGreaterThan(4);
+      return;
+    }
     expect(position.fromPixel(position.toPixel(at), 0)).toBeCloseTo(at, 6);
     expect(position.toPixel(position.first)).toBeGreaterThanOrEqual(0);
     expect(position.toPixel(position.last)).toBeGreaterThanOrEqual(position.toPixel(position.first));

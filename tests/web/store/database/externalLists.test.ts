@@ -26,8 +26,7 @@ describe("long lists taken out of a job", () => {
     fc.assert(
       fc.property(fc.nat(255), fc.double({ noNaN: true, noDefaultInfinity: true }), (i, value) => {
         const changed = base.with(i, value);
-        if (Object.is(value, base[i])) return;
-        expect(keys.has([...externaliseLists(changed).lists.keys()][0]!)).toBe(false);
+        expect(keys.has([...externaliseLists(changed).lists.keys()][0]!)).toBe(Object.is(value, base[i]));
       }),
       { seed: 3, numRuns: 500 },
     );
