@@ -104,7 +104,6 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
       extends: true,
       test: {
         name: "browser",
-        // Those in toAdapt/ were written for the page before the answer stood first; each comes back here once it knows the new one.
         include: ["tests/browser/*.test.ts"],
         // Builds the notebook, serves it on a free port and finds Chromium, once for all files.
         globalSetup: ["tests/support/builtNotebook.ts"],

@@ -1,7 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { answered, expectNoSidewaysScroll, finding, saidAt, unfold, worked, write } from "../support/notebookPage.ts";
+import { answered, finding, saidAt, worked, write } from "../support/notebookPage.ts";
 import { openNotebook, openWith, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -155,37 +154,4 @@ describe("notebook", () => {
     expect([...seen]).toContain("field-usualDay_km");
     await page.context().close();
   });
-
-  it("needs no scrolling sideways at any width, everything unfolded", async () => {
-    const { page } = await openNotebook(browser, 320, 800);
-    await worked(page);
-    for (const width of [320, 390, 768, 1440, 2560]) {
-      await page.setViewportSize({ width, height: 800 });
-      await unfold(page);
-      await worked(page);
-      await expectNoSidewaysScroll(page);
-    }
-    await page.context().close();
-  });
-
-  it.each([390, 1440])(
-    "has nothing for axe to find %d px wide, everything unfolded",
-    async (width) => {
-      const { page } = await openNotebook(browser, width, 900);
-      await worked(page);
-      await write(page, load, "heavy");
-      await unfold(page);
-      await worked(page);
-      const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-      // Of what passes only the count is wanted: without it the page's thousands of places would each be described.
-      const axe = new AxeBuilder({ page }).options({ resultTypes: ["violations"] }).withTags(tags);
-      const { violations } = await axe.analyze();
-      const found = violations.map(
-        ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(" | ")}`,
-      );
-      expect(found).toEqual([]);
-      await page.context().close();
-    },
-    300_000,
-  ); // axe looks at every mark of every figure
 });
