@@ -77,10 +77,6 @@ export function chargePack(
     terminal_J += given_J;
     if (dt_s > 0) wall_J += feed.wall_W(given_J / dt_s + carDraw_W) * dt_s;
     soc_frac = step.part === 1 && !isOutOfTime ? next_frac : soc_frac + charge_C / pack.capacity_C;
-    if (dt_s > 0) {
-      const heat_W = (lost_J / dt_s) * here.cellsShare_frac;
-      temperature_K = warmed_K(pack.heat, factors, temperature_K, heat_W, ambient_K, dt_s);
-    }
     course.time_s.push(time_s);
     course.soc_frac.push(soc_frac);
     course.wall_J.push(wall_J);
@@ -90,6 +86,8 @@ export function chargePack(
       break;
     }
     if (step.part < 1) break;
+    const heat_W = (lost_J / dt_s) * here.cellsShare_frac;
+    temperature_K = warmed_K(pack.heat, factors, temperature_K, heat_W, ambient_K, dt_s);
   }
   return { time_s, taper_s, end_frac: soc_frac, stored_J, terminal_J, wall_J, end, course };
 }

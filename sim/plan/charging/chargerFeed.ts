@@ -42,7 +42,7 @@ function efficiency_frac({ efficiencyByLoad, efficiency_frac: flat_frac, power_k
   const load = given_W / (power_kW * W_PER_KW);
   const above = load_frac.findIndex((each) => each >= load);
   if (above === 0) return efficiency_frac[0];
-  if (above < 0) return efficiency_frac[efficiency_frac.length - 1];
+  if (above === -1) return efficiency_frac[efficiency_frac.length - 1];
   const part = (load - load_frac[above - 1]) / (load_frac[above] - load_frac[above - 1]);
   return efficiency_frac[above - 1] + part * (efficiency_frac[above] - efficiency_frac[above - 1]);
 }

@@ -31,11 +31,10 @@ export function costOf({ course, wall_J }: Pick<Charge, "course" | "wall_J">, su
   return cheap.price_perkWh * cheap_kWh + (price_perkWh ?? cheap.price_perkWh) * rest_kWh;
 }
 
-/** Energy from the wall up to a time, in joules: straight between the steps of the charge. */
+/** Energy from the wall up to a time, in joules: straight between the steps of the charge, the first of which begins at no time. */
 function wallBy_J({ time_s, wall_J }: Charge["course"], by_s: number): number {
   const after = time_s.findIndex((each_s) => each_s > by_s);
   if (after < 0) return wall_J[wall_J.length - 1];
-  if (after === 0) return 0;
   const part = (by_s - time_s[after - 1]) / (time_s[after] - time_s[after - 1]);
   return wall_J[after - 1] + part * (wall_J[after] - wall_J[after - 1]);
 }

@@ -45,7 +45,7 @@ export function readBands(text: string, where: string): CoastBand[] {
     }
     const [, high, firstUnit, low, secondUnit, times] = match;
     unit = (secondUnit ?? firstUnit ?? unit)?.toLowerCase();
-    const size = unit === undefined ? undefined : UNITS[unit];
+    const size = UNITS[unit ?? ""];
     if (size === undefined) {
       fault("band-unit", `found "${shown}" without a unit of speed: mph or km/h?`);
       continue;

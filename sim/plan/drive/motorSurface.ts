@@ -81,7 +81,7 @@ function limitCurves(model: Model, speed_radps: Float64Array, nominal_V: number)
 /** Driving torque at which controller power reaches a limit: by halving, since loss may be any table. */
 function torqueForPower_Nm(model: Model, speed_radps: number, power_W: number): number {
   const { motor } = model;
-  if (!Number.isFinite(power_W) || speed_radps === 0) return Number.POSITIVE_INFINITY;
+  if (speed_radps === 0) return Number.POSITIVE_INFINITY;
   const demand_W = (torque_Nm: number) => torque_Nm * speed_radps + motorLoss_W(motor.loss, torque_Nm, speed_radps);
   let low_Nm = 0;
   let high_Nm = motor.envelope.peakTorque_Nm;

@@ -77,9 +77,9 @@ function torqueAtBestPower_Nm(rating: EngineRating): number {
   return (rating.ratedPower_kW * W_PER_KW) / (rating.power_rpm * RADPS_PER_RPM);
 }
 
-/** Round hundreds between the ends, the ends themselves and the speeds named, rising, each once. */
+/** Round hundreds between the ends, the ends themselves and the speeds named, which lie between them, rising, each once. */
 function samples(from_rpm: number, to_rpm: number, named: readonly number[]): number[] {
-  const speeds = new Set([from_rpm, to_rpm, ...named.filter((speed) => speed >= from_rpm && speed <= to_rpm)]);
+  const speeds = new Set([from_rpm, to_rpm, ...named]);
   for (let speed = Math.ceil(from_rpm / step_rpm) * step_rpm; speed <= to_rpm; speed += step_rpm) speeds.add(speed);
   return [...speeds].sort((a, b) => a - b);
 }
@@ -94,7 +94,7 @@ function ratingProblems(rating: EngineRating): Problem[] {
     if (!(value > 0 && value <= most)) say(where, `found ${value}, above 0 to ${most} wanted`);
   }
   if (problems.length > 0) return problems;
-  if (torque_rpm > 0 && ratedTorque_Nm > torque_rpm) {
+  if (ratedTorque_Nm > torque_rpm) {
     say(
       "torque_rpm",
       `found ${ratedTorque_Nm} Nm at ${torque_rpm} rpm, likely changed over: ${torque_rpm} Nm at ${ratedTorque_Nm} rpm`,

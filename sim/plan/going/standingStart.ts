@@ -1,7 +1,7 @@
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { finishInterval } from "../../step/finishInterval.ts";
 import type { Model } from "../../step/model.ts";
-import { beginRoad, createRunContext } from "../../step/runContext.ts";
+import { createRunContext } from "../../step/runContext.ts";
 import { step } from "../../step/step.ts";
 import { createTotals } from "../../step/totals.ts";
 
@@ -33,12 +33,12 @@ export function standingStart(
   const context = createRunContext(model, startSoc_frac);
   const { state } = context;
   const totals = createTotals(state);
-  beginRoad(context, undefined, 0);
   for (let i = 1; i <= steps; i++) {
     context.ramp_frac = ramp_s > 0 ? Math.min(1, ((i - 0.5) * step_s) / ramp_s) : 1;
     // A target out of reach says nothing of the gear: that goes by the speed the car has.
     step(context, FLAT_OUT_mps, step_s, state.speed_mps);
-    finishInterval(context, totals, context.interval.moving_s > 0 ? context.interval.moving_s : step_s);
+    // Under way or standing, it does so for all of the step: nothing stops it inside.
+    finishInterval(context, totals, step_s);
     time_s[i] = i * step_s;
     speed_mps[i] = state.speed_mps;
     distance_m[i] = state.distance_m;

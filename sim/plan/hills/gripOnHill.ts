@@ -34,7 +34,8 @@ export function gripOnHill(grip: Grip, frontShare_frac: number, force_N: number,
   return (["rear", "front", "both"] as const).map((drivenAxle) => {
     const drivenShare_frac = drivenAxle === "front" ? frontShare_frac : 1 - frontShare_frac;
     const load_N = gripForce_N({ ...grip, drivenAxle, drivenShare_frac, grip_coeff: 1 }, 0, sinSlope, cosSlope);
-    const needed_coeff = load_N > 0 ? force_N / load_N : Number.POSITIVE_INFINITY;
+    // Infinite where the slope takes all load off the axle.
+    const needed_coeff = force_N / load_N;
     const reserve = surfaces.map(({ name, grip_coeff }) => [name, grip_coeff / needed_coeff - 1] as const);
     return { drivenAxle, needed_coeff, reserve_frac: Object.fromEntries(reserve) };
   });

@@ -3,31 +3,25 @@ import { cellNumber } from "./mapRows.ts";
 /** What the words beside an axis say it is; nothing where they do not say. */
 type AxisWords = "speed" | "torque" | undefined;
 
-/** Either axis before it is settled which of them is speed. */
-export interface Axes {
-  readonly down: AxisWords;
-  readonly across: AxisWords;
+/** What words say of the two axes: what runs down, as far as they say so, and the words themselves. */
+export interface NamedAxes {
+  readonly downIs: AxisWords;
+  readonly down: string;
+  readonly across: string;
 }
 
 /** The words for each axis: a corner such as `rpm \ Nm`, a remark such as `rpm down`, a line above, a column beside. */
-export function namedAxes(
-  corner: string,
-  beside: string,
-  above: string,
-  headWords: string,
-): { axes: Axes; down: string; across: string } {
+export function namedAxes(corner: string, beside: string, above: string, headWords: string): NamedAxes {
   const parts = plainUnits(corner).split(/[\\/|]/);
   const isPair = parts.length === 2 && parts.every((part) => axisOf(part) !== undefined);
   const named = /(?<![a-z])([a-z]+)[^a-z]+(?:goes |going )?down/i.exec(plainUnits(above))?.[1] ?? "";
   const down = isPair ? (parts[0] ?? "") : (axisOf(named) ?? axisOf(beside)) ? `${named} ${beside}` : corner;
   const across = isPair ? (parts[1] ?? "") : axisOf(headWords) ? headWords : above;
-  const downIs = axisOf(down);
-  const acrossIs = axisOf(across);
-  if (downIs !== undefined)
-    return { axes: { down: downIs, across: downIs === "speed" ? "torque" : "speed" }, down, across };
-  if (acrossIs !== undefined)
-    return { axes: { down: acrossIs === "speed" ? "torque" : "speed", across: acrossIs }, down, across };
-  return { axes: { down: undefined, across: undefined }, down, across };
+  return { downIs: axisOf(down) ?? otherThan(axisOf(across)), down, across };
+}
+
+function otherThan(axis: AxisWords): AxisWords {
+  return axis && (axis === "speed" ? "torque" : "speed");
 }
 
 /** The columns of a long table's header; nothing if the line is no such header. */

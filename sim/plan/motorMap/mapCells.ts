@@ -1,5 +1,5 @@
 import { NM_PER_LBFT, RADPS_PER_RPM } from "../../../shared/units.ts";
-import type { Axes } from "./mapAxes.ts";
+import type { NamedAxes } from "./mapAxes.ts";
 import type { Row } from "./mapRows.ts";
 
 /** What a map's words say its values are; nothing if they do not say. */
@@ -22,27 +22,25 @@ export interface MapCells {
 /** The entries with their axes settled: which is speed, in which unit, and what the values are. */
 export function settleAxes(
   raw: readonly { down: number; across: number; value: number; line: number }[],
-  axes: Axes,
-  downWords: string,
-  acrossWords: string,
+  { downIs, down: downWords, across: acrossWords }: NamedAxes,
   valueWords: string,
   rows: readonly Row[],
 ): MapCells {
   const notes: string[] = [];
   const downMost = largest(raw.map((cell) => cell.down));
   const acrossMost = largest(raw.map((cell) => cell.across));
-  let isDownSpeed = axes.down === undefined ? downMost >= acrossMost : axes.down === "speed";
+  let isDownSpeed = downIs === undefined ? downMost >= acrossMost : downIs === "speed";
   const speedWords = isDownSpeed ? downWords : acrossWords;
   const torqueWords = isDownSpeed ? acrossWords : downWords;
   const perRadian = /rad/i.test(speedWords) ? 1 / RADPS_PER_RPM : 1;
   const perPoundFoot = /lb|ft/i.test(torqueWords) ? NM_PER_LBFT : 1;
-  if (axes.down === undefined)
+  if (downIs === undefined)
     notes.push(
       `no words say which axis is speed: taken as the one ${isDownSpeed ? "down" : "across"}, with the larger numbers`,
     );
   const speedMost_rpm = perRadian * (isDownSpeed ? downMost : acrossMost);
   const torqueMost_Nm = perPoundFoot * (isDownSpeed ? acrossMost : downMost);
-  if (axes.down !== undefined && speedMost_rpm < torqueMost_Nm) {
+  if (downIs !== undefined && speedMost_rpm < torqueMost_Nm) {
     isDownSpeed = !isDownSpeed;
     notes.push(
       `speed and torque stood in each other's place (${short(torqueMost_Nm)} as a torque in Nm, ${short(speedMost_rpm)} as a top speed in rpm): changed over`,

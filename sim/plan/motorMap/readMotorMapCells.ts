@@ -38,16 +38,9 @@ function readLong(name: string, rows: readonly Row[], at: number): MapCells {
   });
   checkSize(name, raw);
   const heading = wordsOf(rows.slice(0, at));
-  const valueWords = header.texts[columns.value] ?? "";
-  const axes = { down: "speed", across: "torque" } as const;
-  return settleAxes(
-    raw,
-    axes,
-    header.texts[columns.speed] ?? "",
-    header.texts[columns.torque] ?? "",
-    `${heading} ${valueWords}`,
-    rows,
-  );
+  const valueWords = header.texts[columns.value];
+  const axes = { downIs: "speed", down: header.texts[columns.speed], across: header.texts[columns.torque] } as const;
+  return settleAxes(raw, axes, `${heading} ${valueWords}`, rows);
 }
 
 function readMatrix(name: string, rows: readonly Row[]): MapCells {
@@ -96,7 +89,7 @@ function readMatrix(name: string, rows: readonly Row[]): MapCells {
   const besideDown = body.map((row) => row.texts.slice(0, first).join(" ")).join(" ");
   const above = wordsOf(rows.slice(0, headAt));
   const axes = namedAxes(corner, besideDown, above, head.texts.slice(first + 1).join(" "));
-  return settleAxes(raw, axes.axes, axes.down, axes.across, `${above} ${corner}`, rows);
+  return settleAxes(raw, axes, `${above} ${corner}`, rows);
 }
 
 const LARGEST = 1e9; // of any figure in a motor map, in any of its units

@@ -5,6 +5,7 @@ import { driveJob } from "../../../sim/plan/drive/driveJob.ts";
 import { enoughFor } from "../../../sim/plan/enough.ts";
 import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
+import { inventedCandidate, inventedUse } from "../../support/inventedCandidate.ts";
 import { inventedJob } from "../../support/inventedJob.ts";
 
 const base = inventedJob();
@@ -28,6 +29,36 @@ it("is the smallest pack whose range covers the day with winter and age, whateve
   expect(dayFor(ranges_km[0] * 0.99).pack).toBe("1 strings");
   expect(dayFor(ranges_km[0] * 1.01).pack).toBe("2 strings");
   expect(dayFor(ranges_km[1] * 1.01).pack).toBe("4 strings");
+});
+
+describe("the list of packs", () => {
+  // A usual day of 10 km, a winter that takes twice as much and half left at ten years: 40 km are asked for.
+  const few = [3, 4, 5].map((size) => inventedCandidate(size));
+  const said = (sentence: Parameters<typeof saidIn>[0]) => saidIn(sentence, "metric");
+
+  it("says for each whether it is enough, why, and what is left of it", () => {
+    const { needed_km, pack, packs, sentences } = enoughFor(inventedUse(), few);
+    expect(needed_km).toBe(40);
+    expect(pack).toBe("4 kWh");
+    expect(packs.map(({ isEnough, because }) => [isEnough, because])).toEqual([
+      [false, "short"],
+      [true, "enough"],
+      [true, "enough"],
+    ]);
+    expect(packs.map(({ why }) => said(why))).toEqual([
+      "30 km of range, 10 km short of the 40 km asked for.",
+      "40 km of range, 40 km asked for.",
+      "50 km of range, 40 km asked for.",
+    ]);
+    expect(packs[2]).toMatchObject({ dayUse_frac: 0.2, spare_km: 40, winterSpare_km: 15, agedSpare_km: 2.5 });
+    expect(said(sentences.at(-1) ?? [])).toBe(
+      "With a winter that takes 100 % more energy and an old pack that holds 50 % of today's charge, a day of 10 km asks for 40 km of range today.",
+    );
+  });
+  it("has a car that does not keep up as behind, though it is long enough", () => {
+    const { packs } = enoughFor(inventedUse(), [inventedCandidate(5, { missed_km: 1 })]);
+    expect(packs[0]).toMatchObject({ isEnough: false, because: "behind" });
+  });
 });
 
 it("is exactly enough where range and need are one", () => {

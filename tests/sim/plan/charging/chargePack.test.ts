@@ -79,6 +79,75 @@ describe("a charge", () => {
     expect(end_frac).toBeLessThan(0.1);
   });
 
+  it("stores what the curve of open-circuit voltage holds between its ends, wherever it ends", () => {
+    // From 40 V straight to 80 V over 216 000 C: mean voltage times charge.
+    const stored_J = (from: number, to: number) => (40 + 20 * (from + to)) * (to - from) * 216_000;
+    const ended = [
+      charged(straightPack, socketOf(32), 0.1),
+      charged(straightPack, socketOf(32), 0.1, 2000),
+      charged({ ...straightPack, charger: { tail_A: 12 } }, socketOf(32), 0.3),
+    ];
+    expect(new Set(ended.map(({ end_frac }) => end_frac)).size).toBe(3);
+    for (const [i, charge] of ended.entries()) {
+      const from = [0.1, 0.1, 0.3][i];
+      // Out of time inside a step its voltage is that of the whole step: half of a 512th of 40 V.
+      expect(Math.abs(charge.stored_J / stored_J(from, charge.end_frac) - 1)).toBeLessThan(i === 1 ? 1e-5 : 1e-9);
+    }
+  });
+
+  it("loses in 0.1 ohm what its squared current takes: at one current I R of it for each coulomb", () => {
+    const { stored_J, terminal_J, end_frac } = charged(straightPack, socketOf(32), 0.1, 5000);
+    expect(terminal_J - stored_J).toBeCloseTo(30 * 0.1 * (end_frac - 0.1) * 216_000, 3);
+  });
+
+  it("loses on the way to its tail what the falling current takes", () => {
+    // From 1 V below the set voltage, 10 A, to 5 A: the mean current over the charge times R.
+    const pack = {
+      ...straightPack,
+      module: { ...straightPack.module, charge: { continuous_A: 99, peak_A: 99, peak_s: 0 } },
+    };
+    const tail = charged({ ...pack, charger: { tail_A: 5 } }, socketOf(32), 0.975);
+    expect(tail.end_frac).toBeCloseTo(0.9875, 9);
+    expect(tail.terminal_J - tail.stored_J).toBeCloseTo(7.5 * 0.1 * 0.0125 * 216_000, 6);
+    expect(tail.time_s).toBeCloseTo(540 * Math.log(2), 3);
+    expect(tail.taper_s).toBe(tail.time_s);
+    expect(tail.course.current_A[0]).toBeCloseTo(10, 9);
+    expect(tail.course.current_A.at(-1)).toBeCloseTo(5, 9);
+  });
+
+  it("goes by steps of charge, each to the next of 512 parts", () => {
+    const { course } = charged(straightPack, socketOf(32), 0.1, 4000);
+    const inner = course.soc_frac.slice(1, -1).map((soc_frac) => soc_frac * 512);
+    // 51.2 is where it begins.
+    expect(inner.map((part, i) => part - (52 + i)).every((off) => Math.abs(off) < 1e-9)).toBe(true);
+    expect(inner.length).toBeGreaterThan(50);
+  });
+
+  it("takes nothing where it has no time", () => {
+    expect(charged(straightPack, socketOf(32), 0.2, 0)).toMatchObject({
+      ...{ time_s: 0, taper_s: 0, stored_J: 0, terminal_J: 0, wall_J: 0, end: "time", end_frac: 0.2 },
+    });
+  });
+
+  it("of a pack that is full by its voltage already is over at once", () => {
+    const pack = { ...straightPack, module: { ...straightPack.module, cellMax_V: 3 } };
+    expect(charged(pack, socketOf(32), 0.6)).toMatchObject({ time_s: 0, end: "full", end_frac: 0.6 });
+  });
+
+  it("warms its cells by what they lose, not by what the leads do", () => {
+    // 30 A of which 0.1 ohm lie in the cells: 90 W, for 1000 s into 20 kJ/K: 4.5 K above 40.5 degC, where they begin to take less.
+    const heat = { capacity_kJpK: 20, cooling_WpK: 0, derateFrom_degC: 45, derateTo_degC: 60 };
+    const pack = {
+      ...straightPack,
+      module: { ...straightPack.module, heat },
+      pack: { ...straightPack.pack, leads_mohm: 50 },
+    };
+    const day = { environment: { temperature_degC: 20, pack_degC: 40.5 } };
+    const { course } = charged({ ...pack, ...day }, socketOf(100), 0, 3000);
+    const less = course.current_A.findIndex((current_A) => current_A < 30 - 1e-9);
+    expect(Math.abs(course.time_s[less] - 1000)).toBeLessThan(30);
+  });
+
   it("keeps its sums: what the wall gave is never less than what the terminals got, nor that than what is stored", () => {
     const { stored_J, terminal_J, wall_J, course, time_s } = charged(
       { ...straightPack, charger: { efficiency_frac: 0.9, power_kW: 2 } },

@@ -44,6 +44,7 @@ describe("what a charger gives at a supply", () => {
       expect(wall_W(3300)).toBeCloseTo(3300 / 0.95, 6);
       // Level beyond its ends.
       expect(wall_W(100)).toBeCloseTo(100 / 0.7, 6);
+      expect(wall_W(5000)).toBeCloseTo(5000 / 0.95, 6);
     });
 
     it("gives the most for which the supply is enough", () => {

@@ -26,6 +26,20 @@ describe("bands as a workshop writes them", () => {
       { high_mps: 40 / 3.6, low_mps: 20 / 3.6, there_s: [21], back_s: [] },
     ]);
   });
+  it("in metres a second too, and with the unit behind the first speed", () => {
+    expect(readBands("20-10 m/s 30 s; 9 m/s - 5 12 s", "x")).toEqual([
+      { high_mps: 20, low_mps: 10, there_s: [30], back_s: [] },
+      { high_mps: 9, low_mps: 5, there_s: [12], back_s: [] },
+    ]);
+  });
+  it("up to sixty of them, of up to 600 s each", () => {
+    const written = (count: number) =>
+      Array.from({ length: count }, (_, i) => `${100 - i}-${99 - i} km/h 600 s`).join(";");
+    expect(readBands(written(60), "x")).toHaveLength(60);
+    expect(problemsOf(written(61))[0]).toBe("bands-many: found 61 bands, at most 60 are read");
+    expect(problemsOf("60-50 mph 601 s")[0]).toMatch(/^band-time/);
+    expect(readBands("60-50 mph 0.5 s", "x")[0].there_s).toEqual([0.5]);
+  });
   it("that meet at one speed", () => expect(readBands("60-50 mph 9 s; 50-40 mph 11 s", "x")).toHaveLength(2));
 });
 
@@ -44,6 +58,11 @@ describe("bands refused, each with its sentence", () => {
   });
 
   it("all of them at once", () => expect(problemsOf("60-50 9 s; 20-30 mph 4 s; hm")).toHaveLength(3));
+
+  it("with what was found, short", () => {
+    expect(problemsOf(`${"a".repeat(60)}`)[0]).toContain(`"${"a".repeat(60)}"`);
+    expect(problemsOf(`${"a".repeat(61)}`)[0]).toContain(`"${"a".repeat(60)}…"`);
+  });
 
   it("of any length, without taking long over it", () => {
     expect(problemsOf(`60-50 mph ${"1 ".repeat(100_000)}x`)).toHaveLength(1);

@@ -34,6 +34,52 @@ it("has the law's loss and its efficiency either way, and no NaN at rest or with
   expect([...surface.loss_W, ...surface.efficiency_frac].every(Number.isFinite)).toBe(true);
 });
 
+it("has at every node the law's loss, none at rest, and the envelope at its own speed", () => {
+  for (const [i, speed_rpm] of surface.speed_rpm.entries()) {
+    const speed_radps = (speed_rpm * Math.PI) / 30;
+    for (const [j, torque_Nm] of surface.torque_Nm.entries()) {
+      const law_W = 0.3 * torque_Nm ** 2 + 0.2 * speed_radps + 100;
+      expect(surface.loss_W[at(i, j)]).toBeCloseTo(i === 0 ? 0 : law_W, 6);
+    }
+    // 100 Nm up to 300 rad/s, 30 kW above, less in the last 600 rpm; 400 V is both reference and nominal voltage.
+    const rollBack = Math.min(1, (6000 - speed_rpm) / 600);
+    const envelope_Nm = Math.min(100, speed_radps > 0 ? 30_000 / speed_radps : 100) * rollBack;
+    expect(surface.envelope[i].speed_rpm).toBe(speed_rpm);
+    expect(surface.envelope[i].torque_Nm).toBeCloseTo(envelope_Nm, 6);
+  }
+  expect(surface.maxSpeed_rpm).toBeCloseTo(6000, 9);
+});
+
+it("has no efficiency where braking gives nothing back, and none without power", () => {
+  // At 75 rpm, 7.85 rad/s, braking with 2.5 Nm brings 20 W and 100 W are lost.
+  expect(surface.efficiency_frac[at(1, 39)]).toBe(0);
+  expect(surface.efficiency_frac[at(40, 40)]).toBe(0);
+  expect(surface.efficiency_frac[at(0, 60)]).toBe(0);
+});
+
+it("bounds no torque by power at rest, where nothing turns, however much the motor draws idling", () => {
+  const idling = { kind: "fourTerm" as const, copper_coeff: 0, iron_coeff: 0, windage_coeff: 0, constant_W: 25_000 };
+  const { limits } = motorSurface({ ...job, motor: { ...job.motor, loss: idling } }, 0);
+  const power = limits.find(({ name }) => name === "controller's power or current");
+  expect(power?.points[0].speed_rpm).toBe(surface.speed_rpm[1]);
+  // Idling alone is more than the 20 kW: no torque is left.
+  expect(power?.points[0].torque_Nm).toBeCloseTo(0, 9);
+});
+
+it("bounds by the controller's current at the pack's voltage as by its power", () => {
+  const by = (controller: object) =>
+    motorSurface({ ...job, controller: { ...job.controller, ...controller } }, 0).limits;
+  // 50 A at 400 V.
+  expect(by({ power_kW: undefined, current_A: 50 })[1].points).toEqual(
+    surface.limits[1].points.map(({ speed_rpm, torque_Nm }) => ({
+      speed_rpm,
+      torque_Nm: expect.closeTo(torque_Nm, 6),
+    })),
+  );
+  const names = by({ power_kW: undefined, torqueCap_Nm: 120 }).map(({ name }) => name);
+  expect(names).toEqual(["driveline in only"]);
+});
+
 it("marks what lies inside the envelope, the roll-back at top speed counted", () => {
   expect(surface.isInside[at(10, 80)]).toBe(1);
   expect(surface.isInside[at(70, 80)]).toBe(0);

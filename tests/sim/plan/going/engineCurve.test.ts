@@ -33,6 +33,49 @@ describe("an old engine's curve", () => {
     expect(given.notes.length).toBe(1);
   });
 
+  it("has a row every hundred revolutions and at its ends and rated speeds, each once, rising", () => {
+    const { speed_rpm } = engineCurve({ ...small, torque_rpm: 2550, idle_rpm: 650, limit_rpm: 5020 });
+    const hundreds = Array.from({ length: 44 }, (_, i) => 700 + 100 * i);
+    expect(speed_rpm).toEqual([650, 2550, 5020, ...hundreds].sort((a, b) => a - b));
+    expect(speed_rpm).toContain(5000);
+  });
+
+  it("is the parabola, the cubic and the tangent that are promised", () => {
+    // T1 = 80 Nm at 2500 rpm, T2 = 30 kW / 523.6 rad/s = 57.30 Nm at 5000 rpm.
+    const { speed_rpm, torque_Nm } = engineCurve(small);
+    const at = (rpm: number) => torque_Nm[speed_rpm.indexOf(rpm)];
+    const T2 = 30_000 / (5000 * RADPS_PER_RPM);
+    expect(at(1000)).toBeCloseTo(80 * (1 - 0.25 * 0.6 ** 2), 9);
+    expect(at(5400)).toBeCloseTo(T2 * (2 - 1.08), 9);
+    // Half way a cubic that begins level is the mean of its ends less an eighth of the span times its slope at the end, -T2 / 5000.
+    const even = engineCurve({ ...small, torque_rpm: 2400 });
+    const half_Nm = even.torque_Nm[even.speed_rpm.indexOf(3700)];
+    expect(half_Nm).toBeCloseTo((80 + T2) / 2 + ((T2 / 5000) * 2600) / 8, 9);
+  });
+
+  it("leaves its best torque level and meets its best power with the slope of level power, of any engine between", () => {
+    const { speed_rpm, torque_Nm } = engineCurve({ ...small, torque_rpm: 2500.5, limit_rpm: 5001 });
+    const at = (rpm: number) => torque_Nm[speed_rpm.indexOf(rpm)];
+    const T2 = 30_000 / (5000 * RADPS_PER_RPM);
+    // Across the hundred before the best power: T2 / 5000 a revolution but for the curve's bend.
+    expect((at(5000) - at(5001)) * 5000).toBeCloseTo(T2, 6);
+    expect((at(4900) - at(5000)) / 100 / (T2 / 5000)).toBeGreaterThan(0.9);
+    expect((at(4900) - at(5000)) / 100 / (T2 / 5000)).toBeLessThan(1.1);
+  });
+
+  it("idles at half the speed of best torque where that is less than 800 rpm", () => {
+    const slow = { ratedTorque_Nm: 200, torque_rpm: 1000, ratedPower_kW: 30, power_rpm: 2000 };
+    const curve = engineCurve(slow);
+    expect(curve.speed_rpm[0]).toBe(500);
+    expect(curve.notes).toContain("idle at 500 rpm assumed");
+    expect(curve.notes).toContain("limit at 2200 rpm assumed");
+  });
+
+  it("is drawn for the smallest of engines", () => {
+    const model = { ratedTorque_Nm: 0.9, torque_rpm: 6000, ratedPower_kW: 0.8, power_rpm: 9000 };
+    expect(engineCurve(model).torque_Nm.length).toBeGreaterThan(20);
+  });
+
   it("has its best torque and its best power where the handbook has them, for any engine", () => {
     let drawn = 0;
     const rating = fc.record({
@@ -82,6 +125,13 @@ describe("ratings refused", () => {
     ["idle_rpm", { idle_rpm: 3000 }, /below 2500 rpm/],
     ["limit_rpm", { limit_rpm: 4000 }, /5000 to below 10000 rpm/],
     ["ratedTorque_Nm", { ratedTorque_Nm: 0 }, /above 0 to 5000/],
+    ["ratedTorque_Nm", { ratedTorque_Nm: 5001 }, /above 0 to 5000/],
+    ["torque_rpm", { torque_rpm: 15_001 }, /above 0 to 15000/],
+    ["ratedPower_kW", { ratedPower_kW: 1001 }, /above 0 to 1000/],
+    ["power_rpm", { power_rpm: 15_001 }, /above 0 to 15000/],
+    ["idle_rpm", { idle_rpm: 0 }, /above 0 and below 2500 rpm/],
+    ["idle_rpm", { idle_rpm: 2500 }, /below 2500 rpm/],
+    ["limit_rpm", { limit_rpm: 10_000 }, /to below 10000 rpm/],
   ])("%s: %j", (where, wrong, message) => {
     const problem = problemsOf(wrong).find((one) => one.where === where);
     expect(problem?.code).toBe("engine-rating");

@@ -3,6 +3,8 @@ import { saidIn } from "../../../../shared/quantity/said.ts";
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { regenAdvice } from "../../../../sim/plan/regen/regenAdvice.ts";
 import { type RegenRow, regenSweep, usualLimits_Nm } from "../../../../sim/plan/regen/regenSweep.ts";
+import { prepare } from "../../../../sim/step/prepare.ts";
+import { run } from "../../../../sim/step/run.ts";
 import { bareJob, type Changes } from "../../../support/bareCar.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";
 
@@ -17,6 +19,7 @@ const car: Changes = {
   driveline: { gears: [{ name: "only", gear_ratio: 1, efficiency_frac: 0.9 }], noLoadDrag_Nm: 0, drivenAxle: "rear" },
   motor: { envelope: { kind: "peak", torque_Nm: 120, power_kW: 60 } },
   controller: { min_V: 0, max_V: 1500, regen: { isOn: true, torque_Nm: 40 } },
+  module: { capacity_Ah: 10 },
 };
 const road = roadTrace({ kind: "cycle", id: "town", title: "town", cycle: "udds" }, cycleTexts);
 const swept = (limits_Nm: readonly number[], changes: Changes = {}) =>
@@ -42,7 +45,7 @@ describe("a setting of braking by the motor", () => {
   });
 
   it("is none with a full pack and none with cells at freezing", () => {
-    const cold = { coldCharge: { none_degC: 0, full_degC: 10 } };
+    const cold = { ...car.module, coldCharge: { none_degC: 0, full_degC: 10 } };
     const [off, hard] = swept([0, 60], { module: cold });
     expect(hard.slowing_mps2).toBeGreaterThan(off.slowing_mps2 + 0.5);
     expect(hard.fullPack_mps2).toBeCloseTo(off.fullPack_mps2, 3);
@@ -70,6 +73,40 @@ it("tries torques around the one that is set, never beyond the motor's peak", ()
     bareJob({ ...car, motor: { envelope: { kind: "peak", torque_Nm: 45, power_kW: 20 } } }),
   );
   expect([first, rest.at(-1)]).toEqual([0, 45]);
+});
+
+it("tries torques around half of the motor's peak where braking is off, and around the peak where nothing is set", () => {
+  const off = { min_V: 0, max_V: 1500, regen: { isOn: false } };
+  expect(usualLimits_Nm(bareJob({ ...car, controller: off }))).toEqual([0, 15, 30, 45, 60, 90]);
+  const unset = { min_V: 0, max_V: 1500, regen: { isOn: true } };
+  expect(usualLimits_Nm(bareJob({ ...car, controller: unset }))).toEqual([0, 30, 60, 90, 120]);
+});
+
+it("has of a setting what a run with it has, in the units people speak of", () => {
+  const [row] = swept([40]);
+  const job = bareJob(car);
+  const { totals } = run(prepare(job, job.packs[0]), road);
+  expect(row.regen_Wh).toBeCloseTo(totals.regen_J / 3600, 9);
+  expect(row.battery_Whpkm).toBeCloseTo(totals.terminal_J / 3600 / (totals.distance_m / 1000), 9);
+  expect(row.returned_frac).toBeCloseTo(totals.regen_J / (totals.terminal_J + totals.regen_J), 12);
+  // Of 3.4 kWh from full to empty, the last pass broken off somewhere.
+  expect(Math.abs((row.range_km * row.battery_Whpkm) / 3400 - 1)).toBeLessThan(0.1);
+  expect(row.charge_A).toBe(totals.chargePeak_A);
+  expect(row.chargeLimit_A).toBe(5000);
+});
+
+it("counts a limit of less than a newton metre as one", () => {
+  expect(swept([0.5])[0].regen_Wh).toBeGreaterThan(0);
+});
+
+it("leaves a limit in newtons at the tyres out, since the torque tried is the limit", () => {
+  const capped = { min_V: 0, max_V: 1500, regen: { isOn: true, wheelForce_N: 10 } };
+  expect(swept([40], { controller: capped })[0].regen_Wh).toBeCloseTo(swept([40])[0].regen_Wh, 9);
+});
+
+it("has nothing of a car that does not move", () => {
+  const dead = { min_V: 900, max_V: 1500, regen: { isOn: true } };
+  expect(swept([40], { controller: dead })[0]).toMatchObject({ battery_Whpkm: 0, returned_frac: 0, range_km: 0 });
 });
 
 describe("the advice", () => {
@@ -108,6 +145,36 @@ describe("the advice", () => {
     expect(text).toMatch(/40 Nm: needs a friction of 0\.50/);
     expect(text).toMatch(/60 Nm: the pack takes no more than 100 A/);
     expect(text).toMatch(/80 Nm: slows the car by 1\.5 m\/s2, at which the brake lamps must light/);
+  });
+
+  it("is that it may stay off where the gentlest is none", () => {
+    const rows = [row(0, { returned_frac: 0 }), row(20, { returned_frac: 0.009 })];
+    expect(regenAdvice(rows).recommended?.torque_Nm).toBe(0);
+    expect(words(rows)[0]).toBe("Braking by the motor returns next to nothing on this road: it may stay off.");
+  });
+
+  it("says what the brake lamps may do at it", () => {
+    expect(words([row(20, { lamps: "may light", slowing_mps2: 0.9 })])[0]).toBe(
+      "Begin with 20 Nm: it returns 10 % of what driving takes, and slows the car by 0.9 m/s2 with the foot off. The brake lamps may light at that: wire them to it, by the local rule.",
+    );
+  });
+
+  it("holds its limits themselves, and nothing against a pack that takes no charge at all", () => {
+    const at = [
+      row(20, { neededGrip_coeff: 0.4 }),
+      row(40, { slowing_mps2: 1.3, returned_frac: 0.2 }),
+      row(60, { charge_A: 99.8, returned_frac: 0.3 }),
+      row(80, { charge_A: 0, chargeLimit_A: 0, returned_frac: 0.4 }),
+    ];
+    expect(words(at)).toHaveLength(1 + 2);
+    expect(regenAdvice(at).recommended?.torque_Nm).toBe(80);
+    expect(words([row(60, { charge_A: 99.95 })])[1]).toMatch(/takes no more than 100 A/);
+    const { neededGrip_coeff: _, ...unknown } = row(20, {});
+    expect(words([unknown])).toHaveLength(3);
+  });
+
+  it("is nothing of no settings", () => {
+    expect(words([])).toEqual(["None of these settings is free of what follows."]);
   });
 
   it("always says what a full and a cold pack do, and that the brakes must do it alone", () => {

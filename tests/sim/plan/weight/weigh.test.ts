@@ -134,6 +134,34 @@ describe("how a pack may be split", () => {
     expect(split?.over).toEqual([{ what: "rear axle", by_kg: expect.closeTo(666.042 - 570, 2) }]);
   });
 
+  it("is over both axles alike where each of them is over", () => {
+    // At most 500 in front: a share of 0.138; at most 700 behind: 0.849. Half way between them.
+    const split = packSplit(weightsOf({ plates: { front_kg: 500, rear_kg: 700 } }), 200);
+    expect(split?.best_frac).toBeCloseTo((31.042 / 225 + 191.042 / 225) / 2, 4);
+    expect(split?.over.map(({ what }) => what)).toEqual(["front axle", "rear axle"]);
+    expect(split?.over[0].by_kg).toBeCloseTo(split?.over[1].by_kg ?? 0, 6);
+  });
+
+  it("goes by the tyres where they bear less than the axle, and by the foremost and the rearmost of several boxes", () => {
+    const [front, boot] = written.boxes;
+    const boxes = [boot, { ...front, name: "tunnel", place_mm: 1200, share_frac: 0 }, front];
+    const plates = { front_kg: 700, rear_kg: 900, frontTyres_kg: 600, rearTyres_kg: 800 };
+    const split = packSplit(weightsOf({ boxes, plates }), 200);
+    expect(split).toMatchObject({ front: "front box", rear: "boot box", over: [] });
+    expect(split?.low_frac).toBeCloseTo((891.042 - 800) / 225, 4);
+    expect(split?.high_frac).toBeCloseTo((600 - 468.958) / 225, 4);
+  });
+
+  it("is any share where nothing is on the plates", () => {
+    expect(packSplit(weightsOf(), 200)).toMatchObject({ low_frac: 0, high_frac: 1, over: [] });
+  });
+
+  it("counts a trailer's ball", () => {
+    // 60 kg at 3200 mm: 80 kg more behind.
+    const towing = weightsOf({ plates: { rear_kg: 880 }, ball: { mass_kg: 60, place_mm: 3200 } });
+    expect(packSplit(towing, 200)?.low_frac).toBeCloseTo((971.042 - 880) / 225, 4);
+  });
+
   it("is none where the gross mass is over, however it is split", () => {
     expect(packSplit(weightsOf({ plates: { gross_kg: 1300 } }), 200)?.over).toEqual([
       { what: "gross", by_kg: expect.closeTo(60, 9) },
@@ -150,6 +178,26 @@ describe("notes", () => {
     expect(weightNotes(job, weightsOf())).toEqual([
       "boot box sits behind the rear axle: what is in it takes weight off the front wheels and lightens the steering.",
     ]);
+    const weighed = { mass_kg: 190.4567, place_mm: 0, name: "engine" };
+    expect(weightNotes(job, weightsOf({ out: [weighed] }))[0]).toMatch(/^What comes out sums to 190\.5 kg here/);
+    const driven = { ...job, vehicle: { ...job.vehicle, added_kg: 66.5432 } };
+    expect(weightNotes(driven, weightsOf())[0]).toMatch(/^What goes in sums to 60 kg here, .* driven with 66\.54 kg/);
+    // Five kilograms are no difference; nor is a box behind the axle that holds nothing, or one on it.
+    expect(weightNotes({ ...job, vehicle: { ...job.vehicle, added_kg: 65 } }, weightsOf())).toHaveLength(1);
+    const [front, boot] = written.boxes;
+    const boxes = (behind: object) => weightsOf({ boxes: [front, { ...boot, ...behind }] });
+    expect(weightNotes(job, boxes({ place_mm: 2400 }))).toEqual([]);
+    expect(
+      weightNotes(
+        job,
+        weightsOf({
+          boxes: [
+            { ...front, share_frac: 1 },
+            { ...boot, share_frac: 0 },
+          ],
+        }),
+      ),
+    ).toEqual([]);
     const other = weightNotes(job, weightsOf({ out: [], plates: { rear_kg: 400 } }));
     expect(other[0]).toBe(
       "What comes out sums to 0 kg here, and the car is driven with 180 kg: one of the two is out of date.",
