@@ -1,4 +1,4 @@
-import type { Said } from "../../shared/quantity/said.ts";
+import type { Message } from "../../shared/quantity/message.ts";
 import type { Band } from "../../shared/spread.ts";
 import type { Channels } from "../step/channels.ts";
 import type { Limit } from "../step/limits.ts";
@@ -22,7 +22,7 @@ export interface LedgerWh {
 export interface Finding {
   readonly kind: string;
   readonly weight: "note" | "warning";
-  readonly sentence: Said;
+  readonly sentence: Message;
 }
 
 /** Where a car stands although the road goes on, and why: what it needs at the motor shaft there, and what it has. */
@@ -130,7 +130,7 @@ export interface Enough {
   /** Range that the usual day asks for today, winter and age allowed for. */
   readonly needed_km: number;
   /** Plain sentences that hold for the numbers in the report. */
-  readonly sentences: readonly Said[];
+  readonly sentences: readonly Message[];
   readonly packs: readonly {
     readonly name: string;
     readonly isEnough: boolean;
@@ -142,7 +142,7 @@ export interface Enough {
     readonly spare_km?: number;
     readonly winterSpare_km?: number;
     readonly agedSpare_km?: number;
-    readonly why: Said;
+    readonly why: Message;
   }[];
 }
 

@@ -1,4 +1,4 @@
-import { quantity as q, type Said, say } from "../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../shared/quantity/message.ts";
 import { type Answer, answerFor } from "./answer/answer.ts";
 import type { PackAnswer, Use } from "./answer/packAnswer.ts";
 import { answerWords } from "./answer/sentence.ts";
@@ -20,7 +20,7 @@ export function enoughFor(
   const { winter_ratio, aged_frac } = use.allowance;
   const day_km = use.usualDay_km;
   const needed_km = (day_km * winter_ratio) / aged_frac;
-  const asks = say`With a winter that takes ${q("fraction", winter_ratio - 1)} more energy and an old pack that holds ${q("fraction", aged_frac)} of today's charge, a day of ${q("distance", day_km)} asks for ${q("distance", needed_km)} of range today.`;
+  const asks = message`With a winter that takes ${q("fraction", winter_ratio - 1)} more energy and an old pack that holds ${q("fraction", aged_frac)} of today's charge, a day of ${q("distance", day_km)} asks for ${q("distance", needed_km)} of range today.`;
   return {
     pack: answer.smallest === undefined ? undefined : answer.packs[answer.smallest].name,
     needed_km,
@@ -30,20 +30,22 @@ export function enoughFor(
 }
 
 /** Headline and first sentence as one, the others after it. */
-function spoken(answer: Answer): Said[] {
+function spoken(answer: Answer): Message[] {
   const { headline, sentences } = answerWords(answer);
   const [first = [], ...others] = sentences;
-  return [say`${headline} ${first}`, ...others];
+  return [message`${headline} ${first}`, ...others];
 }
 
 function listed(pack: PackAnswer, { range_km }: Candidate, day_km: number, needed_km: number): Enough["packs"][number] {
   const { name, stop, cannot, left, verdict } = pack;
   const isEnough = verdict !== undefined && verdict !== "not enough";
   const because = stop ? "unusable" : cannot ? "behind" : isEnough ? "enough" : "short";
-  const range = say`${q("distance", range_km)} of range`;
+  const range = message`${q("distance", range_km)} of range`;
   const asked = q("distance", needed_km);
   const short = q("distance", needed_km - range_km);
-  const why = isEnough ? say`${range}, ${asked} asked for.` : say`${range}, ${short} short of the ${asked} asked for.`;
+  const why = isEnough
+    ? message`${range}, ${asked} asked for.`
+    : message`${range}, ${short} short of the ${asked} asked for.`;
   return {
     name,
     isEnough,

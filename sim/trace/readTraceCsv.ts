@@ -36,18 +36,18 @@ export function readTraceCsv(name: string, text: string): Trace {
   const elevation_m = new Float64Array(lines.length - 1);
   let lastTime_s = Number.NEGATIVE_INFINITY;
   for (let i = 1; i < lines.length; i++) {
-    const say = (code: string, message: string) => problems.push({ code, where: `${name} line ${i + 1}`, message });
+    const report = (code: string, message: string) => problems.push({ code, where: `${name} line ${i + 1}`, message });
     const cells = cellsOf(lines[i]);
     if (cells.length !== columns.count) {
-      say("trace-cells", `found ${cells.length} cells, the header has ${columns.count}`);
+      report("trace-cells", `found ${cells.length} cells, the header has ${columns.count}`);
       continue;
     }
-    const row_s = readNumber(cells[columns.time], "time_s", say);
-    if (row_s <= lastTime_s) say("trace-time", `found ${row_s} s after ${lastTime_s} s, times must rise`);
+    const row_s = readNumber(cells[columns.time], "time_s", report);
+    if (row_s <= lastTime_s) report("trace-time", `found ${row_s} s after ${lastTime_s} s, times must rise`);
     if (!Number.isNaN(row_s)) lastTime_s = row_s;
     time_s[i - 1] = row_s;
-    speed_mps[i - 1] = readSpeed_mps(cells[columns.speed], columns.speedName, say);
-    if (columns.elevation >= 0) elevation_m[i - 1] = readElevation_m(cells[columns.elevation], say);
+    speed_mps[i - 1] = readSpeed_mps(cells[columns.speed], columns.speedName, report);
+    if (columns.elevation >= 0) elevation_m[i - 1] = readElevation_m(cells[columns.elevation], report);
   }
 
   if (lines.length === 1)
@@ -82,7 +82,7 @@ function checkSlopes(name: string, { distance_m, elevation_m }: Profile, along_m
   if (problems.length > 0) throw new InputError(cutList(name, problems));
 }
 
-type Say = (code: string, message: string) => void;
+type Report = (code: string, message: string) => void;
 
 interface Columns {
   readonly count: number;
@@ -95,17 +95,17 @@ interface Columns {
 
 /** Where the columns stand, or undefined where rows could not be read by this header. Faults go to `problems`. */
 function readHeader(name: string, line: string, problems: Problem[]): Columns | undefined {
-  const say = (code: string, message: string) => problems.push({ code, where: `${name} line 1`, message });
+  const report = (code: string, message: string) => problems.push({ code, where: `${name} line 1`, message });
   const header = cellsOf(line);
   header.forEach((column, i) => {
     if (column !== "time_s" && column !== "elevation_m" && !Object.hasOwn(speedColumns, column))
-      say("trace-column-unknown", `found the column "${shorten(column)}"; ${wanted}`);
-    else if (header.indexOf(column) !== i) say("trace-column-twice", `found the column ${column} twice`);
+      report("trace-column-unknown", `found the column "${shorten(column)}"; ${wanted}`);
+    else if (header.indexOf(column) !== i) report("trace-column-twice", `found the column ${column} twice`);
   });
   const speeds = header.filter((column) => Object.hasOwn(speedColumns, column));
-  if (!header.includes("time_s")) say("trace-column-missing", `found no column time_s; ${wanted}`);
-  if (speeds.length === 0) say("trace-column-missing", `found no column of speeds; ${wanted}`);
-  if (new Set(speeds).size > 1) say("trace-column-speeds", `found ${speeds.join(" and ")}, one of them is wanted`);
+  if (!header.includes("time_s")) report("trace-column-missing", `found no column time_s; ${wanted}`);
+  if (speeds.length === 0) report("trace-column-missing", `found no column of speeds; ${wanted}`);
+  if (new Set(speeds).size > 1) report("trace-column-speeds", `found ${speeds.join(" and ")}, one of them is wanted`);
   if (speeds.length === 0 || !header.includes("time_s")) return undefined;
   return {
     count: header.length,
@@ -117,34 +117,34 @@ function readHeader(name: string, line: string, problems: Problem[]): Columns | 
 }
 
 /** The number in a cell, or NaN once the fault is said. */
-function readNumber(cell: string, column: string, say: Say): number {
+function readNumber(cell: string, column: string, report: Report): number {
   if (cell === "") {
-    say("trace-blank", `found nothing in ${column}, a number is wanted`);
+    report("trace-blank", `found nothing in ${column}, a number is wanted`);
     return Number.NaN;
   }
   const number = plainNumber(cell);
   if (!Number.isNaN(number)) return number;
-  say("trace-number", `found "${shorten(cell)}" in ${column}, a plain number such as 12.5 is wanted`);
+  report("trace-number", `found "${shorten(cell)}" in ${column}, a plain number such as 12.5 is wanted`);
   return Number.NaN;
 }
 
-function readSpeed_mps(cell: string, column: string, say: Say): number {
-  const written = readNumber(cell, column, say);
+function readSpeed_mps(cell: string, column: string, report: Report): number {
+  const written = readNumber(cell, column, report);
   const speed_mps = written * speedColumns[column];
   const unit = { speed_kmh: "km/h", speed_mph: "mph", speed_mps: "m/s" }[column] ?? column;
-  if (speed_mps < 0) say("trace-speed", `found ${written} ${unit}, a speed is 0 or more`);
+  if (speed_mps < 0) report("trace-speed", `found ${written} ${unit}, a speed is 0 or more`);
   // A speed of exactly the limit may come out a rounding above it.
   else if (speed_mps > maxSpeed_kmh * MPS_PER_KMH * (1 + 1e-12)) {
     const most = (maxSpeed_kmh * MPS_PER_KMH) / speedColumns[column];
-    say("trace-speed", `found ${written} ${unit}, at most ${Math.round(most)} ${unit} is allowed`);
+    report("trace-speed", `found ${written} ${unit}, at most ${Math.round(most)} ${unit} is allowed`);
   }
   return speed_mps;
 }
 
-function readElevation_m(cell: string, say: Say): number {
-  const elevation_m = readNumber(cell, "elevation_m", say);
+function readElevation_m(cell: string, report: Report): number {
+  const elevation_m = readNumber(cell, "elevation_m", report);
   if (elevation_m < lowestRoad_m || elevation_m > highestRoad_m)
-    say("trace-elevation", `found ${elevation_m} m, ${lowestRoad_m} to ${highestRoad_m} m is allowed`);
+    report("trace-elevation", `found ${elevation_m} m, ${lowestRoad_m} to ${highestRoad_m} m is allowed`);
   return elevation_m;
 }
 

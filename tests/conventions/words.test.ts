@@ -65,7 +65,7 @@ const CODE_WORDS: readonly (readonly [old: RegExp, now: string])[] = [
   // Good English elsewhere, these are held as names only: no comment begins with a letter.
   [/^(desk|bench)([A-Z]\w*)?$/, "jobEditor, draft or staging"],
   [/^Work$/, "RunContext, or what it works on"],
-  [/^(said|told|tell|tell[A-Z]\w*|say[A-Z]\w*)$/, "message, report, format, onProgress"],
+  [/^([sS]aid|told|tell|tell[A-Z]\w*|[sS]ay|say[A-Z]\w*)$/, "message, report, format, onProgress"],
   [/^stand$/, "standstill, stop"],
   [/^\w*[sS]tretch\w*$/, "leg, span, part"],
   [/^\w*[wW]ander\w*$/, "correlated noise"],

@@ -1,6 +1,6 @@
 import type { Pinned } from "../../shared/job/job.ts";
+import { messageIn } from "../../shared/quantity/message.ts";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";
-import { saidIn } from "../../shared/quantity/said.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { type Answer, type ChargePlan, CONDITIONS, leftCell } from "../../sim/index.ts";
@@ -52,7 +52,7 @@ export function answerTable(
         pinned: before ? leftCell(before.tenYearsWinter, units) : "–",
         refill: refillOf(charging, index),
         verdict: stop ? "stop" : (verdict ?? "calculating"),
-        ...(stop && { stop: saidIn(stop.sentence, units) }),
+        ...(stop && { stop: messageIn(stop.sentence, units) }),
       };
     }),
   };

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { quantity, saidIn, say } from "../../shared/quantity/said.ts";
+import { message, messageIn, quantity } from "../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { answerWords, leftBetween } from "../../sim/index.ts";
 import { unbroken } from "../look/unbroken.ts";
@@ -22,12 +22,12 @@ export function headlineView(
   const { headline, sentences, isStop } = answerWords(answer, chosen);
   const stop = isStop ? answer.packs[chosen ?? answer.recommended ?? 0].stop : undefined;
   return html`<div class=${isStop ? "is-stop" : ""}>
-    <h2 class="verdict">${saidIn(headline, units)}</h2>
-    <p class="say">${unbroken(sentences.map((sentence) => saidIn(sentence, units)).join(" "))}</p>
+    <h2 class="verdict">${messageIn(headline, units)}</h2>
+    <p class="say">${unbroken(sentences.map((sentence) => messageIn(sentence, units)).join(" "))}</p>
     ${
       stop
         ? html`<p class="ways">
-          No range or price is shown for this pack. ${stop.ways.map(({ words, path }) => html`<a href="#field-${path.replaceAll(".", "-")}">${saidIn(words, units)}</a> `)}
+          No range or price is shown for this pack. ${stop.ways.map(({ words, path }) => html`<a href="#field-${path.replaceAll(".", "-")}">${messageIn(words, units)}</a> `)}
         </p>`
         : nothing
     }
@@ -39,12 +39,12 @@ export function bandWords({ answer }: ShownAnswer, chosen: number | undefined, u
   const left = chosen === undefined ? undefined : answer?.packs[chosen]?.left;
   if (!answer?.isBandKnown || !left) return "";
   const day = quantity("distance", answer.day_km);
-  return saidIn(say`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}.`, units);
+  return messageIn(message`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}.`, units);
 }
 
 /** The answer in one line, for whoever hears the page. */
 export function spokenAnswer({ answer, late }: ShownAnswer, chosen: number | undefined, units: UnitHabit): string {
   if (!answer || late !== "none") return "";
   const { headline, sentences } = answerWords(answer, chosen);
-  return [headline, ...sentences].map((sentence) => saidIn(sentence, units)).join(" ");
+  return [headline, ...sentences].map((sentence) => messageIn(sentence, units)).join(" ");
 }

@@ -1,6 +1,6 @@
 import { drivenRoad, type Job, type Pinned } from "../../shared/job/job.ts";
 import { isAtOrBelow } from "../../shared/job/path.ts";
-import { quantity as q, type Said, saidIn, say } from "../../shared/quantity/said.ts";
+import { type Message, message, messageIn, quantity as q } from "../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Answer } from "../../sim/index.ts";
 import type { EditorState } from "../editing/jobEditor.ts";
@@ -56,19 +56,21 @@ export function pinnedWords(job: Job, units: UnitHabit): string {
   const { pinned } = job;
   if (!pinned) return "";
   const { state } = pinned;
-  const parts: Said[] = [];
-  if (state.usualDay_km !== job.usualDay_km) parts.push(say`usual day ${q("distance", state.usualDay_km)}`);
+  const parts: Message[] = [];
+  if (state.usualDay_km !== job.usualDay_km) parts.push(message`usual day ${q("distance", state.usualDay_km)}`);
   if (state.longestDay_km !== job.longestDay_km) {
-    parts.push(state.longestDay_km ? say`longest day ${q("distance", state.longestDay_km)}` : say`no longest day`);
+    parts.push(
+      state.longestDay_km ? message`longest day ${q("distance", state.longestDay_km)}` : message`no longest day`,
+    );
   }
-  if (pinned.answer.road !== drivenRoad(job).title) parts.push(say`road: ${pinned.answer.road}`);
-  if (state.vehicle.load_kg !== job.vehicle.load_kg) parts.push(say`load ${q("mass", state.vehicle.load_kg)}`);
+  if (pinned.answer.road !== drivenRoad(job).title) parts.push(message`road: ${pinned.answer.road}`);
+  if (state.vehicle.load_kg !== job.vehicle.load_kg) parts.push(message`load ${q("mass", state.vehicle.load_kg)}`);
   if (state.allowance.winter_ratio !== job.allowance.winter_ratio)
-    parts.push(say`winter × ${state.allowance.winter_ratio}`);
+    parts.push(message`winter × ${state.allowance.winter_ratio}`);
   if (state.packs.map(({ name }) => name).join() !== job.packs.map(({ name }) => name).join())
-    parts.push(say`other packs`);
-  if (parts.length === 0) parts.push(isSame(picked(job), state) ? say`as it is now` : say`other values`);
-  return parts.map((part) => saidIn(part, units)).join(", ");
+    parts.push(message`other packs`);
+  if (parts.length === 0) parts.push(isSame(picked(job), state) ? message`as it is now` : message`other values`);
+  return parts.map((part) => messageIn(part, units)).join(", ");
 }
 
 function picked(job: Job): Pinned["state"] {

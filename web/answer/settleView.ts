@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { saidIn } from "../../shared/quantity/said.ts";
+import { messageIn } from "../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import { type Answer, type Settlement, settlementWords } from "../../sim/index.ts";
 import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
@@ -14,7 +14,7 @@ export function settleView(
 ): TemplateResult | typeof nothing {
   const settlement = index === undefined ? undefined : answer.settlements[index];
   if (index === undefined || !settlement) return nothing;
-  const inWords = (sentence: Parameters<typeof saidIn>[0]) => saidIn(sentence, units);
+  const inWords = (sentence: Parameters<typeof messageIn>[0]) => messageIn(sentence, units);
   const [first = [], cost = []] = settlementWords(answer, index);
   return html`<div class="settle">
     <p>

@@ -1,6 +1,6 @@
 import { html } from "lit-html";
+import { message, messageIn, whole } from "../../shared/quantity/message.ts";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";
-import { saidIn, say, whole } from "../../shared/quantity/said.ts";
 import { type ChargeBar, chargeTimes } from "../charts/chargeTimes.ts";
 import { paceWords } from "../sections/parts/chargeWords.ts";
 import { defineChapter } from "./parts/chapter.ts";
@@ -23,11 +23,11 @@ export default defineChapter({
     });
     const { night } = row;
     const gives = night?.gives_km;
-    const km = gives === undefined ? "" : saidIn(say`${whole("distance", gives)}`, units);
+    const km = gives === undefined ? "" : messageIn(message`${whole("distance", gives)}`, units);
     return {
       pack: row.pack,
       supply: row.supply,
-      stop: row.stop && saidIn(row.stop, units),
+      stop: row.stop && messageIn(row.stop, units),
       usualDay: row.usualDay,
       full: row.emptyToFull && quarterHours(row.emptyToFull.time_h),
       night: night && {

@@ -13,14 +13,14 @@ export default defineChapter({
   compute: ({ job, motorSurface, units }) => {
     const curves = torqueAsSet(motorSurface);
     const most_Nm = Math.max(...curves.asSet.map(({ torque_Nm }) => torque_Nm));
-    const say = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
+    const format = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
     const { gearboxInput_Nm: limit_Nm } = job.driveline.limits;
     const engine = ratedEngine(job.engine);
     return {
-      most: say(most_Nm),
-      limit: limit_Nm === undefined ? undefined : say(limit_Nm),
+      most: format(most_Nm),
+      limit: limit_Nm === undefined ? undefined : format(limit_Nm),
       isOver: limit_Nm !== undefined && most_Nm > limit_Nm,
-      old: engine && say(engine.ratedTorque_Nm),
+      old: engine && format(engine.ratedTorque_Nm),
       isOverOld: engine !== undefined && most_Nm > engine.ratedTorque_Nm,
       ramp_s: job.controller.ramp_s,
       curves,

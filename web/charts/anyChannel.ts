@@ -125,9 +125,9 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
   key.writeNames(svg, KEY_TOP_PX);
   if (chosen.colour) drawRampKey(svg, hueRamp, hueTitle, 6, KEY_TOP_PX + key.height_px, space_px);
 
-  const say = (quantity: ChannelQuantity, value: number) => `${threeFigures(value)} ${quantity.unit(units).sign}`;
+  const format = (quantity: ChannelQuantity, value: number) => `${threeFigures(value)} ${quantity.unit(units).sign}`;
   const between = (quantity: ChannelQuantity, low: number, high: number) =>
-    low === high ? say(quantity, low) : `${threeFigures(low)} to ${say(quantity, high)}`;
+    low === high ? format(quantity, low) : `${threeFigures(low)} to ${format(quantity, high)}`;
   const alt =
     `${chosen.y.name} against ${chosen.x.name.toLowerCase()}${chosen.colour ? `, coloured by ${chosen.colour.name.toLowerCase()} (${between(chosen.colour, ...reachOf(hues))})` : ""}: ` +
     `${packs
@@ -167,7 +167,7 @@ export function anyChannel(input: AnyChannelInput, drawing: Drawing): Chart {
       const shown = within(position, at) / (share?.perShown(units) ?? 1);
       const near = (frame.x[1] - frame.x[0]) / 100;
       return {
-        where: say(chosen.x, shown),
+        where: format(chosen.x, shown),
         values: packs.map((pack, i) => {
           const rows = (kept[i] ?? []).filter((row) => Math.abs((xs[i]?.[row] as number) - shown) <= near);
           const values = rows.map((row) => ys[i]?.[row] as number);

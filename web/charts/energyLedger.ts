@@ -105,12 +105,12 @@ export function energyLedger(candidates: readonly LedgerCandidate[], drawing: Dr
     read(at) {
       if (!lower) return readPart(named, chosen, at, unit);
       const bar = rows[Math.min(rows.length - 1, Math.max(0, Math.round(at)))] ?? chosen;
-      const say = (value: number) => `${threeFigures(value)} ${unit.sign}`;
+      const format = (value: number) => `${threeFigures(value)} ${unit.sign}`;
       return {
         where: bar.name,
         values: [
-          { label: "total", text: say(bar.total) },
-          ...bar.parts.map((each) => ({ label: ledgerNames[each.entry], text: say(each.value) })),
+          { label: "total", text: format(bar.total) },
+          ...bar.parts.map((each) => ({ label: ledgerNames[each.entry], text: format(each.value) })),
         ],
       };
     },

@@ -26,13 +26,13 @@ export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput
   if (gears.length === 0 || maxSpeed_rpm <= 0)
     return emptyFigure(drawing, "No gear is known, so there is nothing to show.");
   const unit = (drawing.units ?? METRIC).speed;
-  const say = (speed_mps: number) => `${Math.round(inUnit(unit, speed_mps))} ${unit.sign}`;
+  const format = (speed_mps: number) => `${Math.round(inUnit(unit, speed_mps))} ${unit.sign}`;
   const rows = gears.map((gear) => ({ ...gear, top_mps: gear.speedPerRpm_mps * maxSpeed_rpm }));
   const names = rows.map(({ name, isUsed }) =>
     wrapped(isUsed ? `${name}, used` : name, drawing.width_px * 0.25, FONT_PX, 1).join(""),
   );
   const left = 16 + Math.max(...names.map((name) => textWidth_px(name, FONT_PX)));
-  const right = drawing.width_px - 18 - textWidth_px(say(999), FONT_PX);
+  const right = drawing.width_px - 18 - textWidth_px(format(999), FONT_PX);
   const top = 34;
   const bottom = top + rows.length * ROW_PX;
   const furthest_mps = Math.max(roadTop_mps, ...rows.map(({ top_mps }) => top_mps));
@@ -62,12 +62,12 @@ export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput
     writeWords(svg, {
       x: xPixel(frame, inUnit(unit, row.top_mps)) + 6,
       y,
-      lines: [say(row.top_mps)],
+      lines: [format(row.top_mps)],
       fill,
       isHaloed: true,
     });
   });
-  const words = `the road's top speed ${say(roadTop_mps)}`;
+  const words = `the road's top speed ${format(roadTop_mps)}`;
   const half = textWidth_px(words, FONT_PX) / 2;
   const middle = Math.min(drawing.width_px - half - 4, Math.max(half + 4, xPixel(frame, road)));
   writeWords(svg, { x: middle, y: top - 14, lines: [words], anchor: "middle" });
@@ -75,8 +75,8 @@ export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput
   const used = rows.filter(({ isUsed }) => isUsed).map(({ name }) => name);
   const serving = rows.filter(({ top_mps }) => top_mps >= roadTop_mps).map(({ name }) => name);
   const alt =
-    `Road speed at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm: ${rows.map(({ name, top_mps }) => `${name} ${say(top_mps)}`).join(", ")}. ` +
-    `The road's top speed is ${say(roadTop_mps)}, reached in ${serving.length > 0 ? serving.join(", ") : "no gear"}. ` +
+    `Road speed at the motor's top speed of ${threeFigures(maxSpeed_rpm)} rpm: ${rows.map(({ name, top_mps }) => `${name} ${format(top_mps)}`).join(", ")}. ` +
+    `The road's top speed is ${format(roadTop_mps)}, reached in ${serving.length > 0 ? serving.join(", ") : "no gear"}. ` +
     `In use: ${used.length > 0 ? used.join(", ") : "none"}.`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, "speed_mps", 1 / unit.perBase);

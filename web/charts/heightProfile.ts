@@ -70,7 +70,7 @@ export function heightProfile({ title, profile, length_m, pitch }: HeightProfile
       isHaloed: true,
     });
   }
-  const say = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
+  const format = (elevation_m: number) => `${threeFigures(inUnit(units.height, elevation_m))} ${units.height.sign}`;
   const [lowest_m, highest_m] = [Math.min(...rows.map(rowElevation_m)), Math.max(...rows.map(rowElevation_m))];
   function rowElevation_m(i: number): number {
     return elevation_m[i] as number;
@@ -78,7 +78,7 @@ export function heightProfile({ title, profile, length_m, pitch }: HeightProfile
   const steep = pitch
     ? `; its steepest climb, ${pitch.words}, is ${threeFigures(inUnit(units.distance, pitch.from_m))} ${units.distance.sign} along`
     : "";
-  const alt = `Height along ${title}: from ${say(lowest_m)} to ${say(highest_m)}${steep}.`;
+  const alt = `Height along ${title}: from ${format(lowest_m)} to ${format(highest_m)}${steep}.`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, "distance_m", 1 / units.distance.perBase);
   return {
@@ -96,7 +96,7 @@ export function heightProfile({ title, profile, length_m, pitch }: HeightProfile
       const along_m = within(position, place);
       return {
         where: `${threeFigures(inUnit(units.distance, along_m))} ${units.distance.sign}`,
-        values: [{ label: "height", text: say(at(along_m)) }],
+        values: [{ label: "height", text: format(at(along_m)) }],
       };
     },
   };

@@ -63,9 +63,9 @@ export function lossMap(input: LossMapInput, drawing: Drawing): Chart {
   }
   const best = bestPoint(speed_rpm, torque_Nm, loss_W);
   const alt =
-    `Loss of motor and controller by ${name}, up to ${threeFigures(grid.x2)} rpm and ${torque.say(grid.y2)}: from ` +
+    `Loss of motor and controller by ${name}, up to ${threeFigures(grid.x2)} rpm and ${torque.format(grid.y2)}: from ` +
     `${threeFigures(grid.low)} W to ${threeFigures(grid.high)} W. It is most efficient at ${threeFigures(best.speed_rpm)} rpm ` +
-    `and ${torque.say(best.torque_Nm)}, with ${threeFigures(100 * best.efficiency_frac)} %.`;
+    `and ${torque.format(best.torque_Nm)}, with ${threeFigures(100 * best.efficiency_frac)} %.`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, "motorSpeed_rpm", 1, 50);
   return {
@@ -88,10 +88,10 @@ export function lossMap(input: LossMapInput, drawing: Drawing): Chart {
         where: `${threeFigures(rpm)} rpm`,
         values: [
           ...[0.25, 0.5, 1].map((part) => ({
-            label: `loss at ${torque.say(part * grid.y2)}`,
+            label: `loss at ${torque.format(part * grid.y2)}`,
             text: `${threeFigures(lossIn(grid, rpm, part * grid.y2))} W`,
           })),
-          ...(envelope.length > 0 ? [{ label: "peak torque", text: torque.say(torqueOn(envelope, rpm)) }] : []),
+          ...(envelope.length > 0 ? [{ label: "peak torque", text: torque.format(torqueOn(envelope, rpm)) }] : []),
         ],
       };
     },

@@ -78,7 +78,7 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
   });
 
   const position = positionAlong(frame, "motorSpeed_rpm", 1, 50);
-  const alt = operatingPointsInWords(input, points, driving, torque.say);
+  const alt = operatingPointsInWords(input, points, driving, torque.format);
   nameFigure(svg, alt);
   return {
     svg,
@@ -113,9 +113,9 @@ export function operatingPoints(input: OperatingPointsInput, drawing: Drawing): 
         values: [
           ...road,
           { label: "time near this speed", text: `${threeFigures(time_s)} s` },
-          ...(longest ? [{ label: "longest at", text: torque.say(longest.torque_Nm) }] : []),
-          { label: "motor", text: torque.say(torqueOn(driving, rpm)) },
-          ...map.limits.map((limit) => ({ label: limit.name, text: torque.say(torqueOn(limit.points, rpm)) })),
+          ...(longest ? [{ label: "longest at", text: torque.format(longest.torque_Nm) }] : []),
+          { label: "motor", text: torque.format(torqueOn(driving, rpm)) },
+          ...map.limits.map((limit) => ({ label: limit.name, text: torque.format(torqueOn(limit.points, rpm)) })),
         ],
       };
     },

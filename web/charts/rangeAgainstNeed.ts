@@ -35,7 +35,7 @@ const LEFT_PX = 14;
 /** How far every pack goes today, a bar each, against the line of what the usual day asks for. */
 export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing): Chart {
   const unit = (drawing.units ?? METRIC).distance;
-  const say = (distance_m: number) => `${threeFigures(inUnit(unit, distance_m))}\u00a0${unit.sign}`;
+  const format = (distance_m: number) => `${threeFigures(inUnit(unit, distance_m))}\u00a0${unit.sign}`;
   const { packs, day_m, needed_m, longest_m } = input;
   const lines = [
     ...(day_m < needed_m ? [{ name: "usual day", at_m: day_m, colour: inkSoft, width: 1.5, dash: "4 3" }] : []),
@@ -45,13 +45,13 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
       : [{ name: "longest day", at_m: longest_m, colour: inkSoft, width: 1.5, dash: "1 3" }]),
   ].sort((a, b) => a.at_m - b.at_m);
   const verdicts = packs.map(({ because, range_m }) =>
-    because === "short" ? `${say(needed_m - range_m)} short` : otherVerdicts[because],
+    because === "short" ? `${format(needed_m - range_m)} short` : otherVerdicts[because],
   );
-  const ranges = packs.map(({ range_m, isAtLeast }) => `${isAtLeast ? "at least " : ""}${say(range_m)}`);
+  const ranges = packs.map(({ range_m, isAtLeast }) => `${isAtLeast ? "at least " : ""}${format(range_m)}`);
 
   const right = drawing.width_px - 18;
   const furthest_m = Math.max(...packs.map(({ range_m }) => range_m), ...lines.map(({ at_m }) => at_m));
-  const words = lines.map(({ name, at_m }) => `${name} ${say(at_m)}`);
+  const words = lines.map(({ name, at_m }) => `${name} ${format(at_m)}`);
   const across: [number, number] = [0, inUnit(unit, furthest_m) * 1.04 || 1];
   const step = stairs(
     lines.map(({ at_m }, i) => ({
@@ -114,8 +114,8 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
   });
 
   const alt =
-    `Range of each pack on this road today. The usual day is ${say(day_m)} and asks for ${say(needed_m)}, winter and age allowed for` +
-    `${longest_m === undefined ? "" : `; the longest day is ${say(longest_m)}`}. ` +
+    `Range of each pack on this road today. The usual day is ${format(day_m)} and asks for ${format(needed_m)}, winter and age allowed for` +
+    `${longest_m === undefined ? "" : `; the longest day is ${format(longest_m)}`}. ` +
     packs.map(({ name }, i) => `${name}: ${ranges[i]}, ${verdicts[i]}.`).join(" ");
   nameFigure(svg, alt);
   return {
@@ -151,7 +151,7 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
         where: packs[i]?.name ?? "",
         values: [
           { label: "range", text: ranges[i] ?? "" },
-          { label: "asked for", text: say(needed_m) },
+          { label: "asked for", text: format(needed_m) },
           { label: "verdict", text: verdicts[i] ?? "" },
         ],
       };

@@ -74,10 +74,10 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
   }
   const repaired_s = repairs.reduce((sum, each) => sum + each.to_s - each.from_s, 0);
   const alt =
-    `Speed as recorded (${raw.time_s.length} samples) and as cleaned over ${axis.say(last - first)}: ` +
+    `Speed as recorded (${raw.time_s.length} samples) and as cleaned over ${axis.format(last - first)}: ` +
     (repairs.length === 0
       ? "nothing was repaired."
-      : `${repairs.length} ${repairs.length === 1 ? "stretch" : "stretches"} repaired, ${threeFigures(repaired_s)} s in all, first at ${axis.say(repairs[0]?.from_s ?? 0)}.`);
+      : `${repairs.length} ${repairs.length === 1 ? "stretch" : "stretches"} repaired, ${threeFigures(repaired_s)} s in all, first at ${axis.format(repairs[0]?.from_s ?? 0)}.`);
   nameFigure(svg, alt);
   const frame = panels[0]?.frame as Frame;
   const position = {
@@ -110,15 +110,15 @@ export function rawAgainstCleaned({ raw, cleaned }: RawAgainstCleanedInput, draw
     position,
     read(at) {
       const inside = within(position, at);
-      const say = (log: LogColumns) => {
+      const format = (log: LogColumns) => {
         const value = lineAt(log.time_s, log.speed_mps, log.time_s.length, inside);
         return Number.isFinite(value) ? `${threeFigures(speed(value))} ${units.speed.sign}` : "nothing recorded";
       };
       return {
-        where: axis.say(inside),
+        where: axis.format(inside),
         values: [
-          { label: "as recorded", text: say(raw) },
-          { label: "cleaned", text: say(cleaned) },
+          { label: "as recorded", text: format(raw) },
+          { label: "cleaned", text: format(cleaned) },
         ],
       };
     },

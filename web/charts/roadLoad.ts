@@ -80,8 +80,8 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
     line(rows, { x: speed, y: total, stroke: ink, strokeWidth: 1.8 }),
   ]);
   const last = rows.at(-1) as RoadLoadRow;
-  const say = (value: number) => `${threeFigures(value)} ${units.force.sign}`;
-  const named = (name: string, value: number) => (isNarrow ? [name, say(value)] : [`${name} ${say(value)}`]);
+  const format = (value: number) => `${threeFigures(value)} ${units.force.sign}`;
+  const named = (name: string, value: number) => (isNarrow ? [name, format(value)] : [`${name} ${format(value)}`]);
   const x = xPixel(spaced, speed(last));
   const labels = present.map((part): EndLabel => {
     const [from, to] = ends(last, part);
@@ -91,7 +91,7 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
   endLabels(svg, labels, frame.right + 22, frame.top - 16, frame.bottom + 10);
 
   const whole = (row: RoadLoadRow) =>
-    `${say(total(row))} at ${threeFigures(speed(row))} ${units.speed.sign} (${present.map((part) => `${part.name} ${say(force(row, part))}`).join(", ")})`;
+    `${format(total(row))} at ${threeFigures(speed(row))} ${units.speed.sign} (${present.map((part) => `${part.name} ${format(force(row, part))}`).join(", ")})`;
   const first = rows[0] as RoadLoadRow;
   const alt = `Force that holds a steady speed: ${first === last ? whole(last) : `from ${whole(first)} to ${whole(last)}`}.`;
   nameFigure(svg, alt);
@@ -114,7 +114,7 @@ export function roadLoad(rows: readonly RoadLoadRow[], drawing: Drawing): Chart 
     read(at) {
       const shown = inUnit(units.speed, within(position, at));
       const over = (size: (row: RoadLoadRow) => number) =>
-        say(lineAt(rows.map(speed), rows.map(size), rows.length, shown));
+        format(lineAt(rows.map(speed), rows.map(size), rows.length, shown));
       return {
         where: `${threeFigures(shown)} ${units.speed.sign}`,
         values: [

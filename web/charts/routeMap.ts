@@ -76,7 +76,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
       : "") +
     (behind === undefined
       ? ""
-      : `The car falls behind, longest ${roadAxis("time", time_s[n - 1] as number, units).say(time_s[behind] as number)} after the start. `) +
+      : `The car falls behind, longest ${roadAxis("time", time_s[n - 1] as number, units).format(time_s[behind] as number)} after the start. `) +
     (samples === 0 ? "Nothing was repaired." : `${samples} of ${n} samples were repaired and stand in a wide rim.`);
   nameFigure(svg, alt);
 
@@ -128,7 +128,7 @@ export function routeMap(track: Track, drawing: Drawing): Chart {
       const i = sampleAt(inside);
       const repaired = track.isRepaired?.[i] ? ", repaired" : "";
       return {
-        where: axis.say(inside),
+        where: axis.format(inside),
         values: [
           ...(uses ? [{ label: "energy", text: `${threeFigures(uses[i] as number)} ${units.consumption.sign}` }] : []),
           { label: "speed", text: `${threeFigures(speeds[i] as number)} ${units.speed.sign}${repaired}` },

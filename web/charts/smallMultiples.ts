@@ -107,12 +107,12 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     const words = `held back ${threeFigures(held_s)} s: ${longest.limit}`;
     writeWords(svg, { x: right - 4, y: top - 10, lines: [words], anchor: "end", fill: heed, isHaloed: true });
   });
-  const say = (value: number) => `${threeFigures(value)} ${sign}`;
-  const alt = `${quantity.name} of each pack over ${axis.say(last)}: ${packs
+  const format = (value: number) => `${threeFigures(value)} ${sign}`;
+  const alt = `${quantity.name} of each pack over ${axis.format(last)}: ${packs
     .map((pack, i) => {
       const held_s = (held[i] ?? []).reduce((sum, { time_s }) => sum + time_s, 0);
       const heldBack = held_s > 0 ? `, held back for ${threeFigures(held_s)} s` : "";
-      return `${pack.name} between ${say(reaches[i]?.[0] ?? 0)} and ${say(reaches[i]?.[1] ?? 0)}${heldBack}`;
+      return `${pack.name} between ${format(reaches[i]?.[0] ?? 0)} and ${format(reaches[i]?.[1] ?? 0)}${heldBack}`;
     })
     .join("; ")}.`;
   nameFigure(svg, alt);
@@ -140,13 +140,13 @@ export function smallMultiples(input: SmallMultiplesInput, drawing: Drawing): Ch
     read(at) {
       const inside = within(position, at);
       return {
-        where: axis.say(inside),
+        where: axis.format(inside),
         values: packs.map((pack, i) => ({
           label: pack.name,
           text:
             inside > (alongs[i]?.[1] ?? 0)
               ? "ended before"
-              : say(columns[i]?.[intervalAt(baseOf(pack), pack.channels.length, inside)] as number),
+              : format(columns[i]?.[intervalAt(baseOf(pack), pack.channels.length, inside)] as number),
         })),
       };
     },

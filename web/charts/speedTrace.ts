@@ -112,10 +112,10 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
   const firstReason = behind[0] ? heldBackBy(channels, behind[0], column) : "";
   const alt =
     `Speed along the road with ${input.name}: up to ${formatSpeed(reach(channels.speed_mps, n)[1])} driven of ` +
-    `${formatSpeed(reach(channels.target_mps, n)[1])} wanted, over ${axis.say(end)}. ` +
+    `${formatSpeed(reach(channels.target_mps, n)[1])} wanted, over ${axis.format(end)}. ` +
     (behind.length === 0
       ? "The car keeps the wanted speed throughout."
-      : `Falls behind by more than ${formatSpeed(BEHIND_mps)} for ${threeFigures(behind_s)} s in all, first at ${axis.say(behind[0]?.from ?? 0)}${firstReason && ` (${firstReason})`}.`) +
+      : `Falls behind by more than ${formatSpeed(BEHIND_mps)} for ${threeFigures(behind_s)} s in all, first at ${axis.format(behind[0]?.from ?? 0)}${firstReason && ` (${firstReason})`}.`) +
     (isHilly ? ` The road lies between ${formatHeight(lowest_m)} and ${formatHeight(highest_m)}.` : "");
   nameFigure(svg, alt);
 
@@ -147,7 +147,7 @@ export function speedTrace(input: SpeedTraceInput, drawing: Drawing): Chart {
       const inside = within(position, at);
       const along = (values: Float64Array) => lineAt(column, values, n, inside);
       return {
-        where: axis.say(inside),
+        where: axis.format(inside),
         values: [
           { label: "driven", text: formatSpeed(along(channels.speed_mps)) },
           { label: "wanted", text: formatSpeed(along(channels.target_mps)) },

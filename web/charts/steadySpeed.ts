@@ -53,14 +53,14 @@ export function steadySpeed(input: readonly SteadyPack[], drawing: Drawing): Cha
   const lower = panel(range, `Range (${units.distance.sign})`, `Steady speed (${units.speed.sign})`, 34);
   const svg = stackFigures(drawing, [upper.svg, lower.svg]);
 
-  const say = (row: SteadyRow) => {
+  const format = (row: SteadyRow) => {
     const far = row.isHeld ? ` and ${threeFigures(range(row))} ${units.distance.sign}` : "";
     const at = `${threeFigures(speed(row))} ${units.speed.sign}${row.isHeld ? "" : " (not held)"}`;
     return `${threeFigures(consumption(row))} ${units.consumption.sign}${far} at ${at}`;
   };
   const ends = packs.map(({ name, rows }) => {
     const [first, last] = [rows[0], rows.at(-1)];
-    return `${name} ${[first, ...(last === first ? [] : [last])].map((row) => (row ? say(row) : "")).join(", ")}`;
+    return `${name} ${[first, ...(last === first ? [] : [last])].map((row) => (row ? format(row) : "")).join(", ")}`;
   });
   const alt = `Energy and range at steady speed: ${ends.join("; ")}.`;
   nameFigure(svg, alt);

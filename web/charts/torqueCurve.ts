@@ -73,9 +73,9 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
   const described = curves.toReversed().map(({ name, points: each }) => {
     const peak = peakOf(each);
     const strongest = each.reduce((a, b) => (power_W(b) > power_W(a) ? b : a));
-    return `${name} gives at most ${torque.say(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${formatPower(power_W(strongest))} at ${threeFigures(strongest.speed_rpm)} rpm`;
+    return `${name} gives at most ${torque.format(peak.torque_Nm)}, from ${threeFigures(peak.speed_rpm)} rpm, and ${formatPower(power_W(strongest))} at ${threeFigures(strongest.speed_rpm)} rpm`;
   });
-  const limit = gearboxInput_Nm === undefined ? "" : ` The gearbox input limit is ${torque.say(gearboxInput_Nm)}.`;
+  const limit = gearboxInput_Nm === undefined ? "" : ` The gearbox input limit is ${torque.format(gearboxInput_Nm)}.`;
   const alt = `Torque at the gearbox input over motor speed: ${described.join("; ")}.${limit}`;
   nameFigure(svg, alt);
   const position = positionAlong(frame, "motorSpeed_rpm", 1, 50);
@@ -95,7 +95,10 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
         where: `${threeFigures(speed_rpm)} rpm`,
         values: curves.toReversed().map(({ name, points: each }) => {
           const torque_Nm = torqueOn(each, speed_rpm);
-          return { label: name, text: `${torque.say(torque_Nm)}, ${formatPower(power_W({ speed_rpm, torque_Nm }))}` };
+          return {
+            label: name,
+            text: `${torque.format(torque_Nm)}, ${formatPower(power_W({ speed_rpm, torque_Nm }))}`,
+          };
         }),
       };
     },
@@ -111,12 +114,12 @@ export function torqueCurve(input: TorqueCurveInput, drawing: Drawing): Chart {
     const top_rpm = frame.x[1];
     const found: PlacedLabel[] = [];
     if (gearboxInput_Nm !== undefined) {
-      const words = `gearbox input limit ${torque.say(gearboxInput_Nm)}`;
+      const words = `gearbox input limit ${torque.format(gearboxInput_Nm)}`;
       found.push({ words, colour: ink, places: [above(top_rpm, gearboxInput_Nm, "end")] });
     }
     for (const { name, points: each, colour } of curves.toReversed()) {
       const peak = peakOf(each);
-      const words = `${name} ${torque.say(peak.torque_Nm)}`;
+      const words = `${name} ${torque.format(peak.torque_Nm)}`;
       const at = (share: number, anchor: "start" | "middle", off_px = 0) => {
         const place = above(share * top_rpm, torqueOn(each, share * top_rpm) || peak.torque_Nm, anchor);
         return { ...place, x: place.x + (anchor === "start" ? 8 : 0), y: place.y + off_px };

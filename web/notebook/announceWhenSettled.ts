@@ -4,7 +4,7 @@ import { effect, type ReadonlySignal } from "@preact/signals-core";
 const SETTLED_ms = 1500;
 
 /** Tells those who do not see it that the answer has become another one, once it has settled. */
-export function announceWhenSettled(answer: ReadonlySignal<string>, say: (words: string) => void): void {
+export function announceWhenSettled(answer: ReadonlySignal<string>, announce: (words: string) => void): void {
   let announced: string | undefined;
   let waiting: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
@@ -13,7 +13,7 @@ export function announceWhenSettled(answer: ReadonlySignal<string>, say: (words:
     if (words === "") return;
     if (announced === undefined) announced = words; // as the page opened
     waiting = setTimeout(() => {
-      if (words !== announced) say(words);
+      if (words !== announced) announce(words);
       announced = words;
     }, SETTLED_ms);
   });

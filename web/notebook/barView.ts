@@ -6,7 +6,7 @@ import type { FieldContext } from "../fields/fieldContext.ts";
 export interface Bar {
   readonly jobEditor: JobEditor;
   readonly context: FieldContext;
-  readonly say: (words: string) => void;
+  readonly announce: (words: string) => void;
   readonly newJob: () => void;
   readonly share: () => void;
   readonly print: () => void;
@@ -21,12 +21,12 @@ const habits: Readonly<Record<UnitHabit, string>> = {
 };
 
 /** What can be done with the job, in one line: undo, redo, a new one, sharing, printing, units. */
-export function barView({ jobEditor, context, say, newJob, share, print, isShared }: Bar): TemplateResult {
+export function barView({ jobEditor, context, announce, newJob, share, print, isShared }: Bar): TemplateResult {
   const job = jobEditor.job.value;
   const step = (how: () => string | undefined, done: string) => () => {
     context.typing.value = undefined;
     const what = how();
-    if (what !== undefined) say(`${done}: ${what}.`);
+    if (what !== undefined) announce(`${done}: ${what}.`);
   };
   const button = (words: string, what: string | undefined, click: () => void) =>
     html`<button type="button" ?disabled=${what === undefined} title=${what ?? nothing} @click=${click}>

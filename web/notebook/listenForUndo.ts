@@ -1,7 +1,7 @@
 import type { JobEditor } from "../editing/jobEditor.ts";
 
 /** Ctrl+Z and its kin, left to the browser while a field holds letters that are not in the job yet. */
-export function listenForUndo(jobEditor: JobEditor, say: (words: string) => void): void {
+export function listenForUndo(jobEditor: JobEditor, announce: (words: string) => void): void {
   addEventListener("keydown", (event) => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || jobEditor.typing.value !== undefined) return;
     const key = event.key.toLowerCase();
@@ -9,10 +9,10 @@ export function listenForUndo(jobEditor: JobEditor, say: (words: string) => void
     if (key !== "z" && !isRedo) return;
     event.preventDefault();
     if (jobEditor.isLooking.value) {
-      say("An earlier version is only looked at: there is nothing to undo in it.");
+      announce("An earlier version is only looked at: there is nothing to undo in it.");
       return;
     }
     const what = isRedo ? jobEditor.redo() : jobEditor.undo();
-    say(what === undefined ? "Nothing to undo." : `${isRedo ? "Redone" : "Undone"}: ${what}.`);
+    announce(what === undefined ? "Nothing to undo." : `${isRedo ? "Redone" : "Undone"}: ${what}.`);
   });
 }

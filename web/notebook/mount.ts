@@ -74,7 +74,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     place("title").textContent = title;
     page.toggleAttribute("data-invented", isInvented);
   });
-  announceWhenSettled(answer, say);
+  announceWhenSettled(answer, announce);
   effect(() => {
     page.toggleAttribute("data-for-client", context.view.isForClient.value);
   });
@@ -145,7 +145,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const share = () => attempt(() => notebook.jobs.share());
   effect(() => {
     render(
-      barView({ jobEditor, context, say, newJob, share, print: paper.print, isShared: notebook.isShared }),
+      barView({ jobEditor, context, announce, newJob, share, print: paper.print, isShared: notebook.isShared }),
       place("tools"),
     );
   });
@@ -161,8 +161,8 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     await fillBelow();
     await Promise.allSettled([start?.fetch(), paper.fetch()]);
   }
-  function say(words: string) {
+  function announce(words: string) {
     spoken.value = words;
   }
-  listenForUndo(jobEditor, say);
+  listenForUndo(jobEditor, announce);
 }

@@ -1,5 +1,5 @@
 import { html } from "lit-html";
-import { saidIn, say, whole } from "../../shared/quantity/said.ts";
+import { message, messageIn, whole } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { chargerForm } from "../forms/pack/chargerForm.ts";
 import { suppliesForm } from "../forms/pack/suppliesForm.ts";
@@ -16,7 +16,7 @@ export default defineSection({
   inputs: ["job", "chargePlan", "packIndex", "units"],
   compute: ({ job, chargePlan, packIndex, units }) => {
     const { rows, supplies, notes, cautions } = chargePlan;
-    const inWords = (sentence: (typeof notes)[number]) => saidIn(sentence, units);
+    const inWords = (sentence: (typeof notes)[number]) => messageIn(sentence, units);
     const chosen = rows[packIndex] ?? rows[0];
     return {
       first: supplies[0].name,
@@ -30,7 +30,7 @@ export default defineSection({
       atFirst: rows.map(([row]) => row),
       currency: job.currency,
       km: (distance_km: number | undefined) =>
-        distance_km === undefined ? "–" : saidIn(say`${whole("distance", distance_km)}`, units),
+        distance_km === undefined ? "–" : messageIn(message`${whole("distance", distance_km)}`, units),
       stops: rows.flatMap((each) =>
         each.flatMap(({ pack, supply, stop }) => (stop ? [{ pack, supply, words: inWords(stop) }] : [])),
       ),

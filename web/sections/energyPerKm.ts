@@ -12,7 +12,7 @@ export default defineSection({
   explains: ["battery_Whpkm", "wheelPositive_Whpkm", "wall_Whpkm", "regen_Wh"],
   inputs: ["runs", "packIndex", "units"],
   compute: ({ runs, packIndex, units }) => {
-    const say = (use_Whpkm: number) => writeQuantity("energyUse", use_Whpkm, units);
+    const format = (use_Whpkm: number) => writeQuantity("energyUse", use_Whpkm, units);
     const driven = runs.candidates.filter(({ distance_km }) => distance_km > 0);
     const byUse = driven.toSorted((a, b) => a.battery_Whpkm - b.battery_Whpkm);
     const chosen = runs.candidates[packIndex];
@@ -22,23 +22,25 @@ export default defineSection({
       .map(([key, words]) => ({ words, energy_Wh: spender.ledger_Wh[key as LedgerEntry] }))
       .toSorted((a, b) => b.energy_Wh - a.energy_Wh)
       .slice(0, 3)
-      .map(({ words, energy_Wh }) => `${words} ${say(energy_Wh / spender.distance_km)}`);
+      .map(({ words, energy_Wh }) => `${words} ${format(energy_Wh / spender.distance_km)}`);
     return {
       candidates: runs.candidates,
       chosen: packIndex,
       isComparable: runs.isComparable,
       flat: findingsOf(runs.candidates, ["flatEfficiency"], units),
       spender: spender?.name ?? "",
-      least: byUse[0] && { name: byUse[0].name, use: say(byUse[0].battery_Whpkm) },
+      least: byUse[0] && { name: byUse[0].name, use: format(byUse[0].battery_Whpkm) },
       most:
-        byUse.length > 1 ? { name: byUse.at(-1)?.name ?? "", use: say(byUse.at(-1)?.battery_Whpkm ?? 0) } : undefined,
+        byUse.length > 1
+          ? { name: byUse.at(-1)?.name ?? "", use: format(byUse.at(-1)?.battery_Whpkm ?? 0) }
+          : undefined,
       largest,
       overDistance: driven.map((run) => [
         run.name,
-        say(run.wheelPositive_Whpkm),
-        say(run.battery_Whpkm),
-        say(run.ledger_Wh.packHeat / run.distance_km),
-        say(run.wall_Whpkm),
+        format(run.wheelPositive_Whpkm),
+        format(run.battery_Whpkm),
+        format(run.ledger_Wh.packHeat / run.distance_km),
+        format(run.wall_Whpkm),
       ]),
       ofDrive: driven.map((run) => [
         run.name,

@@ -35,7 +35,7 @@ export default defineSection({
   compute: ({ job, motorSurface, broughtMap, units }) => {
     const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);
     const engine = ratedEngine(job.engine);
-    const say = (kind: "torque" | "rotation" | "power", value: number) => writeQuantity(kind, value, units);
+    const format = (kind: "torque" | "rotation" | "power", value: number) => writeQuantity(kind, value, units);
     const peak_Nm = Math.max(...driving.map(({ torque_Nm }) => torque_Nm));
     const last = driving.findLast(({ torque_Nm }) => torque_Nm >= 0.995 * peak_Nm);
     const most_Nm = Math.min(peak_Nm, job.controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY);
@@ -47,15 +47,16 @@ export default defineSection({
       driving,
       engine,
       brought: broughtMap,
-      torque: say("torque", peak_Nm),
-      upTo: say("rotation", last?.speed_rpm ?? 0),
-      top: say("rotation", job.motor.maxSpeed_rpm),
+      torque: format("torque", peak_Nm),
+      upTo: format("rotation", last?.speed_rpm ?? 0),
+      top: format("rotation", job.motor.maxSpeed_rpm),
       old:
         engine &&
-        `${say("torque", engine.ratedTorque_Nm)} at ${say("rotation", engine.torque_rpm)} and ${say("power", engine.ratedPower_kW)} at ${say("rotation", engine.power_rpm)}`,
+        `${format("torque", engine.ratedTorque_Nm)} at ${format("rotation", engine.torque_rpm)} and ${format("power", engine.ratedPower_kW)} at ${format("rotation", engine.power_rpm)}`,
       map: job.motor.loss.kind === "lossTable" ? job.motor.loss : undefined,
       isSwapped: peak_Nm > job.motor.maxSpeed_rpm,
-      tooMuch: box_Nm !== undefined && most_Nm > box_Nm ? [say("torque", most_Nm), say("torque", box_Nm)] : undefined,
+      tooMuch:
+        box_Nm !== undefined && most_Nm > box_Nm ? [format("torque", most_Nm), format("torque", box_Nm)] : undefined,
     };
   },
   plot: ({ name, driving, asSet, box_Nm, engine, brought, map }, drawing) => {

@@ -30,23 +30,23 @@ export default defineSection({
   explains: ["testMass_kg"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {
-    const say = (mass_kg: number) => writeQuantity("mass", mass_kg, units);
+    const format = (mass_kg: number) => writeQuantity("mass", mass_kg, units);
     const { gross_kg } = job.vehicle;
     const packs = runs.candidates.map(({ name, pack, testMass_kg }) => ({
       name,
       layout: packLayout(pack),
-      pack: say(pack.mass_kg),
-      driven: say(testMass_kg),
+      pack: format(pack.mass_kg),
+      driven: format(testMass_kg),
       driven_kg: testMass_kg,
-      over: gross_kg !== undefined && testMass_kg > gross_kg ? say(testMass_kg - gross_kg) : undefined,
-      spare: gross_kg === undefined ? "plate not known" : say(gross_kg - testMass_kg),
+      over: gross_kg !== undefined && testMass_kg > gross_kg ? format(testMass_kg - gross_kg) : undefined,
+      spare: gross_kg === undefined ? "plate not known" : format(gross_kg - testMass_kg),
     }));
     return {
       packs,
       layoutMeans: layoutInWords(runs.candidates[0].pack),
       over: findingsOf(runs.candidates, ["aboveGross"], units),
       lightest: packs.toSorted((a, b) => a.driven_kg - b.driven_kg),
-      load: say(job.vehicle.load_kg),
+      load: format(job.vehicle.load_kg),
     };
   },
   plot: ({ packs, layoutMeans }) => [

@@ -12,12 +12,12 @@ export default defineSection({
   fields: ["title", "client", "workshop", "use", "usualDay_km", "longestDay_km"],
   inputs: ["job", "units"],
   compute: ({ job, units }) => {
-    const say = (day_km: number) => writeQuantity("distance", day_km, units);
+    const format = (day_km: number) => writeQuantity("distance", day_km, units);
     const { usualDay_km, longestDay_km } = job;
     const guesses = Object.values(job.origins).filter(({ from }) => from === "usual" || from === "guessed").length;
     return {
-      usual: say(usualDay_km),
-      longest: longestDay_km === undefined ? undefined : say(longestDay_km),
+      usual: format(usualDay_km),
+      longest: longestDay_km === undefined ? undefined : format(longestDay_km),
       isLongestShorter: longestDay_km !== undefined && longestDay_km < usualDay_km,
       guesses,
     };

@@ -47,18 +47,18 @@ export default defineSection({
   explains: ["missed_km"],
   inputs: ["runs", "packIndex", "along", "units", "use", "road", "logInView", "keptTrack"],
   compute: ({ runs, packIndex, along, units, use, road, logInView, keptTrack }) => {
-    const say = (kind: "distance" | "speed" | "elevation", value: number) => writeQuantity(kind, value, units);
+    const format = (kind: "distance" | "speed" | "elevation", value: number) => writeQuantity(kind, value, units);
     const { trace, candidates } = runs;
     return {
       run: candidates[packIndex] ?? candidates[0],
       along,
       title: trace.title,
       minutes: Math.round(trace.duration_s / 60),
-      distance: say("distance", trace.distance_km),
-      mean: say("speed", trace.mean_kmh),
-      top: say("speed", trace.max_kmh),
-      climb: trace.climb_m >= 1 ? say("elevation", trace.climb_m) : undefined,
-      descent: trace.descent_m >= 1 ? say("elevation", trace.descent_m) : undefined,
+      distance: format("distance", trace.distance_km),
+      mean: format("speed", trace.mean_kmh),
+      top: format("speed", trace.max_kmh),
+      climb: trace.climb_m >= 1 ? format("elevation", trace.climb_m) : undefined,
+      descent: trace.descent_m >= 1 ? format("elevation", trace.descent_m) : undefined,
       log: logInView && { shown: logInView, units, job: use, candidates },
       kept: keptTrack && { keptTrack, road },
       missing: findingsOf(candidates, CANNOT, units),

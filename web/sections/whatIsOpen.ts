@@ -14,7 +14,7 @@ export default defineSection({
   explains: ["band_km"],
   inputs: ["unknowns", "runs", "answer", "answerIndex", "units"],
   compute: ({ unknowns, runs, answer, answerIndex, units }) => {
-    const say = (range_km: number) => writeQuantity("distance", range_km, units);
+    const format = (range_km: number) => writeQuantity("distance", range_km, units);
     const { name, range_km } = runs.candidates[answerIndex];
     const { range, verdict } = answer.packs[answerIndex];
     const doubts = unknowns
@@ -28,16 +28,16 @@ export default defineSection({
         atLow_m: (unknown.failsAtLow ? 0 : unknown.atLow_km) * M_PER_KM,
         atHigh_m: (unknown.failsAtHigh ? 0 : unknown.atHigh_km) * M_PER_KM,
         fails: unknown.failsAtLow || unknown.failsAtHigh,
-        effect: say(unknown.effect_km),
+        effect: format(unknown.effect_km),
       }));
     return {
       name,
       isOnlyJust: verdict === "only just",
       doubts,
       count: unknowns.length,
-      range: say(range_km),
+      range: format(range_km),
       range_m: range_km * M_PER_KM,
-      band: range ? `${say(range.new.low)} to ${say(range.new.high)}` : say(range_km),
+      band: range ? `${format(range.new.low)} to ${format(range.new.high)}` : format(range_km),
     };
   },
   plot: ({ doubts, name, count, range_m }, drawing) =>

@@ -1,5 +1,5 @@
 import { html } from "lit-html";
-import { saidIn } from "../../shared/quantity/said.ts";
+import { messageIn } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { rangeAgainstNeed } from "../charts/rangeAgainstNeed.ts";
@@ -27,12 +27,12 @@ export default defineSection({
       needed_m: enough.needed_km * M_PER_KM,
       ...(use.longestDay_km !== undefined && { longest_m: use.longestDay_km * M_PER_KM }),
     },
-    sentences: enough.sentences.map((sentence) => saidIn(sentence, units)),
+    sentences: enough.sentences.map((sentence) => messageIn(sentence, units)),
     rows: enough.packs.map(({ name, isEnough, spare_km, winterSpare_km, agedSpare_km, why }) => [
       name,
       isEnough ? "enough" : "not enough",
       ...[spare_km, winterSpare_km, agedSpare_km].map((left_km) => leftWords(left_km, units)),
-      saidIn(why, units),
+      messageIn(why, units),
     ]),
   }),
   plot: ({ need, rows, chosen }, drawing) => [

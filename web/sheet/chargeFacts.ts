@@ -1,5 +1,5 @@
+import { message, messageIn, whole } from "../../shared/quantity/message.ts";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";
-import { saidIn, say, whole } from "../../shared/quantity/said.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import type { ChargePlan, ChargeRow } from "../../sim/index.ts";
 
@@ -13,13 +13,13 @@ export function placeWords({ name, wall_kW }: ChargePlan["supplies"][number], un
 
 /** Charge times of one pack at its places: the night and winter at the usual one, hours at the others. A stop is said in its place. */
 export function chargeFact([usual, ...others]: readonly ChargeRow[], units: UnitHabit): string {
-  if (usual.stop) return saidIn(usual.stop, units);
+  if (usual.stop) return messageIn(usual.stop, units);
   const { winterDay, night } = usual;
   const winter = winterDay ? `usual day in winter ${quarterHours(winterDay.time_h)}` : undefined;
   const gives =
     night?.gives_km === undefined
       ? undefined
-      : `${night.span.from} to ${night.span.to} gives ${saidIn(say`${whole("distance", night.gives_km)}`, units)}`;
+      : `${night.span.from} to ${night.span.to} gives ${messageIn(message`${whole("distance", night.gives_km)}`, units)}`;
   const elsewhere = others
     .slice(0, MOST_OTHERS)
     .flatMap(({ supply, usualDay, emptyToFull }) =>

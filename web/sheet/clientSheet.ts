@@ -34,7 +34,7 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
       ? undefined
       : make("p", content.use.length > LONG_USE ? "use is-long" : "use", `“${content.use}”`),
     make("p", "verdict", content.headline),
-    make("p", "say", content.say),
+    make("p", "say", content.sentence),
     picture && make("div", "picture", picture.svg),
     picture &&
       make(

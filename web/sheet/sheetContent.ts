@@ -1,6 +1,6 @@
 import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import { messageIn } from "../../shared/quantity/message.ts";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";
-import { saidIn } from "../../shared/quantity/said.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import {
   type Answer,
@@ -40,7 +40,7 @@ export interface SheetContent {
   readonly isInvented: boolean;
   readonly use: string;
   readonly headline: string;
-  readonly say: string;
+  readonly sentence: string;
   /** A pack that must not be used: its numbers are not printed. */
   readonly isStop: boolean;
   readonly rows: readonly number[];
@@ -78,8 +78,8 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
     date: date.toLocaleDateString("en-GB", { day: "numeric", month: "long", year: "numeric" }),
     isInvented: job.isInvented,
     use: job.use.trim(),
-    headline: saidIn(words.headline, units),
-    say: words.sentences.map((sentence) => saidIn(sentence, units)).join(" "),
+    headline: messageIn(words.headline, units),
+    sentence: words.sentences.map((sentence) => messageIn(sentence, units)).join(" "),
     isStop: words.isStop,
     rows,
     chosen: index,
@@ -127,7 +127,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
       index === undefined
         ? ""
         : settlementWords(answer, index)
-            .map((each) => saidIn(each, units))
+            .map((each) => messageIn(each, units))
             .join(" "),
   };
 }

@@ -92,7 +92,7 @@ export async function openJobs(
     const opened = await readOpened(id);
     await link.resume(openedJob.arrive(opened));
     if (broughtBack.length > 0) {
-      openedJob.say("What another tab had not saved when it closed was brought back.");
+      openedJob.announce("What another tab had not saved when it closed was brought back.");
       await shelf.refresh();
     }
     return opened.job;
@@ -115,13 +115,13 @@ export async function openJobs(
 
   const endings = [
     world.onTold((message) => {
-      if (message.kind !== "wrote" || message.session !== session) void catchUp().catch(openedJob.sayRefusal);
+      if (message.kind !== "wrote" || message.session !== session) void catchUp().catch(openedJob.announceRefusal);
     }),
     world.onHidden(() => {
       void openedJob.saver()?.flush();
       link.follow(true);
     }),
-    world.onShown(() => void catchUp().catch(openedJob.sayRefusal)),
+    world.onShown(() => void catchUp().catch(openedJob.announceRefusal)),
     world.onClosing(() => openedJob.isAtRisk() || (store.kind === "memory" && shelf.list.peek().some(hasNoCopy))),
   ];
 
@@ -130,7 +130,7 @@ export async function openJobs(
     const look = async () => {
       if ((await recoverUnsaved(store, session, world)).length > 0) await catchUp();
     };
-    void look().catch(openedJob.sayRefusal);
+    void look().catch(openedJob.announceRefusal);
   });
 
   let recovered: readonly Recovered[] = [];
@@ -138,13 +138,13 @@ export async function openJobs(
     recovered = await recoverUnsaved(store, session, world);
     const copy = recovered.find(({ isCopy }) => isCopy);
     if (copy) {
-      openedJob.say(
+      openedJob.announce(
         `Edits to ${copy.title} on a page that closed were brought back as a job of their own, since the job changed elsewhere.`,
       );
     }
     await shelf.eraseOld();
   } catch (error) {
-    openedJob.sayRefusal(error);
+    openedJob.announceRefusal(error);
   }
 
   return {
@@ -209,7 +209,7 @@ export async function openJobs(
       await remove(found.copyId); // what was typed here can still be brought back from the list
       if (found.kind === "changed") await open(found.theirs.id);
     },
-    dismissNews: () => openedJob.say(undefined),
+    dismissNews: () => openedJob.announce(undefined),
     async putTrack(roadId, track) {
       const mine = openedJob.saver();
       if (mine) await store.putTrack(mine.head().id, roadId, track);

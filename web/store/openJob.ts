@@ -63,8 +63,8 @@ export interface OpenJob {
   /** Looks at what another page did to the open job; `read` gets the job as stored. */
   meet(theirs: JobHead, read: () => Promise<Opened>): Promise<void>;
   endConflict(): void;
-  say(news: string | undefined): void;
-  sayRefusal(error: unknown): void;
+  announce(news: string | undefined): void;
+  announceRefusal(error: unknown): void;
 }
 
 export interface OpenJobEvents {
@@ -235,10 +235,10 @@ export function openJob(
     endConflict() {
       conflict.value = undefined;
     },
-    say(words) {
+    announce(words) {
       news.value = words;
     },
-    sayRefusal(error) {
+    announceRefusal(error) {
       const { reason, message } = toRefusal(error);
       status.value = { kind: "refused", reason, message };
     },

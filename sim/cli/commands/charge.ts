@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { type ChargePlan, chargePlan } from "../../plan/charging/chargePlan.ts";
 import type { ChargeFigures, ChargeRow } from "../../plan/charging/chargeRow.ts";
 import { driveCandidate } from "../../plan/drive/driveCandidate.ts";
@@ -38,7 +38,7 @@ export const charge: Command = {
 };
 
 function asJson(job: Job, road: string, { supplies, rows, notes, cautions, isAssumed }: ChargePlan) {
-  const sentences = (notes: ChargePlan["notes"]) => notes.map((each) => saidIn(each, "metric"));
+  const sentences = (notes: ChargePlan["notes"]) => notes.map((each) => messageIn(each, "metric"));
   return {
     job: job.title,
     road,
@@ -59,7 +59,7 @@ function asJson(job: Job, road: string, { supplies, rows, notes, cautions, isAss
       usualDay_kWh: row.usualDay?.wall_kWh ?? null,
       cost: { emptyToFull: row.emptyToFull?.cost ?? null, usualDay: row.usualDay?.cost ?? null },
       limit: row.limit ?? null,
-      stop: row.stop ? saidIn(row.stop, "metric") : null,
+      stop: row.stop ? messageIn(row.stop, "metric") : null,
     })),
     notes: sentences(notes),
     cautions: sentences(cautions),
@@ -73,7 +73,7 @@ function asText(job: Job, road: string, { supplies, rows, notes, cautions }: Cha
     const head = `${name}: ${n(wall_kW)} kW from the wall, ${n(given_kW)} kW behind the charger${duty}`;
     return `${head}\n${table(rows.map((each) => each[k]))}`;
   });
-  const remarks = [...notes, ...cautions].map((each) => wrapText(saidIn(each, "metric")));
+  const remarks = [...notes, ...cautions].map((each) => wrapText(messageIn(each, "metric")));
   return [`${job.title}\n${day}`, ...sections, remarks.join("\n")].join("\n\n");
 }
 
@@ -107,7 +107,7 @@ function table(rows: readonly ChargeRow[]): string {
     row.limit ?? "-",
   ]);
   const isMarked = lines.some((line) => line.some((text) => text.endsWith("*")));
-  const stops = rows.flatMap(({ pack, stop }) => (stop ? [wrapText(`${pack}: ${saidIn(stop, "metric")}`)] : []));
+  const stops = rows.flatMap(({ pack, stop }) => (stop ? [wrapText(`${pack}: ${messageIn(stop, "metric")}`)] : []));
   const remark = isMarked ? ["* such a day takes more than the pack holds: the whole pack"] : [];
   return [textTable(columns, lines), ...remark, ...stops].join("\n");
 }

@@ -1,5 +1,5 @@
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { demandOf, type GearRow, gearTable } from "../../plan/gears/gearTable.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
 import { recommendGear } from "../../plan/gears/recommendGear.ts";
@@ -43,7 +43,7 @@ export const gears: Command = {
     };
     const rows = gearTable(job, packIndex, trace, demand);
     const { recommended, reasons } = recommendGear(rows, demand);
-    const sentences = reasons.map((reason) => saidIn(reason, "metric"));
+    const sentences = reasons.map((reason) => messageIn(reason, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       print(

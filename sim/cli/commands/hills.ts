@@ -1,7 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
 import type { Hill } from "../../plan/hills/climb.ts";
@@ -45,7 +45,7 @@ export const hills: Command = {
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const hill = hillOf(job, args, trace, path);
     const verdict = judgeHill(job, packIndex, hill, speed_kmh);
-    const sentences = hillWords(job, hill, verdict).map((sentence) => saidIn(sentence, "metric"));
+    const sentences = hillWords(job, hill, verdict).map((sentence) => messageIn(sentence, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       const rows = verdict.rows.map((row) => ({ ...row, range: row.range ?? null }));

@@ -1,6 +1,6 @@
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { regenAdvice } from "../../plan/regen/regenAdvice.ts";
 import { type RegenRow, regenSweep, usualLimits_Nm } from "../../plan/regen/regenSweep.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
@@ -32,7 +32,7 @@ export const regen: Command = {
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const rows = regenSweep(job, packIndex, trace, limits_Nm);
     const { recommended, words } = regenAdvice(rows);
-    const sentences = words.map((sentence) => saidIn(sentence, "metric"));
+    const sentences = words.map((sentence) => messageIn(sentence, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       const settings = rows.map((row) => ({ ...row, neededGrip_coeff: row.neededGrip_coeff ?? null }));

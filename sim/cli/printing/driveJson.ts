@@ -1,4 +1,4 @@
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import type { Answer } from "../../plan/answer/answer.ts";
 import { answerWords, settlementWords } from "../../plan/answer/sentence.ts";
 import type { Stop } from "../../plan/answer/stops.ts";
@@ -13,15 +13,15 @@ export function driveJson({ candidates, enough, ...report }: DriveReport, answer
     ...report,
     candidates: candidates.map(({ channels: _, findings, ...candidate }) => ({
       ...candidate,
-      findings: findings.map((finding) => ({ ...finding, sentence: saidIn(finding.sentence, "metric") })),
+      findings: findings.map((finding) => ({ ...finding, sentence: messageIn(finding.sentence, "metric") })),
     })),
     enough: {
       pack: enough.pack ?? null,
-      sentences: enough.sentences.map((sentence) => saidIn(sentence, "metric")),
+      sentences: enough.sentences.map((sentence) => messageIn(sentence, "metric")),
       packs: enough.packs.map(({ dayUse_frac, why, ...one }) => ({
         ...one,
         ...(Number.isFinite(dayUse_frac) && { dayUse_frac }),
-        why: saidIn(why, "metric"),
+        why: messageIn(why, "metric"),
       })),
     },
     answer: answerJson(answer),
@@ -33,8 +33,8 @@ function answerJson(answer: Answer) {
   const { headline, sentences } = answerWords(answer);
   const nameOf = (index: number | undefined) => (index === undefined ? null : answer.packs[index].name);
   return {
-    headline: saidIn(headline, "metric"),
-    sentence: sentences.map((sentence) => saidIn(sentence, "metric")).join(" "),
+    headline: messageIn(headline, "metric"),
+    sentence: sentences.map((sentence) => messageIn(sentence, "metric")).join(" "),
     recommended: nameOf(answer.recommended),
     enough: nameOf(answer.enough),
     packs: answer.packs.map(({ name, verdict, left, longest, stop, cannot }, i) => ({
@@ -43,10 +43,10 @@ function answerJson(answer: Answer) {
       ...(left && { left_km: left }),
       ...(longest && { longestDayLeft_km: longest }),
       ...(stop && { stop: stopJson(stop) }),
-      ...(cannot && { cannot: saidIn(cannot, "metric") }),
+      ...(cannot && { cannot: messageIn(cannot, "metric") }),
       ...(answer.settlements[i] && {
         measure: settlementWords(answer, i)
-          .map((words) => saidIn(words, "metric"))
+          .map((words) => messageIn(words, "metric"))
           .join(" "),
       }),
     })),
@@ -58,7 +58,7 @@ function stopJson({ kind, limit, value, sentence, ways }: Stop) {
     kind,
     limit: limit.value,
     value: value.value,
-    sentence: saidIn(sentence, "metric"),
-    ways: ways.map(({ words }) => saidIn(words, "metric")),
+    sentence: messageIn(sentence, "metric"),
+    ways: ways.map(({ words }) => messageIn(words, "metric")),
   };
 }

@@ -1,5 +1,5 @@
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
-import { type Said, saidIn } from "../../../shared/quantity/said.ts";
+import { type Message, messageIn } from "../../../shared/quantity/message.ts";
 import type { Answer } from "../../plan/answer/answer.ts";
 import { CONDITIONS } from "../../plan/answer/conditions.ts";
 import { leftCell } from "../../plan/answer/leftWords.ts";
@@ -36,7 +36,7 @@ function roadLine(road: DriveReport["trace"]): string {
 
 function spoken(answer: Answer): string {
   const { headline, sentences } = answerWords(answer);
-  return [headline, ...sentences].map((sentence) => saidIn(sentence, "metric")).join(" ");
+  return [headline, ...sentences].map((sentence) => messageIn(sentence, "metric")).join(" ");
 }
 
 function answerTable({ packs, day_km }: Answer): string {
@@ -85,7 +85,7 @@ function packTable({ candidates }: DriveReport, answer: Answer): string {
 
 /** What stops a pack, and what would settle the verdict on the pack spoken of. */
 function settlingLines(answer: Answer): string[] {
-  const inWords = (sentence: Said) => saidIn(sentence, "metric");
+  const inWords = (sentence: Message) => messageIn(sentence, "metric");
   const stops = answer.packs.flatMap(({ name, stop }) => {
     if (!stop) return [];
     const [first, second] = stop.ways.map(({ words }) => inWords(words));
@@ -110,7 +110,7 @@ function findingLines(candidates: readonly Candidate[], isShown: (finding: Findi
   const packsBySentence = new Map<string, { readonly finding: Finding; readonly packs: string[] }>();
   for (const { name, findings } of candidates) {
     for (const finding of findings.filter(isShown)) {
-      const sentence = saidIn(finding.sentence, "metric");
+      const sentence = messageIn(finding.sentence, "metric");
       const known = packsBySentence.get(sentence);
       if (known) known.packs.push(name);
       else packsBySentence.set(sentence, { finding, packs: [name] });

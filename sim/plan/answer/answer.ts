@@ -1,4 +1,4 @@
-import type { Said } from "../../../shared/quantity/said.ts";
+import type { Message } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
 import type { Unknown } from "../unknowns.ts";
 import { type PackAnswer, packAnswer, type Use } from "./packAnswer.ts";
@@ -15,7 +15,7 @@ export interface Answer {
   /** False while what is not known has not been driven: bands are then empty, and verdicts that hang on them are not given. */
   readonly isBandKnown: boolean;
   /** No pack that may be used drives this road; why, for the one that comes nearest. */
-  readonly cannot?: Said;
+  readonly cannot?: Message;
   /** The pack spoken of: the smallest that does what is asked, or else the one that goes furthest. None where no pack may be used. */
   readonly recommended?: number;
   /** The smallest pack that does what is asked, whether with the whole band or only just. */

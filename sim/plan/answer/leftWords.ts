@@ -1,4 +1,4 @@
-import { bare, type Said, say, whole, wholeNumber } from "../../../shared/quantity/said.ts";
+import { bare, type Message, message, whole, wholeNumber } from "../../../shared/quantity/message.ts";
 import { inUnits, type UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { Band } from "./band.ts";
 
@@ -18,24 +18,24 @@ function leftNumber(left: number): string {
 }
 
 /** What is left in a sentence: "about 32 km left", "about 2 km short". */
-export function leftPhrase(left_km: number, isAtLeast = false): Said {
+export function leftPhrase(left_km: number, isAtLeast = false): Message {
   return [...leftAmount(left_km, isAtLeast), left_km < 0 ? " short" : " left"];
 }
 
 /** The amount alone: "about 32 km", without its unit where asked. The word "short" is the caller's. */
-export function leftAmount(left_km: number, isAtLeast = false, isBare = false): Said {
+export function leftAmount(left_km: number, isAtLeast = false, isBare = false): Message {
   const about = isAtLeast ? "at least" : "about";
   const amount = left_km < 0 ? whole("distance", -left_km, "up") : whole("distance", left_km, "down");
-  return say`${about} ${isBare ? bare(amount) : amount}`;
+  return message`${about} ${isBare ? bare(amount) : amount}`;
 }
 
 /** From the worst to the best that may be left: "between 2 km short and 5 km left". */
-export function leftBetween(band: Band): Said {
-  return say`between ${exactly(band.low)} and ${exactly(band.high)}`;
+export function leftBetween(band: Band): Message {
+  return message`between ${exactly(band.low)} and ${exactly(band.high)}`;
 }
 
-function exactly(left_km: number): Said {
+function exactly(left_km: number): Message {
   return left_km < 0
-    ? say`${whole("distance", -left_km, "up")} short`
-    : say`${whole("distance", left_km, "down")} left`;
+    ? message`${whole("distance", -left_km, "up")} short`
+    : message`${whole("distance", left_km, "down")} left`;
 }

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
 import type { Unknown } from "../unknowns.ts";
 import { type Band, bandOf, type Ends, shifted } from "./band.ts";
@@ -30,9 +30,9 @@ export interface PackAnswer {
   /** Why it may not be used; it then has no verdict and no kilometres. */
   readonly stop?: Stop;
   /** Why the car with it does not drive this road; it then has no kilometres, or they hold for a road driven more slowly. */
-  readonly cannot?: Said;
+  readonly cannot?: Message;
   /** What else is asked of the car and it does not do with this pack: start on the client's hill, reach his top speed. */
-  readonly unmet: readonly Said[];
+  readonly unmet: readonly Message[];
   /** Absent for a stop, and while the band is not known and would decide. */
   readonly verdict?: Verdict;
   readonly range?: ByCondition<Band>;
@@ -128,15 +128,15 @@ function allowanceWith(allowance: Use["allowance"], path: string, value: number)
  * Why the car does not drive this road, or nothing where it keeps up well enough. It has a range all the same where it only falls behind,
  * or where it is later in the day that it no longer covers half of the road.
  */
-export function whyNot(candidate: Candidate): { readonly why: Said; readonly hasRange: boolean } | undefined {
+export function whyNot(candidate: Candidate): { readonly why: Message; readonly hasRange: boolean } | undefined {
   const { findings, missed_km, distance_km, reachedFloor, rangeEnd, stands } = candidate;
   const isTooSlow = rangeEnd === "stuck" && distance_km < missed_km;
   if (stands || isTooSlow || rangeEnd === "endless") {
     const found = WHY_NOT.map((kind) => findings.find((finding) => finding.kind === kind)).find((one) => one);
-    return { why: found?.sentence ?? say`The car does not drive this road.`, hasRange: false };
+    return { why: found?.sentence ?? message`The car does not drive this road.`, hasRange: false };
   }
   const asked_km = distance_km + missed_km;
   if (asked_km === 0 || reachedFloor || missed_km / asked_km <= MISSED_frac) return undefined;
   const missed = q("fraction", missed_km / asked_km);
-  return { why: say`The car does not keep up with this road: ${missed} of it is missed.`, hasRange: true };
+  return { why: message`The car does not keep up with this road: ${missed} of it is missed.`, hasRange: true };
 }

@@ -1,4 +1,4 @@
-import { quantity as q, type Said, say, whole } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
 import type { Answer } from "./answer.ts";
 import { CONDITIONS } from "./conditions.ts";
 import { leftAmount, leftPhrase } from "./leftWords.ts";
@@ -7,9 +7,9 @@ import type { PackAnswer } from "./packAnswer.ts";
 
 /** What is said of one pack: the verdict as a headline, and one short paragraph that holds for the numbers of the answer. */
 export interface AnswerWords {
-  readonly headline: Said;
+  readonly headline: Message;
   /** Sentence by sentence. */
-  readonly sentences: readonly Said[];
+  readonly sentences: readonly Message[];
   readonly isStop: boolean;
 }
 
@@ -19,21 +19,21 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
   const pack = answer.packs[index];
   if (pack.stop) {
     return {
-      headline: say`${pack.name}: stop.`,
+      headline: message`${pack.name}: stop.`,
       sentences: [pack.stop.sentence, ...otherwise(answer, index)],
       isStop: true,
     };
   }
   if (answer.cannot) {
-    const sentences = [pack.cannot ?? answer.cannot, say`No pack here changes that.`];
-    return { headline: say`The car cannot drive this road.`, sentences, isStop: false };
+    const sentences = [pack.cannot ?? answer.cannot, message`No pack here changes that.`];
+    return { headline: message`The car cannot drive this road.`, sentences, isStop: false };
   }
   if (pack.unmet.length > 0) {
-    const verdict = pack.verdict ? [say`For the day, ${pack.name} is ${pack.verdict}.`] : [];
+    const verdict = pack.verdict ? [message`For the day, ${pack.name} is ${pack.verdict}.`] : [];
     const sentences = [...pack.unmet, ...verdict, ...dayOf(answer, pack)];
-    return { headline: say`The car does not do what is asked.`, sentences, isStop: false };
+    return { headline: message`The car does not do what is asked.`, sentences, isStop: false };
   }
-  const headline = pack.verdict ? say`${pack.name}: ${pack.verdict}.` : say`${pack.name}: calculating …`;
+  const headline = pack.verdict ? message`${pack.name}: ${pack.verdict}.` : message`${pack.name}: calculating …`;
   return {
     headline,
     sentences: [...dayOf(answer, pack), ...otherwise(answer, index), ...longestOf(answer, pack)],
@@ -42,38 +42,39 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
 }
 
 /** The usual day, in the three conditions. */
-function dayOf(answer: Answer, pack: PackAnswer): Said[] {
+function dayOf(answer: Answer, pack: PackAnswer): Message[] {
   const { left, cannot, isAtLeast } = pack;
   if (cannot || !left) return cannot ? [cannot] : [];
   const [fresh, winter, aged] = CONDITIONS.map((condition) => left[condition].value);
-  const day = say`A usual day of ${q("distance", answer.day_km)} ends`;
+  const day = message`A usual day of ${q("distance", answer.day_km)} ends`;
   if (aged < 0) return [notHome(day, fresh, winter, aged)];
-  const summary = say`${day} with ${leftPhrase(fresh, isAtLeast)}, in winter ${leftAmount(winter, isAtLeast, true)}`;
+  const summary = message`${day} with ${leftPhrase(fresh, isAtLeast)}, in winter ${leftAmount(winter, isAtLeast, true)}`;
   const { low } = left.tenYearsWinter;
   if (low >= 0)
     return [
-      say`${summary}, and at ten years, in winter, still ${leftAmount(aged, isAtLeast, true)}.`,
+      message`${summary}, and at ten years, in winter, still ${leftAmount(aged, isAtLeast, true)}.`,
       ...failing(pack),
     ];
   return [
-    say`${summary}. At ten years, in winter, it may end ${whole("distance", -low, "up")} short${larger(answer)}.`,
+    message`${summary}. At ten years, in winter, it may end ${whole("distance", -low, "up")} short${larger(answer)}.`,
     ...failing(pack),
   ];
 }
 
 /** What is not known and may keep the car from driving the road at all. */
-function failing({ mayFail }: PackAnswer): Said[] {
+function failing({ mayFail }: PackAnswer): Message[] {
   const subjects = [...new Set(mayFail.map(({ path }) => measurementOf(path).subject))];
   if (subjects.length === 0) return [];
-  return [say`With the worst that ${subjects.join(" or ")} may be, the car does not drive this road.`];
+  return [message`With the worst that ${subjects.join(" or ")} may be, the car does not drive this road.`];
 }
 
 /** A day that is not done: where it first fails, and by how much at the worst. */
-function notHome(day: Said, fresh: number, winter: number, aged: number): Said {
-  const atTenYears = say`at ten years, in winter, ${leftPhrase(aged)}`;
-  if (fresh < 0) return say`${day} ${leftPhrase(fresh)} when the pack is new, and ${atTenYears}.`;
-  if (winter < 0) return say`${day} with ${leftPhrase(fresh)}, but in winter ${leftPhrase(winter)}, and ${atTenYears}.`;
-  return say`${day} with ${leftPhrase(fresh)}, in winter ${leftAmount(winter, false, true)}, but ${atTenYears}.`;
+function notHome(day: Message, fresh: number, winter: number, aged: number): Message {
+  const atTenYears = message`at ten years, in winter, ${leftPhrase(aged)}`;
+  if (fresh < 0) return message`${day} ${leftPhrase(fresh)} when the pack is new, and ${atTenYears}.`;
+  if (winter < 0)
+    return message`${day} with ${leftPhrase(fresh)}, but in winter ${leftPhrase(winter)}, and ${atTenYears}.`;
+  return message`${day} with ${leftPhrase(fresh)}, in winter ${leftAmount(winter, false, true)}, but ${atTenYears}.`;
 }
 
 /** The pack that is enough where this one is only just so. */
@@ -82,39 +83,39 @@ function larger({ enough, packs }: Answer): string {
 }
 
 /** Which other pack the reader should know of. */
-function otherwise({ packs, smallest, enough, recommended, isBandKnown }: Answer, index: number): Said[] {
+function otherwise({ packs, smallest, enough, recommended, isBandKnown }: Answer, index: number): Message[] {
   const { verdict, stop } = packs[index];
   const isUsable = recommended !== undefined;
-  if (stop && !isUsable) return [say`None of these packs may be used.`];
+  if (stop && !isUsable) return [message`None of these packs may be used.`];
   if (stop || verdict === "not enough") {
-    if (enough !== undefined) return [say`The smallest that is enough is ${packs[enough].name}.`];
+    if (enough !== undefined) return [message`The smallest that is enough is ${packs[enough].name}.`];
     if (smallest !== undefined && isBandKnown)
-      return [say`None is enough with all that is not known; ${packs[smallest].name} is only just so.`];
+      return [message`None is enough with all that is not known; ${packs[smallest].name} is only just so.`];
     if (smallest !== undefined) return [];
-    if (stop) return [say`None of the others is enough.`];
+    if (stop) return [message`None of the others is enough.`];
     if (index === recommended)
-      return packs.length === 1 ? [] : [say`None of these packs is enough; this one goes furthest.`];
+      return packs.length === 1 ? [] : [message`None of these packs is enough; this one goes furthest.`];
     return recommended === undefined
       ? []
-      : [say`None of these packs is enough; ${packs[recommended].name} goes furthest.`];
+      : [message`None of these packs is enough; ${packs[recommended].name} goes furthest.`];
   }
   if (verdict === "only just" && enough === undefined && packs.length > 1)
-    return [say`None of these packs is enough with all that is not known.`];
-  if (verdict === "more than enough" && enough !== undefined) return [say`${packs[enough].name} is enough.`];
+    return [message`None of these packs is enough with all that is not known.`];
+  if (verdict === "more than enough" && enough !== undefined) return [message`${packs[enough].name} is enough.`];
   return [];
 }
 
 /** Whether the longest day goes on one charge. */
-function longestOf({ day_km, longestDay_km, longestDaysAYear }: Answer, { longest, cannot }: PackAnswer): Said[] {
+function longestOf({ day_km, longestDay_km, longestDaysAYear }: Answer, { longest, cannot }: PackAnswer): Message[] {
   if (longestDay_km === undefined || longestDay_km <= day_km || !longest || cannot) return [];
   const often = longestDaysAYear === undefined ? "" : ` ${timesAYear(longestDaysAYear)}`;
-  const day = say`The longest day, ${q("distance", longestDay_km)}${often},`;
+  const day = message`The longest day, ${q("distance", longestDay_km)}${often},`;
   const { new: fresh, winter, tenYearsWinter: aged } = longest;
-  if (fresh.value < 0) return [say`${day} needs a charge on the way.`];
-  if (winter.value < 0) return [say`${day} goes on one charge while the pack is new, but not in winter.`];
-  if (aged.value < 0) return [say`${day} goes on one charge when new, but not in winter at ten years.`];
-  if (aged.low < 0) return [say`${day} only just goes on one charge at ten years, in winter.`];
-  return [say`${day} goes on one charge.`];
+  if (fresh.value < 0) return [message`${day} needs a charge on the way.`];
+  if (winter.value < 0) return [message`${day} goes on one charge while the pack is new, but not in winter.`];
+  if (aged.value < 0) return [message`${day} goes on one charge when new, but not in winter at ten years.`];
+  if (aged.low < 0) return [message`${day} only just goes on one charge at ten years, in winter.`];
+  return [message`${day} goes on one charge.`];
 }
 
 function timesAYear(times: number): string {
@@ -122,28 +123,28 @@ function timesAYear(times: number): string {
 }
 
 /** What the largest pack carries for nothing, for beside its row; nothing where it carries little. */
-export function largestWords({ largest, packs, recommended }: Answer): Said | undefined {
+export function largestWords({ largest, packs, recommended }: Answer): Message | undefined {
   if (!largest || recommended === undefined) return undefined;
   const low = Math.floor(largest.unusedDays.low);
   const high = Math.floor(largest.unusedDays.high);
   if (high < 1) return undefined;
   const days = low === high ? dayCount(high) : low < 1 ? `up to ${dayCount(high)}` : `${low} to ${dayCount(high)}`;
   const weight = whole("mass", largest.heavier_kg, "nearest");
-  return say`${days} driving it never uses; ${weight} more than ${packs[recommended].name}, carried every day`;
+  return message`${days} driving it never uses; ${weight} more than ${packs[recommended].name}, carried every day`;
 }
 
 /** What would settle a verdict of *only just*: what to measure, what it is worth, and what is open after it. */
-export function settlementWords({ settlements, packs }: Answer, index: number): Said[] {
+export function settlementWords({ settlements, packs }: Answer, index: number): Message[] {
   const settlement = settlements[index];
   if (!settlement) return [];
   const { measurement, worth, rest, next } = settlement;
-  const first = say`Measure first: ${measurement.name}.`;
+  const first = message`Measure first: ${measurement.name}.`;
   const fails = packs[index].mayFail.some(({ path }) => measurementOf(path) === measurement);
   const cost = whole("distance", worth.value - worth.low, "up");
   const what = fails
-    ? say`It shows whether the car drives this road.`
-    : say`${capital(measurement.subject)} may cost ${cost}.`;
-  const open = next ? say`Then, as that may not settle it: ${next.name}.` : say`That may not settle it.`;
+    ? message`It shows whether the car drives this road.`
+    : message`${capital(measurement.subject)} may cost ${cost}.`;
+  const open = next ? message`Then, as that may not settle it: ${next.name}.` : message`That may not settle it.`;
   return [first, what, ...(rest.low < 0 ? [open] : [])];
 }
 

@@ -1,19 +1,19 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { quantity as q, type Said, type SaidQuantity, say, whole } from "../../../shared/quantity/said.ts";
+import { type Message, type MessageQuantity, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
 
 /** A danger for which a pack may not be used: the limit, what it would be, and two ways out. No range stands beside it. */
 export interface Stop {
   readonly kind: "packAboveController" | "packBelowController" | "aboveGross";
-  readonly limit: SaidQuantity;
-  readonly value: SaidQuantity;
-  readonly sentence: Said;
+  readonly limit: MessageQuantity;
+  readonly value: MessageQuantity;
+  readonly sentence: Message;
   /** Each a thing to do, with the place in the job where it is done. */
   readonly ways: readonly [Way, Way];
 }
 
 export interface Way {
-  readonly words: Said;
+  readonly words: Message;
   readonly path: string;
 }
 
@@ -38,13 +38,13 @@ function aboveController({ controller }: Limits, packIndex: number, pack: Candid
     kind: "packAboveController",
     limit,
     value,
-    sentence: say`Full, this pack has ${value}. The controller takes ${limit} at most and would be destroyed.`,
+    sentence: message`Full, this pack has ${value}. The controller takes ${limit} at most and would be destroyed.`,
     ways: [
       {
-        words: fewer >= 1 ? say`Use ${fewer} in series` : say`Use modules of a lower voltage`,
+        words: fewer >= 1 ? message`Use ${fewer} in series` : message`Use modules of a lower voltage`,
         path: `packs.${packIndex}.seriesModules`,
       },
-      { words: say`Change the controller`, path: "controller.max_V" },
+      { words: message`Change the controller`, path: "controller.max_V" },
     ],
   };
 }
@@ -57,10 +57,10 @@ function belowController({ controller }: Limits, packIndex: number, pack: Candid
     kind: "packBelowController",
     limit,
     value,
-    sentence: say`Even full, this pack has ${value}. The controller needs ${limit} at least: the car does not move.`,
+    sentence: message`Even full, this pack has ${value}. The controller needs ${limit} at least: the car does not move.`,
     ways: [
-      { words: say`Use ${more} in series`, path: `packs.${packIndex}.seriesModules` },
-      { words: say`Change the controller`, path: "controller.min_V" },
+      { words: message`Use ${more} in series`, path: `packs.${packIndex}.seriesModules` },
+      { words: message`Change the controller`, path: "controller.min_V" },
     ],
   };
 }
@@ -73,10 +73,10 @@ function aboveGross(packIndex: number, testMass_kg: number, gross_kg: number): S
     kind: "aboveGross",
     limit,
     value,
-    sentence: say`As driven the car weighs ${value} with this pack. Its plate allows ${limit}, ${over} less.`,
+    sentence: message`As driven the car weighs ${value} with this pack. Its plate allows ${limit}, ${over} less.`,
     ways: [
-      { words: say`Use fewer modules`, path: `packs.${packIndex}.parallelModules` },
-      { words: say`Carry ${over} less`, path: "vehicle.load_kg" },
+      { words: message`Use fewer modules`, path: `packs.${packIndex}.parallelModules` },
+      { words: message`Carry ${over} less`, path: "vehicle.load_kg" },
     ],
   };
 }

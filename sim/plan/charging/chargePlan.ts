@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
-import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { W_PER_KW } from "../../../shared/units.ts";
 import type { Candidate } from "../driveReport.ts";
 import { cautionsAt } from "./cautions.ts";
@@ -27,8 +27,8 @@ export interface ChargePlan {
   readonly supplies: readonly SupplyFacts[];
   /** By pack in the order of the job, then by supply. */
   readonly rows: readonly (readonly ChargeRow[])[];
-  readonly notes: readonly Said[];
-  readonly cautions: readonly Said[];
+  readonly notes: readonly Message[];
+  readonly cautions: readonly Message[];
 }
 
 /** What of a job its charging hangs on. */
@@ -60,17 +60,17 @@ function factsOf(supply: Supply, { charger }: PlanJob): SupplyFacts {
   };
 }
 
-function notesOn({ charger, module, supplies }: PlanJob, isAssumed: boolean): Said[] {
+function notesOn({ charger, module, supplies }: PlanJob, isAssumed: boolean): Message[] {
   const { none_degC, full_degC } = module.coldCharge;
   return [
-    ...(isAssumed ? [say`No supply is entered: a household socket at a usual current stands in for it.`] : []),
+    ...(isAssumed ? [message`No supply is entered: a household socket at a usual current stands in for it.`] : []),
     ...(charger.power_kW === undefined
-      ? [say`The charger’s power is not entered: the supply alone sets the pace.`]
+      ? [message`The charger’s power is not entered: the supply alone sets the pace.`]
       : []),
     ...(supplies.some(({ kind }) => kind === "threePhase") && charger.isThreePhase !== true
-      ? [say`The charger takes one phase: a third of a three-phase supply.`]
+      ? [message`The charger takes one phase: a third of a three-phase supply.`]
       : []),
-    say`These cells take no charge at or below ${q("temperature", none_degC)} and all of it from ${q("temperature", full_degC)}: a cold pack charges late or not at all.`,
-    say`Evening out the cells at the top can add up to an hour now and then (common practice, no source); it is not in these hours.`,
+    message`These cells take no charge at or below ${q("temperature", none_degC)} and all of it from ${q("temperature", full_degC)}: a cold pack charges late or not at all.`,
+    message`Evening out the cells at the top can add up to an hour now and then (common practice, no source); it is not in these hours.`,
   ];
 }

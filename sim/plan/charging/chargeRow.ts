@@ -1,7 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
-import type { Said } from "../../../shared/quantity/said.ts";
+import type { Message } from "../../../shared/quantity/message.ts";
 import { J_PER_KWH, M_PER_KM, S_PER_H } from "../../../shared/units.ts";
 import type { Candidate } from "../driveReport.ts";
 import { type ChargePoint, chargePoint } from "./chargeCurrent.ts";
@@ -36,7 +36,7 @@ export interface ChargeRow {
   readonly supply: string;
   readonly pack: string;
   /** Why it is not charged there; nothing else is then said. */
-  readonly stop?: Said;
+  readonly stop?: Message;
   readonly emptyToFull?: ChargeFigures;
   /** What sets the pace in the middle of the charge. */
   readonly limit?: "supply" | "charger" | "cells";

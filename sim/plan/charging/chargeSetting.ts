@@ -1,7 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
-import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { C_PER_AH, ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { preparePack } from "../../battery/preparePack.ts";
 import type { ChargeSetting } from "./chargeCurrent.ts";
@@ -38,15 +38,15 @@ export function chargeSetting(job: ChargingJob, pack: Pack, supply: Supply): Rea
 export function chargeStop(
   { pack, feed, carDraw_W, start_K }: ReadyToCharge,
   { charger }: ChargingJob,
-): Said | undefined {
+): Message | undefined {
   if (charger.max_V !== undefined && charger.max_V < pack.max_V)
-    return say`The charger goes to ${q("voltage", charger.max_V)} and this pack has ${q("voltage", pack.max_V)} when full: it is never charged full. Use a charger of a higher voltage, or fewer modules in series.`;
+    return message`The charger goes to ${q("voltage", charger.max_V)} and this pack has ${q("voltage", pack.max_V)} when full: it is never charged full. Use a charger of a higher voltage, or fewer modules in series.`;
   if (start_K <= pack.coldChargeNone_K)
-    return say`The cells are at ${degrees(start_K)} and take no charge at or below ${degrees(pack.coldChargeNone_K)}: warm the pack first.`;
+    return message`The cells are at ${degrees(start_K)} and take no charge at or below ${degrees(pack.coldChargeNone_K)}: warm the pack first.`;
   if (start_K >= pack.heat.derateTo_K)
-    return say`The cells are at ${degrees(start_K)} and take no charge from ${degrees(pack.heat.derateTo_K)} on: let the pack cool first.`;
+    return message`The cells are at ${degrees(start_K)} and take no charge from ${degrees(pack.heat.derateTo_K)} on: let the pack cool first.`;
   if (feed.power_W <= carDraw_W)
-    return say`The charger gives ${q("accessoryPower", feed.power_W)} here and the car itself draws ${q("accessoryPower", carDraw_W)}: nothing reaches the pack.`;
+    return message`The charger gives ${q("accessoryPower", feed.power_W)} here and the car itself draws ${q("accessoryPower", carDraw_W)}: nothing reaches the pack.`;
   return undefined;
 }
 

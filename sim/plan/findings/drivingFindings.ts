@@ -1,4 +1,4 @@
-import { quantity as q, type Said, type SaidQuantity, say } from "../../../shared/quantity/said.ts";
+import { type Message, type MessageQuantity, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { BEHIND_mps } from "../../step/run.ts";
 import type { Candidate, Finding, Stands } from "../driveReport.ts";
@@ -29,7 +29,7 @@ export function drivingFindings(candidate: Candidate, range: Range): Finding[] {
     found.push(
       warning(
         "reachedFloor",
-        say`Empty on the way: the pack is empty after ${roadLength(distance_km)}, ${roadLength(missed_km)} of the road are left.`,
+        message`Empty on the way: the pack is empty after ${roadLength(distance_km)}, ${roadLength(missed_km)} of the road are left.`,
       ),
     );
   } else if (candidate.stands) found.push(standing(candidate.stands, candidate.missed_km));
@@ -38,7 +38,7 @@ export function drivingFindings(candidate: Candidate, range: Range): Finding[] {
     found.push(
       warning(
         "shedAccessories",
-        say`The pack could not feed the accessories all the time; ${candidate.shed_Wh} Wh were shed.`,
+        message`The pack could not feed the accessories all the time; ${candidate.shed_Wh} Wh were shed.`,
       ),
     );
   }
@@ -46,7 +46,7 @@ export function drivingFindings(candidate: Candidate, range: Range): Finding[] {
     found.push(
       warning(
         "noRange",
-        say`Driven over and over, this road draws nothing from the pack, so there is no range to give: check the wind, the drag and the rolling resistance.`,
+        message`Driven over and over, this road draws nothing from the pack, so there is no range to give: check the wind, the drag and the rolling resistance.`,
       ),
     );
   }
@@ -56,7 +56,7 @@ export function drivingFindings(candidate: Candidate, range: Range): Finding[] {
     found.push(
       note(
         "thereAndBack",
-        say`This road ends ${rise} ${below} its start, so for the range it is driven there and back.`,
+        message`This road ends ${rise} ${below} its start, so for the range it is driven there and back.`,
       ),
     );
   }
@@ -70,17 +70,17 @@ function standing(
 ): Finding {
   const [needs, has] = apart(needed_Nm, available_Nm);
   const by = limit === "none" ? "" : `, limited by ${BOUND_BY[limit]}`;
-  const why = say`it needs ${needs} at the motor in ${gear} gear and has ${has}${by}`;
-  const slope = Math.abs(grade_ratio) < 0.005 ? say`` : say` on a gradient of ${q("gradient", grade_ratio, 2)}`;
-  if (distance_km === 0) return warning("doesNotStart", say`The car does not start on this road${slope}: ${why}.`);
+  const why = message`it needs ${needs} at the motor in ${gear} gear and has ${has}${by}`;
+  const slope = Math.abs(grade_ratio) < 0.005 ? message`` : message` on a gradient of ${q("gradient", grade_ratio, 2)}`;
+  if (distance_km === 0) return warning("doesNotStart", message`The car does not start on this road${slope}: ${why}.`);
   return warning(
     "stopsOnRoad",
-    say`The car stops after ${roadLength(distance_km)}${slope} and does not start again: ${why}. ${roadLength(missed_km)} of the road are left.`,
+    message`The car stops after ${roadLength(distance_km)}${slope} and does not start again: ${why}. ${roadLength(missed_km)} of the road are left.`,
   );
 }
 
 /** Two torques in whole newton metres, or finer where they would read alike. */
-function apart(larger_Nm: number, smaller_Nm: number): [SaidQuantity, SaidQuantity] {
+function apart(larger_Nm: number, smaller_Nm: number): [MessageQuantity, MessageQuantity] {
   const whole = Math.max(2, Math.ceil(Math.log10(larger_Nm)));
   const digits = [whole, whole + 1, whole + 2].find((n) => larger_Nm.toPrecision(n) !== smaller_Nm.toPrecision(n)) ?? 6;
   return [q("torque", larger_Nm, digits), q("torque", smaller_Nm, digits)];
@@ -92,25 +92,25 @@ function following({ limited_s, behind_s, missed_km, distance_km, rangeEnd }: Ca
     .sort((a, b) => limited_s[b] - limited_s[a]);
   const found: Finding[] = [];
   if (behind_s > 0) {
-    const held = limits.map((limit) => say`${LIMIT_WORDS[limit]} for ${limited_s[limit]} s`);
+    const held = limits.map((limit) => message`${LIMIT_WORDS[limit]} for ${limited_s[limit]} s`);
     found.push(
       warning(
         "traceNotFollowed",
-        say`Falls behind for ${behind_s} s (more than ${q("speed", BEHIND_mps / MPS_PER_KMH, 2)} too slow), ${roadLength(missed_km)} missed; held back by ${listed(held)}.`,
+        message`Falls behind for ${behind_s} s (more than ${q("speed", BEHIND_mps / MPS_PER_KMH, 2)} too slow), ${roadLength(missed_km)} missed; held back by ${listed(held)}.`,
       ),
     );
   } else if (limits.length > 0) {
-    const held = limits.map((limit) => say`${LIMIT_WORDS[limit]} ${limited_s[limit]} s`);
+    const held = limits.map((limit) => message`${LIMIT_WORDS[limit]} ${limited_s[limit]} s`);
     found.push(
-      note("touchedLimit", say`The car keeps up with the road; limits were met for moments: ${listed(held)}.`),
+      note("touchedLimit", message`The car keeps up with the road; limits were met for moments: ${listed(held)}.`),
     );
   }
   if (rangeEnd === "stuck") found.push(warning("stuck", stuck(distance_km, missed_km)));
   return found;
 }
 
-function stuck(distance_km: number, missed_km: number): Said {
+function stuck(distance_km: number, missed_km: number): Message {
   return distance_km < missed_km
-    ? say`Too slow for this road: in the time it allows, the car covers ${roadLength(distance_km)} of ${roadLength(distance_km + missed_km)}. No range is counted beyond that.`
-    : say`Driven over and over, the car later covers less than half of the road in the time it allows; the range ends there, with charge left.`;
+    ? message`Too slow for this road: in the time it allows, the car covers ${roadLength(distance_km)} of ${roadLength(distance_km + missed_km)}. No range is counted beyond that.`
+    : message`Driven over and over, the car later covers less than half of the road in the time it allows; the range ends there, with charge left.`;
 }

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { quantity as q, say } from "../../../shared/quantity/said.ts";
+import { message, quantity as q } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import type { Model } from "../../step/model.ts";
 import { characteristics } from "../../trace/characteristics.ts";
@@ -41,7 +41,7 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       warning(
         "packAboveController",
-        say`Full, this pack has ${q("voltage", pack.max_V)} and the controller takes at most ${q("voltage", controller.max_V)}: fewer modules in series, or another controller.`,
+        message`Full, this pack has ${q("voltage", pack.max_V)} and the controller takes at most ${q("voltage", controller.max_V)}: fewer modules in series, or another controller.`,
       ),
     );
   }
@@ -49,14 +49,14 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       warning(
         "packBelowController",
-        say`Even full, this pack has ${q("voltage", pack.max_V)} and the controller needs at least ${q("voltage", controller.min_V)}: the car does not move.`,
+        message`Even full, this pack has ${q("voltage", pack.max_V)} and the controller needs at least ${q("voltage", controller.min_V)}: the car does not move.`,
       ),
     );
   } else if (pack.min_V < controller.min_V) {
     found.push(
       note(
         "controllerCutsFirst",
-        say`The controller stops at ${q("voltage", controller.min_V)}, before the cells are down to their lowest (${q("voltage", pack.min_V)} for the pack).`,
+        message`The controller stops at ${q("voltage", controller.min_V)}, before the cells are down to their lowest (${q("voltage", pack.min_V)} for the pack).`,
       ),
     );
   }
@@ -64,7 +64,7 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       warning(
         "packAboveCharger",
-        say`Full, this pack has ${q("voltage", pack.max_V)} and the charger goes to ${q("voltage", charger.max_V)}: it will never be charged full.`,
+        message`Full, this pack has ${q("voltage", pack.max_V)} and the charger goes to ${q("voltage", charger.max_V)}: it will never be charged full.`,
       ),
     );
   }
@@ -72,7 +72,7 @@ function voltageFindings(job: Job, { pack }: Candidate): Finding[] {
     found.push(
       note(
         "highVoltage",
-        say`Up to ${q("voltage", pack.max_V)} DC, which is above ${q("voltage", HIGH_VOLTAGE_V)}: treat it as deadly; local rules say who may work on it.`,
+        message`Up to ${q("voltage", pack.max_V)} DC, which is above ${q("voltage", HIGH_VOLTAGE_V)}: treat it as deadly; local rules say who may work on it.`,
       ),
     );
   }
@@ -91,7 +91,7 @@ function speedFindings({ gears, gearUp_mps }: Model, trace: Trace): Finding[] {
     return [
       warning(
         "motorPastTopSpeed",
-        say`In ${name} gear the motor is at its top speed at ${q("speed", top_mps / MPS_PER_KMH)}; ${asks} ${q("speed", speed_mps / MPS_PER_KMH)}.`,
+        message`In ${name} gear the motor is at its top speed at ${q("speed", top_mps / MPS_PER_KMH)}; ${asks} ${q("speed", speed_mps / MPS_PER_KMH)}.`,
       ),
     ];
   });
@@ -103,7 +103,7 @@ function weightFindings(job: Job, { testMass_kg }: Candidate): Finding[] {
   return [
     warning(
       "aboveGross",
-      say`As driven the car weighs ${q("mass", testMass_kg, 4)}, ${q("mass", testMass_kg - gross_kg)} more than its plate allows (${q("mass", gross_kg, 4)}).`,
+      message`As driven the car weighs ${q("mass", testMass_kg, 4)}, ${q("mass", testMass_kg - gross_kg)} more than its plate allows (${q("mass", gross_kg, 4)}).`,
     ),
   ];
 }
@@ -115,12 +115,12 @@ function inputFindings(job: Job): Finding[] {
     found.push(
       note(
         "flatEfficiency",
-        say`The motor has one efficiency everywhere (${q("fraction", job.motor.loss.efficiency_frac)}): town driving usually takes more than such a figure says.`,
+        message`The motor has one efficiency everywhere (${q("fraction", job.motor.loss.efficiency_frac)}): town driving usually takes more than such a figure says.`,
       ),
     );
   }
   if (transferBox?.isFrontEngaged && transferBox.hubs === "free") {
-    found.push(note("hubsFree", say`The front axle is engaged but its hubs are free: only the rear wheels drive.`));
+    found.push(note("hubsFree", message`The front axle is engaged but its hubs are free: only the rear wheels drive.`));
   }
   return found;
 }

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { quantity as q, say } from "../../../shared/quantity/said.ts";
+import { message, quantity as q } from "../../../shared/quantity/message.ts";
 import { WH_PER_KWH } from "../../../shared/units.ts";
 import type { Candidate, Finding, RefusedBraking } from "../driveReport.ts";
 import { note, roadLength, warning } from "./finding.ts";
@@ -13,12 +13,12 @@ export function regenFindings(job: Job, { refused: { full, cold }, soc }: Candid
   if (full) {
     const remedy =
       full.start_frac === undefined
-        ? say`It refuses some of it at any charge.`
-        : say`Charged to ${q("fraction", full.start_frac, 2)}, it takes all of it.`;
+        ? message`It refuses some of it at any charge.`
+        : message`Charged to ${q("fraction", full.start_frac, 2)}, it takes all of it.`;
     found.push(
       weighed(full)(
         "regenRefusedFull",
-        say`Charged to ${q("fraction", soc.start_frac, 2)}, the pack refuses braking by the motor on ${roadLength(full.distance_km)} of this road: the friction brakes do that alone, and ${energy(full)} are not regained. ${remedy}`,
+        message`Charged to ${q("fraction", soc.start_frac, 2)}, the pack refuses braking by the motor on ${roadLength(full.distance_km)} of this road: the friction brakes do that alone, and ${energy(full)} are not regained. ${remedy}`,
       ),
     );
   }
@@ -27,7 +27,7 @@ export function regenFindings(job: Job, { refused: { full, cold }, soc }: Candid
     found.push(
       weighed(cold)(
         "regenRefusedCold",
-        say`At ${q("temperature", pack_degC)} the cells take little charge or none: braking by the motor is refused or weak on ${roadLength(cold.distance_km)} of this road, and ${energy(cold)} are not regained.`,
+        message`At ${q("temperature", pack_degC)} the cells take little charge or none: braking by the motor is refused or weak on ${roadLength(cold.distance_km)} of this road, and ${energy(cold)} are not regained.`,
       ),
     );
   }

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { sineOf } from "../../math/slope.ts";
 import type { Model } from "../../step/model.ts";
@@ -28,28 +28,28 @@ function hillStart(model: Model, grade_ratio: number): Finding {
   const best = starts.reduce((most, _, i) => (spare_frac(i) > spare_frac(most) ? i : most), 0);
   const { gear, needed_Nm, available_Nm } = starts[best];
   const hill = q("gradient", grade_ratio, 3);
-  const torque = say`needs ${q("torque", needed_Nm)}, has ${q("torque", available_Nm)}`;
+  const torque = message`needs ${q("torque", needed_Nm)}, has ${q("torque", available_Nm)}`;
   if (available_Nm < needed_Nm)
-    return warning("hillTooSteep", say`The car does not start on ${hill} in ${gear}: ${torque}.`);
+    return warning("hillTooSteep", message`The car does not start on ${hill} in ${gear}: ${torque}.`);
   if (spare_frac(best) < SPARE_frac)
     return warning(
       "hillOnlyJust",
-      say`The car only just starts on ${hill} in ${gear}: ${torque}, and a fifth to spare is wanted.`,
+      message`The car only just starts on ${hill} in ${gear}: ${torque}, and a fifth to spare is wanted.`,
     );
-  return note("hillStarts", say`The car starts on ${hill} in ${gear}: ${torque}.`);
+  return note("hillStarts", message`The car starts on ${hill} in ${gear}: ${torque}.`);
 }
 
 /** The top speed in the fastest of the gears that are used, held on a level road until the pack is empty. */
 function topSpeed(model: Model, speed_kmh: number): Finding {
   const asked = q("speed", speed_kmh);
   const fastest = model.gears.reduce((best, gear) => (gear.top_mps > best.top_mps ? gear : best));
-  const ending = (why: Said) => warning("tooSlow", why);
+  const ending = (why: Message) => warning("tooSlow", why);
   if (fastest.top_mps < speed_kmh * MPS_PER_KMH) {
     const top = q("speed", fastest.top_mps / MPS_PER_KMH);
-    return ending(say`The car does not reach ${asked}: in ${fastest.name} the motor turns no faster at ${top}.`);
+    return ending(message`The car does not reach ${asked}: in ${fastest.name} the motor turns no faster at ${top}.`);
   }
   const { isHeld, held_s } = holdSpeed(model, speed_kmh * MPS_PER_KMH);
-  if (isHeld) return note("topSpeedHeld", say`The car holds ${asked} on the level.`);
-  if (held_s < 60) return ending(say`The car does not hold ${asked} on the level.`);
-  return ending(say`The car holds ${asked} on the level for ${Math.floor(held_s / 60)} minutes, not longer.`);
+  if (isHeld) return note("topSpeedHeld", message`The car holds ${asked} on the level.`);
+  if (held_s < 60) return ending(message`The car does not hold ${asked} on the level.`);
+  return ending(message`The car holds ${asked} on the level for ${Math.floor(held_s / 60)} minutes, not longer.`);
 }

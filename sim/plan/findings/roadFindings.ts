@@ -1,5 +1,5 @@
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
-import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { thinSampling } from "../../trace/thinSampling.ts";
 import type { Trace } from "../../trace/trace.ts";
@@ -31,7 +31,7 @@ function spreadFindings({ spread }: Trace): Finding[] {
     {
       kind: "roadSpread",
       weight: most_frac >= 2 * WELL_KNOWN_frac ? "warning" : "note",
-      sentence: say`The log behind this road was sampled so thinly, or scatters so much, that its energy is known to ${known} only; the kilometres are given with that.`,
+      sentence: message`The log behind this road was sampled so thinly, or scatters so much, that its energy is known to ${known} only; the kilometres are given with that.`,
     },
   ];
 }
@@ -41,16 +41,16 @@ function samplingFindings(trace: Trace): Finding[] {
   const thin = thinSampling(trace);
   if (thin === undefined) return [];
   const { share_frac, every_s, least_frac, most_frac } = thin;
-  const part = share_frac > 0.95 ? say`This road` : say`${q("fraction", share_frac, 2)} of this road`;
+  const part = share_frac > 0.95 ? message`This road` : message`${q("fraction", share_frac, 2)} of this road`;
   const low =
     most_frac < 0.01
-      ? say`its energy is likely less than 1 % low`
-      : say`its energy is likely ${formatNumber(100 * least_frac, 1)} to ${q("fraction", most_frac, 2)} low`;
+      ? message`its energy is likely less than 1 % low`
+      : message`its energy is likely ${formatNumber(100 * least_frac, 1)} to ${q("fraction", most_frac, 2)} low`;
   return [
     {
       kind: "thinSampling",
       weight: most_frac >= 0.02 ? "warning" : "note",
-      sentence: say`${part} was recorded about every ${formatNumber(every_s, 2)} s only: what the car did in between is unknown, and ${low}.`,
+      sentence: message`${part} was recorded about every ${formatNumber(every_s, 2)} s only: what the car did in between is unknown, and ${low}.`,
     },
   ];
 }
@@ -61,15 +61,15 @@ function restFindings({ restAdded }: Trace): Finding[] {
   const starts = start_mps >= WORTH_SAYING_mps;
   const ends = end_mps >= WORTH_SAYING_mps;
   if (!starts && !ends) return [];
-  const start = say`begins at ${q("speed", start_mps / MPS_PER_KMH)}`;
-  const end = say`ends at ${q("speed", end_mps / MPS_PER_KMH)}`;
-  const before = say`${q("distance", before_m / M_PER_KM, 2)} from rest is added before it`;
-  const after = say`${q("distance", after_m / M_PER_KM, 2)} to rest is added after it`;
-  const sentence: Said =
+  const start = message`begins at ${q("speed", start_mps / MPS_PER_KMH)}`;
+  const end = message`ends at ${q("speed", end_mps / MPS_PER_KMH)}`;
+  const before = message`${q("distance", before_m / M_PER_KM, 2)} from rest is added before it`;
+  const after = message`${q("distance", after_m / M_PER_KM, 2)} to rest is added after it`;
+  const sentence: Message =
     starts && ends
-      ? say`This road ${start} and ${end}: ${before} and ${after}.`
+      ? message`This road ${start} and ${end}: ${before} and ${after}.`
       : starts
-        ? say`This road ${start}: ${before}.`
-        : say`This road ${end}: ${after}.`;
+        ? message`This road ${start}: ${before}.`
+        : message`This road ${end}: ${after}.`;
   return [{ kind: "restAdded", weight: "note", sentence }];
 }

@@ -86,41 +86,41 @@ function samples(from_rpm: number, to_rpm: number, named: readonly number[]): nu
 
 function ratingProblems(rating: EngineRating): Problem[] {
   const problems: Problem[] = [];
-  const say = (where: string, message: string) => void problems.push({ code: "engine-rating", where, message });
+  const report = (where: string, message: string) => void problems.push({ code: "engine-rating", where, message });
   const { ratedTorque_Nm, torque_rpm, ratedPower_kW, power_rpm, idle_rpm, limit_rpm } = rating;
   const bounds = { ratedTorque_Nm: 5000, torque_rpm: 15_000, ratedPower_kW: 1000, power_rpm: 15_000 };
   for (const [where, most] of Object.entries(bounds)) {
     const value = rating[where as keyof typeof bounds];
-    if (!(value > 0 && value <= most)) say(where, `found ${value}, above 0 to ${most} wanted`);
+    if (!(value > 0 && value <= most)) report(where, `found ${value}, above 0 to ${most} wanted`);
   }
   if (problems.length > 0) return problems;
   if (ratedTorque_Nm > torque_rpm) {
-    say(
+    report(
       "torque_rpm",
       `found ${ratedTorque_Nm} Nm at ${torque_rpm} rpm, likely changed over: ${torque_rpm} Nm at ${ratedTorque_Nm} rpm`,
     );
   }
   if (power_rpm <= torque_rpm)
-    say("power_rpm", `found ${power_rpm} rpm, above the speed of best torque, ${torque_rpm} rpm, wanted`);
+    report("power_rpm", `found ${power_rpm} rpm, above the speed of best torque, ${torque_rpm} rpm, wanted`);
   const needed_Nm = torqueAtBestPower_Nm(rating);
   if (needed_Nm > ratedTorque_Nm) {
-    say(
+    report(
       "ratedPower_kW",
       `found ${ratedPower_kW} kW at ${power_rpm} rpm, which takes ${needed_Nm.toPrecision(3)} Nm: at most the rated ${ratedTorque_Nm} Nm wanted`,
     );
   }
   const known_kW = (ratedTorque_Nm * torque_rpm * RADPS_PER_RPM) / W_PER_KW;
   if (known_kW > ratedPower_kW && power_rpm > torque_rpm) {
-    say(
+    report(
       "ratedPower_kW",
       `found ${ratedPower_kW} kW, at least the ${known_kW.toPrecision(3)} kW that ${ratedTorque_Nm} Nm is at ${torque_rpm} rpm wanted`,
     );
   }
   if (idle_rpm !== undefined && !(idle_rpm > 0 && idle_rpm < torque_rpm)) {
-    say("idle_rpm", `found ${idle_rpm} rpm, above 0 and below ${torque_rpm} rpm wanted`);
+    report("idle_rpm", `found ${idle_rpm} rpm, above 0 and below ${torque_rpm} rpm wanted`);
   }
   if (limit_rpm !== undefined && !(limit_rpm >= power_rpm && limit_rpm < 2 * power_rpm)) {
-    say("limit_rpm", `found ${limit_rpm} rpm, ${power_rpm} to below ${2 * power_rpm} rpm wanted`);
+    report("limit_rpm", `found ${limit_rpm} rpm, ${power_rpm} to below ${2 * power_rpm} rpm wanted`);
   }
   return problems;
 }

@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { quantity as q, type Said, say } from "../../../shared/quantity/said.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { roadLength } from "../findings/finding.ts";
 import { SPARE_frac } from "../findings/requirementFindings.ts";
@@ -11,14 +11,14 @@ import type { HillRow, HillVerdict } from "./judgeHill.ts";
 const RESERVE_frac = 0.2;
 
 /** What a hill means for the car, in sentences: first whether it starts, then how it climbs, then whether the tyres hold. */
-export function hillWords(job: Job, hill: Hill, verdict: HillVerdict): Said[] {
+export function hillWords(job: Job, hill: Hill, verdict: HillVerdict): Message[] {
   return [startWords(hill, verdict), ...climbWords(job, hill, verdict), ...gripWords(hill, verdict)];
 }
 
-function startWords({ grade_ratio }: Hill, { rows: all }: HillVerdict): Said {
+function startWords({ grade_ratio }: Hill, { rows: all }: HillVerdict): Message {
   const slope = q("gradient", grade_ratio, 3);
   const torque = ({ needed_Nm, available_Nm }: HillRow) =>
-    say`needs ${q("torque", needed_Nm)}, has ${q("torque", available_Nm)}`;
+    message`needs ${q("torque", needed_Nm)}, has ${q("torque", available_Nm)}`;
   // Low range is for the rough: it is named only where high range does not do.
   const high = all.filter(({ range }) => range !== "low");
   const isLowNeeded = high.every(({ spare_frac }) => spare_frac < SPARE_frac);
@@ -27,17 +27,17 @@ function startWords({ grade_ratio }: Hill, { rows: all }: HillVerdict): Said {
   const easy = starting.filter(({ spare_frac }) => spare_frac >= SPARE_frac);
   const best = rows.reduce((a, b) => (b.spare_frac > a.spare_frac ? b : a));
   if (starting.length === 0)
-    return say`The car does not start on ${slope} in any gear: at best in ${gearName(best)}, which ${torque(best)}.`;
+    return message`The car does not start on ${slope} in any gear: at best in ${gearName(best)}, which ${torque(best)}.`;
   const tallest = (easy.length > 0 ? easy : starting).at(-1) ?? best;
   const not = rows.filter((row) => !starting.includes(row));
-  const others = not.length === 0 ? say`` : say` It does not start in ${namesOf(not)}.`;
+  const others = not.length === 0 ? message`` : message` It does not start in ${namesOf(not)}.`;
   if (easy.length === 0)
-    return say`The car only just starts on ${slope} in ${gearName(tallest)}, which ${torque(tallest)}; a fifth to spare is wanted.${others}`;
-  return say`The car starts on ${slope} in ${namesOf(easy)} with a fifth of torque to spare: ${gearName(tallest)} ${torque(tallest)}.${others}`;
+    return message`The car only just starts on ${slope} in ${gearName(tallest)}, which ${torque(tallest)}; a fifth to spare is wanted.${others}`;
+  return message`The car starts on ${slope} in ${namesOf(easy)} with a fifth of torque to spare: ${gearName(tallest)} ${torque(tallest)}.${others}`;
 }
 
 /** The climb in the gear that is used: the lowest of them that starts. */
-function climbWords(job: Job, hill: Hill, { rows }: HillVerdict): Said[] {
+function climbWords(job: Job, hill: Hill, { rows }: HillVerdict): Message[] {
   const { shifting, transferBox } = job.driveline;
   const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
   const row = rows.find(
@@ -46,50 +46,50 @@ function climbWords(job: Job, hill: Hill, { rows }: HillVerdict): Said[] {
   if (!row) return [];
   const { climb } = row;
   const length = roadLength(hill.length_m / M_PER_KM);
-  const over = say`${length} at ${q("gradient", hill.grade_ratio, 3)} in ${gearName(row)} at ${q("speed", climb.speed_mps / MPS_PER_KMH)} is ${q("duration", climb.duration_s, 2)} at ${q("power", climb.shaft_kW)}`;
+  const over = message`${length} at ${q("gradient", hill.grade_ratio, 3)} in ${gearName(row)} at ${q("speed", climb.speed_mps / MPS_PER_KMH)} is ${q("duration", climb.duration_s, 2)} at ${q("power", climb.shaft_kW)}`;
   const slows =
     climb.slowsAfter_m === undefined
-      ? say``
-      : say` It does not keep that speed: it falls behind after ${roadLength(climb.slowsAfter_m / M_PER_KM)}.`;
-  return [say`${over}${ratingWords(job, climb)}.${slows}${heatWords(job, climb)}`];
+      ? message``
+      : message` It does not keep that speed: it falls behind after ${roadLength(climb.slowsAfter_m / M_PER_KM)}.`;
+  return [message`${over}${ratingWords(job, climb)}.${slows}${heatWords(job, climb)}`];
 }
 
-function ratingWords({ motor: { rating } }: Job, { rating: verdict }: Climb): Said {
-  if (rating === undefined || verdict === undefined) return say``;
+function ratingWords({ motor: { rating } }: Job, { rating: verdict }: Climb): Message {
+  if (rating === undefined || verdict === undefined) return message``;
   const { continuous_kW, peak_kW, peak_s } = rating;
-  const continuous = say`continuous is ${q("power", continuous_kW)}`;
-  if (verdict === "holds") return say`; ${continuous}: it holds as long as asked`;
-  if (peak_kW === undefined || peak_s === undefined) return say`; ${continuous}: more than its maker rates it for`;
-  const short = say`${continuous}, and ${q("power", peak_kW)} for ${q("duration", peak_s, 2)}`;
-  if (verdict === "holdsShort") return say`; ${short}: it holds, and is hot at the top`;
-  return verdict === "tooLong" ? say`; ${short}: too long` : say`; ${short}: more than its maker rates it for`;
+  const continuous = message`continuous is ${q("power", continuous_kW)}`;
+  if (verdict === "holds") return message`; ${continuous}: it holds as long as asked`;
+  if (peak_kW === undefined || peak_s === undefined) return message`; ${continuous}: more than its maker rates it for`;
+  const short = message`${continuous}, and ${q("power", peak_kW)} for ${q("duration", peak_s, 2)}`;
+  if (verdict === "holdsShort") return message`; ${short}: it holds, and is hot at the top`;
+  return verdict === "tooLong" ? message`; ${short}: too long` : message`; ${short}: more than its maker rates it for`;
 }
 
-function heatWords({ motor: { heat } }: Job, { motorTop_degC }: Climb): Said {
-  if (heat === undefined || motorTop_degC === undefined) return say``;
-  const top = say` The motor is at about ${q("temperature", Math.round(motorTop_degC))} at the top`;
+function heatWords({ motor: { heat } }: Job, { motorTop_degC }: Climb): Message {
+  if (heat === undefined || motorTop_degC === undefined) return message``;
+  const top = message` The motor is at about ${q("temperature", Math.round(motorTop_degC))} at the top`;
   const from = q("temperature", heat.derateFrom_degC);
   return motorTop_degC >= heat.derateFrom_degC
-    ? say`${top}, and gives less from ${from} on.`
-    : say`${top}; it gives less from ${from} on.`;
+    ? message`${top}, and gives less from ${from} on.`
+    : message`${top}; it gives less from ${from} on.`;
 }
 
-function gripWords(hill: Hill, { grip, drivenAxle }: HillVerdict): Said[] {
+function gripWords(hill: Hill, { grip, drivenAxle }: HillVerdict): Message[] {
   const driven = grip.find((row) => row.drivenAxle === drivenAxle);
   if (!driven)
     return [
-      say`Whether the tyres hold is not known: wheelbase, height of the centre of gravity and the share on the front axle are wanted.`,
+      message`Whether the tyres hold is not known: wheelbase, height of the centre of gravity and the share on the front axle are wanted.`,
     ];
   const slope = q("gradient", hill.grade_ratio, 3);
   const axle = drivenAxle === "both" ? "both axles" : `the ${drivenAxle} axle`;
-  const needs = say`Driven by ${axle}, the tyres need a friction of ${driven.needed_coeff.toFixed(2)} to start on ${slope}`;
+  const needs = message`Driven by ${axle}, the tyres need a friction of ${driven.needed_coeff.toFixed(2)} to start on ${slope}`;
   const slips = Object.entries(driven.reserve_frac)
     .filter(([, reserve]) => reserve < 0)
     .map(([name]) => name);
   const little = Object.entries(driven.reserve_frac)
     .filter(([, reserve]) => reserve >= 0 && reserve < RESERVE_frac)
     .map(([name]) => name);
-  if (slips.length === 0 && little.length === 0) return [say`${needs}: dry, wet and loose ground give more.`];
+  if (slips.length === 0 && little.length === 0) return [message`${needs}: dry, wet and loose ground give more.`];
   const says = [
     ...(slips.length > 0 ? [`they slip when it is ${slips.join(" or ")}`] : []),
     ...(little.length > 0 ? [`there is little in reserve when it is ${little.join(" or ")}`] : []),
@@ -97,9 +97,9 @@ function gripWords(hill: Hill, { grip, drivenAxle }: HillVerdict): Said[] {
   const both = grip.find((row) => row.drivenAxle === "both");
   const helps =
     drivenAxle !== "both" && both && slips.some((name) => both.reserve_frac[name] >= 0)
-      ? say` With both axles driven ${both.needed_coeff.toFixed(2)} would do.`
-      : say``;
-  return [say`${needs}: ${says.join(", and ")}.${helps}`];
+      ? message` With both axles driven ${both.needed_coeff.toFixed(2)} would do.`
+      : message``;
+  return [message`${needs}: ${says.join(", and ")}.${helps}`];
 }
 
 function namesOf(rows: readonly HillRow[]): string {

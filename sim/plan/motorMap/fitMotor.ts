@@ -143,7 +143,7 @@ function notesOn(residuals: readonly FitResidual[]): string[] {
 
 function sheetProblems(sheet: Datasheet): Problem[] {
   const problems: Problem[] = [];
-  const say = (code: string, where: string, message: string) => void problems.push({ code, where, message });
+  const report = (code: string, where: string, message: string) => void problems.push({ code, where, message });
   const { peakTorque_Nm, peakPower_kW, continuousPower_kW, topSpeed_rpm, rated_V } = sheet;
   for (const [where, value] of Object.entries({
     peakTorque_Nm,
@@ -152,19 +152,19 @@ function sheetProblems(sheet: Datasheet): Problem[] {
     topSpeed_rpm,
     rated_V,
   })) {
-    if (!(value > 0) || !Number.isFinite(value)) say("sheet-range", where, `found ${value}, above 0 wanted`);
+    if (!(value > 0) || !Number.isFinite(value)) report("sheet-range", where, `found ${value}, above 0 wanted`);
   }
   if (problems.length > 0) return problems;
   const most_kW = (peakTorque_Nm * topSpeed_rpm * RADPS_PER_RPM) / W_PER_KW;
   if (peakPower_kW > most_kW) {
-    say(
+    report(
       "sheet-power",
       "peakPower_kW",
       `found ${peakPower_kW} kW, ${peakTorque_Nm} Nm at ${topSpeed_rpm} rpm is only ${most_kW.toPrecision(3)} kW`,
     );
   }
   if (continuousPower_kW > peakPower_kW) {
-    say(
+    report(
       "sheet-power",
       "continuousPower_kW",
       `found ${continuousPower_kW} kW, at most the peak power of ${peakPower_kW} kW wanted`,
@@ -174,7 +174,7 @@ function sheetProblems(sheet: Datasheet): Problem[] {
     const where = `points[${i}]`;
     if (!(efficiency_frac > 0 && efficiency_frac < 1)) {
       const likely = efficiency_frac > 2 && efficiency_frac < 100 ? `; likely ${efficiency_frac / 100}` : "";
-      say(
+      report(
         "sheet-efficiency",
         `${where}.efficiency_frac`,
         `found ${efficiency_frac}, above 0 and below 1 wanted${likely}`,
@@ -183,7 +183,7 @@ function sheetProblems(sheet: Datasheet): Problem[] {
     const isSwapped =
       torque_Nm > peakTorque_Nm && torque_Nm <= topSpeed_rpm && speed_rpm > 0 && speed_rpm <= peakTorque_Nm;
     if (isSwapped) {
-      say(
+      report(
         "sheet-swapped",
         where,
         `found ${speed_rpm} rpm and ${torque_Nm} Nm, likely changed over: ${torque_Nm} rpm and ${speed_rpm} Nm`,
@@ -191,10 +191,10 @@ function sheetProblems(sheet: Datasheet): Problem[] {
       return;
     }
     if (!(speed_rpm > 0 && speed_rpm <= topSpeed_rpm)) {
-      say("sheet-range", `${where}.speed_rpm`, `found ${speed_rpm} rpm, above 0 to ${topSpeed_rpm} rpm wanted`);
+      report("sheet-range", `${where}.speed_rpm`, `found ${speed_rpm} rpm, above 0 to ${topSpeed_rpm} rpm wanted`);
     }
     if (!(torque_Nm > 0 && torque_Nm <= peakTorque_Nm)) {
-      say("sheet-range", `${where}.torque_Nm`, `found ${torque_Nm} Nm, above 0 to ${peakTorque_Nm} Nm wanted`);
+      report("sheet-range", `${where}.torque_Nm`, `found ${torque_Nm} Nm, above 0 to ${peakTorque_Nm} Nm wanted`);
     }
   });
   return problems;

@@ -26,4 +26,4 @@ export interface WorkedReason {
 }
 
 /** Writes a quantity in the reader's units. */
-export type Say = (kind: QuantityKind, value: number, digits?: number) => string;
+export type Format = (kind: QuantityKind, value: number, digits?: number) => string;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { driveJob } from "../../../sim/plan/drive/driveJob.ts";
 import { enoughFor } from "../../../sim/plan/enough.ts";
 import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
@@ -68,7 +68,7 @@ it("is exactly enough where range and need are one", () => {
 it("is none where the largest falls short, and the one that goes furthest is named", () => {
   const { pack, sentences } = dayFor(ranges_km[2] * 1.5);
   expect(pack).toBeUndefined();
-  expect(sentences.map((sentence) => saidIn(sentence, "metric")).join(" ")).toMatch(
+  expect(sentences.map((sentence) => messageIn(sentence, "metric")).join(" ")).toMatch(
     /^4 strings: not enough\. .* None of these packs is enough; this one goes furthest\./,
   );
 });
@@ -92,7 +92,7 @@ describe("a pack that may not be used is not enough, however far it goes, and ha
     expect(pack).toBeUndefined();
     for (const one of packs) {
       expect(one.because).toBe("unusable");
-      expect(saidIn(one.why, "metric")).toMatch(why);
+      expect(messageIn(one.why, "metric")).toMatch(why);
       expect(Object.keys(one).filter((key) => key.endsWith("_km"))).toEqual([]);
     }
   });
@@ -106,7 +106,7 @@ it("is not a pack with which the car misses more than a fiftieth of the road", (
   const lagging = candidates.map((candidate) => ({ ...candidate, missed_km: 0.03 * candidate.distance_km }));
   const { pack, packs } = enoughFor({ ...job, usualDay_km: 1 }, lagging);
   expect(pack).toBeUndefined();
-  expect(saidIn(packs[0].why, "metric")).toMatch(/does not keep up/);
+  expect(messageIn(packs[0].why, "metric")).toMatch(/does not keep up/);
 });
 
 it("has no share of the day where the car does not move", () => {

@@ -1,4 +1,4 @@
-import { saidIn, whole } from "../../../shared/quantity/said.ts";
+import { messageIn, whole } from "../../../shared/quantity/message.ts";
 import { inUnits, type UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import { type Answer, type Band, type ConditionId, conditionNames, largestWords } from "../../../sim/index.ts";
 import * as look from "../../look/tokens.ts";
@@ -188,7 +188,7 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   if (isChosen) group.append(edge(y0 + rowHeight_px));
   group.append(...names(pen, answer, index, { y0, isNarrow, isChosen, rowHeight_px, right_px, units }));
   if (pack.stop || !pack.left) {
-    const words = pack.stop ? saidIn(pack.stop.sentence, units) : "The car does not drive this road with it.";
+    const words = pack.stop ? messageIn(pack.stop.sentence, units) : "The car does not drive this road with it.";
     group.append(
       pen("text", { x: Math.max(left_px, toPixel(0)) + 10, y: middle_px + 5, "font-style": "italic" }, words),
     );
@@ -205,7 +205,7 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   group.append(...pinnedSpans(pen, pack.name, drawing, { y0: y0 + strip_px, space_px, isChosen }, frame));
   group.append(...rings(pen, answer, index, drawing, { middle_px, space_px, isChosen }, frame));
   const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
-  if (waste && !isChosen) group.append(...wasteNote(pen, saidIn(waste, units), y0, space_px, frame, pack, units));
+  if (waste && !isChosen) group.append(...wasteNote(pen, messageIn(waste, units), y0, space_px, frame, pack, units));
   return group;
 }
 
@@ -222,7 +222,7 @@ interface NamesAt {
 function names(pen: Draw, { packs }: Answer, index: number, at: NamesAt): SVGElement[] {
   const { y0, isNarrow, isChosen, rowHeight_px, right_px, units } = at;
   const { name, mass_kg, verdict, stop } = packs[index];
-  const weight = saidIn([whole("mass", mass_kg, "nearest")], units);
+  const weight = messageIn([whole("mass", mass_kg, "nearest")], units);
   const word = stop ? "stop" : (verdict ?? "…");
   const short = name.length > 15 ? `${name.slice(0, 14)}…` : name;
   const heavy = isChosen ? 700 : 600;

@@ -118,7 +118,7 @@ function keptTexts(form: Form, texts: Readonly<Record<string, string>>): Record<
 function howItFits(form: Form, { baseSpeed_rpm, residuals, notes, law }: FittedMotor): TemplateResult {
   const units = form.view.units.value;
   const percent = (share: number) => `${(Math.round(1000 * share) / 10 + 0).toFixed(1)} %`; // never -0.0
-  const terms = `${say(law.copper_coeff)} T² + ${say(law.iron_coeff)} w + ${say(law.windage_coeff)} w³ + ${say(law.constant_W)} W`;
+  const terms = `${format(law.copper_coeff)} T² + ${format(law.iron_coeff)} w + ${format(law.windage_coeff)} w³ + ${format(law.constant_W)} W`;
   return html`<p>
       Full torque up to ${writeQuantity("rotation", baseSpeed_rpm, units)}, full power above. Losses by the law
       <span class="formula">${terms}</span>, torque T in Nm and speed w in rad/s.
@@ -145,8 +145,8 @@ function howItFits(form: Form, { baseSpeed_rpm, residuals, notes, law }: FittedM
                     <td class="is-number">${percent(point.efficiency_frac)}</td>
                     <td class="is-number">${percent(point.fitted_frac)}</td>
                     <td class="is-number">${percent(point.fitted_frac - point.efficiency_frac)}</td>
-                    <td class="is-number">${say(point.given_W)} W</td>
-                    <td class="is-number">${say(point.fitted_W)} W</td>
+                    <td class="is-number">${format(point.given_W)} W</td>
+                    <td class="is-number">${format(point.fitted_W)} W</td>
                   </tr>`,
                 )}
               </tbody>
@@ -156,6 +156,6 @@ function howItFits(form: Form, { baseSpeed_rpm, residuals, notes, law }: FittedM
     ${notes.length === 0 ? nothing : html`<ul>${notes.map((note) => html`<li>${note}.</li>`)}</ul>`}`;
 }
 
-function say(value: number): string {
+function format(value: number): string {
   return String(Number(value.toPrecision(3)));
 }

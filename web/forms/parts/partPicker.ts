@@ -117,7 +117,7 @@ function figures(form: Form, { path, into, id }: PickerOf, part: Part<unknown>):
 
 function warning(form: Form, part: Part<unknown>, path: string, replaced: readonly Replaced[]): TemplateResult {
   const units = form.view.units.value;
-  const say = ({ path: at, from, canStay }: Replaced) => {
+  const format = ({ path: at, from, canStay }: Replaced) => {
     const before = atPath(form.job, at);
     const after = at === path ? undefined : atPath(part.data, at.slice(path.length + 1));
     const was = typeof before === "object" ? "" : ` ${writeField(at, before, units)}`;
@@ -126,5 +126,5 @@ function warning(form: Form, part: Part<unknown>, path: string, replaced: readon
       : `${labelOf(at)}:${was}, ${originWords[from]}; it goes, since the part has no such figure`;
   };
   return html`<p class="heed-head">These were measured or looked up for this car:</p>
-    <ul class="heed">${replaced.map((each) => html`<li>${say(each)}</li>`)}</ul>`;
+    <ul class="heed">${replaced.map((each) => html`<li>${format(each)}</li>`)}</ul>`;
 }

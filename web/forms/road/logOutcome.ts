@@ -35,15 +35,15 @@ function routeWords(form: Form, { distance_m, climb_m }: PlannedRoute): string {
 function verdict(form: Form, { quality, trips, problems, hasPositions }: Drive): TemplateResult {
   const units = form.view.units.value;
   const whole_m = trips.reduce((sum, trip) => sum + trip.distance_m, 0);
-  const say = (words: string) => sentence(inReadersUnits(words, units));
+  const format = (words: string) => sentence(inReadersUnits(words, units));
   const notes = [quality.samplingNote, ...problems.map(problemWords)].filter((each) => each !== undefined);
   return html`<p>
-      <strong>Quality: ${quality.verdict}.</strong> ${say(quality.reasons.join("; "))}
+      <strong>Quality: ${quality.verdict}.</strong> ${format(quality.reasons.join("; "))}
       ${trips.length} ${trips.length === 1 ? "trip" : "trips"}, ${writeQuantity("distance", whole_m / M_PER_KM, units)} in all;
       speed ${quality.speedSource === "partly" ? "partly as recorded, partly from positions" : quality.speedSource === "recorded" ? (hasPositions ? "as recorded, weighed against positions" : "as recorded, no positions") : "from positions"},
       ${quality.heightSource === "recorded" ? "height as recorded" : "no heights: the road counts as flat"}.
     </p>
-    ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${say(each)}</li>`)}</ul>`}`;
+    ${notes.length === 0 ? nothing : html`<ul class="heed">${notes.map((each) => html`<li>${format(each)}</li>`)}</ul>`}`;
 }
 
 function noTrips({ isStill, quality }: Drive, units: UnitHabit): TemplateResult {
@@ -64,7 +64,7 @@ function noTrips({ isStill, quality }: Drive, units: UnitHabit): TemplateResult 
 function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): TemplateResult {
   const { log } = form.view.staging;
   const { off } = log.setting.value;
-  const say = (words: string) => sentence(inReadersUnits(words, form.view.units.value));
+  const format = (words: string) => sentence(inReadersUnits(words, form.view.units.value));
   const toggle = (kind: RepairKind, isOn: boolean) => {
     void log.change({ off: isOn ? off.filter((each) => each !== kind) : [...off, kind] });
   };
@@ -95,12 +95,12 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
                   <label for=${id}>${words}</label>
                 </span>`
           }
-          <span class="detail">${repair ? say(repair.detail) : "Left as it was."}</span>
+          <span class="detail">${repair ? format(repair.detail) : "Left as it was."}</span>
           ${
             (repair?.events.length ?? 0) > 3
               ? html`<details class="fold">
                   <summary>The ${repair?.events.length} largest</summary>
-                  <ul>${repair?.events.map(({ from_s, detail }) => html`<li>${day(from_s)}${say(detail)}</li>`)}</ul>
+                  <ul>${repair?.events.map(({ from_s, detail }) => html`<li>${day(from_s)}${format(detail)}</li>`)}</ul>
                 </details>`
               : nothing
           }

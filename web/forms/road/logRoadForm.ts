@@ -137,21 +137,21 @@ function dayButtons(form: Form, drive: Drive): TemplateResult | typeof nothing {
   const [usual, longest] = [medianDay(drive), longestDay(drive)];
   if (!usual || !longest) return nothing;
   const km = (distance_m: number) => Math.round(distance_m / 100) / 10;
-  const say = (distance_m: number) => writeQuantity("distance", distance_m / M_PER_KM, units);
+  const format = (distance_m: number) => writeQuantity("distance", distance_m / M_PER_KM, units);
   const put = (path: string, distance_m: number, what: string) => {
     form.jobEditor.edit(path, "", km(distance_m), { what, from: "measured" });
     form.jobEditor.settle();
-    form.view.staging.log.done.value = `${what}: ${say(distance_m)}, from the log.`;
+    form.view.staging.log.done.value = `${what}: ${format(distance_m)}, from the log.`;
   };
   const isOneDay = drive.days.filter((day) => day.trips > 0).length === 1;
   return html`<button type="button" @click=${() => put("usualDay_km", usual.distance_m, "Usual day")}>
-      Take ${isOneDay ? "this day" : "the middle day"}, ${say(usual.distance_m)}, as the usual day
+      Take ${isOneDay ? "this day" : "the middle day"}, ${format(usual.distance_m)}, as the usual day
     </button>
     ${
       isOneDay
         ? nothing
         : html`<button type="button" @click=${() => put("longestDay_km", longest.distance_m, "Longest day")}>
-            Take ${say(longest.distance_m)} as the longest day
+            Take ${format(longest.distance_m)} as the longest day
           </button>`
     }`;
 }

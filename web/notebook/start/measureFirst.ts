@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { saidIn, say, whole } from "../../../shared/quantity/said.ts";
+import { message, messageIn, whole } from "../../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { WorthMeasuring } from "../../../sim/index.ts";
 
@@ -14,9 +14,9 @@ export function measureFirstView(found: readonly WorthMeasuring[], units: UnitHa
     <ol class="measure-first">
       ${shown.map(({ measurement, cost_km }) => {
         const worth = Number.isFinite(cost_km)
-          ? say`it may cost ${whole("distance", cost_km, "up")} of a winter's day at ten years`
-          : say`it decides whether the car drives this road at all`;
-        return html`<li>${measurement.name}: ${saidIn(worth, units)}</li>`;
+          ? message`it may cost ${whole("distance", cost_km, "up")} of a winter's day at ten years`
+          : message`it decides whether the car drives this road at all`;
+        return html`<li>${measurement.name}: ${messageIn(worth, units)}</li>`;
       })}
     </ol>`;
 }

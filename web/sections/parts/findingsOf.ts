@@ -1,4 +1,4 @@
-import { saidIn } from "../../../shared/quantity/said.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type { Candidate } from "../../../sim/index.ts";
 
@@ -7,7 +7,7 @@ export function findingsOf(candidates: readonly Candidate[], kinds: readonly str
   const packsBySentence = new Map<string, string[]>();
   for (const { name, findings } of candidates) {
     for (const { kind, sentence } of findings) {
-      const words = saidIn(sentence, units);
+      const words = messageIn(sentence, units);
       if (kinds.includes(kind)) packsBySentence.set(words, [...(packsBySentence.get(words) ?? []), name]);
     }
   }

@@ -93,10 +93,10 @@ function mapFigure(
   const cut = cutTrackEnds(whole, cutsEnds ? CUT_m : 0);
   const isGone = cut.time_s.length === 0;
   const { height } = drawing.units ?? METRIC;
-  const say = (length_m: number) => `${threeFigures(inUnit(height, length_m))} ${height.sign}`;
-  const tooShort = `Every trip is shorter than the ${say(2 * CUT_m)} that maps leave out, so there is no track to show.`;
+  const format = (length_m: number) => `${threeFigures(inUnit(height, length_m))} ${height.sign}`;
+  const tooShort = `Every trip is shorter than the ${format(2 * CUT_m)} that maps leave out, so there is no track to show.`;
   return {
-    caption: `${caption}${cutsEnds ? `, without the first and last ${say(CUT_m)} of every trip` : ""}`,
+    caption: `${caption}${cutsEnds ? `, without the first and last ${format(CUT_m)} of every trip` : ""}`,
     chart: isGone ? emptyFigure(drawing, tooShort) : routeMap(cut, drawing),
   };
 }

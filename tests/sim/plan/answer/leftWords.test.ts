@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { leftBetween, leftCell, leftPhrase } from "../../../../sim/plan/answer/leftWords.ts";
 
 const band = (low: number, high: number) => ({ value: (low + high) / 2, low, high });
@@ -19,17 +19,17 @@ it.each([
 it("writes miles where the reader is used to them", () => {
   // 16.09 km are 10 miles and a little less; 32.2 km a little more than 20.
   expect(leftCell(band(16.0, 32.2), "british")).toBe("9 to 20");
-  expect(saidIn(leftPhrase(32.2), "british")).toBe("about 20 miles left");
-  expect(saidIn(leftPhrase(2.5), "british")).toBe("about 1 mile left");
+  expect(messageIn(leftPhrase(32.2), "british")).toBe("about 20 miles left");
+  expect(messageIn(leftPhrase(2.5), "british")).toBe("about 1 mile left");
 });
 
 it("says short, never a number below nought, however little is missing", () => {
-  expect(saidIn(leftPhrase(-1.2), "metric")).toBe("about 2 km short");
-  expect(saidIn(leftPhrase(-1e-3), "metric")).toBe("about 1 km short");
-  expect(saidIn(leftBetween(band(-1.2, 5)), "metric")).toBe("between 2 km short and 5 km left");
+  expect(messageIn(leftPhrase(-1.2), "metric")).toBe("about 2 km short");
+  expect(messageIn(leftPhrase(-1e-3), "metric")).toBe("about 1 km short");
+  expect(messageIn(leftBetween(band(-1.2, 5)), "metric")).toBe("between 2 km short and 5 km left");
 });
 
 it("says at least where the range was not driven to its end", () => {
   expect(leftCell(band(200, 200), "metric", true)).toBe("at least 200");
-  expect(saidIn(leftPhrase(200, true), "metric")).toBe("at least 200 km left");
+  expect(messageIn(leftPhrase(200, true), "metric")).toBe("at least 200 km left");
 });

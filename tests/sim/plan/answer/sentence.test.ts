@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { type Answer, answerFor } from "../../../../sim/plan/answer/answer.ts";
 import { answerWords, largestWords } from "../../../../sim/plan/answer/sentence.ts";
 import type { Candidate } from "../../../../sim/plan/driveReport.ts";
@@ -21,8 +21,8 @@ function answered(sizes: readonly number[], share: number, changes: Parameters<t
 function wordsOf(answer: Answer, chosen?: number): { headline: string; text: string } {
   const { headline, sentences } = answerWords(answer, chosen ?? answer.recommended);
   return {
-    headline: saidIn(headline, "metric"),
-    text: sentences.map((sentence) => saidIn(sentence, "metric")).join(" "),
+    headline: messageIn(headline, "metric"),
+    text: sentences.map((sentence) => messageIn(sentence, "metric")).join(" "),
   };
 }
 
@@ -157,7 +157,7 @@ describe("what cannot be", () => {
 it("says what the largest pack carries for nothing", () => {
   const words = (...sizes: number[]) => {
     const found = largestWords(answered(sizes, 0));
-    return found && saidIn(found, "metric");
+    return found && messageIn(found, "metric");
   };
   expect(words(5, 20)).toBe("4 to 19 usual days' driving it never uses; 150 kg more than 5 kWh, carried every day");
   expect(words(4, 4.4)).toBe("up to 3 usual days' driving it never uses; 4 kg more than 4 kWh, carried every day");

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { answerFor } from "../../../../sim/plan/answer/answer.ts";
 import { measurementOf } from "../../../../sim/plan/answer/measurements.ts";
 import { settlementWords } from "../../../../sim/plan/answer/sentence.ts";
@@ -43,7 +43,7 @@ it("puts before all others what may keep the car from driving the road", () => {
   const grip = inventedUnknown(44, 0, 40, { path: "environment.grip_coeff", failsAtHigh: true });
   const answer = answered(rolling, grip);
   expect(answer.settlements[0]?.measurement.id).toBe("grip");
-  expect(settlementWords(answer, 0).map((words) => saidIn(words, "metric"))[1]).toBe(
+  expect(settlementWords(answer, 0).map((words) => messageIn(words, "metric"))[1]).toBe(
     "It shows whether the car drives this road.",
   );
 });

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { stopOf } from "../../../../sim/plan/answer/stops.ts";
 import { inventedCandidate, inventedUse } from "../../../support/inventedCandidate.ts";
 
@@ -11,7 +11,7 @@ const stop = (low_V: number, high_V: number, gross_kg?: number) =>
     0,
     candidate,
   );
-const ways = (found: ReturnType<typeof stop>) => found?.ways.map(({ words }) => saidIn(words, "metric"));
+const ways = (found: ReturnType<typeof stop>) => found?.ways.map(({ words }) => messageIn(words, "metric"));
 
 it("says the limit, the value and two ways out of a pack above the controller", () => {
   const found = stop(60, 100);
@@ -30,7 +30,7 @@ it("says so of a pack that is below the controller even when full", () => {
 it("says so of a car above its plate", () => {
   const found = stop(60, 200, 830.4);
   expect(found).toMatchObject({ kind: "aboveGross", limit: { value: 830.4 }, value: { value: 850 } });
-  expect(saidIn(found?.sentence ?? [], "metric")).toBe(
+  expect(messageIn(found?.sentence ?? [], "metric")).toBe(
     "As driven the car weighs 850 kg with this pack. Its plate allows 830 kg, 20 kg less.",
   );
   expect(ways(found)).toEqual(["Use fewer modules", "Carry 20 kg less"]);

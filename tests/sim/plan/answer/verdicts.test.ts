@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { say } from "../../../../shared/quantity/said.ts";
+import { message } from "../../../../shared/quantity/message.ts";
 import { verdicts } from "../../../../sim/plan/answer/verdicts.ts";
 
 type Judged = Parameters<typeof verdicts>[0][number];
@@ -35,13 +35,13 @@ it("is enough only where no value it may have would keep the car from driving", 
 });
 
 it("is not enough where the car does not drive the road, or no range is known", () => {
-  expect(verdict(pack(10, 5, 8, { cannot: say`The car does not start.` }))).toBe("not enough");
+  expect(verdict(pack(10, 5, 8, { cannot: message`The car does not start.` }))).toBe("not enough");
   const { left: _, ...without } = pack(10, 5, 8);
   expect(verdict(without)).toBe("not enough");
 });
 
 it("is none for a pack that may not be used, however far it would go", () => {
-  const stop = { why: say`too heavy`, remedy: say`take less` } as unknown as NonNullable<Judged["stop"]>;
+  const stop = { why: message`too heavy`, remedy: message`take less` } as unknown as NonNullable<Judged["stop"]>;
   expect(verdict(pack(10, 5, 8, { stop }))).toBeUndefined();
 });
 

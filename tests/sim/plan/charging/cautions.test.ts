@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { cautionsAt } from "../../../../sim/plan/charging/cautions.ts";
 import { socketOf } from "../../../support/chargeable.ts";
 
-const words = (...args: Parameters<typeof cautionsAt>) => cautionsAt(...args).map((said) => saidIn(said, "metric"));
+const words = (...args: Parameters<typeof cautionsAt>) => cautionsAt(...args).map((said) => messageIn(said, "metric"));
 const household = socketOf(10, { kind: "household", mode: "mode2" });
 
 describe("at a household socket", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { type ChargePlan, chargePlan } from "../../../../sim/plan/charging/chargePlan.ts";
 import { driveJob } from "../../../../sim/plan/drive/driveJob.ts";
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
@@ -62,7 +62,7 @@ describe("a stop stands alone, in words", () => {
   const stopOf = (changes: Changes) => {
     const { stop, ...rest } = planned(changes, socketOf(10)).rows[0][0];
     expect(rest).toEqual({ supply: "Supply", pack: "only" });
-    return saidIn(stop ?? [], "metric");
+    return messageIn(stop ?? [], "metric");
   };
 
   it("where the charger's voltage does not reach the full pack", () => {
@@ -83,7 +83,7 @@ describe("a stop stands alone, in words", () => {
 });
 
 describe("what is said beside the hours", () => {
-  const words = (said: ChargePlan["cautions"]) => said.map((each) => saidIn(each, "metric")).join("\n");
+  const words = (said: ChargePlan["cautions"]) => said.map((each) => messageIn(each, "metric")).join("\n");
 
   it("warns of long hours at a household socket, and leaves it to local codes and a licensed electrician", () => {
     const household = socketOf(10, { kind: "household", mode: "mode2" });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { chargeSetting, chargeStop } from "../../../../sim/plan/charging/chargeSetting.ts";
 import { bareJob, type Changes } from "../../../support/bareCar.ts";
 import { flatPack, socketOf } from "../../../support/chargeable.ts";
@@ -8,7 +8,7 @@ function settingOf(changes: Changes) {
   const job = bareJob({ ...flatPack(24), ...changes });
   const setting = chargeSetting(job, job.packs[0], socketOf(10));
   const stop = chargeStop(setting, job);
-  return { setting, stop: stop && saidIn(stop, "metric") };
+  return { setting, stop: stop && messageIn(stop, "metric") };
 }
 
 describe("a pack at a supply", () => {

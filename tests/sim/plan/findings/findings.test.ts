@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { driveJob } from "../../../../sim/plan/drive/driveJob.ts";
 import { resample } from "../../../../sim/trace/resample.ts";
 import { bareJob, type Changes, traceOf } from "../../../support/bareCar.ts";
@@ -39,13 +39,13 @@ it("a pack that the charger does not fill", () => {
 it("a road faster than the motor turns, with the speed where it ends", () => {
   const found = told({ motor: { maxSpeed_rpm: 1200 } }).find(({ kind }) => kind === "motorPastTopSpeed");
   // 1200 rpm over 20 turns of radians a metre: 22.6 km/h.
-  expect(saidIn(found?.sentence ?? [], "metric")).toMatch(/22\.6 km\/h.* 36 km\/h/);
+  expect(messageIn(found?.sentence ?? [], "metric")).toMatch(/22\.6 km\/h.* 36 km\/h/);
 });
 
 it("a car that does not follow, with how long and what held it", () => {
   const found = told({ motor: { envelope: { kind: "peak", torque_Nm: 20, power_kW: 2000 } } });
   const sentence = found.find(({ kind }) => kind === "traceNotFollowed")?.sentence;
-  expect(saidIn(sentence ?? [], "metric")).toMatch(/^Falls behind for \d+ s .* the motor for/);
+  expect(messageIn(sentence ?? [], "metric")).toMatch(/^Falls behind for \d+ s .* the motor for/);
 });
 
 it("limits that were met for a moment without falling behind", () => {
@@ -65,7 +65,7 @@ it("limits that were met for a moment without falling behind", () => {
 
 describe("a car that does not start", () => {
   const hill = { distance_m: Float64Array.of(0, 1000), elevation_m: Float64Array.of(0, 100) };
-  const metric = (found: ReturnType<typeof told>) => found.map(({ sentence }) => saidIn(sentence, "metric"));
+  const metric = (found: ReturnType<typeof told>) => found.map(({ sentence }) => messageIn(sentence, "metric"));
 
   it("is told first that it does not, then what it needs in which gear, what it has, and the limit", () => {
     // 13734 N at 1 in 10 of the road's length, over 20 turns of radians a metre: 68.7 Nm, and the controller lets 30 pass.
@@ -101,7 +101,7 @@ describe("a car that does not start", () => {
 it("a road on which the car covers less than half, told without speaking of an empty pack", () => {
   const weak: Changes = { motor: { envelope: { kind: "peak", torque_Nm: 8, power_kW: 2000 } } };
   const found = told(weak).find(({ kind }) => kind === "stuck");
-  expect(saidIn(found?.sentence ?? [], "metric")).toMatch(
+  expect(messageIn(found?.sentence ?? [], "metric")).toMatch(
     /^Too slow for this road: in the time it allows, the car covers/,
   );
 });
@@ -133,7 +133,7 @@ describe("braking that the pack refuses", () => {
     expect(found.kind).toBe("regenRefusedFull");
     expect(found.weight).toBe("warning");
     // On the hill 549 N less 100 N push the car 1 km, less the 70 kJ that go into its motion: 379 kJ or 105 Wh, 1.3 % of 8 kWh.
-    expect(saidIn(found.sentence, "metric")).toMatch(
+    expect(messageIn(found.sentence, "metric")).toMatch(
       /^Charged to 100 %, the pack refuses braking by the motor on 8\d\d m of this road: .* 0\.11 kWh are not regained. Charged to 98 %, it takes all of it\.$/,
     );
   });
@@ -156,14 +156,14 @@ describe("braking that the pack refuses", () => {
       environment: { temperature_degC: -5 },
     });
     expect(found.kind).toBe("regenRefusedCold");
-    expect(saidIn(found.sentence, "metric")).toMatch(/^At -5 °C the cells take little charge or none/);
+    expect(messageIn(found.sentence, "metric")).toMatch(/^At -5 °C the cells take little charge or none/);
   });
 });
 
 it("a road that is driven there and back for its range", () => {
   const up = { distance_m: Float64Array.of(0, 400), elevation_m: Float64Array.of(0, 12) };
   const found = told({}, { ...there, profile: up }).find(({ kind }) => kind === "thereAndBack");
-  expect(saidIn(found?.sentence ?? [], "metric")).toBe(
+  expect(messageIn(found?.sentence ?? [], "metric")).toBe(
     "This road ends 12 m above its start, so for the range it is driven there and back.",
   );
   expect(kinds({})).not.toContain("thereAndBack");

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { requirementFindings } from "../../../../sim/plan/findings/requirementFindings.ts";
 import { prepare } from "../../../../sim/step/prepare.ts";
 import { bareJob } from "../../../support/bareCar.ts";
@@ -19,7 +19,7 @@ const job = (torque_Nm: number) =>
 function found(torque_Nm: number, requirement: { startHill_ratio?: number; topSpeed_kmh?: number }) {
   const car = job(torque_Nm);
   const findings = requirementFindings({ requirement }, prepare(car, car.packs[0]));
-  return findings.map(({ kind, sentence }) => [kind, saidIn(sentence, "metric")]);
+  return findings.map(({ kind, sentence }) => [kind, messageIn(sentence, "metric")]);
 }
 
 it("says nothing of what nobody asks", () => {

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { roadFindings } from "../../../../sim/plan/findings/roadFindings.ts";
 import { fromRestToRest } from "../../../../sim/trace/restToRest.ts";
 import { traceOf } from "../../../support/bareCar.ts";
@@ -7,7 +7,7 @@ import { traceOf } from "../../../support/bareCar.ts";
 const sentences = (rows: [number, number][]) =>
   roadFindings(fromRestToRest(traceOf(rows)))
     .filter(({ kind }) => kind === "restAdded")
-    .map(({ sentence }) => saidIn(sentence, "metric"));
+    .map(({ sentence }) => messageIn(sentence, "metric"));
 
 it("reports the stretches put before and after a road in motion", () => {
   expect(
@@ -56,7 +56,7 @@ it("has no word for a road from rest to rest, or from a crawl", () => {
 });
 
 const road = (rows: [number, number][]) =>
-  roadFindings(traceOf(rows)).map(({ sentence, weight }) => [weight, saidIn(sentence, "metric")]);
+  roadFindings(traceOf(rows)).map(({ sentence, weight }) => [weight, messageIn(sentence, "metric")]);
 
 it("reports a road sampled thinly, with what that likely costs", () => {
   expect(road(Array.from({ length: 13 }, (_, i) => [10 * i, i === 0 || i === 12 ? 0 : 50]))).toEqual([
@@ -91,7 +91,7 @@ const spreadOf = (low: number, high: number) =>
     spread: { energy_ratio: { low, high }, distance_ratio: { low: 1, high: 1 }, climb_m: { low: 0, high: 0 } },
   })
     .filter(({ kind }) => kind === "roadSpread")
-    .map(({ weight, sentence }) => [weight, saidIn(sentence, "metric")]);
+    .map(({ weight, sentence }) => [weight, messageIn(sentence, "metric")]);
 
 it("says how well the energy of a road from a thin log is known, and nothing of a log that knows it well", () => {
   const words = "The log behind this road was sampled so thinly, or scatters so much, that its energy is known to";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { demandOf, gearTable } from "../../../../sim/plan/gears/gearTable.ts";
 import { recommendGear } from "../../../../sim/plan/gears/recommendGear.ts";
 import { resample } from "../../../../sim/trace/resample.ts";
@@ -45,7 +45,7 @@ const tableOf = (changes: Changes = {}, hill_ratio?: number, top_kmh = 60) => {
   const demand = { top_kmh, ...(hill_ratio !== undefined && { hill_ratio }) };
   const rows = gearTable(bareJob({ ...car, ...changes }), 0, road, demand);
   const advice = recommendGear(rows, demand);
-  return { rows, ...advice, reasons: advice.reasons.map((reason) => saidIn(reason, "metric")) };
+  return { rows, ...advice, reasons: advice.reasons.map((reason) => messageIn(reason, "metric")) };
 };
 
 describe("of each gear", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import type { Climb } from "../../../../sim/plan/hills/climb.ts";
 import type { GripRow } from "../../../../sim/plan/hills/gripOnHill.ts";
 import { hillWords } from "../../../../sim/plan/hills/hillWords.ts";
@@ -22,7 +22,7 @@ const rear = grip("rear", 0.8, 0.3, 0.25);
 
 function words(changes: Partial<HillVerdict>, of: Job = job): string[] {
   const verdict: HillVerdict = { rows: [row("3", 0.5)], grip: [rear], drivenAxle: "rear", mass_kg: 1000, ...changes };
-  return hillWords(of, { grade_ratio: 0.15, length_m: 2400 }, verdict).map((said) => saidIn(said, "metric"));
+  return hillWords(of, { grade_ratio: 0.15, length_m: 2400 }, verdict).map((said) => messageIn(said, "metric"));
 }
 const motorWith = (changes: Partial<Job["motor"]>): Job => ({ ...job, motor: { ...job.motor, ...changes } });
 

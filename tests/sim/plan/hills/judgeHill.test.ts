@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { climbHill, ratingVerdict } from "../../../../sim/plan/hills/climb.ts";
 import { hillWords } from "../../../../sim/plan/hills/hillWords.ts";
 import { judgeHill } from "../../../../sim/plan/hills/judgeHill.ts";
@@ -26,7 +26,7 @@ const hill = { grade_ratio: SLOPE, length_m: 1000 };
 const judged = (changes: Changes = {}) => {
   const job = bareJob({ ...car, ...changes });
   const verdict = judgeHill(job, 0, hill, 30);
-  return { job, verdict, words: hillWords(job, hill, verdict).map((said) => saidIn(said, "metric")) };
+  return { job, verdict, words: hillWords(job, hill, verdict).map((said) => messageIn(said, "metric")) };
 };
 
 describe("a hill", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { regenAdvice } from "../../../../sim/plan/regen/regenAdvice.ts";
 import { type RegenRow, regenSweep, usualLimits_Nm } from "../../../../sim/plan/regen/regenSweep.ts";
@@ -123,7 +123,7 @@ describe("the advice", () => {
     ...{ slowing_mps2: 0.5, fullPack_mps2: 0.2, coldPack_mps2: 0.2, lamps: "off", neededGrip_coeff: 0.1 },
     ...changes,
   });
-  const words = (rows: readonly RegenRow[]) => regenAdvice(rows).words.map((said) => saidIn(said, "metric"));
+  const words = (rows: readonly RegenRow[]) => regenAdvice(rows).words.map((said) => messageIn(said, "metric"));
 
   it("is the gentlest that returns all but a hundredth", () => {
     const rows = [row(0, { returned_frac: 0 }), row(20, { returned_frac: 0.095 }), row(40, { returned_frac: 0.1 })];

@@ -17,7 +17,7 @@ export interface RoadAxis {
   readonly perShown: number;
   /** Seconds or metres in the unit shown. */
   shown(base: number): number;
-  say(base: number): string;
+  format(base: number): string;
 }
 
 /** The horizontal axis of figures along a run that ends at `last` (s or m): in s, min or h, or in the unit of distance. */
@@ -32,7 +32,7 @@ export function roadAxis(along: Along, last: number, units: FigureUnits = METRIC
       column: (channels) => channels.distance_m,
       perShown: 1 / units.distance.perBase,
       shown,
-      say: (base) => `${threeFigures(shown(base))} ${sign}`,
+      format: (base) => `${threeFigures(shown(base))} ${sign}`,
     };
   }
   const [unit, per_s] = last > 3 * S_PER_H ? ["h", S_PER_H] : last > 5 * S_PER_MIN ? ["min", S_PER_MIN] : ["s", 1];
@@ -43,6 +43,6 @@ export function roadAxis(along: Along, last: number, units: FigureUnits = METRIC
     column: (channels) => channels.time_s,
     perShown: per_s,
     shown: (base) => base / per_s,
-    say: (base) => `${threeFigures(base / per_s)} ${unit}`,
+    format: (base) => `${threeFigures(base / per_s)} ${unit}`,
   };
 }

@@ -53,7 +53,7 @@ export function motorContours(
     fillOpacity: 0.1,
     clip: true,
   });
-  const say = (level: number) => (kind === "loss" ? formatLoss(level) : `${level} %`);
+  const format = (level: number) => (kind === "loss" ? formatLoss(level) : `${level} %`);
   return {
     grid,
     mark,
@@ -61,13 +61,13 @@ export function motorContours(
       const pixel = {
         x: (speed_rpm: number) => xPixel(frame, speed_rpm),
         y: (torque_Nm: number) => yPixel(frame, torque.of(torque_Nm)),
-        width: (level: number) => textWidth_px(say(level), NUMBER_PX),
+        width: (level: number) => textWidth_px(format(level), NUMBER_PX),
       };
       for (const { x, y, level } of contourLabels(grid, levels, pixel, isInside)) {
         writeWords(svg, {
           x,
           y,
-          lines: [say(level)],
+          lines: [format(level)],
           anchor: "middle",
           fill: inkSoft,
           fontSize_px: NUMBER_PX,

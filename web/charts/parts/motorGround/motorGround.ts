@@ -99,7 +99,7 @@ function makeGround(input: MotorGroundInput, drawing: Drawing): MotorGround {
       const labels = lines.map(
         ({ name, points: each, colour }): PlacedLabel => ({
           // Of a limit that falls with speed its highest torque says nothing, unless it is the motor's own.
-          words: name === "motor" || isLevel(each) ? `${name} ${torque.say(peakOf(each).torque_Nm)}` : name,
+          words: name === "motor" || isLevel(each) ? `${name} ${torque.format(peakOf(each).torque_Nm)}` : name,
           colour,
           places: placesAlong(each, frame, torque.of),
         }),

@@ -6,7 +6,7 @@ import type { TorqueLine } from "./torqueLine.ts";
 export interface TorqueShown {
   /** Nm in the unit shown. */
   of(torque_Nm: number): number;
-  say(torque_Nm: number): string;
+  format(torque_Nm: number): string;
   /** For a scale. */
   readonly label: string;
   /** For a table. */
@@ -21,7 +21,7 @@ export function torqueShown({ torque: unit }: FigureUnits): TorqueShown {
   const label = `Torque (${unit.sign})`;
   return {
     of,
-    say: (torque_Nm) => `${threeFigures(of(torque_Nm))} ${unit.sign}`,
+    format: (torque_Nm) => `${threeFigures(of(torque_Nm))} ${unit.sign}`,
     label,
     column: { name: `torque_${unit.suffix}`, label },
     place: { x: "speed_rpm", y: (point) => of(point.torque_Nm) },

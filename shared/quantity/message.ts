@@ -3,7 +3,7 @@ import type { QuantityKind } from "./kinds/kinds.ts";
 import { inUnits, type UnitHabit, writeQuantity } from "./writeQuantity.ts";
 
 /** A quantity inside a sentence, in the job file's unit for its kind. */
-export interface SaidQuantity {
+export interface MessageQuantity {
   readonly kind: QuantityKind;
   readonly value: number;
   /** Significant figures at most; three where not given. */
@@ -15,26 +15,29 @@ export interface SaidQuantity {
 }
 
 /** A sentence whose quantities are still numbers, so that it can be said in the units of whoever reads it. */
-export type Said = readonly (string | SaidQuantity)[];
+export type Message = readonly (string | MessageQuantity)[];
 
 /** A quantity for `say`. */
-export function quantity(kind: QuantityKind, value: number, digits?: number): SaidQuantity {
+export function quantity(kind: QuantityKind, value: number, digits?: number): MessageQuantity {
   return digits === undefined ? { kind, value } : { kind, value, digits };
 }
 
 /** A quantity for `say` in whole units, rounded down where not asked otherwise. */
-export function whole(kind: QuantityKind, value: number, how: "down" | "up" | "nearest" = "down"): SaidQuantity {
+export function whole(kind: QuantityKind, value: number, how: "down" | "up" | "nearest" = "down"): MessageQuantity {
   return { kind, value, whole: how };
 }
 
 /** The same quantity without its unit. */
-export function bare(part: SaidQuantity): SaidQuantity {
+export function bare(part: MessageQuantity): MessageQuantity {
   return { ...part, isBare: true };
 }
 
 /** The sentence of a template; bare numbers have no unit and are rounded to three figures at once. */
-export function say(words: TemplateStringsArray, ...parts: readonly (string | number | SaidQuantity | Said)[]): Said {
-  const pieces: (string | SaidQuantity)[] = [];
+export function message(
+  words: TemplateStringsArray,
+  ...parts: readonly (string | number | MessageQuantity | Message)[]
+): Message {
+  const pieces: (string | MessageQuantity)[] = [];
   words.forEach((text, i) => {
     pieces.push(text);
     const part = parts[i];
@@ -46,16 +49,16 @@ export function say(words: TemplateStringsArray, ...parts: readonly (string | nu
   return pieces;
 }
 
-function isSaid(part: SaidQuantity | Said): part is Said {
+function isSaid(part: MessageQuantity | Message): part is Message {
   return Array.isArray(part);
 }
 
 /** The sentence in the units that the reader is used to. */
-export function saidIn(sentence: Said, units: UnitHabit): string {
+export function messageIn(sentence: Message, units: UnitHabit): string {
   return sentence.map((part) => (typeof part === "string" ? part : written(part, units))).join("");
 }
 
-function written({ kind, value, digits, whole, isBare }: SaidQuantity, units: UnitHabit): string {
+function written({ kind, value, digits, whole, isBare }: MessageQuantity, units: UnitHabit): string {
   if (whole === undefined) return writeQuantity(kind, value, units, digits);
   const { number, unit } = inUnits(kind, value, units);
   if (!Number.isFinite(number)) return "-";
