@@ -34,7 +34,7 @@ it("is the smallest pack whose range covers the day with winter and age, whateve
 describe("the list of packs", () => {
   // A usual day of 10 km, a winter that takes twice as much and half left at ten years: 40 km are asked for.
   const few = [3, 4, 5].map((size) => inventedCandidate(size));
-  const said = (sentence: Parameters<typeof saidIn>[0]) => saidIn(sentence, "metric");
+  const said = (sentence: Parameters<typeof messageIn>[0]) => messageIn(sentence, "metric");
 
   it("says for each whether it is enough, why, and what is left of it", () => {
     const { needed_km, pack, packs, sentences } = enoughFor(inventedUse(), few);
