@@ -17,12 +17,12 @@ export interface MessageQuantity {
 /** A sentence whose quantities are still numbers, so that it can be said in the units of whoever reads it. */
 export type Message = readonly (string | MessageQuantity)[];
 
-/** A quantity for `say`. */
+/** A quantity for `message`. */
 export function quantity(kind: QuantityKind, value: number, digits?: number): MessageQuantity {
   return digits === undefined ? { kind, value } : { kind, value, digits };
 }
 
-/** A quantity for `say` in whole units, rounded down where not asked otherwise. */
+/** A quantity for `message` in whole units, rounded down where not asked otherwise. */
 export function whole(kind: QuantityKind, value: number, how: "down" | "up" | "nearest" = "down"): MessageQuantity {
   return { kind, value, whole: how };
 }
