@@ -100,7 +100,8 @@ describe("every figure", () => {
         expect(now?.spoken, caption).toBe(now?.said);
         said.push(now?.said ?? "");
       }
-      expect(said[0], caption).not.toBe(said[1]);
+      // A day ends at the hour it began at, but a key along it reads another one.
+      expect(new Set(said).size, caption).toBeGreaterThan(1);
       const all = await readings(page);
       const axis = sharedAxis(each);
       const where = (text: string) => text.split(":")[0];
