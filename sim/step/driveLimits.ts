@@ -25,8 +25,7 @@ export function driveExcess_Nm(context: RunContext): number {
   const rollBack_frac = share(motor.max_radps - interval.end_mps * gear.motor_radpm, 0, motor.rollBack_radps);
   const motorLimit_Nm = envelopeTorque_Nm(motor.envelope, motor_radps, terminal_V) * rollBack_frac;
   const let_frac = share(terminal_V, controller.min_V, controller.rollBackBelow_V) * context.ramp_frac;
-  const controllerLimit_Nm =
-    let_frac < 1 ? let_frac * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm) : controller.torque_Nm;
+  const controllerLimit_Nm = let_frac * Math.min(controller.torque_Nm, motor.envelope.peakTorque_Nm);
 
   const gripOver_Nm = (interval.wheel_N - interval.grip_N) / (gear.motor_radpm * gear.efficiency_frac);
   const drivelineOver_Nm = motor_Nm - interval.rotor_Nm - gear.drive_Nm;

@@ -101,6 +101,10 @@ it("lets the old gearbox's input pass motor torque less the rotor's inertia, wha
   expect(found.motor_Nm + 4).toBeCloseTo(-40, 9);
 });
 
+it("gives no torque where the box's own drag is more than the old shaft behind it carries", () => {
+  expect(braked({}, { driveline: { noLoadDrag_Nm: 10, limits: { propellerShaft_Nm: 3 } } }).motor_Nm).toBe(0);
+});
+
 it("lets the propeller shaft behind the box carry the box's drag as well", () => {
   const found = braked(
     {},

@@ -25,6 +25,13 @@ describe("a pass that meets the floor", () => {
     expect(totals.time_s).toBeCloseTo(18, 6);
     expect(totals.distance_m).toBeCloseTo(180, 5);
   });
+  it("ends at the floor itself, to the last digit, whatever the pack", () => {
+    for (let capacity_Ah = 0.003; capacity_Ah < 0.05; capacity_Ah *= 1.3) {
+      const pack = { floor_frac: 0.17, ceiling_frac: 0.83 };
+      const small = bareJob({ vehicle: resisting, module: { capacity_Ah }, pack });
+      expect(driven(small, steadyTrace(10, 20, 1)).endSoc_frac).toBe(0.17);
+    }
+  });
   it("ends at the speed that it had by then", () => {
     // 1 m/s² from rest: 700 J a second squared, and 1080 J in the pack: 1.24 s.
     const small = bareJob({ module: { capacity_Ah: 0.0015 }, pack: { floor_frac: 0.25, ceiling_frac: 0.75 } });
