@@ -13,8 +13,9 @@ const there = resample(
   ]),
   1,
 );
-/** 100 cells: 400 V resting, 50 to 500 V allowed. */
-const told = (changes: Changes, trace = there) => driveJob(bareJob(changes), trace).candidates[0].findings;
+/** 100 cells: 400 V resting, 50 to 500 V allowed; 2 kWh, which are soon driven. */
+const carWith = (changes: Changes) => bareJob({ ...changes, module: { capacity_Ah: 5, ...changes.module } });
+const told = (changes: Changes, trace = there) => driveJob(carWith(changes), trace).candidates[0].findings;
 const kinds = (changes: Changes, trace = there) => told(changes, trace).map(({ kind }) => kind);
 const window = (min_V: number, max_V: number): Changes => ({ controller: { min_V, max_V, regen: { isOn: false } } });
 
@@ -202,6 +203,54 @@ it("accessories that were shed", () => {
 
 it("one efficiency for everything", () => {
   expect(kinds({ motor: { loss: { kind: "flat", efficiency_frac: 0.85 } } })).toContain("flatEfficiency");
+});
+
+describe("gears in which the motor is at its top speed too early", () => {
+  const gears = [
+    { name: "low", gear_ratio: 2, efficiency_frac: 1 },
+    { name: "high", gear_ratio: 1, efficiency_frac: 1 },
+  ];
+  const words = (up_kmh: number, maxSpeed_rpm: number) =>
+    told({
+      motor: { maxSpeed_rpm },
+      driveline: { gears, shifting: { kind: "bySpeed", gears: ["low", "high"], up_kmh: [up_kmh] } },
+    })
+      .filter(({ kind }) => kind === "motorPastTopSpeed")
+      .map(({ sentence }) => saidIn(sentence, "metric"));
+
+  it("are told with the speed at which the next one follows, or the road's own", () => {
+    // 40 and 20 turns of radians a metre: 1200 rpm end at 11.3 and 22.6 km/h, of 36 km/h on the road.
+    expect(words(20, 1200)).toEqual([
+      "In low gear the motor is at its top speed at 11.3 km/h; high gear follows at 20 km/h.",
+      "In high gear the motor is at its top speed at 22.6 km/h; the road asks for 36 km/h.",
+    ]);
+  });
+  it("are none where the next one follows in time, or the road is no faster", () => {
+    expect(words(11, 1200)).toHaveLength(1);
+    expect(words(30, 4000)).toEqual([]);
+    expect(words(90, 4000)).toEqual([]);
+  });
+});
+
+it("a front axle that is engaged with its hubs free", () => {
+  const transferBox = {
+    ...{ high_ratio: 1, highEfficiency_frac: 1, low_ratio: 2, lowEfficiency_frac: 1, range: "high" as const },
+    ...{ isFrontEngaged: true, hubs: "free" as const, frontShaftDrag_Nm: 0, frontEfficiency_frac: 1 },
+  };
+  expect(kinds({ driveline: { transferBox } })).toContain("hubsFree");
+  expect(kinds({ driveline: { transferBox: { ...transferBox, hubs: "locked" } } })).not.toContain("hubsFree");
+  expect(kinds({ driveline: { transferBox: { ...transferBox, isFrontEngaged: false } } })).not.toContain("hubsFree");
+});
+
+it("what the client asks beside the day's distance", () => {
+  const job = { ...carWith({}), requirement: { topSpeed_kmh: 100 } };
+  expect(driveJob(job, there).candidates[0].findings.map(({ kind }) => kind)).toContain("topSpeedHeld");
+});
+
+it("a voltage above 60 V as deadly, and not at it", () => {
+  const cells = (seriesCells: number) => kinds({ module: { seriesCells } });
+  expect(cells(12)).not.toContain("highVoltage");
+  expect(cells(13)).toContain("highVoltage");
 });
 
 it("warnings before notes", () => {

@@ -37,6 +37,37 @@ it("says whether the car starts on the hill, with what is needed and what there 
   expect(found(100.5, hill)).toEqual([["hillStarts", "The car starts on 10 % in only: needs 83.5 Nm, has 101 Nm."]]);
 });
 
+it("speaks of the gear in which the start is easiest, whichever of them that is", () => {
+  const gears = [
+    { name: "first", gear_ratio: 2, efficiency_frac: 0.9 },
+    { name: "second", gear_ratio: 1, efficiency_frac: 0.9 },
+  ];
+  for (const order of [gears, gears.toReversed()]) {
+    const names = order.map(({ name }) => name);
+    const shifting = { kind: "bySpeed" as const, gears: names, up_kmh: [20] };
+    const car = { ...job(60), driveline: { ...job(60).driveline, gears: order, shifting } };
+    const [{ kind, sentence }] = requirementFindings(
+      { requirement: { startHill_ratio: 0.1 } },
+      prepare(car, car.packs[0]),
+    );
+    // Twice the ratio: half of 83.5 Nm.
+    expect([kind, saidIn(sentence, "metric")]).toEqual([
+      "hillStarts",
+      "The car starts on 10 % in first: needs 41.8 Nm, has 60 Nm.",
+    ]);
+  }
+});
+
+it("says for how many whole minutes a top speed is held that is not held for good", () => {
+  // 33.1 Nm at 566 rad/s lose a tenth of what is taken in, 2.08 kW: 100 K of 12 kJ/K in 9.6 minutes.
+  const heat = { capacity_kJpK: 12, cooling_WpK: 0, derateFrom_degC: 119, derateTo_degC: 120 };
+  const car = job(40);
+  const hot = { ...car, motor: { ...car.motor, heat, loss: { kind: "flat" as const, efficiency_frac: 0.9 } } };
+  const [{ kind, sentence }] = requirementFindings({ requirement: { topSpeed_kmh: 100 } }, prepare(hot, hot.packs[0]));
+  expect(kind).toBe("tooSlow");
+  expect(saidIn(sentence, "metric")).toBe("The car holds 100 km/h on the level for 9 minutes, not longer.");
+});
+
 it("says whether the top speed is reached, and what ends it", () => {
   // 6000 rpm are 628.3 rad/s, at 20 rad a metre 31.4 m/s or 113 km/h.
   expect(found(120, { topSpeed_kmh: 120 })).toEqual([

@@ -98,4 +98,8 @@ it("says how well the energy of a road from a thin log is known, and nothing of 
   expect(spreadOf(0.88, 1.12)).toEqual([["warning", `${words} ±12 % only; the kilometres are given with that.`]]);
   expect(spreadOf(0.96, 1.07)).toEqual([["note", `${words} -4 to +7 % only; the kilometres are given with that.`]]);
   expect(spreadOf(0.97, 1.03)).toEqual([]);
+  expect(spreadOf(1.02, 1.07)).toEqual([["note", `${words} -0 to +7 % only; the kilometres are given with that.`]]);
+  expect(spreadOf(0.951, 1.049)).toEqual([]);
+  expect(spreadOf(0.949, 1)).toEqual([["note", `${words} -5 to +0 % only; the kilometres are given with that.`]]);
+  expect([0.91, 0.89].map((low) => spreadOf(low, 1)[0][0])).toEqual(["note", "warning"]);
 });
