@@ -12,7 +12,7 @@ export function finishInterval(context: RunContext, totals: Totals, dt_s: number
   const { model, state, interval } = context;
   const { pack } = model;
   const isCut = meetsFloor(pack, state.pack, interval.current_A, dt_s);
-  const driven_frac = isCut ? Math.min(1, timeToFloor_s(pack, state.pack, interval.current_A) / dt_s) : 1;
+  const driven_frac = isCut ? timeToFloor_s(pack, state.pack, interval.current_A) / dt_s : 1;
   interval.driven_frac = driven_frac;
   interval.driven_s = driven_frac * dt_s;
   interval.driven_m = driven_frac * interval.distance_m;

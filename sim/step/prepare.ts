@@ -15,8 +15,7 @@ export function prepare(job: Job, pack: Pack): Model {
   const { vehicle, environment } = job;
   const driveline = prepareDriveline(job);
   const mass_kg = testMass_kg(vehicle, packMass_kg(pack, job.module));
-  const bodyDrag_Nm = vehicle.roadLoad.kind === "coastDown" ? 0 : vehicle.roadLoad.wheelDrag_Nm;
-  const road = prepareRoadLoad(job, mass_kg, bodyDrag_Nm + driveline.frontShaftDrag_Nm);
+  const road = prepareRoadLoad(job, mass_kg, driveline.frontShaftDrag_Nm);
   const radius_m = vehicle.tyres.loadedRadius_mm / MM_PER_M;
   const byParts = vehicle.inertia.kind === "parts";
   const ambient_K = environment.temperature_degC + ZERO_CELSIUS_K;

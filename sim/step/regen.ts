@@ -82,7 +82,6 @@ function regenExcess_Nm(context: RunContext, motor_Nm: number): number {
   const { model, start, interval } = context;
   const { motor, controller } = model;
   solveElectrical(context, motor_Nm);
-  if (motor_Nm === 0) return -1;
   const { terminal_V, controller_W, motor_radps } = interval;
   const faded_frac = fade_frac(controller, interval.mean_mps);
   const each_Nm = torquePerWatt(motor_radps);

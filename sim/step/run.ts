@@ -63,7 +63,7 @@ export function pass(context: RunContext, totals: Totals, trace: Trace, channels
     if (totals.reachedFloor) continue;
     if (channels) beginRow(context.scratch.row);
     const longest_s = from_mps === 0 && to_mps === 0 ? LONGEST_STAND_s : LONGEST_s;
-    const steps = dt_s > longest_s ? Math.ceil(dt_s / longest_s - ROUNDING_ratio) : 1;
+    const steps = Math.max(1, Math.ceil(dt_s / longest_s - ROUNDING_ratio));
     for (let k = 1; k <= steps && !totals.reachedFloor; k++) {
       const target_mps = k === steps ? to_mps : from_mps + ((to_mps - from_mps) * k) / steps;
       driveStep(context, totals, target_mps, dt_s / steps, channels !== undefined);

@@ -12,9 +12,9 @@ const PER_100_KMH_mps = 100 * MPS_PER_KMH;
  *   rolling at T = rolling at 20 degC / (1 + 0.0086 (T - 20));  drag in proportion to air density      [GTR15, Annex 4]
  *
  * Coast-down coefficients hold at reference conditions and the mass they were found at: f0 goes with mass, f1 and f2 do not.
- * Wheel-side drag is in them and not added; trailer and roof come on top.
+ * Wheel-side drag, that of front shafts that turn among it, is in them and not added; trailer and roof come on top.
  */
-export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: number): RoadLoad {
+export function prepareRoadLoad(job: Job, testMass_kg: number, shaftDrag_Nm: number): RoadLoad {
   const { vehicle, environment } = job;
   const { tyres, roadLoad, roof, trailer } = vehicle;
   const air_kgpm3 = airOf_kgpm3(job);
@@ -54,7 +54,7 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, wheelDrag_Nm: num
     rolling_Npmps: 0,
     drag_Npmps2: 0.5 * air_kgpm3 * (dragArea_m2 + extraDragArea_m2),
     headWind_mps,
-    wheelDrag_N: wheelDrag_Nm / (tyres.loadedRadius_mm / MM_PER_M),
+    wheelDrag_N: (roadLoad.wheelDrag_Nm + shaftDrag_Nm) / (tyres.loadedRadius_mm / MM_PER_M),
   };
 }
 

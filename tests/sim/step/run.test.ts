@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { LIMITS } from "../../../sim/step/limits.ts";
 import { prepare } from "../../../sim/step/prepare.ts";
 import { run } from "../../../sim/step/run.ts";
@@ -103,6 +104,13 @@ it("sheds accessories that the pack cannot feed, and counts them", () => {
   );
   expect(totals.ledger.accessories_J).toBeCloseTo(4000, 3);
   expect(totals.shed_J).toBeCloseTo(6000, 3);
+});
+
+it("reaches each speed of its road to the last digit, in however many steps", () => {
+  const rows = Array.from({ length: 30 }, (_, i) => [3 * i, 10 + 7.31 * Math.sin(i)] as const);
+  const { channels } = driven(bareJob({ controller: { regen: { isOn: true } } }), traceOf(rows), 0.5);
+  expect(channels.speed_mps).toEqual(channels.target_mps);
+  expect([...channels.speed_mps]).toEqual(rows.map(([, speed_kmh]) => speed_kmh * MPS_PER_KMH));
 });
 
 describe("samples more than a second apart", () => {

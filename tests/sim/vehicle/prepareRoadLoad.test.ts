@@ -35,6 +35,8 @@ describe("the road load of a car", () => {
     expect(rolling_N(road, 100 / 3.6, 0.9)).toBeCloseTo(0.9 * 1000 * G * 0.015, 9);
     expect(drag_N(road, 20)).toBeCloseTo(0.5 * 1.189 * 0.8 * 400, 9);
     expect(road.wheelDrag_N).toBeCloseTo(6 / 0.3, 9);
+    const dragging = { ...physical, wheelDrag_Nm: 9 };
+    expect(prepareRoadLoad(car({ roadLoad: dragging, tyres }), 1000, 6).wheelDrag_N).toBeCloseTo(15 / 0.3, 9);
   });
 
   it("rolls the same in the cold where its tyres are said not to follow the temperature", () => {

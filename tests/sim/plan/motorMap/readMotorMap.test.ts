@@ -254,6 +254,7 @@ describe("maps refused", () => {
     ["rpm \\ Nm,20,40\n1000,1,1\n2000,1,1", "map-lossless", /no loss anywhere/],
     ["rpm \\ Nm,20,40\n1000,0.8,0.9\n90000,0.85,0.9", "map-axis", /at most 30000 rpm/],
     ["", "map-empty", /no line/],
+    [" \n,,\n", "map-empty", /no line/],
     ["a letter to the workshop", "map-shape", /no table/],
   ])("%j: %s", (text, code, message) => {
     const problems = problemsOf(text);
@@ -307,6 +308,34 @@ it("gives finite losses or problems for any text, and nothing else", () => {
     { numRuns: 300, seed: 8 },
   );
   expect(read).toBeGreaterThanOrEqual(300);
+});
+
+describe("what is said of a map that was read", () => {
+  const losses = (cells: string) => `loss W: rpm down\nrpm \\ Nm,0,20,40\n0,0,0,0\n1000,50,80,150\n2000,90,${cells}`;
+
+  it("counts the nodes that it had and those that were filled, and nothing where none was", () => {
+    const whole = readMotorMap("map.csv", losses("130,220"));
+    expect(whole).toMatchObject({ givenCount: 9, filledCount: 0, notes: ["losses read in W"] });
+    const gap = readMotorMap("map.csv", losses(",220"));
+    expect(gap).toMatchObject({ givenCount: 8, filledCount: 1 });
+    expect(gap.notes[1]).toBe(
+      "1 of 9 nodes (no torque, no speed, gaps) filled by a four-term law fitted to the others",
+    );
+  });
+
+  it("has twelve faults told at most", () => {
+    const rows = Array.from({ length: 20 }, (_, i) => `${1000 + 1000 * i},0.8,1.3`);
+    expect(problemsOf(["rpm \\ Nm,20,40", ...rows].join("\n"))).toHaveLength(12);
+  });
+
+  it("is no grid with fewer than a quarter of its nodes", () => {
+    // Five of twenty nodes, nought counted in; and four.
+    const sparse = (last: string) => `rpm \\ Nm,20,40,60\n1000,0.8,,\n2000,,0.85,\n3000,,,0.9\n4000,0.8,,${last}`;
+    expect(readMotorMap("map.csv", sparse("0.9")).givenCount).toBe(5);
+    expect(problemsOf(sparse(""))[0]?.message).toBe(
+      "found 4 values over 5 speeds and 4 torques, wanted a grid: the same torques at each speed",
+    );
+  });
 });
 
 describe("wild cells", () => {
