@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import type { Candidate, Stands } from "../../../../sim/plan/driveReport.ts";
 import { drivingFindings, isCannot } from "../../../../sim/plan/findings/drivingFindings.ts";
 import type { Range } from "../../../../sim/plan/going/range.ts";
@@ -8,7 +8,7 @@ import { inventedCandidate } from "../../../support/inventedCandidate.ts";
 const range: Range = { distance_m: 50_000, end: "floor", isThereAndBack: false, rise_m: 0 };
 function said(changes: Partial<Candidate>, of: Partial<Range> = {}) {
   const found = drivingFindings(inventedCandidate(10, changes), { ...range, ...of });
-  return found.map(({ kind, weight, sentence }) => [kind, weight, saidIn(sentence, "metric")]);
+  return found.map(({ kind, weight, sentence }) => [kind, weight, messageIn(sentence, "metric")]);
 }
 const limited = (changes: Partial<Candidate["limited_s"]>) => ({ ...inventedCandidate(10).limited_s, ...changes });
 const stands: Stands = {

@@ -216,7 +216,7 @@ describe("gears in which the motor is at its top speed too early", () => {
       driveline: { gears, shifting: { kind: "bySpeed", gears: ["low", "high"], up_kmh: [up_kmh] } },
     })
       .filter(({ kind }) => kind === "motorPastTopSpeed")
-      .map(({ sentence }) => saidIn(sentence, "metric"));
+      .map(({ sentence }) => messageIn(sentence, "metric"));
 
   it("are told with the speed at which the next one follows, or the road's own", () => {
     // 40 and 20 turns of radians a metre: 1200 rpm end at 11.3 and 22.6 km/h, of 36 km/h on the road.

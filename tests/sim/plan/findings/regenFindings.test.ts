@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { saidIn } from "../../../../shared/quantity/said.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import type { RefusedBraking } from "../../../../sim/plan/driveReport.ts";
 import { regenFindings } from "../../../../sim/plan/findings/regenFindings.ts";
 import { bareJob } from "../../../support/bareCar.ts";
@@ -10,7 +10,7 @@ const said = (refused: { full?: RefusedBraking; cold?: RefusedBraking }, of = jo
   regenFindings(of, inventedCandidate(10, { refused })).map(({ kind, weight, sentence }) => [
     kind,
     weight,
-    saidIn(sentence, "metric"),
+    messageIn(sentence, "metric"),
   ]);
 
 it("says nothing where nothing was refused", () => expect(said({})).toEqual([]));

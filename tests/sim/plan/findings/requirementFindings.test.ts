@@ -51,7 +51,7 @@ it("speaks of the gear in which the start is easiest, whichever of them that is"
       prepare(car, car.packs[0]),
     );
     // Twice the ratio: half of 83.5 Nm.
-    expect([kind, saidIn(sentence, "metric")]).toEqual([
+    expect([kind, messageIn(sentence, "metric")]).toEqual([
       "hillStarts",
       "The car starts on 10 % in first: needs 41.8 Nm, has 60 Nm.",
     ]);
@@ -65,7 +65,7 @@ it("says for how many whole minutes a top speed is held that is not held for goo
   const hot = { ...car, motor: { ...car.motor, heat, loss: { kind: "flat" as const, efficiency_frac: 0.9 } } };
   const [{ kind, sentence }] = requirementFindings({ requirement: { topSpeed_kmh: 100 } }, prepare(hot, hot.packs[0]));
   expect(kind).toBe("tooSlow");
-  expect(saidIn(sentence, "metric")).toBe("The car holds 100 km/h on the level for 9 minutes, not longer.");
+  expect(messageIn(sentence, "metric")).toBe("The car holds 100 km/h on the level for 9 minutes, not longer.");
 });
 
 it("says whether the top speed is reached, and what ends it", () => {
