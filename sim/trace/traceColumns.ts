@@ -1,3 +1,4 @@
+import { LINE_END } from "../../shared/lineEnd.ts";
 import { MPS_PER_KMH, MPS_PER_MPH } from "../../shared/units.ts";
 
 /** Speed columns a trace may have, each with what one of its units is in metres a second. */
@@ -14,7 +15,7 @@ export function cellsOf(line: string): string[] {
 
 /** Lines of a text without its byte order mark, whatever the line ends; blank lines at the end are dropped. */
 export function linesOf(text: string): string[] {
-  const lines = text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/);
+  const lines = text.replace(/^\uFEFF/, "").split(LINE_END);
   while (lines.length > 0 && lines[lines.length - 1].trim() === "") lines.pop();
   return lines;
 }
@@ -30,7 +31,7 @@ export function isNoText(text: string): boolean {
  */
 export function isTraceCsv(text: string): boolean {
   if (isNoText(text.slice(0, 4096))) return false;
-  const header = cellsOf(text.replace(/^\uFEFF/, "").split(/\r\n|\n|\r/, 1)[0] ?? "");
+  const header = cellsOf(text.replace(/^\uFEFF/, "").split(LINE_END, 1)[0] ?? "");
   const rest = header.filter((name) => name !== "time_s" && name !== "elevation_m");
   const isOnceEach = new Set(header).size === header.length;
   return isOnceEach && header.includes("time_s") && rest.length === 1 && Object.hasOwn(speedColumns, rest[0]);

@@ -1,3 +1,4 @@
+import { logAverage } from "simple-statistics";
 import type { Motor } from "../../../shared/job/schema/motor.ts";
 import { genericLoss } from "../../../shared/parts/genericLoss.ts";
 import { InputError, type Problem } from "../../../shared/problems.ts";
@@ -103,7 +104,7 @@ interface SheetLoss {
 /** Least squares of the relative errors at the points and, weakly, of the relative change of each coefficient. */
 function pullTowards(usual: FourTermLaw, points: readonly SheetLoss[]): FourTermLaw {
   const ratios = points.map((point) => point.given_W / fourTermLoss_W(usual, point.torque_Nm, point.speed_radps));
-  const scale = Math.exp(ratios.reduce((sum, ratio) => sum + Math.log(ratio), 0) / ratios.length);
+  const scale = logAverage(ratios);
   const start = [usual.copper_coeff, usual.iron_coeff, usual.windage_coeff, usual.constant_W].map(
     (coeff) => coeff * scale,
   );

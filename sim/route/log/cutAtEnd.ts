@@ -1,3 +1,4 @@
+import { LINE_END } from "../../../shared/lineEnd.ts";
 import { type Encoding, textStart } from "./decodeText.ts";
 import type { LogFormat } from "./logFile.ts";
 
@@ -20,7 +21,7 @@ export function cutAtEnd(bytes: Uint8Array, encoding: Encoding, format: LogForma
   const whole = { isCut: false, sound: bytes };
   const from = Math.max(0, bytes.length - TAIL_BYTES) & ~1;
   const tail = textStart(bytes.subarray(from), encoding, TAIL_BYTES + 1);
-  const lines = tail.split(/\r\n|\n|\r/);
+  const lines = tail.split(LINE_END);
   const [last] = lines.slice(-1);
   const before = lines.slice(-1 - ROWS_ALIKE, -1);
   const previous = before[before.length - 1] ?? "";

@@ -1,3 +1,4 @@
+import { LINE_END } from "../../../shared/lineEnd.ts";
 import { inputError } from "../../../shared/problems.ts";
 import type { LogFormat } from "./logFile.ts";
 
@@ -99,7 +100,7 @@ function isGpx(text: string): boolean {
 /** Sentences in a fifth of the lines at least, or several in a text without lines. */
 function isNmea(text: string): boolean {
   const sentences = text.match(/\$[A-Z]{2}(?:RMC|GGA|GNS|VTG|ZDA|GSA|GSV|GLL),/g)?.length ?? 0;
-  const lines = text.split(/\r\n|\n|\r/).length;
+  const lines = text.split(LINE_END).length;
   return sentences > 0 && 5 * sentences >= lines;
 }
 

@@ -1,3 +1,4 @@
+import { bisector } from "d3-array";
 import { inputError } from "../../../shared/problems.ts";
 import { countOf } from "./countOf.ts";
 import type { Fixes } from "./fixes.ts";
@@ -110,16 +111,9 @@ function clash_s(fixes: Fixes, a: Piece, b: Piece): number {
   return places.some((apart_m) => apart_m > APART_m) ? to_s - from_s : 0;
 }
 
-/** Row of a piece nearest in time, by halving. */
+/** Row of a piece nearest in time. */
 function nearest(fixes: Fixes, { rows }: Piece, at_s: number): number {
-  let [low, high] = [0, rows.length - 1];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (fixes.time_s[rows[middle]] <= at_s) low = middle;
-    else high = middle;
-  }
-  const isLow = Math.abs(fixes.time_s[rows[low]] - at_s) <= Math.abs(fixes.time_s[rows[high]] - at_s);
-  return rows[isLow ? low : high];
+  return rows[bisector((row: number) => fixes.time_s[row]).center(rows, at_s)];
 }
 
 /** What each car's first track is called or, where that does not tell all apart, `track 1`, `track 2`. */

@@ -1,3 +1,4 @@
+import { rootMeanSquare } from "simple-statistics";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import type { Characteristics } from "../../trace/characteristics.ts";
 
@@ -33,13 +34,12 @@ export function standardCycleLike(trip: Characteristics, cycles: readonly CycleC
 }
 
 function distance(a: Characteristics, b: Characteristics): number {
-  const parts = [
+  return rootMeanSquare([
     logRatio(a.moving_mps, b.moving_mps),
     logRatio(a.max_mps, b.max_mps),
     logRatio(a.relativePositiveAcceleration_mps2, b.relativePositiveAcceleration_mps2),
     0.4 * (stopsPerKm(a) - stopsPerKm(b)),
-  ];
-  return Math.sqrt(parts.reduce((sum, part) => sum + part * part, 0) / parts.length);
+  ]);
 }
 
 /** Speeds and accelerations of something that hardly moves are held off zero, so that the logarithm stays finite. */
