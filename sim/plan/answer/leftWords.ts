@@ -19,11 +19,11 @@ function leftNumber(left: number): string {
 
 /** What is left in a sentence: "about 32 km left", "about 2 km short". */
 export function leftPhrase(left_km: number, isAtLeast = false): Message {
-  return [...leftAmount(left_km, isAtLeast), left_km < 0 ? " short" : " left"];
+  return [...leftAmount(left_km, isAtLeast, false), left_km < 0 ? " short" : " left"];
 }
 
 /** The amount alone: "about 32 km", without its unit where asked. The word "short" is the caller's. */
-export function leftAmount(left_km: number, isAtLeast = false, isBare = false): Message {
+export function leftAmount(left_km: number, isAtLeast: boolean, isBare: boolean): Message {
   const about = isAtLeast ? "at least" : "about";
   const amount = left_km < 0 ? whole("distance", -left_km, "up") : whole("distance", left_km, "down");
   return message`${about} ${isBare ? bare(amount) : amount}`;

@@ -110,8 +110,9 @@ describe("the totals add", () => {
   it("what passed the terminals, either way", () => {
     expect(totals.terminal_J).toBeCloseTo(397 * 6 * 4 - 402 * 3 * 3, 9);
   });
-  it("what the controller gave back, as a number above zero", () => {
+  it("what the controller gave back, as a number above zero, and nothing that it took", () => {
     expect(totals.regen_J).toBeCloseTo(1500 * 3, 9);
+    expect(accounted({ controller_W: 0.5 }).totals.regen_J).toBe(0);
   });
   it("accessories that were not served", () => {
     expect(totals.shed_J).toBeCloseTo(100 * 7, 9);

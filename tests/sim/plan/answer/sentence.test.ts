@@ -33,6 +33,7 @@ describe("a car that does not do what else is asked of it", () => {
 
   it("is said first, and then what the pack does", () => {
     const { headline, text } = wordsOf(answer);
+    expect(answerWords(answer).isStop).toBe(false);
     expect(headline).toBe("The car does not do what is asked.");
     expect(text).toMatch(/^The car does not start on 1 in 4\. For the day, 5\.1 kWh is enough\. A usual day/);
   });
@@ -40,6 +41,7 @@ describe("a car that does not do what else is asked of it", () => {
 
 describe("the sentence", () => {
   it("says the three conditions of a pack that is enough", () => {
+    expect(answerWords(answered([5.1], 0.01)).isStop).toBe(false);
     expect(wordsOf(answered([5.1], 0.01))).toEqual({
       headline: "5.1 kWh: enough.",
       text: "A usual day of 10 km ends with about 41 km left, in winter about 15, and at ten years, in winter, still about 2.",
@@ -98,6 +100,35 @@ describe("the sentence", () => {
     );
   });
 
+  it("says how often the longest day comes", () => {
+    const often = (longestDaysAYear: number) =>
+      /101 km (.*), needs/.exec(wordsOf(answered([10], 0, { longestDay_km: 101, longestDaysAYear })).text)?.[1];
+    expect([1, 2, 12].map(often)).toEqual(["once a year", "twice a year", "12 times a year"]);
+  });
+
+  it("does not speak of a longest day no longer than the usual one, nor where the car falls behind", () => {
+    expect(wordsOf(answered([10], 0, { longestDay_km: 10 })).text).not.toContain("longest");
+    expect(wordsOf(answered([10], 0, { longestDay_km: 10.1 })).text).toContain("longest");
+    const behind = answerFor(inventedUse({ longestDay_km: 50 }), [inventedCandidate(10, { missed_km: 1 })], [[]]);
+    expect(wordsOf(behind).text).not.toContain("longest");
+  });
+
+  it("says nothing of other packs where there is only one", () => {
+    expect(wordsOf(answered([1], 0)).text).not.toContain("packs");
+    expect(wordsOf(answered([1, 0.5], 0)).text).toContain("None of these packs is enough; this one goes furthest.");
+    expect(wordsOf(answered([4.2, 4.4], 0.1)).text).toContain("None of these packs");
+  });
+
+  it("says of a smaller one which is only just so where none is enough with all that is not known", () => {
+    expect(wordsOf(answered([3, 4.2], 0.1), 0).text).toContain(
+      "None is enough with all that is not known; 4.2 kWh is only just so.",
+    );
+    // Before that is known nothing is said of it.
+    const unknown = answerFor(use, [inventedCandidate(3), inventedCandidate(4.2)], undefined);
+    expect(wordsOf(unknown, 0).text).not.toMatch(/None|smallest/);
+    expect(wordsOf(unknown, 1).headline).toBe("4.2 kWh: calculating …");
+  });
+
   it("says what may keep the car from driving the road", () => {
     const grip = inventedUnknown(100, 0, 90, { path: "environment.grip_coeff", failsAtHigh: true });
     const { headline, text } = wordsOf(answerFor(use, [inventedCandidate(10)], [[grip]]));
@@ -116,6 +147,12 @@ describe("what cannot be", () => {
     expect(wordsOf(answer, 1).headline).toBe("20 kWh: stop.");
     expect(wordsOf(answer, 1).text).toMatch(/^Full, this pack has 999 V\. .* The smallest that is enough is 8 kWh\.$/);
     expect(wordsOf(answer, 1).text).not.toContain("km");
+  });
+
+  it("is a stop beside others of which none is enough", () => {
+    expect(wordsOf(answerFor(use, [inventedCandidate(1), above], [[], []]), 1).text).toContain(
+      "None of the others is enough.",
+    );
   });
 
   it("is said where no pack may be used at all", () => {
@@ -141,7 +178,9 @@ describe("what cannot be", () => {
       limit: "motor" as const,
     };
     const still = inventedCandidate(20, { rangeEnd: "stuck", findings, stands });
-    const { headline, text } = wordsOf(answerFor(use, [still], [[]]));
+    const answer = answerFor(use, [still], [[]]);
+    const { headline, text } = wordsOf(answer);
+    expect(answerWords(answer).isStop).toBe(false);
     expect(headline).toBe("The car cannot drive this road.");
     expect(text).toMatch(/^Does not start: needs 41 Nm in third, has 30\./);
     expect(text).not.toContain("km");

@@ -39,6 +39,43 @@ it("names the next one where the first alone leaves the band below home", () => 
   expect(settlement?.next?.id).toBe("weighing");
 });
 
+it("names the value that may cost most of those that one measurement makes known", () => {
+  const keys = ["removed", "added", "load"];
+  const parts = [2, 5, 3].map((km, i) => inventedUnknown(44, km, km, { path: `vehicle.${keys[i]}_kg` }));
+  const [settlement] = answered(...parts).settlements;
+  expect(settlement).toMatchObject({ path: "vehicle.added_kg", value: 1 });
+  // All three are the weight: 1.25 km of 5, 0.75 of 3 and half of 2.
+  expect(settlement?.worth.low).toBeCloseTo(1 - Math.hypot(1.25, 0.75, 0.5), 12);
+  expect(settlement?.rest).toEqual({ value: 1, low: 1, high: 1 });
+});
+
+it("decides nothing by a value from which on the car may not drive the road, nor beyond a band", () => {
+  const grip = inventedUnknown(44, 0, 8, { path: "environment.grip_coeff", failsAtLow: true });
+  const [failing] = answered(grip).settlements;
+  expect(failing).not.toHaveProperty("enough");
+  expect(failing).not.toHaveProperty("notEnough");
+  // Rolling resistance may cost 1.5 km and bring 0.25; the weight costs 1.475, which no rolling resistance makes up for.
+  const small = inventedUnknown(44, 1, 6);
+  const heavy = inventedUnknown(44, 0, 5.9, { path: "vehicle.kerb_kg" });
+  const [open] = answered(small, heavy).settlements;
+  expect(open?.path).toBe("vehicle.tyres.rolling_coeff");
+  expect(open).not.toHaveProperty("enough");
+  expect(open?.notEnough?.value).toBeCloseTo(1 + 0.1 * (1 / 1.5), 12);
+});
+
+it("decides to the other side of a value that helps the more of it there is", () => {
+  const [settlement] = answered({ ...rolling, atLow_km: 36, atHigh_km: 52 }).settlements;
+  expect(settlement?.enough?.side).toBe("above");
+  expect(settlement?.notEnough?.side).toBe("below");
+  expect(settlement?.notEnough?.value).toBeCloseTo(0.95, 12);
+});
+
+it("has nothing to measure that costs nothing", () => {
+  const harmless = inventedUnknown(44, 8, 0, { path: "accessories.standing_W" });
+  const first = answered(rolling, harmless).measureFirst;
+  expect(first.map(({ measurement, cost_km }) => [measurement.id, cost_km])).toEqual([["coastDown", 2]]);
+});
+
 it("puts before all others what may keep the car from driving the road", () => {
   const grip = inventedUnknown(44, 0, 40, { path: "environment.grip_coeff", failsAtHigh: true });
   const answer = answered(rolling, grip);
