@@ -30,9 +30,8 @@ const PARTS = Array.from({ length: 30 }, (_, i) => 0.5 ** i);
  * its own error: the law is fitted, not forces at mean speeds, so that wide bands make no error. Two terms as [J1263, evaluation],
  * three as [GTR15, Annex 4, para 4.3.1] and [ISO10521-1, coast-down].
  *
- * Starts from the steady force of the first band and goes on by Gauss and Newton, a step halved until the misfit falls. It ends where that
- * falls no more, as it must at the last digit. Undefined where there are fewer bands than terms, or where no law with a force above zero
- * fits.
+ * Starts from a small steady force and goes on by Gauss and Newton, a step halved until the misfit falls. It ends where that falls no
+ * more, as it must at the last digit. Undefined where there are fewer bands than terms, or where no law with a force above zero fits.
  */
 export function fitCoastDown(bands: readonly TimedBand[], effective_kg: number, terms: Terms): CoastFit | undefined {
   if (bands.length < terms) return undefined;
@@ -44,8 +43,8 @@ export function fitCoastDown(bands: readonly TimedBand[], effective_kg: number, 
       powers.map((power) => coastTimeSlope(forceOf(at), effective_kg, high_mps, low_mps, power) / sigma_s),
     );
 
-  const steady_N = timeOf([1, 0], bands[0], effective_kg) / bands[0].time_s;
-  let at = powers.map((power) => (power === 0 ? steady_N : 0));
+  // One newton, whatever the speed: a step about doubles a force that is too small, so that it is soon large enough.
+  let at = powers.map((power) => 0 ** power);
   while (true) {
     const left = weighted(at);
     const misfit = Math.hypot(...left);

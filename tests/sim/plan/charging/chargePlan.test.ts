@@ -50,6 +50,33 @@ describe("a pack at a supply", () => {
     expect(row.emptyToFull?.time_h).toBeCloseTo(20 / 2.3, 3);
   });
 
+  it("tells what the control pilot shows, but in mode 1, which has none", () => {
+    const facts = planned(flatPack(20), socketOf(32), socketOf(10, { mode: "mode1" }), socketOf(5)).supplies;
+    expect(facts.map(({ pilotDuty_frac }) => pilotDuty_frac)).toEqual([32 / 60, undefined, undefined]);
+    expect(facts[0]).toMatchObject({ name: "Supply", wall_kW: 7.36, given_kW: 7.36 });
+  });
+
+  it("has in the car's charge what the cells hold and how long the voltage held the current back", () => {
+    const [[row]] = planned(straightPack, socketOf(32, { price_perkWh: 0.5 })).rows;
+    const { time_h = 0, taper_h = 0, stored_kWh = 0, wall_kWh = 0, cost } = row.emptyToFull ?? {};
+    // 37/40 of 60 Ah at 30 A, then 540 s x ln 10.
+    expect(Math.abs(time_h / (1.85 + (540 * Math.log(10)) / 3600) - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(taper_h / ((540 * Math.log(10)) / 3600) - 1)).toBeLessThan(0.02);
+    expect(stored_kWh).toBeGreaterThan(3.5);
+    expect(stored_kWh).toBeLessThan(3.6);
+    expect(cost).toBeCloseTo(0.5 * wall_kWh, 12);
+    expect(planned(straightPack, socketOf(32)).rows[0][0].emptyToFull).not.toHaveProperty("cost");
+  });
+
+  it("is not charged where it would take more than two hundred hours", () => {
+    // 20 kWh at a little more and a little less than 100 W.
+    const at = (power_kW: number) => planned({ ...flatPack(20), charger: { power_kW } }, socketOf(32)).rows[0][0];
+    expect(at(0.101).emptyToFull?.time_h).toBeCloseTo(198, 0);
+    expect(messageIn(at(0.099).stop ?? [], "metric")).toBe(
+      "The charge does not get on: the cells take hardly any current.",
+    );
+  });
+
   it("says what sets the pace", () => {
     const paceOf = (changes: Changes, current_A: number) => planned(changes, socketOf(current_A)).rows[0][0].limit;
     expect(paceOf({ ...flatPack(20), charger: { power_kW: 2 } }, 32)).toBe("charger");
@@ -92,6 +119,15 @@ describe("what is said beside the hours", () => {
     const short = words(planned(flatPack(5), household).cautions);
     expect(short).not.toMatch(/not made for hours/);
     expect(short).toMatch(/feel the plug.*licensed electrician decide/);
+  });
+  it("says what is not known of the charger, and from which temperature on the cells take charge", () => {
+    const notes = words(planned(flatPack(20), socketOf(32)).notes);
+    expect(notes).toMatch(/The charger’s power is not entered/);
+    expect(notes).toMatch(/take no charge at or below 0 °C and all of it from 10 °C/);
+    expect(words(planned({ ...flatPack(20), charger: { power_kW: 3 } }, socketOf(32)).notes)).not.toMatch(
+      /not entered/,
+    );
+    expect(words(planned(flatPack(20), socketOf(32)).notes)).not.toMatch(/No supply is entered/);
   });
   it("asks for a circuit of its own behind a wall unit, 125 % of the load by the American code", () => {
     expect(words(planned(flatPack(20), socketOf(32)).cautions)).toMatch(

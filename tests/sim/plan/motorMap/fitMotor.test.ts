@@ -101,6 +101,63 @@ describe("a motor from its datasheet", () => {
   });
 });
 
+describe("the figures of a fitted motor", () => {
+  const points = [point(4000, 60), point(8000, 30)];
+  const motor = fitDatasheet({ ...sheet, points });
+
+  it("have each point's loss as given and as the law has it", () => {
+    const [first] = motor.residuals;
+    const speed_radps = 4000 * RADPS_PER_RPM;
+    expect(first.given_W).toBeCloseTo(fourTermLoss_W(law, 60, speed_radps), 6);
+    expect(first.fitted_W).toBeCloseTo(fourTermLoss_W(motor.law, 60, speed_radps), 9);
+    expect(first.fitted_frac).toBeCloseTo((60 * speed_radps) / (60 * speed_radps + first.fitted_W), 12);
+  });
+  it("lose at continuous power and base speed what the heat limit is made of", () => {
+    // 102 kW / 140 Nm = 728.6 rad/s; 50 kW there are 68.6 Nm.
+    const base_radps = 102_000 / 140;
+    expect(motor.continuousLoss_W).toBeCloseTo(fourTermLoss_W(motor.law, 50_000 / base_radps, base_radps), 6);
+    expect(motor).toMatchObject({ reference_V: 300, maxSpeed_rpm: 12_000, continuousPower_kW: 50 });
+    expect(motor.notes.at(-1)).toBe(
+      `50 kW for as long as asked becomes the heat limit: cooling that carries off the ${Number(motor.continuousLoss_W.toPrecision(2))} W lost at base speed, in air of 40 degC`,
+    );
+  });
+  it("are in proportion: twice the loss at a point is twice each coefficient", () => {
+    const [{ efficiency_frac, ...place }] = points;
+    const fitted = (lost: number) =>
+      fitDatasheet({ ...sheet, points: [{ ...place, efficiency_frac: 1 / (1 + lost * (1 / efficiency_frac - 1)) }] })
+        .law;
+    const [once, twice] = [fitted(1), fitted(2)].map((found) => Object.values(found));
+    for (const [i, coeff] of once.entries()) expect(twice[i] / coeff).toBeCloseTo(2, 6);
+  });
+  it("are those of the usual motor where one point says just that", () => {
+    const usual = fitDatasheet(sheet).law;
+    const speed_radps = 5000 * RADPS_PER_RPM;
+    const shaft_W = 50 * speed_radps;
+    const efficiency_frac = shaft_W / (shaft_W + fourTermLoss_W(usual, 50, speed_radps));
+    const found = fitDatasheet({ ...sheet, points: [{ speed_rpm: 5000, torque_Nm: 50, efficiency_frac }] }).law;
+    for (const [key, coeff] of Object.entries(usual))
+      expect(found[key as keyof typeof found] / coeff, key).toBeCloseTo(1, 6);
+  });
+  it("are told with how many points settle them: four", () => {
+    const noted = (count: number) => {
+      const some = [1500, 3000, 6000, 9000].slice(0, count).map((rpm) => point(rpm, 50));
+      return fitDatasheet({ ...sheet, points: some }).notes.join("\n");
+    };
+    expect(noted(1)).toMatch(/^the law meets the point to/);
+    expect(noted(3)).toMatch(/3 of at least 4 points that would settle the law/);
+    expect(noted(4)).not.toMatch(/at least 4/);
+  });
+});
+
+it("takes the figures of a small motor, and points at its very limits", () => {
+  const small = { peakTorque_Nm: 0.9, peakPower_kW: 0.8, continuousPower_kW: 0.8, topSpeed_rpm: 12_000, rated_V: 0.9 };
+  const points = [{ speed_rpm: 12_000, torque_Nm: 0.9, efficiency_frac: 0.8 }];
+  expect(fitDatasheet({ ...sheet, ...small, points }).continuousPower_kW).toBe(0.8);
+  expect(
+    fitDatasheet({ ...sheet, points: [{ speed_rpm: 0.5, torque_Nm: 0.5, efficiency_frac: 0.1 }] }).residuals,
+  ).toHaveLength(1);
+});
+
 describe("datasheets refused", () => {
   it.each<[string, Partial<Datasheet>, RegExp]>([
     [
@@ -123,6 +180,31 @@ describe("datasheets refused", () => {
     ["sheet-power", { peakPower_kW: 300 }, /is only 176 kW/],
     ["sheet-power", { continuousPower_kW: 110 }, /at most the peak power/],
     ["sheet-range", { rated_V: 0 }, /above 0 wanted/],
+    ["sheet-range", { peakTorque_Nm: Number.POSITIVE_INFINITY }, /found Infinity/],
+    [
+      "sheet-range",
+      { points: [{ speed_rpm: 0, torque_Nm: 60, efficiency_frac: 0.9 }] },
+      /found 0 rpm, above 0 to 12000/,
+    ],
+    [
+      "sheet-range",
+      { points: [{ speed_rpm: 4000, torque_Nm: 0, efficiency_frac: 0.9 }] },
+      /found 0 Nm, above 0 to 140/,
+    ],
+    [
+      "sheet-efficiency",
+      { points: [{ speed_rpm: 4000, torque_Nm: 60, efficiency_frac: 2 }] },
+      /found 2, above 0 and below 1 wanted$/,
+    ],
+    [
+      "sheet-efficiency",
+      { points: [{ speed_rpm: 4000, torque_Nm: 60, efficiency_frac: 100 }] },
+      /found 100, above 0 and below 1 wanted$/,
+    ],
+    ["sheet-efficiency", { points: [{ speed_rpm: 4000, torque_Nm: 60, efficiency_frac: 0 }] }, /found 0, above 0/],
+    ["sheet-efficiency", { points: [{ speed_rpm: 4000, torque_Nm: 60, efficiency_frac: 1 }] }, /found 1, above 0/],
+    // Beyond both limits whichever way round: no changing over.
+    ["sheet-range", { points: [{ speed_rpm: 60, torque_Nm: 13_000, efficiency_frac: 0.9 }] }, /13000 Nm/],
     ["sheet-range", { topSpeed_rpm: Number.NaN }, /found NaN/],
   ])("%s %j", (code, wrong, message) => {
     const [problem] = problemsOf(wrong);

@@ -54,6 +54,15 @@ describe("axle loads", () => {
     });
   });
 
+  it("have their total, and the share of it that rests in front", () => {
+    const [arrived, empty] = axleLoads(job, weightsOf());
+    expect(arrived).toMatchObject({ total_kg: 950, frontShare_frac: 500 / 950 });
+    expect(arrived.gravityPlace_mm).toBeCloseTo((2400 * 450) / 950, 9);
+    expect(empty.total_kg).toBeCloseTo(950 - 180 + 60 + 200, 9);
+    expect(empty.frontShare_frac).toBeCloseTo(482.083 / 1030, 5);
+    expect([arrived.pack, empty.pack]).toEqual([undefined, "only"]);
+  });
+
   it("sum to the mass, and have their centre of gravity where it is, whatever is aboard", () => {
     const item = fc.record({
       name: fc.constant("x"),

@@ -37,7 +37,11 @@ describe("a law fitted to times", () => {
     const bands = timed(square);
     const two = fitCoastDown([bands[0], bands[5]], MASS_kg, 2);
     expect(two?.f2_Npmps2).toBeCloseTo(0.6, 9);
-    for (const other of bands.slice(1)) expect(fitCoastDown([bands[0], other], MASS_kg, 2)?.residual_s).toBe(0);
+    for (const other of bands.slice(1)) {
+      const late = { ...other, time_s: 1.013 * other.time_s };
+      expect(fitCoastDown([bands[0], late], MASS_kg, 2)?.residual_s).toBe(0);
+    }
+    expect(fitCoastDown([], MASS_kg, 2)).toBeUndefined();
     expect(fitCoastDown(bands.slice(0, 1), MASS_kg, 2)).toBeUndefined();
     expect(fitCoastDown(bands.slice(0, 2), MASS_kg, 3)).toBeUndefined();
   });
