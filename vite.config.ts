@@ -20,6 +20,16 @@ export default defineConfig(({ mode }) => {
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const noStream = { find: "stream", replacement: here("web/worker/noStream.ts") };
 
+/**
+ * All that the worker begins with, in a file beside its first one. WebKit runs a worker's first file once more when a part that is fetched
+ * later imports from it: there were then two of the worker, and both answered.
+ */
+const insideWorker = {
+  name: "insideWorker",
+  tags: ["$initial" as const],
+  test: (id: string) => !id.endsWith("/web/worker/worker.ts"),
+};
+
 // How much script the notebook may load is held by tests/browser/pageWeight.test.ts, so the bundler need not warn. Paths stay
 // relative (`base`), so that the built folder works under any address.
 const notebook: UserConfig = {
@@ -27,7 +37,7 @@ const notebook: UserConfig = {
   base: "./",
   build: { outDir: "../dist/web", emptyOutDir: true, target: "es2022", chunkSizeWarningLimit: 1500 },
   resolve: { alias: [noStream] },
-  worker: { format: "es" },
+  worker: { format: "es", rolldownOptions: { output: { codeSplitting: { groups: [insideWorker] } } } },
   server: { host: "127.0.0.1" },
   plugins: [licencesBeside()],
 };

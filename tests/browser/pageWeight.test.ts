@@ -40,7 +40,8 @@ async function openHeld(): Promise<() => void> {
 it("draws the answer from less than 200 kB of script, gzipped, the worker's included", async () => {
   const asked: string[] = [];
   const scripts = new Map<string, Promise<Buffer>>();
-  const isScript = (url: string) => url.endsWith(".js");
+  // The table of the cycle that the demo drives comes as a script too, and is none.
+  const isScript = (url: string) => url.endsWith(".js") && !/\/udds-/.test(url);
   // Of the context, not of the page: a worker's script is asked for outside the page.
   context.on("request", (request) => isScript(request.url()) && asked.push(request.url()));
   context.on("response", (response) => {
@@ -52,7 +53,8 @@ it("draws the answer from less than 200 kB of script, gzipped, the worker's incl
   });
   await page.addInitScript(() => {
     new MutationObserver((_, observer) => {
-      if (!document.querySelector("#answer .verdict")) return;
+      const verdict = document.querySelector("#answer .verdict")?.textContent ?? "Calculating";
+      if (/^Calculating/.test(verdict)) return;
       observer.disconnect();
       (globalThis as unknown as { verdictStands(): void }).verdictStands();
     }).observe(document, { childList: true, subtree: true });
@@ -65,7 +67,7 @@ it("draws the answer from less than 200 kB of script, gzipped, the worker's incl
   };
   const [start_kB, all_kB] = [await weigh_kB(before), await weigh_kB(asked)];
   console.log(`script before the answer ${start_kB.toFixed(0)} kB, at rest ${all_kB.toFixed(0)} kB gzipped`);
-  expect(before.some((url) => /worker/.test(url))).toBe(true);
+  expect(before.some((url) => /insideWorker/.test(url))).toBe(true);
   expect(start_kB).toBeLessThan(200);
   expect(all_kB).toBeGreaterThan(start_kB);
 });
