@@ -42,7 +42,8 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     isOnPaper = onPaper;
     follow();
   };
-  new ResizeObserver(follow).observe(place);
+  // A frame later: what is drawn changes the size again, which an observer may not do while it is asked.
+  new ResizeObserver(() => requestAnimationFrame(follow)).observe(place);
   addEventListener("resize", follow);
   // A telephone prints no telephone's picture.
   addEventListener("beforeprint", () => lay(true));

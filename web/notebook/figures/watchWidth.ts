@@ -18,7 +18,8 @@ export function watchWidth(body: HTMLElement, turns: Turns): ReadonlySignal<numb
   const follow = () => {
     width_px.value = stepped();
   };
-  new ResizeObserver(follow).observe(body);
+  // A frame later: what is drawn changes the size again, which an observer may not do while it is asked.
+  new ResizeObserver(() => requestAnimationFrame(follow)).observe(body);
   const lay = (onPaper: boolean) => {
     isOnPaper = onPaper;
     follow();
