@@ -10,9 +10,11 @@ import { licences } from "./.ci/licences.ts";
 import { CountReporter } from "./tests/support/countReporter.ts";
 
 // Everything that is built and tested, by mode: `vite build` makes the notebook, `--mode oneFile` the notebook as one file,
-// `--mode command` the command line, `--mode library` the core for scripts; `vitest` asks for the mode `test`.
+// `--mode command` the command line, `--mode library` the core for scripts; `vitest` asks for the mode `test`,
+// and `vitest --mode engines` for the notebook in other browsers.
 export default defineConfig(({ mode }) => {
   if (mode === "test") return { test: tests };
+  if (mode === "engines") return { test: engines };
   if (mode === "oneFile") return oneFile;
   return mode === "command" || mode === "library" ? forNode(mode) : notebook;
 });
@@ -126,6 +128,16 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
       },
     },
   ],
+};
+
+// The notebook's main path in Firefox and WebKit, where a system has them. A machine without them passes the gate.
+const engines: NonNullable<ViteUserConfig["test"]> = {
+  reporters: ["default", new CountReporter()],
+  include: ["tests/engines/*.test.ts"],
+  globalSetup: ["tests/support/engines/setup.ts"],
+  testTimeout: 60_000,
+  hookTimeout: 60_000,
+  expect: { poll: { timeout: 30_000 } },
 };
 
 /** Lays the licences of what is bundled beside it, as they ask for. */

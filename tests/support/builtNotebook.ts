@@ -37,7 +37,8 @@ export async function setup(project: TestProject): Promise<(() => Promise<void>)
   }
 }
 
-async function buildAndServe(): Promise<{ url: string; folder: string; close: () => Promise<void> }> {
+/** Builds the notebook and serves it by the same server as `npm start`, on a free port. */
+export async function buildAndServe(): Promise<{ url: string; folder: string; close: () => Promise<void> }> {
   const folder = mkdtempSync(join(tmpdir(), "bellhousing-web-"));
   const nodeEnvBefore = process.env["NODE_ENV"];
   process.env["NODE_ENV"] = "production"; // the runner says "test", and packages would then bundle their development build
