@@ -118,11 +118,11 @@ export async function walkField({ id, texts, traces, hasFindings }: FieldToWalk)
 
     const isUsual =
       isEmpty && (origin()?.value === "usual" || field.closest(".field")?.querySelector(".origin-said") !== null);
-    // A text that is read by a worker is answered a little later.
+    // A text that is read by a worker is answered a little later, on a busy machine much later.
     const isAnswered = () =>
       fieldNow()?.getAttribute("aria-invalid") === "true" ||
       saidAt(field).some((each) => each.textContent?.trim() !== "");
-    for (let i = 0; i < 100 && needsAnswer(field.value) && !isAnswered(); i++) await wait(20);
+    for (let i = 0; i < 1500 && needsAnswer(field.value) && !isAnswered(); i++) await wait(20);
     const said = saidAt(field);
     const words = said.map((each) => each.textContent?.replace(/\s+/g, " ").trim() ?? "").join(" ");
     const isInvalid = field.getAttribute("aria-invalid") === "true";
