@@ -18,8 +18,7 @@ export function standsWhere(model: Model, trace: Trace, channels?: Channels): St
   const { speed_mps, target_mps, distance_m } = driven;
   const stands = (i: number) =>
     speed_mps[i] === 0 && target_mps[i] > 0 && LIMITS[driven.limit[i]] !== "none" && distance_m[i] === distance_m[last];
-  let row = last + 1;
-  while (row > 1 && distance_m[row - 1] === distance_m[last]) row--;
+  let row = 1;
   while (row <= last && !stands(row)) row++;
   if (row > last) return undefined;
   // The gear in which it tries to start, rather than that in which it stopped.

@@ -34,7 +34,7 @@ export function standingStart(
   const { state } = context;
   const totals = createTotals(state);
   for (let i = 1; i <= steps; i++) {
-    context.ramp_frac = ramp_s > 0 ? Math.min(1, ((i - 0.5) * step_s) / ramp_s) : 1;
+    context.ramp_frac = Math.min(1, ((i - 0.5) * step_s) / ramp_s);
     // A target out of reach says nothing of the gear: that goes by the speed the car has.
     step(context, FLAT_OUT_mps, step_s, state.speed_mps);
     // Under way or standing, it does so for all of the step: nothing stops it inside.

@@ -15,8 +15,8 @@ export function namedAxes(corner: string, beside: string, above: string, headWor
   const parts = plainUnits(corner).split(/[\\/|]/);
   const isPair = parts.length === 2 && parts.every((part) => axisOf(part) !== undefined);
   const named = /(?<![a-z])([a-z]+)[^a-z]+(?:goes |going )?down/i.exec(plainUnits(above))?.[1] ?? "";
-  const down = isPair ? (parts[0] ?? "") : (axisOf(named) ?? axisOf(beside)) ? `${named} ${beside}` : corner;
-  const across = isPair ? (parts[1] ?? "") : axisOf(headWords) ? headWords : above;
+  const down = isPair ? parts[0] : (axisOf(named) ?? axisOf(beside)) ? `${named} ${beside}` : corner;
+  const across = isPair ? parts[1] : axisOf(headWords) ? headWords : above;
   return { downIs: axisOf(down) ?? otherThan(axisOf(across)), down, across };
 }
 

@@ -27,7 +27,7 @@ export function gridAxis(
     if (last === undefined || value - last > nearby_frac * span) nodes.push(value);
   }
   const turning = nodes.filter((value) => value > 0).length;
-  if (what === "speed" && (nodes[0] ?? 0) < 0) {
+  if (what === "speed" && nodes[0] < 0) {
     problems.push({ code: "map-axis", where: name, message: `found a speed of ${nodes[0]} rpm, wanted 0 or more` });
   }
   if (turning < 2) {
@@ -52,7 +52,7 @@ export function gridAxis(
 export function nearestNode(nodes: readonly number[], value: number): number {
   let best = 0;
   nodes.forEach((node, i) => {
-    if (Math.abs(node - value) < Math.abs((nodes[best] ?? 0) - value)) best = i;
+    if (Math.abs(node - value) < Math.abs(nodes[best] - value)) best = i;
   });
   return best;
 }

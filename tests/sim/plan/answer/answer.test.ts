@@ -130,6 +130,15 @@ it("counts the usual days that the largest pack never uses, and what it weighs m
   expect(largest).toEqual({ index: 1, unusedDays: { low: 4, high: 19 }, heavier_kg: 150 });
 });
 
+it("counts nothing that the largest pack never uses where it does not keep up, or does not get home", () => {
+  const slow = inventedCandidate(20, { missed_km: 1 });
+  expect(answerFor(use, [inventedCandidate(5), slow], [[], []]).largest).toBeUndefined();
+  // The larger one takes so much more that it does not get home in winter at ten years.
+  const heavy = inventedCandidate(20, { range_km: 39 });
+  expect(answerFor(use, [inventedCandidate(5), heavy], [[], []]).largest).toBeUndefined();
+  expect(answerFor(use, [inventedCandidate(5), { ...heavy, range_km: 40 }], [[], []]).largest?.unusedDays.low).toBe(0);
+});
+
 it("judges the longest day in the same conditions", () => {
   const {
     packs: [pack],

@@ -162,6 +162,8 @@ describe("what cannot be", () => {
       text: expect.stringContaining("None of these packs may be used."),
     });
     expect(largestWords(answer)).toBeUndefined();
+    const other = { ...above, name: "other" };
+    expect(wordsOf(answerFor(use, [above, other], [[], []])).headline).toBe("20 kWh: stop.");
   });
 
   it("comes before all else where the car does not drive the road", () => {

@@ -85,6 +85,22 @@ it("puts before all others what may keep the car from driving the road", () => {
   );
 });
 
+it("says that the car may not drive for want of one measurement, though others may keep it from driving too", () => {
+  const grip = inventedUnknown(44, 0, 40, { path: "environment.grip_coeff", failsAtHigh: true });
+  const weak = inventedUnknown(44, 0, 4, { path: "vehicle.kerb_kg", failsAtHigh: true });
+  const said = settlementWords(answered(grip, weak), 0).map((words) => messageIn(words, "metric"));
+  expect(said[0]).toBe("Measure first: a climb of the steepest piece, wet.");
+  expect(said[1]).toBe("It shows whether the car drives this road.");
+});
+
+it("says what the first measurement may cost, and what then, only where it may not settle it", () => {
+  const said = (...unknowns: (typeof rolling)[]) =>
+    settlementWords(answered(...unknowns), 0).map((words) => messageIn(words, "metric"));
+  expect(said(weight, rolling)).toEqual(["Measure first: a coast-down.", "Rolling resistance and drag may cost 2 km."]);
+  const heavier = { ...weight, atHigh_km: 38 };
+  expect(said(rolling, heavier)[2]).toMatch(/^Then, as that may not settle it: weighing the car/);
+});
+
 it("has nothing to settle where the verdict is decided", () => {
   expect(answered(weight).settlements).toEqual([undefined]);
 });

@@ -123,6 +123,12 @@ describe("a charge", () => {
     expect(inner.length).toBeGreaterThan(50);
   });
 
+  it("has a course that begins with nothing at no time, at the charge and the current it begins with", () => {
+    const { course } = charged(straightPack, socketOf(32), 0.2, 100);
+    const first = Object.fromEntries(Object.entries(course).map(([key, values]) => [key, values[0]]));
+    expect(first).toEqual({ time_s: 0, soc_frac: 0.2, wall_J: 0, current_A: 30 });
+  });
+
   it("takes nothing where it has no time", () => {
     expect(charged(straightPack, socketOf(32), 0.2, 0)).toMatchObject({
       ...{ time_s: 0, taper_s: 0, stored_J: 0, terminal_J: 0, wall_J: 0, end: "time", end_frac: 0.2 },

@@ -16,6 +16,14 @@ it("tells what the road is", () => {
   expect(trace.climb_m).toBe(0);
 });
 
+it("tells how far the road climbs and falls where its heights are known", () => {
+  const profile = { distance_m: Float64Array.of(0, 300, 900, 2000), elevation_m: Float64Array.of(0, 12, 5, 5) };
+  const { trace } = driveJob(inventedJob(), { ...ece, profile });
+  expect(trace.climb_m).toBeCloseTo(12, 9);
+  expect(trace.descent_m).toBeCloseTo(7, 9);
+  expect(driveJob(inventedJob(), ece).trace.descent_m).toBe(0);
+});
+
 describe("of each pack", () => {
   const report = driveJob(inventedJob(), ece, { channels: true });
   const [small, large] = report.candidates;

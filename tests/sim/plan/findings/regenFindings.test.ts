@@ -16,13 +16,19 @@ const said = (refused: { full?: RefusedBraking; cold?: RefusedBraking }, of = jo
 it("says nothing where nothing was refused", () => expect(said({})).toEqual([]));
 
 it("says where a full pack refuses braking, how much of it, and the charge from which it takes all", () => {
-  expect(said({ full: { energy_Wh: 123.4, distance_km: 0.51, start_frac: 0.87 } })).toEqual([
+  expect(said({ full: { energy_Wh: 123.4, distance_km: 0.51, start_frac: 0.8749 } })).toEqual([
     [
       "regenRefusedFull",
       "warning",
       "Charged to 95 %, the pack refuses braking by the motor on 510 m of this road: the friction brakes do that alone, and 0.12 kWh are not regained. Charged to 87 %, it takes all of it.",
     ],
   ]);
+  const soc = { start_frac: 0.9449, end_frac: 0.9, min_frac: 0.9 };
+  const [{ sentence }] = regenFindings(
+    job,
+    inventedCandidate(10, { soc, refused: { full: { energy_Wh: 12, distance_km: 2 } } }),
+  );
+  expect(messageIn(sentence, "metric")).toMatch(/^Charged to 94 %, the pack/);
   expect(said({ full: { energy_Wh: 12, distance_km: 2 } })[0][2]).toMatch(
     /on 2 km .* It refuses some of it at any charge\.$/,
   );

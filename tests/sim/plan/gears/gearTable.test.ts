@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { demandOf, gearTable } from "../../../../sim/plan/gears/gearTable.ts";
+import { inOneGear } from "../../../../sim/plan/gears/oneGear.ts";
 import { recommendGear } from "../../../../sim/plan/gears/recommendGear.ts";
+import { prepare } from "../../../../sim/step/prepare.ts";
+import { run } from "../../../../sim/step/run.ts";
 import { resample } from "../../../../sim/trace/resample.ts";
-import { bareJob, type Changes, traceOf } from "../../../support/bareCar.ts";
+import { bareJob, type Changes, steadyTrace, traceOf } from "../../../support/bareCar.ts";
 
 /** The four ratios of the worked example: wheels of 0.35 m, axle 4.7, box direct, 1.5, 2.3 and 3.5 to 1. */
 const box = [
@@ -79,6 +82,38 @@ describe("of each gear", () => {
     expect(hill?.spare_frac).toBeCloseTo(130 / needed_Nm - 1, 5);
     expect(rows[3].hill?.starts).toBe(false);
     expect(rows[3].hill?.held_s).toBeLessThan(60);
+  });
+
+  it("is what a run in that gear takes of the pack, and the share of the road that it misses", () => {
+    const [first, , third] = rows;
+    for (const [row, gear] of [
+      [first, "first"],
+      [third, "third"],
+    ] as const) {
+      const job = inOneGear(bareJob(car), { gear });
+      const { totals } = run(prepare(job, job.packs[0]), road);
+      expect(row.battery_Whpkm).toBeCloseTo(totals.terminal_J / 3600 / (totals.distance_m / 1000), 9);
+      expect(row.missed_frac).toBeCloseTo(1 - totals.distance_m / totals.target_m, 12);
+    }
+    expect(first.missed_frac).toBeGreaterThan(0.02);
+    expect(third.missed_frac).toBe(0);
+    const dead = tableOf({ controller: { min_V: 900, regen: { isOn: false } } }).rows[0];
+    expect(dead).not.toHaveProperty("battery_Whpkm");
+    expect(dead).toMatchObject({ missed_frac: 1, steepestStart_percent: 0, startLimit: "controller" });
+    expect(gearTable(bareJob(car), 0, steadyTrace(0, 5, 1), { top_kmh: 60 })[0].missed_frac).toBe(0);
+  });
+
+  it("is how long it climbs the hill at 30 km/h, or slower where that is above the easy speed of the gear", () => {
+    expect(rows[1].hill).toMatchObject({ grade_percent: 15, climb_kmh: expect.closeTo(30, 9) });
+    const low = tableOf({ motor: { ...car.motor, maxSpeed_rpm: 3000 } }, 0.1).rows[0];
+    expect(low.hill?.climb_kmh).toBeCloseTo(low.easy_kmh, 9);
+    expect(low.easy_kmh).toBeLessThan(30);
+  });
+
+  it("is the overall ratio from the motor to the wheels", () => {
+    expect(rows.map(({ overall_ratio }) => overall_ratio)).toEqual(
+      box.map(({ gear_ratio }) => expect.closeTo(gear_ratio * 4.7, 9)),
+    );
   });
 
   it("is 0 to 50 km/h only where that is reached", () => {

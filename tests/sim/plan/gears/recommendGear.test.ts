@@ -79,7 +79,7 @@ describe("why a gear is not the one", () => {
     expect(advised([row("third", 100, { steepestStart_percent: 0 })]).gear).toBe("third");
   });
   it("it misses more than a fiftieth of the road", () => {
-    expect(why({ missed_frac: 0.021 })).toEqual(["Third: does not keep up with the road: misses 2.1 % of it."]);
+    expect(why({ missed_frac: 0.021_49 })).toEqual(["Third: does not keep up with the road: misses 2.1 % of it."]);
     expect(why({ missed_frac: 0.02 })).toEqual([]);
   });
   it("is all of that together", () => {

@@ -70,6 +70,15 @@ describe("the way out", () => {
   });
 });
 
+it("makes the way from one place once, however often it is driven", () => {
+  for (const way of [hilly.out, hilly.home]) {
+    const once = way(40);
+    expect(way(40)).toBe(once);
+    expect(way(50)).not.toBe(once);
+    expect(way(40)).toEqual(once);
+  }
+});
+
 it("keeps a place within the road, and at an end that it reaches to rounding", () => {
   expect(hilly.placeFrom_m(50, 20)).toBe(70);
   expect(hilly.placeFrom_m(50, -20)).toBe(30);

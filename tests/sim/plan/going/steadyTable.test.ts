@@ -24,6 +24,34 @@ it("has the range that this energy gives from ceiling to floor", () => {
   expect(row.range_km).toBeCloseTo((0.85 * 20 * 400) / row.battery_Whpkm, 3);
 });
 
+it("has each of what the road asks by itself", () => {
+  const physical: Changes = {
+    ...car,
+    vehicle: {
+      kerb_kg: 1399,
+      tyres: { loadedRadius_mm: 300, rolling_coeff: 0.01, followsTemperature: false },
+      roadLoad: { kind: "physical", drag_coeff: 0.5, frontalArea_m2: 2, wheelDrag_Nm: 6 },
+    },
+  };
+  const [row] = steadyTable(bareJob(physical), 0, [36]);
+  expect(row.rolling_N).toBeCloseTo(1400 * 9.81 * 0.01, 9);
+  expect(row.aero_N).toBeCloseTo(0.5 * 1.189 * 100, 9);
+  expect(row.drag_N).toBeCloseTo(20, 9);
+  expect(row.motor_Nm).toBeCloseTo((row.rolling_N + row.aero_N + row.drag_N) / 20, 9);
+});
+
+it("has no energy and no efficiency of a car that comes to rest, and none of a motor that does nothing", () => {
+  const dead = bareJob({ ...car, controller: { min_V: 900, regen: { isOn: false } } });
+  const [row] = steadyTable(dead, 0, [36]);
+  expect(row).toMatchObject({ battery_Whpkm: 0, efficiency_frac: 0, motor_rpm: 0, isHeld: false, heldAlways_kmh: 0 });
+});
+
+it("finds the highest speed held once, for the first that is not, and whole", () => {
+  const weak = bareJob({ ...car, motor: { envelope: { kind: "peak", torque_Nm: 15, power_kW: 2000 } } });
+  const rows = steadyTable(weak, 0, [60, 71.5, 100]);
+  expect(rows.map(({ heldAlways_kmh }) => heldAlways_kmh)).toEqual([undefined, 71, 71]);
+});
+
 it("has no range at a speed that is not held, but what holds the car back", () => {
   const weak = bareJob({ ...car, motor: { envelope: { kind: "peak", torque_Nm: 15, power_kW: 2000 } } });
   const [held, notHeld] = steadyTable(weak, 0, [60, 100]);
@@ -52,6 +80,13 @@ describe("a motor that gets too hot", () => {
   });
   const loss_W = (speed_kmh: number) => ((150 + 0.03 * speed_kmh ** 2) * speed_kmh) / 3.6 / 4;
   const [slow, fast] = steadyTable(hot, 0, [60, 110]);
+
+  it("is told as it is ten minutes after the start: this one gives way after sixteen", () => {
+    // 20 kJ/K at 3.9 kW, cooled by 20 W/K, take 120 K in 950 s.
+    expect(fast.battery_Whpkm).toBeCloseTo((150 + 0.03 * 110 ** 2) / 3.6 / 0.8 + 360 / 110, 6);
+    expect(fast.heldFor_s).toBeGreaterThan(900);
+    expect(fast.heldFor_s).toBeLessThan(1200);
+  });
 
   it("holds a speed at which it stays cool until the pack is empty", () => {
     expect(loss_W(60) / 20).toBeLessThan(100);

@@ -49,12 +49,15 @@ describe("whether the car starts", () => {
     const low = row("1", 2, { range: "low" });
     expect(words({ rows: [row("1", 0.2, { range: "high" }), low] })[0]).not.toContain("low range");
     expect(words({ rows: [row("1", 0.19, { range: "high" }), low] })[0]).toContain("in 1, low range with a fifth");
+    const two = [row("1", 0.3, { range: "high" }), row("2", 0.1, { range: "high" }), low];
+    expect(words({ rows: two })[0]).not.toContain("low range");
   });
 });
 
 describe("how it climbs", () => {
   it("tells length, slope, speed, time and power, in the gear that is used", () => {
-    expect(words({ rows: [row("1", 1), row("3", 0.5, { climb: { ...climb, shaft_kW: 12 } })] })[1]).toBe(
+    const odd = { ...climb, duration_s: 243.7, shaft_kW: 12 };
+    expect(words({ rows: [row("1", 1), row("3", 0.5, { climb: odd })] })[1]).toBe(
       "2.4 km at 15 % in 3 at 36 km/h is 240 s at 12 kW.",
     );
   });

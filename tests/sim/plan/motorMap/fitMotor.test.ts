@@ -175,6 +175,7 @@ describe("datasheets refused", () => {
       { points: [{ speed_rpm: 60, torque_Nm: 4000, efficiency_frac: 0.9 }] },
       /likely changed over: 4000 rpm and 60 Nm/,
     ],
+    ["sheet-swapped", { points: [{ speed_rpm: 0.5, torque_Nm: 4000, efficiency_frac: 0.9 }] }, /4000 rpm and 0.5 Nm/],
     ["sheet-range", { points: [{ speed_rpm: 14_000, torque_Nm: 60, efficiency_frac: 0.9 }] }, /14000 rpm/],
     ["sheet-range", { points: [{ speed_rpm: 4000, torque_Nm: 200, efficiency_frac: 0.9 }] }, /200 Nm/],
     ["sheet-power", { peakPower_kW: 300 }, /is only 176 kW/],

@@ -18,6 +18,7 @@ describe("what the values of a map are", () => {
     expect(scaled("efficiency", 80, 90)).toEqual(percent);
     expect(scaled("percent", 80, 1.5)).toEqual(percent);
     expect(scaled("percent", 1.5)).toEqual(percent);
+    expect(scaled(undefined, 2.1, 3)).toEqual(percent);
   });
   it("is shares of 1 otherwise, a slip up to 2 among them, and that is said where a word says percent", () => {
     expect(scaled(undefined, 0.8, 0.9)).toEqual({ isLoss: false, scale: 1, says: "efficiencies read as shares of 1" });
