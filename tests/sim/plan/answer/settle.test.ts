@@ -76,6 +76,19 @@ it("has nothing to measure that costs nothing", () => {
   expect(first.map(({ measurement, cost_km }) => [measurement.id, cost_km])).toEqual([["coastDown", 2]]);
 });
 
+it("counts all that one measurement makes known as what may fail, where any of it may", () => {
+  const grip = inventedUnknown(44, 0, 4, { path: "environment.grip_coeff", failsAtHigh: true });
+  const place = inventedUnknown(44, 0, 4, { path: "vehicle.balance.gravityHeight_mm" });
+  const costs = answered(rolling, place, grip).measureFirst.map(({ measurement, cost_km }) => [
+    measurement.id,
+    cost_km,
+  ]);
+  expect(costs).toEqual([
+    ["grip", Number.POSITIVE_INFINITY],
+    ["coastDown", 2],
+  ]);
+});
+
 it("puts before all others what may keep the car from driving the road", () => {
   const grip = inventedUnknown(44, 0, 40, { path: "environment.grip_coeff", failsAtHigh: true });
   const answer = answered(rolling, grip);

@@ -36,6 +36,29 @@ describe("a usual day by the clock", () => {
     expect(day.isFull).toBe(false);
   });
 
+  it("does not charge where the cheap hours begin only after the car has left again", () => {
+    const late = at({ hours: { from: "18:00", to: "8:00" }, cheap: { from: "9:00", to: "17:00" } });
+    const day = dayByHour(late, refill(5), 0.9, 2);
+    expect(day).toMatchObject({ hour_h: [8, 9, 17, 18, 32], soc_frac: [0.9, 0.65, 0.65, 0.4, 0.4], isFull: false });
+    expect(day).not.toHaveProperty("chargesFrom_h");
+  });
+
+  it("is full where the charge ends just as the car leaves, and has no hour twice", () => {
+    const day = dayByHour(at({ hours: { from: "18:00", to: "8:00" } }), refill(14), 0.9, 2);
+    expect(day.isFull).toBe(true);
+    expect(day.hour_h).toEqual([8, 9, 17, 18, 18, 32]);
+  });
+
+  it("charges at once within cheap hours that go past midnight, wherever in them it comes home", () => {
+    const cheap = { from: "22:00", to: "6:00" };
+    const from = (hours: { from: string; to: string }) =>
+      dayByHour(at({ hours, cheap }), refill(1), 0.9, 1).chargesFrom_h;
+    expect(from({ from: "23:00", to: "9:00" })).toBe(23);
+    expect(from({ from: "2:00", to: "9:00" })).toBe(26);
+    expect(from({ from: "6:00", to: "5:00" })).toBe(22);
+    expect(from({ from: "22:00", to: "9:00" })).toBe(22);
+  });
+
   it("comes home later where the driving takes longer than the hours away", () => {
     expect(dayByHour(at({ hours: { from: "18:00", to: "8:00" } }), refill(5), 0.9, 12).home_h).toBe(20);
   });

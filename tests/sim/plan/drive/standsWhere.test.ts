@@ -49,6 +49,12 @@ describe("a car that does not start", () => {
     const { found } = stands(weak, { ...trace, speed_mps: trace.speed_mps.map((mps, i) => (i === 0 ? 0 : mps)) });
     expect(found).toMatchObject({ distance_km: 0, gear: "only", limit: "motor" });
   });
+  it("though its road asks for little: less than a metre a second", () => {
+    const steep = { distance_m: Float64Array.of(0, 1000), elevation_m: Float64Array.of(0, 100) };
+    const trace = steadyTrace(0.5, 20, 1, steep);
+    const { found } = stands(weak, { ...trace, speed_mps: trace.speed_mps.map((mps, i) => (i === 0 ? 0 : mps)) });
+    expect(found?.distance_km).toBe(0);
+  });
   it("on the level has no slope", () => {
     const dead: Changes = {
       vehicle: { tyres: { loadedRadius_mm: 300, rolling_coeff: 0.02, followsTemperature: false } },

@@ -58,6 +58,19 @@ it("speaks of the gear in which the start is easiest, whichever of them that is"
   }
 });
 
+it("asks the top speed of the fastest gear, whichever of them that is", () => {
+  const gears = [
+    { name: "first", gear_ratio: 2, efficiency_frac: 0.9 },
+    { name: "second", gear_ratio: 1, efficiency_frac: 0.9 },
+  ];
+  for (const order of [gears, gears.toReversed()]) {
+    const shifting = { kind: "bySpeed" as const, gears: order.map(({ name }) => name), up_kmh: [20] };
+    const car = { ...job(60), driveline: { ...job(60).driveline, gears: order, shifting } };
+    const [{ sentence }] = requirementFindings({ requirement: { topSpeed_kmh: 120 } }, prepare(car, car.packs[0]));
+    expect(messageIn(sentence, "metric")).toContain("in second the motor turns no faster at 113 km/h");
+  }
+});
+
 it("says for how many whole minutes a top speed is held that is not held for good", () => {
   // 33.1 Nm at 566 rad/s lose a tenth of what is taken in, 2.08 kW: 100 K of 12 kJ/K in 9.6 minutes.
   const heat = { capacity_kJpK: 12, cooling_WpK: 0, derateFrom_degC: 119, derateTo_degC: 120 };

@@ -16,7 +16,7 @@ function start(changes: Changes, ramp_s = 0, duration_s = 40) {
 
 it("has a row for each step from rest", () => {
   const { time_s, speed_mps, distance_m } = start({}, 0, 2);
-  expect(time_s).toHaveLength(41);
+  expect([time_s, speed_mps, distance_m].map(({ length }) => length)).toEqual([41, 41, 41]);
   expect([time_s[0], speed_mps[0], distance_m[0]]).toEqual([0, 0, 0]);
   expect(time_s[40]).toBeCloseTo(2, 12);
   expect(speed_mps[40]).toBeCloseTo(1, 9);

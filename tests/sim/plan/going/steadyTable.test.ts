@@ -52,6 +52,15 @@ it("finds the highest speed held once, for the first that is not, and whole", ()
   expect(rows.map(({ heldAlways_kmh }) => heldAlways_kmh)).toEqual([undefined, 71, 71]);
 });
 
+it("finds the highest speed held to one km/h", () => {
+  const highest = (torque_Nm: number) =>
+    steadyTable(bareJob({ ...car, motor: { envelope: { kind: "peak", torque_Nm, power_kW: 2000 } } }), 0, [100])[0]
+      .heldAlways_kmh;
+  // (20 N a newton metre less 150 N) over 0.03 N/(km/h)2, its root and half a km/h more, whole.
+  const byHand = (torque_Nm: number) => Math.floor(Math.sqrt((20 * torque_Nm - 150) / 0.03) + 0.5);
+  for (const torque_Nm of [10, 12, 14, 16, 17, 18]) expect(highest(torque_Nm)).toBe(byHand(torque_Nm));
+});
+
 it("has no range at a speed that is not held, but what holds the car back", () => {
   const weak = bareJob({ ...car, motor: { envelope: { kind: "peak", torque_Nm: 15, power_kW: 2000 } } });
   const [held, notHeld] = steadyTable(weak, 0, [60, 100]);

@@ -54,6 +54,12 @@ describe("whether the car starts", () => {
   });
 });
 
+it("has the slope in three figures wherever it is told", () => {
+  const verdict: HillVerdict = { rows: [row("3", 0.5)], grip: [rear], drivenAxle: "rear", mass_kg: 1000 };
+  const said = hillWords(job, { grade_ratio: 0.151_234, length_m: 2400 }, verdict);
+  for (const sentence of said) expect(messageIn(sentence, "metric")).toContain(" 15.1 %");
+});
+
 describe("how it climbs", () => {
   it("tells length, slope, speed, time and power, in the gear that is used", () => {
     const odd = { ...climb, duration_s: 243.7, shaft_kW: 12 };
