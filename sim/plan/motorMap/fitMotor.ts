@@ -1,4 +1,3 @@
-import { logAverage } from "simple-statistics";
 import type { Motor } from "../../../shared/job/schema/motor.ts";
 import { genericLoss } from "../../../shared/parts/genericLoss.ts";
 import { InputError, type Problem } from "../../../shared/problems.ts";
@@ -104,7 +103,8 @@ interface SheetLoss {
 /** Least squares of the relative errors at the points and, weakly, of the relative change of each coefficient. */
 function pullTowards(usual: FourTermLaw, points: readonly SheetLoss[]): FourTermLaw {
   const ratios = points.map((point) => point.given_W / fourTermLoss_W(usual, point.torque_Nm, point.speed_radps));
-  const scale = logAverage(ratios);
+  // The geometric mean, written out: the package of the logs would come before the answer for this line alone.
+  const scale = Math.exp(ratios.reduce((sum, ratio) => sum + Math.log(ratio), 0) / ratios.length);
   const start = [usual.copper_coeff, usual.iron_coeff, usual.windage_coeff, usual.constant_W].map(
     (coeff) => coeff * scale,
   );
