@@ -83,7 +83,7 @@ export function dayByHour(packs: readonly DayLine[], drawing: Drawing): Chart {
         label: name,
         text: `${Math.round(100 * lineAt(day.hour_h, day.soc_frac, day.hour_h.length, hour_h))} %`,
       }));
-      return { where: clockOf(hour_h), values };
+      return { where: `${clockOf(hour_h)}${hour_h < DAY_h ? "" : " next day"}`, values };
     },
   };
 }
