@@ -48,16 +48,20 @@ export function showJobs(
       },
     );
   };
+  // What the list fetches for itself as it is opened says what went wrong, and clears no complaint about what a person did.
+  const ask = (work: () => Promise<unknown>) => {
+    work().catch((error: unknown) => complain(complaintOf(error)));
+  };
   const demos = signal<readonly Demo[]>([]);
   const askDemos = () => {
     if (demos.peek().length > 0) return;
-    attempt(async () => {
+    ask(async () => {
       const loaded = await fetchPart(() => import("../../../shared/demos/index.ts"));
       demos.value = loaded.demos;
     });
   };
   const askVersions = () =>
-    attempt(async () => {
+    ask(async () => {
       const id = jobs.current.peek()?.id;
       versions.value = id === undefined ? [] : await jobs.versions(id);
     });
