@@ -6,8 +6,8 @@
 export function keepShared<T>(before: unknown, next: T): T {
   if (Object.is(before, next) || !isGroup(before) || !isGroup(next)) return next;
   if (Array.isArray(before) !== Array.isArray(next)) return next;
-  // The samples of a road are told apart one by one, not gathered by their hundred thousand names.
-  if (Array.isArray(before) && Array.isArray(next) && next.length > 0 && !next.some(isGroup)) {
+  // The samples of a road, or of a charge, are told apart one by one, not gathered by their hundred thousand names.
+  if (Array.isArray(before) && Array.isArray(next) && next.length > 0 && !isGroup(next[0])) {
     return (next.length === before.length && next.every((each, i) => Object.is(each, before[i])) ? before : next) as T;
   }
   const keys = Object.keys(next);
