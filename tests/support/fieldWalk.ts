@@ -78,6 +78,7 @@ export async function walkField({ id, texts, traces, hasFindings }: FieldToWalk)
   if (!first) return { complaints: [{ text: "", what: "is gone from the page" }], tried: 0 };
   const good = first.value;
   const origin = () => document.getElementById(`${id}-from`) as HTMLSelectElement | null;
+  const isReadElsewhere = id === "typed-road";
   const isWords = first.closest(".is-words") !== null;
 
   const put = async (text: string) => {
@@ -93,7 +94,7 @@ export async function walkField({ id, texts, traces, hasFindings }: FieldToWalk)
   const wait = (time_ms: number) => new Promise((resolve) => setTimeout(resolve, time_ms));
   /** Words are what they are, and a bare number has its unit beside it; all else must be answered. */
   const needsAnswer = (value: string) =>
-    !isWords && value.trim() !== "" && !/^\s*[-+]?[\d.]+(e[-+]?\d+)?\s*$/i.test(value);
+    !isWords && value.trim() !== "" && (isReadElsewhere || !/^\s*[-+]?[\d.]+(e[-+]?\d+)?\s*$/i.test(value));
   const saidAt = (field: Writable) =>
     (field.getAttribute("aria-describedby") ?? "")
       .split(" ")

@@ -19,7 +19,7 @@ export async function worked(page: Page): Promise<void> {
       return sections.length > 0 && !isDrawing && sections.every(isDone);
     },
     undefined,
-    { timeout: 30_000 },
+    { timeout: 60_000 },
   );
   // A change may only just be on its way to the worker: nothing is late for two frames in a row.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
