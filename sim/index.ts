@@ -17,7 +17,7 @@ export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
 export type { DayByHour } from "./plan/charging/dayByHour.ts";
 export { usualDays } from "./plan/charging/usualDays.ts";
-export { driveJob, jobReport } from "./plan/drive/driveJob.ts";
+export { driveJob } from "./plan/drive/driveJob.ts";
 export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";

@@ -25,8 +25,6 @@ export interface LivingWorker<Api> {
    * started, the answer is an InputError that says so.
    */
   ask<T>(question: (life: Life<Api>) => Promise<T>): Promise<T>;
-  /** It has been started, and has answered all that it was asked. */
-  isIdle(): boolean;
   /** Ends this worker, so that the next question is asked of a new one. */
   renew(): void;
 }
@@ -40,7 +38,6 @@ export function livingWorker<Api extends Watchable>(
   let life: Life<Api> | undefined;
   let end: (() => void) | undefined;
   let lives = 0;
-  let open = 0;
 
   const begin = (): Life<Api> => {
     lives += 1;
@@ -74,29 +71,21 @@ export function livingWorker<Api extends Watchable>(
     return begun;
   };
 
-  const ask = async <T>(question: (life: Life<Api>) => Promise<T>): Promise<T> => {
-    for (let tries = 1; ; tries++) {
-      life ??= begin();
-      const { over } = life;
-      try {
-        return await Promise.race([question(life), over]);
-      } catch (error) {
-        // A part that a worker could not fetch, it never can; a new one tries again.
-        if (error instanceof Error && error.message === partMissing().message) end?.();
-        if (!(error instanceof WorkerGone)) throw error;
-        if (tries === 2) throw gone(error.message);
-      }
-    }
-  };
-
   return {
-    ask(question) {
-      open += 1;
-      return ask(question).finally(() => {
-        open -= 1;
-      });
+    async ask(question) {
+      for (let tries = 1; ; tries++) {
+        life ??= begin();
+        const { over } = life;
+        try {
+          return await Promise.race([question(life), over]);
+        } catch (error) {
+          // A part that a worker could not fetch, it never can; a new one tries again.
+          if (error instanceof Error && error.message === partMissing().message) end?.();
+          if (!(error instanceof WorkerGone)) throw error;
+          if (tries === 2) throw gone(error.message);
+        }
+      }
     },
-    isIdle: () => life !== undefined && open === 0,
     renew() {
       if (life) end?.();
     },

@@ -14,15 +14,7 @@ const SAME_DRIVE_frac = 0.01;
  * `channels` keeps each step of each pack, for drawing.
  */
 export function driveJob(job: Job, trace: Trace, options: { readonly channels?: boolean } = {}): DriveReport {
-  return jobReport(
-    job,
-    trace,
-    job.packs.map((pack) => driveCandidate(job, pack, trace, options.channels === true)),
-  );
-}
-
-/** The report on a job whose packs have been driven over a road, `candidates` in their order. */
-export function jobReport(job: Job, trace: Trace, candidates: readonly Candidate[]): DriveReport {
+  const candidates = job.packs.map((pack) => driveCandidate(job, pack, trace, options.channels === true));
   const road = characteristics(trace);
   return {
     job: job.title,

@@ -52,17 +52,6 @@ async function workers(...manners: readonly Manner[]) {
 }
 
 describe("a worker", () => {
-  it("is idle once it was started and has answered, also where the answer was a fault", async () => {
-    const { living } = await workers({});
-    expect(living.isIdle()).toBe(false);
-    const asked = living.ask(({ api }) => api.double(4));
-    expect(living.isIdle()).toBe(false);
-    await asked;
-    expect(living.isIdle()).toBe(true);
-    await expect(living.ask(() => Promise.reject(new Error("no road")))).rejects.toThrow("no road");
-    expect(living.isIdle()).toBe(true);
-  });
-
   it("starts with the first question and answers the next ones too", async () => {
     const { living, started } = await workers({});
     expect(started).toEqual([]);

@@ -1,7 +1,6 @@
 import type { SimulationApi } from "../api.ts";
 import type { LivingWorker } from "../livingWorker.ts";
 import type { WorkerApi } from "../workerApi.ts";
-import { drivePacks } from "./drivePacks.ts";
 import { oneOfAKind } from "./oneOfAKind.ts";
 import { sendTrace } from "./sendTrace.ts";
 
@@ -9,15 +8,16 @@ import { sendTrace } from "./sendTrace.ts";
 const REST_ms = 250;
 
 /**
- * The simulation in two workers: one for what follows every key, one for studies of many drives, which helps the first while it has
- * nothing to do, so that the first never waits for it. One question of a kind is with a worker at a time; of those that wait, the newest counts.
+ * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
+ * waits for the second. One question of a kind is with a worker at a time; of those that wait, the newest counts.
  */
 export function startSimulation(drives: LivingWorker<WorkerApi>, studies: LivingWorker<WorkerApi>): SimulationApi {
   const ask = oneOfAKind();
   const atRest = oneOfAKind(REST_ms);
   return {
     road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
-    drive: (job, trace) => ask("drive", () => drivePacks(drives, studies, job, trace)),
+    drive: (job, trace) =>
+      ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
     steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
