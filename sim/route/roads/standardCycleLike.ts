@@ -1,5 +1,6 @@
 import { rootMeanSquare } from "simple-statistics";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
+import { M_PER_KM } from "../../../shared/units.ts";
 import type { Characteristics } from "../../trace/characteristics.ts";
 
 /** A standard cycle and what driving it asks for. */
@@ -15,8 +16,6 @@ export interface Likeness {
   /** How the trip differs, for a person: `15 % faster, 0.8 stops a km fewer`. */
   readonly difference: string;
 }
-
-const M_PER_KM = 1000;
 
 /**
  * The standard cycles by likeness to a trip, the likest first. Compared are mean speed while moving, top speed, relative

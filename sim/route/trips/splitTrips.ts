@@ -1,4 +1,5 @@
 import { inputError } from "../../../shared/problems.ts";
+import { M_PER_KM } from "../../../shared/units.ts";
 import { type Characteristics, characteristics } from "../../trace/characteristics.ts";
 import { type CleanedLog, Mended, PARKED_s } from "../clean/report/cleanedLog.ts";
 import { toTrace } from "../roads/toTrace.ts";
@@ -46,7 +47,6 @@ export interface Trips {
   readonly shunts: { readonly count: number; readonly distance_m: number };
 }
 
-const M_PER_KM = 1000;
 /** A move this long is a trip in a log without any longer than `shortest_m`. Assumed: above what a parked receiver drifts. */
 const shortestAlone_m = 50;
 
