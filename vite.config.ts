@@ -122,6 +122,8 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
         // A walk over the whole page takes minutes on a busy machine; this only bounds one that hangs.
         testTimeout: 300_000,
         hookTimeout: 120_000,
+        // On a busy machine a page may move between a look at it and a press; the last lines of a run name what had to be tried again.
+        retry: 1,
         // What a page does a moment later comes later on a busy machine.
         expect: { poll: { timeout: 30_000 } },
         benchmark: { include: [] },

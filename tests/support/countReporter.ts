@@ -30,8 +30,11 @@ export class CountReporter implements Reporter {
       for (const test of module.children.allTests()) {
         tests += 1;
         const { state } = test.result();
-        if (state === "passed") passed += 1;
-        else if (!(state === "skipped" && isNarrowed)) {
+        if (state === "passed") {
+          passed += 1;
+          const again = test.diagnostic()?.retryCount ?? 0;
+          if (again > 0) console.log(`  passed only when tried again: ${module.relativeModuleId}: ${test.fullName}`);
+        } else if (!(state === "skipped" && isNarrowed)) {
           brokenTests += 1;
           notPassed.push(`${module.relativeModuleId}: ${test.fullName} (${state})`);
         }
