@@ -137,6 +137,7 @@ const engines: NonNullable<ViteUserConfig["test"]> = {
   reporters: ["default", new CountReporter()],
   include: ["tests/engines/*.test.ts"],
   globalSetup: ["tests/support/engines/setup.ts"],
+  retry: 1,
   testTimeout: 60_000,
   hookTimeout: 60_000,
   expect: { poll: { timeout: 30_000 } },
