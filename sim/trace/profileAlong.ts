@@ -1,4 +1,4 @@
-import { firstWhere } from "../math/halving.ts";
+import { straightAt } from "../math/straightAt.ts";
 import type { Profile } from "./trace.ts";
 
 /**
@@ -22,13 +22,6 @@ export function profileAlong(distance_m: Float64Array, elevation_m: Float64Array
 }
 
 /** Height at a place in metres: a straight line between the points, level before the first and after the last one. */
-export function elevationAt_m(profile: Profile, place_m: number): number {
-  const { distance_m, elevation_m } = profile;
-  const last = distance_m.length - 1;
-  if (place_m <= distance_m[0]) return elevation_m[0];
-  if (place_m >= distance_m[last]) return elevation_m[last];
-  const high = firstWhere(1, last, (i) => distance_m[i] > place_m);
-  const low = high - 1;
-  const share_frac = (place_m - distance_m[low]) / (distance_m[high] - distance_m[low]);
-  return elevation_m[low] + share_frac * (elevation_m[high] - elevation_m[low]);
+export function elevationAt_m({ distance_m, elevation_m }: Profile, place_m: number): number {
+  return straightAt(distance_m, elevation_m, place_m);
 }

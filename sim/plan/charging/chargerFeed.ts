@@ -2,6 +2,7 @@ import type { Charger } from "../../../shared/job/schema/charger.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { W_PER_KW } from "../../../shared/units.ts";
 import { greatestWhere } from "../../math/halving.ts";
+import { straightAt } from "../../math/straightAt.ts";
 
 /** What a charger gives at one supply. Powers and currents at its DC side, the car's own draw not yet taken off. */
 export interface Feed {
@@ -39,12 +40,7 @@ export function chargerFeed(supply: Supply, charger: Charger): Feed {
 function efficiency_frac({ efficiencyByLoad, efficiency_frac: flat_frac, power_kW }: Charger, given_W: number): number {
   if (!efficiencyByLoad || power_kW === undefined) return flat_frac;
   const { load_frac, efficiency_frac } = efficiencyByLoad;
-  const load = given_W / (power_kW * W_PER_KW);
-  const above = load_frac.findIndex((each) => each >= load);
-  if (above === 0) return efficiency_frac[0];
-  if (above === -1) return efficiency_frac[efficiency_frac.length - 1];
-  const part = (load - load_frac[above - 1]) / (load_frac[above] - load_frac[above - 1]);
-  return efficiency_frac[above - 1] + part * (efficiency_frac[above] - efficiency_frac[above - 1]);
+  return straightAt(load_frac, efficiency_frac, given_W / (power_kW * W_PER_KW));
 }
 
 /** Most that is given while the wall gives `wall_W`. What is taken rises with what is given (its schema sees to that), so halving finds it. */

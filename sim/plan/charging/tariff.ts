@@ -1,6 +1,7 @@
 import { common_h, type Hours, span_h } from "../../../shared/job/schema/clock.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { J_PER_KWH, S_PER_H } from "../../../shared/units.ts";
+import { straightAt } from "../../math/straightAt.ts";
 import type { Charge } from "./chargePack.ts";
 
 /** The hours that a night's charge has: those that are cheap while the car stands there, else all in which it stands there. */
@@ -26,15 +27,7 @@ export function costOf({ course, wall_J }: Pick<Charge, "course" | "wall_J">, su
   const whole_kWh = wall_J / J_PER_KWH;
   if (cheap?.price_perkWh === undefined || night === undefined)
     return price_perkWh === undefined ? undefined : price_perkWh * whole_kWh;
-  const cheap_kWh = wallBy_J(course, night.hours_h * S_PER_H) / J_PER_KWH;
+  const cheap_kWh = straightAt(course.time_s, course.wall_J, night.hours_h * S_PER_H) / J_PER_KWH;
   const rest_kWh = whole_kWh - cheap_kWh;
   return cheap.price_perkWh * cheap_kWh + (price_perkWh ?? cheap.price_perkWh) * rest_kWh;
-}
-
-/** Energy from the wall up to a time, in joules: straight between the steps of the charge, the first of which begins at no time. */
-function wallBy_J({ time_s, wall_J }: Charge["course"], by_s: number): number {
-  const after = time_s.findIndex((each_s) => each_s > by_s);
-  if (after < 0) return wall_J[wall_J.length - 1];
-  const part = (by_s - time_s[after - 1]) / (time_s[after] - time_s[after - 1]);
-  return wall_J[after - 1] + part * (wall_J[after] - wall_J[after - 1]);
 }

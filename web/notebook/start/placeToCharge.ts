@@ -28,11 +28,10 @@ export function withPlace(job: Job, key: string): Job {
   const [first, ...others] = job.supplies;
   const part = supplies.find(({ id }) => id === key);
   if (part === undefined) return { ...job, supplies: [], origins: without(job.origins, "supplies.") };
-  const kept = { ...first };
   // A name that says which supply it was would be wrong beside the new one.
   const isNamed = first !== undefined && !supplies.some(({ title }) => title === first.name);
-  const place = { ...kept, ...part.data, ...(isNamed && { name: first.name }) };
-  const origins = { ...without(job.origins, `${FIRST}.voltage_V`, `${FIRST}.current_A`) };
+  const place = { ...first, ...part.data, ...(isNamed && { name: first.name }) };
+  const origins = without(job.origins, `${FIRST}.voltage_V`, `${FIRST}.current_A`);
   for (const [at, { low, high, note }] of Object.entries(part.origins))
     origins[`${FIRST}.${at}`] = usualWithin(atPath(part.data, at), low, high, note);
   return { ...job, supplies: [place, ...others], origins };

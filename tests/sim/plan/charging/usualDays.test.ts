@@ -30,4 +30,13 @@ describe("the usual day of a pack", () => {
     expect(daysOf({ environment: { temperature_degC: -5 } }, [socketOf(10)])).toEqual([undefined]);
     expect(daysOf({}, [socketOf(10)], inventedCandidate(20, { distance_km: 0 }))).toEqual([undefined]);
   });
+
+  it("is none where the driving takes longer than a day has hours: 720 km at 30 km/h are just one", () => {
+    const daysOver = (usualDay_km: number) => {
+      const job = { ...bareJob(flatPack(20)), supplies: [socketOf(10)], usualDay_km };
+      return usualDays(job, chargePlan(job, [candidate]), road);
+    };
+    expect(daysOver(720)[0]).toMatchObject({ leaves_h: 8, home_h: 32, isFull: false });
+    expect(daysOver(721)).toEqual([undefined]);
+  });
 });
