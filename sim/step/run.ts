@@ -1,6 +1,6 @@
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Trace } from "../trace/trace.ts";
-import type { Channels } from "./channels.ts";
+import { type Channels, createChannels } from "./channels.ts";
 import { elevationAt_m, legAt } from "./elevation.ts";
 import { finishInterval } from "./finishInterval.ts";
 import type { Model } from "./model.ts";
@@ -36,6 +36,13 @@ export function run(
   pass(context, totals, trace, channels);
   checkLedger(totals.ledger);
   return { totals, endSoc_frac: context.state.pack.soc_frac };
+}
+
+/** One pass from the ceiling, each step of it. */
+export function recorded(model: Model, trace: Trace): Channels {
+  const channels = createChannels(trace.time_s.length);
+  run(model, trace, channels);
+  return channels;
 }
 
 /** Longest step under way, and standing still, where nothing changes but charge and heat, and those slowly. */

@@ -1,9 +1,9 @@
 import { M_PER_KM } from "../../../shared/units.ts";
 import { gradeOf_ratio } from "../../math/slope.ts";
-import { type Channels, createChannels } from "../../step/channels.ts";
+import type { Channels } from "../../step/channels.ts";
 import { LIMITS } from "../../step/limits.ts";
 import type { Model } from "../../step/model.ts";
-import { run } from "../../step/run.ts";
+import { recorded } from "../../step/run.ts";
 import type { Trace } from "../../trace/trace.ts";
 import type { Stands } from "../driveReport.ts";
 import { startTorque } from "../going/startTorque.ts";
@@ -13,7 +13,7 @@ import { startTorque } from "../going/startTorque.ts";
  * it gets to the end, or is merely slow. `channels` are those of a pass, where they were kept.
  */
 export function standsWhere(model: Model, trace: Trace, channels?: Channels): Stands | undefined {
-  const driven = channels ?? passOf(model, trace);
+  const driven = channels ?? recorded(model, trace);
   const last = driven.length - 1;
   const { speed_mps, target_mps, distance_m } = driven;
   const stands = (i: number) =>
@@ -39,12 +39,6 @@ export function standsWhere(model: Model, trace: Trace, channels?: Channels): St
     available_Nm,
     limit,
   };
-}
-
-function passOf(model: Model, trace: Trace): Channels {
-  const channels = createChannels(trace.time_s.length);
-  run(model, trace, channels);
-  return channels;
 }
 
 /** Sine of the slope ahead of a place, level beyond the heights: rise over the length of the road, which is measured along it. */

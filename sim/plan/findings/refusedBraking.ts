@@ -2,9 +2,8 @@ import { J_PER_WH, M_PER_KM } from "../../../shared/units.ts";
 import type { PackModel } from "../../battery/packModel.ts";
 import { firstWhere } from "../../math/halving.ts";
 import type { ControllerModel } from "../../motor/motorModel.ts";
-import { type Channels, createChannels } from "../../step/channels.ts";
 import type { Model } from "../../step/model.ts";
-import { run } from "../../step/run.ts";
+import { recorded, run } from "../../step/run.ts";
 import type { Totals } from "../../step/totals.ts";
 import type { Trace } from "../../trace/trace.ts";
 import type { RefusedBraking } from "../driveReport.ts";
@@ -53,8 +52,8 @@ function refused(model: Model, trace: Trace, driven: Totals, without: Unbounded)
   const willing = unbounded(model, without);
   const { totals } = run(willing, trace);
   if (totals.regen_J - driven.regen_J < WORTH_Wh * J_PER_WH) return undefined;
-  const ours = passOf(model, trace);
-  const theirs = passOf(willing, trace);
+  const ours = recorded(model, trace);
+  const theirs = recorded(willing, trace);
   let refused_m = 0;
   for (let i = 1; i < Math.min(ours.length, theirs.length); i++) {
     if (theirs.controller_W[i] < 0 && ours.controller_W[i] > TAKEN_frac * theirs.controller_W[i])
@@ -84,10 +83,4 @@ function unbounded(model: Model, without: Unbounded): Model {
     pack: { ...model.pack, ...without.pack },
     controller: { ...model.controller, ...without.controller },
   };
-}
-
-function passOf(model: Model, trace: Trace): Channels {
-  const channels = createChannels(trace.time_s.length);
-  run(model, trace, channels);
-  return channels;
 }
