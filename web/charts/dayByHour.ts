@@ -27,7 +27,10 @@ const TICK_PX = 70;
 /** State of charge through a usual day by the clock, from leaving to leaving. */
 export function dayByHour(packs: readonly DayLine[], drawing: Drawing): Chart {
   if (packs.length === 0)
-    return emptyFigure(drawing, "No pack drives the usual day and is charged for it, so there is no day to show.");
+    return emptyFigure(
+      drawing,
+      "No pack gets home from the usual day and is charged there, so there is no day to show.",
+    );
   const from_h = Math.min(...packs.map(({ day }) => day.leaves_h));
   const x = [from_h, from_h + DAY_h] as const;
   const every_h = (drawing.width_px - 150) / TICK_PX >= 9 ? 3 : 6;
@@ -73,7 +76,7 @@ export function dayByHour(packs: readonly DayLine[], drawing: Drawing): Chart {
         { name: "soc_percent", label: "State of charge (%)" },
       ],
       rows: packs.flatMap(({ name, day }) =>
-        day.hour_h.map((hour, i) => [name, clockOf(hour), Number((100 * day.soc_frac[i]).toFixed(1))]),
+        day.hour_h.map((hour, i) => [name, clockOf(hour), Math.round(100 * day.soc_frac[i])]),
       ),
     },
     position,

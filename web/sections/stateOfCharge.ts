@@ -38,6 +38,7 @@ export default defineSection({
     const largest = drawn.toSorted((a, b) => b.label_kWh - a.label_kWh)[0];
     const heldBack = drawn.toSorted((a, b) => b.held_s - a.held_s)[0];
     const charged = drawn.filter((pack) => pack.index === chosen || pack === largest);
+    const without = charged.filter((pack) => !days[pack.index]).map(({ name }) => name);
     const lines = charged.flatMap((pack) => {
       const day = days[pack.index];
       return day ? [{ ...pack, day }] : [];
@@ -46,7 +47,9 @@ export default defineSection({
     return [
       {
         name: "charge",
-        caption: `How full is the pack through a usual day? Charged at ${place}: the chosen pack and the largest`,
+        caption: `How full is the pack through a usual day? Charged at ${place}: the chosen pack and the largest${
+          without.length === 0 ? "" : `; not ${without.join(", ")}, empty before it is home or not charged there`
+        }`,
         chart: dayByHour(lines, on),
       },
       {

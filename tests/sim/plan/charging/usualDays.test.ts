@@ -31,9 +31,14 @@ describe("the usual day of a pack", () => {
     expect(daysOf({}, [socketOf(10)], inventedCandidate(20, { distance_km: 0 }))).toEqual([undefined]);
   });
 
+  it("is none where the pack is empty before the car is home", () => {
+    const job = { ...bareJob(flatPack(20)), supplies: [socketOf(10)], usualDay_km: 201 };
+    expect(usualDays(job, chargePlan(job, [candidate]), road)).toEqual([undefined]);
+  });
+
   it("is none where the driving takes longer than a day has hours: 720 km at 30 km/h are just one", () => {
     const daysOver = (usualDay_km: number) => {
-      const job = { ...bareJob(flatPack(20)), supplies: [socketOf(10)], usualDay_km };
+      const job = { ...bareJob(flatPack(100)), supplies: [socketOf(10)], usualDay_km };
       return usualDays(job, chargePlan(job, [candidate]), road);
     };
     expect(daysOver(720)[0]).toMatchObject({ leaves_h: 8, home_h: 32, isFull: false });
