@@ -1,6 +1,7 @@
 import * as z from "zod";
 import { keysOf } from "./path.ts";
 import { across } from "./schema/across.ts";
+import { BandKm } from "./schema/band.ts";
 import { Module, Pack } from "./schema/battery.ts";
 import { Charger } from "./schema/charger.ts";
 import { OwnChart } from "./schema/chart.ts";
@@ -9,6 +10,7 @@ import { Driveline } from "./schema/driveline.ts";
 import { Engine } from "./schema/engine.ts";
 import { Motor } from "./schema/motor.ts";
 import { above0, between, line } from "./schema/number.ts";
+import { predictionOf } from "./schema/predictions.ts";
 import { Requirement } from "./schema/requirement.ts";
 import { Road } from "./schema/road.ts";
 import { Supply } from "./schema/supply.ts";
@@ -103,13 +105,16 @@ const decides = {
   origins: z.record(z.string().max(200), Origin).default({}),
 };
 
-const Left = z.strictObject({ value: between(-1e5, 1e5), low: between(-1e5, 1e5), high: between(-1e5, 1e5) });
+const State = z.strictObject(decides);
+/** What of a job decides its answer, roads aside: what is kept of a state that is pinned or predicted from. */
+export type DecidingState = z.infer<typeof State>;
+export const decidingKeys = Object.keys(decides) as readonly (keyof DecidingState)[];
 
 /** A state of the job that was pinned: what decided its answer, and the answer as it was. Roads are the job's own. */
 const Pinned = z.strictObject({
   /** When, as an ISO 8601 date and time. */
   at: line,
-  state: z.strictObject(decides),
+  state: State,
   answer: z.strictObject({
     road: line,
     packs: z
@@ -118,13 +123,17 @@ const Pinned = z.strictObject({
           name: line,
           verdict: line.optional(),
           /** Kilometres left of the usual day. */
-          left_km: z.strictObject({ new: Left, winter: Left, tenYearsWinter: Left }).optional(),
+          left_km: z.strictObject({ new: BandKm, winter: BandKm, tenYearsWinter: BandKm }).optional(),
         }),
       )
       .max(12),
   }),
 });
 export type Pinned = z.infer<typeof Pinned>;
+
+/** A prediction as it was given to the client: kept for what comes later to be held against. Roads are the job's own. */
+const Prediction = predictionOf(State);
+export type Prediction = z.infer<typeof Prediction>;
 
 const shape = z.strictObject({
   format: z.literal(JOB_FORMAT),
@@ -153,6 +162,8 @@ const shape = z.strictObject({
   hiddenSections: z.array(line).max(100).default([]),
   /** A state that the present one is held against, if any. */
   pinned: Pinned.optional(),
+  /** Predictions as they were frozen, the latest last; none is ever changed. */
+  predictions: z.array(Prediction).max(24).default([]),
 });
 
 export const Job = shape.check(

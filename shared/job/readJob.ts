@@ -4,6 +4,7 @@ import { checkSize } from "./checkSize.ts";
 import { describeFound } from "./describeFound.ts";
 import { inPresentNames } from "./formerNames.ts";
 import { JOB_FORMAT, JOB_VERSION, Job } from "./job.ts";
+import { PREDICTION_LAYOUT } from "./schema/predictions.ts";
 import { Road } from "./schema/road.ts";
 import { toProblems } from "./toProblems.ts";
 
@@ -68,7 +69,24 @@ export function readJob(json: unknown, where = "document"): Job {
     );
   }
   checkSize(json, where);
+  checkPredictions(json);
   return held(Job, inPresentNames(json), where);
+}
+
+/** A prediction laid out by a newer program has keys that the schema would refuse one by one: one sentence says it all. */
+function checkPredictions(json: object): void {
+  const { predictions } = json as { predictions?: unknown };
+  if (!Array.isArray(predictions)) return;
+  predictions.forEach((each: unknown, i) => {
+    const { layout, program } = Object(each) as { layout?: unknown; program?: unknown };
+    if (typeof layout !== "number" || !Number.isInteger(layout) || layout <= PREDICTION_LAYOUT) return;
+    const by = typeof program === "string" && program.length < 20 ? ` by version ${program}` : "";
+    throw inputError(
+      "newerVersion",
+      `predictions.${i}.layout`,
+      `found a prediction frozen${by} in layout ${layout}, this program reads up to layout ${PREDICTION_LAYOUT}: open the job with a newer program`,
+    );
+  });
 }
 
 /** A road by itself, as it stands in a job; for who makes one and wants it held to the same bounds. */

@@ -1,22 +1,16 @@
-import { drivenRoad, type Job, type Pinned } from "../../shared/job/job.ts";
+import { decidingState } from "../../shared/job/decidingState.ts";
+import { decidingKeys, drivenRoad, type Job, type Pinned } from "../../shared/job/job.ts";
 import { isAtOrBelow } from "../../shared/job/path.ts";
 import { type Message, message, messageIn, quantity as q } from "../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
 import type { Answer } from "../../sim/index.ts";
 import type { EditorState } from "../editing/jobEditor.ts";
 
-/** What of a job decides its answer, as the job file keeps it of a pinned state. */
-const decides = [
-  ...(["usualDay_km", "longestDay_km", "longestDaysAYear", "requirement", "vehicle"] as const),
-  ...(["engine", "driveline", "motor", "controller", "module", "packs"] as const),
-  ...(["accessories", "charger", "environment", "allowance", "drivenRoad", "origins"] as const),
-] satisfies readonly (keyof Pinned["state"])[];
-
 /** The state with itself pinned, its answer beside it. `at` is a moment as ISO 8601. */
 export function withPin({ job, drafts }: EditorState, answer: Answer, at: string): EditorState {
   const pinned: Pinned = {
     at,
-    state: picked(job),
+    state: decidingState(job),
     answer: {
       road: drivenRoad(job).title,
       packs: answer.packs.map(({ name, verdict, left }) => ({
@@ -34,11 +28,11 @@ export function backToPinned({ job, drafts }: EditorState): EditorState {
   const { pinned } = job;
   if (!pinned) return { job, drafts };
   const others: Record<string, unknown> = { ...job };
-  for (const key of decides) delete others[key];
+  for (const key of decidingKeys) delete others[key];
   const { drivenRoad: road, ...state } = pinned.state;
   const hasRoad = road !== undefined && job.roads.some(({ id }) => id === road);
   // Texts of what is not pinned, such as words for a road or a note, go on waiting in their fields.
-  const isPinned = (path: string) => decides.some((key) => isAtOrBelow(path, key));
+  const isPinned = (path: string) => decidingKeys.some((key) => isAtOrBelow(path, key));
   const waiting = Object.entries(drafts).filter(([path]) => !isPinned(path));
   return {
     job: { ...others, ...state, ...(hasRoad && { drivenRoad: road }) } as Job,
@@ -69,13 +63,8 @@ export function pinnedWords(job: Job, units: UnitHabit): string {
     parts.push(message`winter × ${state.allowance.winter_ratio}`);
   if (state.packs.map(({ name }) => name).join() !== job.packs.map(({ name }) => name).join())
     parts.push(message`other packs`);
-  if (parts.length === 0) parts.push(isSame(picked(job), state) ? message`as it is now` : message`other values`);
+  if (parts.length === 0) parts.push(isSame(decidingState(job), state) ? message`as it is now` : message`other values`);
   return parts.map((part) => messageIn(part, units)).join(", ");
-}
-
-function picked(job: Job): Pinned["state"] {
-  const entries = decides.flatMap((key) => (job[key] === undefined ? [] : [[key, job[key]] as const]));
-  return Object.fromEntries(entries) as unknown as Pinned["state"];
 }
 
 function isSame(a: unknown, b: unknown): boolean {

@@ -7,6 +7,7 @@ import { knownField } from "../../../web/editing/fieldTable/fieldAt.ts";
 const elsewhere: readonly [RegExp, string][] = [
   [/^(format|version|isInvented|notes|hiddenSections|origins)\b/, "no figure of a car"],
   [/^pinned\b/, "pinned by a press on the answer"],
+  [/^predictions\b/, "frozen by a press, and never changed"],
   [/^weights\b/, "written in the job file for `weigh`; the page has no fields for it yet"],
   [/^(roads|drivenRoad)\b/, "the section of the road brings and chooses them"],
   [/^(charts|units)\b/, "chosen at the charts and at the head of the page"],

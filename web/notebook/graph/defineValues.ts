@@ -148,7 +148,16 @@ function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
   const { pinned: _pinned, currency: _currency, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
-  const nothing = { title: "job", use: "", notes: [], hiddenSections: [], charts: [], supplies: [], origins: {} };
+  const nothing = {
+    predictions: [],
+    title: "job",
+    use: "",
+    notes: [],
+    hiddenSections: [],
+    charts: [],
+    supplies: [],
+    origins: {},
+  };
   return {
     ...others,
     ...nothing,
