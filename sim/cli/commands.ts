@@ -8,6 +8,7 @@ import { hills } from "./commands/hills.ts";
 import { newJob } from "./commands/new.ts";
 import { regen } from "./commands/regen.ts";
 import { sheet } from "./commands/sheet.ts";
+import { torque } from "./commands/torque.ts";
 import { trace } from "./commands/trace.ts";
 import { weigh } from "./commands/weigh.ts";
 
@@ -16,6 +17,7 @@ export const commands: readonly Command[] = [
   drive,
   sheet,
   gears,
+  torque,
   hills,
   regen,
   charge,

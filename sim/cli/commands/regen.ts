@@ -1,10 +1,10 @@
-import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { regenAdvice } from "../../plan/regen/regenAdvice.ts";
 import { type RegenRow, regenSweep, usualLimits_Nm } from "../../plan/regen/regenSweep.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
+import { readTorques_Nm } from "../arguments/torquesOption.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -28,7 +28,7 @@ export const regen: Command = {
     const job = readJobFile(path);
     const packIndex = packIndexOf(job, args);
     const typed = textOption(args, "limits");
-    const limits_Nm = typed === undefined ? usualLimits_Nm(job) : readLimits_Nm(typed);
+    const limits_Nm = typed === undefined ? usualLimits_Nm(job) : readTorques_Nm(typed, "--limits", 0);
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const rows = regenSweep(job, packIndex, trace, limits_Nm);
     const { recommended, words } = regenAdvice(rows);
@@ -44,19 +44,6 @@ export const regen: Command = {
     print([head, table(rows), sentences.map((sentence) => wrapText(sentence)).join("\n")].join("\n\n"));
   },
 };
-
-function readLimits_Nm(typed: string): number[] {
-  return typed.split(",").map((text) => {
-    const value = text.trim() === "" ? Number.NaN : Number(text);
-    if (!(value >= 0 && value <= 10_000))
-      throw inputError(
-        "option-value",
-        "--limits",
-        `found ${text.trim() || "nothing"}, torques of 0 to 10000 Nm with commas between them wanted`,
-      );
-    return value;
-  });
-}
 
 const lampWords = { off: "off", "may light": "may", "must light": "must" } as const;
 
