@@ -10,34 +10,55 @@ const INTERVALS = 256;
 /** No pack has less; voltages are divided by it. */
 const LEAST_ohm = 1e-12;
 
+/** A pack that was prepared, and what of. */
+interface PreparedPack {
+  readonly pack: Pack;
+  readonly module: Module;
+  readonly model: PackModel;
+}
+
 /**
  * A candidate pack in SI: cells and modules in series add volts and ohms, strings in parallel add capacity and amperes.
  * Every module is taken as alike (assumed: of reclaimed ones the weakest decides, so its tested capacity is the one to enter).
+ * A table that would be the same as that of another pack is that one's.
  */
-export function preparePack(given: Pack, of: Module): PackModel {
+export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackModel {
+  if (like && given.whole !== undefined && given === like.pack && of === like.module) return like.model;
   const { pack, module } = asModules(given, of);
   const { seriesModules, parallelModules } = pack;
   const cells = seriesModules * module.seriesCells;
   const { openCircuit, resistance, resistanceByTemperature, coldCharge } = module;
+  const shared = like && given.whole === undefined && like.pack.whole === undefined ? like : undefined;
+  const isSameSeries = shared?.pack.seriesModules === seriesModules && shared.module.seriesCells === module.seriesCells;
+  const isSameLayout = shared?.pack.seriesModules === seriesModules && shared.pack.parallelModules === parallelModules;
   return {
     capacity_C: module.capacity_Ah * C_PER_AH * parallelModules,
-    openCircuit_V: uniformTable(
-      openCircuit.soc_frac,
-      openCircuit.cell_V.map((cell_V) => cell_V * cells),
-      INTERVALS,
-    ),
-    resistance_ohm: uniformTable(
-      resistance.soc_frac,
-      resistance.module_mohm.map((module_mohm) =>
-        Math.max(LEAST_ohm, (module_mohm * OHM_PER_MOHM * seriesModules) / parallelModules),
-      ),
-      INTERVALS,
-    ),
-    resistance_ratio: uniformTable(
-      resistanceByTemperature.temperature_degC.map((temperature_degC) => temperature_degC + ZERO_CELSIUS_K),
-      resistanceByTemperature.resistance_ratio,
-      INTERVALS,
-    ),
+    openCircuit_V:
+      shared && isSameSeries && shared.module.openCircuit === openCircuit
+        ? shared.model.openCircuit_V
+        : uniformTable(
+            openCircuit.soc_frac,
+            openCircuit.cell_V.map((cell_V) => cell_V * cells),
+            INTERVALS,
+          ),
+    resistance_ohm:
+      shared && isSameLayout && shared.module.resistance === resistance
+        ? shared.model.resistance_ohm
+        : uniformTable(
+            resistance.soc_frac,
+            resistance.module_mohm.map((module_mohm) =>
+              Math.max(LEAST_ohm, (module_mohm * OHM_PER_MOHM * seriesModules) / parallelModules),
+            ),
+            INTERVALS,
+          ),
+    resistance_ratio:
+      shared?.module.resistanceByTemperature === resistanceByTemperature
+        ? shared.model.resistance_ratio
+        : uniformTable(
+            resistanceByTemperature.temperature_degC.map((temperature_degC) => temperature_degC + ZERO_CELSIUS_K),
+            resistanceByTemperature.resistance_ratio,
+            INTERVALS,
+          ),
     charging_ratio: module.charging_ratio,
     leads_ohm: pack.leads_mohm * OHM_PER_MOHM,
     discharge: currentLimit(module.discharge, parallelModules),

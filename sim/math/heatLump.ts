@@ -52,6 +52,11 @@ export function createHeatFactors(): HeatFactors {
   return { dt_s: 0, left_frac: 1, perLoss_KpW: 0 };
 }
 
+/** Forgets them: the next step is of another lump. */
+export function forgetFactors(factors: HeatFactors): void {
+  factors.dt_s = 0;
+}
+
 /** Below this share of a time constant the series' first term is exact to rounding, and nothing is divided by a cooling of zero. */
 const SHORT_ratio = 1e-12;
 

@@ -10,11 +10,18 @@ import type { ControllerModel, MotorModel } from "./motorModel.ts";
 
 const NO_LIMIT = Number.POSITIVE_INFINITY;
 
-/** A job's motor in SI. With one factor on the mass, the rotor is in that factor and has no inertia of its own. */
-export function prepareMotor(motor: Motor, countsRotor: boolean): MotorModel {
+/**
+ * A job's motor in SI. With one factor on the mass, the rotor is in that factor and has no inertia of its own. The same losses as of
+ * another motor are that one's table.
+ */
+export function prepareMotor(
+  motor: Motor,
+  countsRotor: boolean,
+  like?: { readonly motor: Motor; readonly model: MotorModel },
+): MotorModel {
   return {
     envelope: prepareEnvelope(motor),
-    loss: prepareLoss(motor.loss),
+    loss: like?.motor.loss === motor.loss ? like.model.loss : prepareLoss(motor.loss),
     rotorInertia_kgm2: countsRotor ? motor.rotorInertia_kgm2 : 0,
     max_radps: motor.maxSpeed_rpm * RADPS_PER_RPM,
     rollBack_radps: motor.rollBack_rpm * RADPS_PER_RPM,

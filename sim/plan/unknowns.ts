@@ -1,7 +1,8 @@
 import type { Job, Origin } from "../../shared/job/job.ts";
 import { atPath, withPath } from "../../shared/job/path.ts";
 import { M_PER_KM } from "../../shared/units.ts";
-import { prepare } from "../step/prepare.ts";
+import type { Model } from "../step/model.ts";
+import { type Prepared, prepare } from "../step/prepare.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
 import { rangeOn } from "./going/range.ts";
@@ -44,7 +45,12 @@ export function unknownsByEffect(
   trace: Trace,
   isCancelled: () => boolean = () => false,
 ): Unknown[] {
-  const asTaken = drivenRange(job, packIndex, trace);
+  const taken: Prepared = { job, pack: job.packs[packIndex], model: prepare(job, job.packs[packIndex]) };
+  const asTaken = drivenRange(taken.model, trace);
+  const preparedAt = (path: string, end: number) => {
+    const changed = withPath(job, path, end);
+    return prepare(changed, changed.packs[packIndex], taken);
+  };
   const found: Unknown[] = [];
   for (const [path, origin] of Object.entries(job.origins)) {
     if (isCancelled()) break;
@@ -55,8 +61,7 @@ export function unknownsByEffect(
     const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
     const ends = [value * (1 - plusMinus_frac), value * (1 + plusMinus_frac)].map((end) => Math.min(most, end));
     const [low, high] = ends.sort((a, b) => a - b);
-    const at = (end: number) =>
-      path.startsWith("allowance.") ? asTaken : drivenRange(withPath(job, path, end), packIndex, trace);
+    const at = (end: number) => (path.startsWith("allowance.") ? asTaken : drivenRange(preparedAt(path, end), trace));
     const [atLow, atHigh] = [at(low), at(high)];
     found.push({
       path,
@@ -76,8 +81,8 @@ export function unknownsByEffect(
   return found.sort((a, b) => b.effect_km - a.effect_km);
 }
 
-function drivenRange(job: Job, packIndex: number, trace: Trace) {
-  const { distance_m, end } = rangeOn(prepare(job, job.packs[packIndex]), trace);
+function drivenRange(model: Model, trace: Trace) {
+  const { distance_m, end } = rangeOn(model, trace);
   // Stuck on the way out or on the way home; one that is stuck later has driven the road.
   const isStuck = end === "stuck" && distance_m < 1.5 * characteristics(trace).distance_m;
   return { range_km: distance_m / M_PER_KM, isStuck };

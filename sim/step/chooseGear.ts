@@ -17,6 +17,13 @@ export function createGearState(): GearState {
   return { gear: 0, gearBefore: 0, inGear_s: Number.POSITIVE_INFINITY };
 }
 
+/** Back to the lowest gear, with no change behind it. */
+export function resetGearState(state: GearState): void {
+  state.gear = 0;
+  state.gearBefore = 0;
+  state.inGear_s = Number.POSITIVE_INFINITY;
+}
+
 /**
  * The gear for a mean speed, by the speeds at which the next one follows. Where the speed dithers round one of them, as recorded speeds
  * do, the car stays in its gear: a change back within 10 s of a change asks for a speed 5 % beyond, or for a speed that the lower gear

@@ -23,3 +23,36 @@ export interface Model {
   readonly ambient_K: number;
   readonly packStart_K: number;
 }
+
+/**
+ * The same car on its way home: the wind that was against it is with it. Written out and not spread, so that both ways are of one
+ * shape and the step stays as fast as for one of them.
+ */
+export function homeward(model: Model): Model {
+  const { road } = model;
+  return {
+    testMass_kg: model.testMass_kg,
+    road: {
+      mass_kg: road.mass_kg,
+      weight_N: road.weight_N,
+      rollingWeight_N: road.rollingWeight_N,
+      rollingWeight_Npmps2: road.rollingWeight_Npmps2,
+      rollingFixed_N: road.rollingFixed_N,
+      rolling_Npmps: road.rolling_Npmps,
+      drag_Npmps2: road.drag_Npmps2,
+      headWind_mps: -road.headWind_mps,
+      wheelDrag_N: road.wheelDrag_N,
+    },
+    inertia_kg: model.inertia_kg,
+    noLoadDrag_Nm: model.noLoadDrag_Nm,
+    gears: model.gears,
+    gearUp_mps: model.gearUp_mps,
+    grip: model.grip,
+    motor: model.motor,
+    controller: model.controller,
+    pack: model.pack,
+    accessories_W: model.accessories_W,
+    ambient_K: model.ambient_K,
+    packStart_K: model.packStart_K,
+  };
+}

@@ -10,8 +10,20 @@ import { testMass_kg } from "../vehicle/masses.ts";
 import { prepareRoadLoad } from "../vehicle/prepareRoadLoad.ts";
 import type { Model } from "./model.ts";
 
-/** A job's car with one of its packs aboard, in SI, ready for stepping. The job is valid: its reader saw to that. */
-export function prepare(job: Job, pack: Pack): Model {
+/** A car that was prepared, and what of. */
+export interface Prepared {
+  readonly job: Job;
+  readonly pack: Pack;
+  readonly model: Model;
+}
+
+/**
+ * A job's car with one of its packs aboard, in SI, ready for stepping. The job is valid: its reader saw to that.
+ *
+ * What it has in common with a car to be like, the very same part of the job, is that car's: making the tables anew would cost as much as
+ * half an hour's drive.
+ */
+export function prepare(job: Job, pack: Pack, like?: Prepared): Model {
   const { vehicle, environment } = job;
   const driveline = prepareDriveline(job);
   const mass_kg = testMass_kg(vehicle, packMass_kg(pack, job.module));
@@ -30,9 +42,9 @@ export function prepare(job: Job, pack: Pack): Model {
     gears: driveline.gears,
     gearUp_mps: driveline.gearUp_mps,
     grip: prepareGrip(job, mass_kg, driveline.drivenAxle),
-    motor: prepareMotor(job.motor, byParts),
+    motor: prepareMotor(job.motor, byParts, like && { motor: like.job.motor, model: like.model.motor }),
     controller: prepareController(job.controller, job.motor),
-    pack: preparePack(pack, job.module),
+    pack: preparePack(pack, job.module, like && { pack: like.pack, module: like.job.module, model: like.model.pack }),
     accessories_W: accessories_W(job),
     ambient_K,
     packStart_K: (environment.pack_degC ?? environment.temperature_degC) + ZERO_CELSIUS_K,

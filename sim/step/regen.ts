@@ -9,6 +9,8 @@ import { solveElectrical, solveWithLoss } from "./solveElectrical.ts";
 
 /** Torque to which a limit that depends on voltage is searched, well below what any instrument shows. */
 const TORQUE_TOLERANCE_Nm = 1e-10;
+/** Pieces of the asked torque in which the first limit is looked for. */
+const PIECES = 16;
 
 /**
  * Shares a braking interval out: drag first, then the motor up to what it may, then the friction brakes; writes it into the interval.
@@ -26,12 +28,8 @@ export function brakeByMotor(context: RunContext, wanted_Nm: number): number {
 
   const over_Nm = regenExcess_Nm(context, motor_Nm);
   if (over_Nm > 0 && motor_Nm < 0) {
-    const { torqueBracket } = context.scratch;
-    torqueBracket.low = 0;
-    torqueBracket.high = motor_Nm;
-    narrowBracket(regenExcess_Nm, context, torqueBracket, regenExcess_Nm(context, 0), over_Nm, TORQUE_TOLERANCE_Nm);
-    motor_Nm = torqueBracket.low;
-    solveElectrical(context, motor_Nm);
+    motor_Nm = firstLimitMet_Nm(context, motor_Nm, over_Nm);
+    if (interval.motor_Nm !== motor_Nm) solveElectrical(context, motor_Nm);
   }
   if (interval.terminal_W > start.pack.discharge_W) {
     motor_Nm = 0;
@@ -45,6 +43,32 @@ export function brakeByMotor(context: RunContext, wanted_Nm: number): number {
     interval.brake_N = interval.wheel_N - interval.driveline_N;
   }
   return wanted_Nm - model.motor.envelope.peakTorque_Nm;
+}
+
+/**
+ * The torque at which braking, built up from nothing, meets its first limit, where the torque that is asked breaks one.
+ *
+ * There may be several torques at which a limit is just met: a motor that brakes beyond the torque of its greatest output burns more in
+ * its windings than the shaft brings, so that less comes back to the pack and its limit holds once more. A controller that raises the
+ * torque until the pack takes no more never gets there, and neither does this: the one nearest to nothing is right. What lies before
+ * the asked torque is looked at in pieces; a limit that is broken on less than a piece of it is not seen.
+ */
+function firstLimitMet_Nm(context: RunContext, asked_Nm: number, over_Nm: number): number {
+  const { torqueBracket } = context.scratch;
+  let lowOver_Nm = regenExcess_Nm(context, 0);
+  torqueBracket.low = 0;
+  for (let piece = 1; piece <= PIECES; piece++) {
+    const torque_Nm = (asked_Nm * piece) / PIECES;
+    const pieceOver_Nm = piece < PIECES ? regenExcess_Nm(context, torque_Nm) : over_Nm;
+    if (pieceOver_Nm > 0) {
+      torqueBracket.high = torque_Nm;
+      narrowBracket(regenExcess_Nm, context, torqueBracket, lowOver_Nm, pieceOver_Nm, TORQUE_TOLERANCE_Nm);
+      return torqueBracket.low;
+    }
+    torqueBracket.low = torque_Nm;
+    lowOver_Nm = pieceOver_Nm;
+  }
+  throw new Error(`no limit of braking is met up to ${asked_Nm} Nm, which breaks one by ${over_Nm} Nm`);
 }
 
 /** Most torque that driver, controller and motor would brake with at this speed, in Nm, not negative. */

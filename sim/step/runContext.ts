@@ -1,12 +1,12 @@
 import { createPackLimits, type PackLimits } from "../battery/packLimits.ts";
 import type { Bracket } from "../math/bracketedRoot.ts";
-import { createHeatFactors, type HeatFactors } from "../math/heatLump.ts";
+import { createHeatFactors, forgetFactors, type HeatFactors } from "../math/heatLump.ts";
 import type { Profile } from "../trace/trace.ts";
 import { elevationAt_m } from "./elevation.ts";
 import { createInterval, type Interval } from "./interval.ts";
 import type { Model } from "./model.ts";
 import { createRow, type Row } from "./record.ts";
-import { createState, type State } from "./state.ts";
+import { createState, resetState, type State } from "./state.ts";
 
 /** What holds for a whole interval, set from the state at its start by `beginInterval`. */
 export interface IntervalStart {
@@ -26,11 +26,14 @@ export interface Scratch {
   readonly motorHeat: HeatFactors;
   readonly packHeat: HeatFactors;
   readonly row: Row;
+  /** The limit that the last speed tried in vain broke. */
+  heldBy: number;
 }
 
 /** One run: the car, the road, the state, the interval that is being driven. Two runs side by side share nothing. */
 export interface RunContext {
-  readonly model: Model;
+  /** The car; another one only at the beginning of a road. */
+  model: Model;
   /** Heights of the road that is being driven. */
   profile: Profile | undefined;
   readonly state: State;
@@ -55,9 +58,20 @@ export function createRunContext(model: Model, soc_frac: number): RunContext {
       motorHeat: createHeatFactors(),
       packHeat: createHeatFactors(),
       row: createRow(),
+      heldBy: 0,
     },
     ramp_frac: 1,
   };
+}
+
+/** The next run in the memory of the last: another car, or the same one, at rest and charged to `soc_frac`. Allocates nothing. */
+export function beginRun(context: RunContext, model: Model, soc_frac: number): void {
+  const { scratch } = context;
+  context.model = model;
+  context.ramp_frac = 1;
+  resetState(context.state, model, soc_frac);
+  forgetFactors(scratch.motorHeat);
+  forgetFactors(scratch.packHeat);
 }
 
 /** Puts the car at the beginning of a road, charge and temperatures going on; at rest unless the trace begins in motion. */

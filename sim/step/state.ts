@@ -1,5 +1,5 @@
 import type { PackState } from "../battery/packModel.ts";
-import { createGearState, type GearState } from "./chooseGear.ts";
+import { createGearState, type GearState, resetGearState } from "./chooseGear.ts";
 import type { Model } from "./model.ts";
 
 /** What a car carries from one interval to the next. */
@@ -25,4 +25,19 @@ export function createState(model: Model, soc_frac: number): State {
     gear: createGearState(),
     leg: 0,
   };
+}
+
+/** Makes of a state what `createState` makes, in the same memory. */
+export function resetState(state: State, model: Model, soc_frac: number): void {
+  const { pack, gear } = state;
+  state.speed_mps = 0;
+  state.distance_m = 0;
+  state.elevation_m = 0;
+  state.motor_K = model.ambient_K;
+  pack.soc_frac = soc_frac;
+  pack.temperature_K = model.packStart_K;
+  pack.dischargeUse_A2s = 0;
+  pack.chargeUse_A2s = 0;
+  resetGearState(gear);
+  state.leg = 0;
 }

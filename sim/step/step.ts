@@ -32,6 +32,15 @@ export function step(context: RunContext, target_mps: number, dt_s: number, gear
     return;
   }
   const slowest_mps = state.speed_mps > 0 ? 0 : CREEP_mps;
+  const guess_mps = goal_mps - over_Nm / inertiaSlope_Nmpmps(context);
+  context.scratch.heldBy = interval.limit;
+  if (guess_mps > slowest_mps) {
+    const guess_Nm = overAtSpeed_Nm(context, guess_mps);
+    if (guess_Nm <= 0) {
+      driveHeldBack(context, guess_mps, goal_mps, guess_Nm, over_Nm);
+      return;
+    }
+  }
   const slowest_Nm = goal_mps > slowest_mps ? balance(context, slowest_mps, dt_s) : over_Nm;
   if (slowest_Nm <= 0) {
     driveHeldBack(context, slowest_mps, goal_mps, slowest_Nm, over_Nm);
@@ -68,17 +77,26 @@ export function standStill(context: RunContext): void {
   solveElectrical(context, 0);
 }
 
+/**
+ * By how much more torque the motor is asked for with each metre a second that the interval ends faster, by inertia alone: from what is
+ * asked too much it follows about how much slower the car ends. Where torque is what holds it, that is the speed to a few per cent of
+ * the way; where power does, it is a speed that the car surely reaches, and a search between the two is short.
+ */
+function inertiaSlope_Nmpmps({ model, start }: RunContext): number {
+  const { motor_radpm, efficiency_frac } = model.gears[start.gear];
+  const wheel_Nm = model.inertia_kg / (motor_radpm * efficiency_frac);
+  return (wheel_Nm + model.motor.rotorInertia_kgm2 * motor_radpm) / start.dt_s;
+}
+
 /** Ends the interval at the speed at which the first limit is just met, between one that the car reaches and one that it does not. */
 function driveHeldBack(context: RunContext, low_mps: number, high_mps: number, low_Nm: number, high_Nm: number): void {
-  const { interval, start } = context;
-  const { speedBracket } = context.scratch;
+  const { interval, start, scratch } = context;
+  const { speedBracket } = scratch;
   speedBracket.low = low_mps;
   speedBracket.high = high_mps;
   narrowBracket(overAtSpeed_Nm, context, speedBracket, low_Nm, high_Nm, SPEED_TOLERANCE_mps);
-  balance(context, speedBracket.high, start.dt_s);
-  const { limit } = interval;
-  balance(context, speedBracket.low, start.dt_s);
-  interval.limit = limit;
+  if (interval.end_mps !== speedBracket.low) balance(context, speedBracket.low, start.dt_s);
+  interval.limit = scratch.heldBy;
 }
 
 /** Ends the interval at rest after the longest time under way that the limits allow; `slowest_Nm` is what taking all of it breaks. */
@@ -94,8 +112,11 @@ function stopInside(context: RunContext, slowest_Nm: number): void {
   interval.limit = limit;
 }
 
+/** The balance at an end speed; which limit the last try broke that broke one is kept. */
 function overAtSpeed_Nm(context: RunContext, end_mps: number): number {
-  return balance(context, end_mps, context.start.dt_s);
+  const over_Nm = balance(context, end_mps, context.start.dt_s);
+  if (over_Nm > 0) context.scratch.heldBy = context.interval.limit;
+  return over_Nm;
 }
 
 function overAtStop_Nm(context: RunContext, moving_s: number): number {

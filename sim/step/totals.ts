@@ -88,6 +88,41 @@ export function createTotals({ motor_K, pack }: State): Totals {
   };
 }
 
+/** Makes of totals what `createTotals` makes, in the same memory. */
+export function resetTotals(totals: Totals, { motor_K, pack }: State): void {
+  const { ledger } = totals;
+  ledger.aero_J = 0;
+  ledger.rolling_J = 0;
+  ledger.climb_J = 0;
+  ledger.speed_J = 0;
+  ledger.driveline_J = 0;
+  ledger.motor_J = 0;
+  ledger.packHeat_J = 0;
+  ledger.accessories_J = 0;
+  ledger.frictionBrake_J = 0;
+  ledger.total_J = 0;
+  totals.time_s = 0;
+  totals.distance_m = 0;
+  totals.target_m = 0;
+  totals.wheelPositive_J = 0;
+  totals.terminal_J = 0;
+  totals.regen_J = 0;
+  totals.shed_J = 0;
+  totals.current_A2s = 0;
+  totals.behind_s = 0;
+  totals.limited_s.fill(0);
+  totals.dischargePeak_A = 0;
+  totals.chargePeak_A = 0;
+  totals.motorPeak_Nm = 0;
+  totals.motorPeak_W = 0;
+  totals.motorPeak_radps = 0;
+  totals.lowest_V = Number.POSITIVE_INFINITY;
+  totals.lowestSoc_frac = pack.soc_frac;
+  totals.hottestMotor_K = motor_K;
+  totals.hottestPack_K = pack.temperature_K;
+  totals.reachedFloor = false;
+}
+
 /**
  * Makes sure the ledger closes: what left the cells is where the entries say, to 1e-9 of their absolute sum
  * (of a joule where less than that passed). An error of ours otherwise, with the figures in it.

@@ -7,6 +7,7 @@ import { readJob } from "../../shared/job/readJob.ts";
 import { createChannels } from "../../sim/step/channels.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import { run } from "../../sim/step/run.ts";
+import { runVariants } from "../../sim/step/variants.ts";
 import { cycleTrace } from "../../sim/trace/standardCycles.ts";
 import { cycleTexts } from "../support/cycleTexts.ts";
 import { median } from "./median.ts";
@@ -59,6 +60,29 @@ function whole_ns(): number {
   return Number(process.hrtime.bigint() - begin) / (REPETITIONS / 20) / steps;
 }
 
+/** 64 variants of a demo's largest pack, by their load: as many models as a study of what is not known drives by turns. */
+const variantsOf = (demo: number) => {
+  const base = readJob(demos[demo].document);
+  const largest = base.packs[base.packs.length - 1];
+  const first = { job: base, pack: largest, model: prepare(base, largest) };
+  return Array.from({ length: 64 }, (_, i) => {
+    const vehicle = { ...base.vehicle, load_kg: base.vehicle.load_kg + i };
+    return prepare({ ...base, vehicle }, largest, first);
+  });
+};
+/** A car that seldom meets a limit, and one that meets one in every eighth second. */
+const free = variantsOf(0);
+const limited = variantsOf(1);
+
+/** Nanoseconds a vehicle-step of the project's own step, totals only, many models by turns. */
+function variants_ns(models: typeof free): number {
+  const begin = process.hrtime.bigint();
+  runVariants(models, trace, (_, endSoc_frac) => {
+    sink += endSoc_frac;
+  });
+  return Number(process.hrtime.bigint() - begin) / models.length / steps;
+}
+
 /** Nanoseconds a step of one recorded run. */
 function single_ns(): number {
   const begin = process.hrtime.bigint();
@@ -95,7 +119,7 @@ function compare(): void {
   if (!hasC) console.log("no C compiler named gcc here: the C loop is left out");
   if (!hasNumPy) console.log("no python3 with numpy here: NumPy is left out");
   console.log(`\nreduced step over WLTC class 3b (${steps} steps), ns a vehicle-step, medians of ${PAIRS} by turns`);
-  for (let k = 0; k < 3; k++) sink += single_ns() + whole_ns(); // warm
+  for (let k = 0; k < 3; k++) sink += single_ns() + whole_ns() + variants_ns(free) + variants_ns(limited); // warm
 
   for (const variants of [1000, 10_000]) {
     const mass_kg = massesFor(variants);
@@ -103,9 +127,10 @@ function compare(): void {
     const input = join(folder, "input");
     const numbers = [rows, variants, 1, ...Object.values(car), ...pack.openCircuit_V, ...pack.resistance_ohm];
     writeFileSync(input, Float64Array.from([...numbers, ...mass_kg, ...speed_mps]));
-    const figures: { ts1: number; ts: number; c1: number; c: number; numpy: number; whole: number }[] = [];
+    const figures: Record<"ts1" | "ts" | "c1" | "c" | "numpy" | "whole" | "free" | "limited", number>[] = [];
     for (let k = 0; k < PAIRS; k++) {
       const whole = whole_ns();
+      const [freely, held] = [variants_ns(free), variants_ns(limited)];
       const ts1 = single_ns();
       const [c1, c] = hasC
         ? outside(binary, [input, join(folder, "c"), String(REPETITIONS)])
@@ -114,7 +139,7 @@ function compare(): void {
       const [numpy] = hasNumPy
         ? outside("python3", [join(import.meta.dirname, "reducedStep.py"), input, join(folder, "numpy")])
         : [Number.NaN];
-      figures.push({ ts1, ts, c1, c, numpy, whole });
+      figures.push({ ts1, ts, c1, c, numpy, whole, free: freely, limited: held });
     }
     if (hasC) checkRecorded(doubles("c"));
     if (hasC) checkSame("C", ends, doubles("c").subarray(8 * rows));
@@ -125,6 +150,9 @@ function compare(): void {
       console.log(`                        TypeScript/C ${of((f) => f.ts1 / f.c1)} (at most 2)`);
       console.log(
         `  the project's own step, recorded: ${of((f) => f.whole)}, to the reduced C loop ${of((f) => f.whole / f.c1)}`,
+      );
+      console.log(
+        `  the same, totals only, 64 models by turns: ${of((f) => f.free)}, to the reduced C loop ${of((f) => f.free / f.c1)}; where limits bind ${of((f) => f.limited)}, ${of((f) => f.limited / f.c1)}`,
       );
     }
     console.log(

@@ -1,5 +1,5 @@
 import type { Channels } from "../../step/channels.ts";
-import type { Model } from "../../step/model.ts";
+import { homeward, type Model } from "../../step/model.ts";
 import { pass, type RunResult } from "../../step/run.ts";
 import { createRunContext } from "../../step/runContext.ts";
 import { checkLedger, copyTotals, createTotals } from "../../step/totals.ts";
@@ -55,7 +55,7 @@ export function driveOn(model: Model, trace: Trace, channels?: Channels): Driven
 
   const { climb_J, total_J } = totals.ledger;
   const isThereAndBack = Math.abs(climb_J) > CLOSED_frac * Math.max(0, total_J);
-  const home = { ...out, model: { ...model, road: { ...road, headWind_mps: -road.headWind_mps } } };
+  const home = isThereAndBack ? homeward(model) : model;
   const ways = thereAndBack(trace);
   let isHome = false;
   let place_m = 0;
@@ -88,6 +88,7 @@ export function driveOn(model: Model, trace: Trace, channels?: Channels): Driven
       place_m = ways.placeFrom_m(place_m, isHome ? -covered_m : covered_m);
       isHome = !isHome;
     }
-    pass(isHome ? home : out, totals, isHome ? ways.home(place_m) : ways.out(place_m));
+    out.model = isHome ? home : model;
+    pass(out, totals, isHome ? ways.home(place_m) : ways.out(place_m));
   }
 }

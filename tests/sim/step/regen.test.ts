@@ -154,6 +154,23 @@ it("switches the controller off where the pack cannot feed its idle losses, and 
   expect(endSpeed_mps).toBeCloseTo(9.5, 12);
 });
 
+it("builds braking up from nothing to the first limit, though a stronger one would burn more and give the pack as little", () => {
+  // 200 T - 3 T² watts come back: 1 kW at (200 - √28 000)/6 = 5.44 Nm and again at 61.2 Nm; the envelope ends at 13 kW/200 = 65 Nm.
+  const loss = { kind: "fourTerm" as const, copper_coeff: 3, iron_coeff: 0, windage_coeff: 0, constant_W: 0 };
+  const envelope = { kind: "peak" as const, torque_Nm: 100, power_kW: 13 };
+  const { motor_Nm, brake_N } = braked({ power_kW: 1 }, { motor: { loss, envelope } });
+  expect(motor_Nm).toBeCloseTo(-(200 - Math.sqrt(28_000)) / 6, 8);
+  expect(brake_N).toBeCloseTo(-1400 + (20 * (200 - Math.sqrt(28_000))) / 6, 6);
+});
+
+it("takes a torque that breaks nothing as it is asked", () => {
+  // The same motor asked for 70 Nm, at which it burns more than the shaft brings: the pack gives 700 W to its own braking.
+  const loss = { kind: "fourTerm" as const, copper_coeff: 3, iron_coeff: 0, windage_coeff: 0, constant_W: 0 };
+  const { motor_Nm, controller_W } = braked({ power_kW: 1 }, { motor: { loss } });
+  expect(motor_Nm).toBeCloseTo(-70, 9);
+  expect(controller_W).toBeCloseTo(700, 6);
+});
+
 it("holds a limit that is broken by little as well as one that is broken by much", () => {
   expect(braked({ power_kW: 13.9 }).controller_W).toBeCloseTo(-13_900, 5);
 });

@@ -1,10 +1,17 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { greatestWhere } from "../../../sim/math/halving.ts";
+import { balance } from "../../../sim/step/balance.ts";
+import { finishInterval } from "../../../sim/step/finishInterval.ts";
 import { createInterval } from "../../../sim/step/interval.ts";
 import { LIMITS } from "../../../sim/step/limits.ts";
 import { prepare } from "../../../sim/step/prepare.ts";
 import { beginRoad, createRunContext } from "../../../sim/step/runContext.ts";
-import { step } from "../../../sim/step/step.ts";
+import { standStill, step } from "../../../sim/step/step.ts";
+import { createTotals } from "../../../sim/step/totals.ts";
+import { arbitraryJob, arbitraryTrace } from "../../support/arbitraryJob.ts";
 import { bareJob, driven, evenSlope, steadyTrace, traceOf } from "../../support/bareCar.ts";
+import { fixedly } from "../../support/fixedly.ts";
 
 const thrust = (newtons: number) => ({ envelope: { kind: "peak" as const, torque_Nm: newtons / 20, power_kW: 2000 } });
 
@@ -123,6 +130,39 @@ describe("a car that its limits hold back", () => {
       expect(3000 * below).toBeCloseTo(channels.wheelForce_N[60], 3);
     },
   );
+});
+
+it("is found at the end speed that halving finds between rest and the target, whatever holds the car back", () => {
+  let heldBack = 0;
+  fc.assert(
+    fc.property(arbitraryJob, arbitraryTrace, ({ packs, ...rest }, trace) => {
+      const model = prepare({ packs, ...rest }, packs[0]);
+      const context = createRunContext(model, model.pack.ceiling_frac);
+      const { state, interval } = context;
+      beginRoad(context, undefined, 0);
+      const totals = createTotals(state);
+      for (let i = 1; i < trace.time_s.length && !totals.reachedFloor; i++) {
+        const target_mps = trace.speed_mps[i];
+        step(context, target_mps, 1);
+        const { end_mps, limit, moving_s } = interval;
+        if (limit !== 0 && moving_s === 1 && end_mps > 0 && end_mps < target_mps) {
+          const reaches = (speed_mps: number) => balance(context, speed_mps, 1) <= 0;
+          const top_mps = Math.min(target_mps, model.gears[context.start.gear].top_mps);
+          // Rounding of speeds of some ten metres a second, over the sixty halvings.
+          expect(Math.abs(greatestWhere(0, top_mps, reaches) - end_mps)).toBeLessThan(2e-12);
+          heldBack++;
+          step(context, target_mps, 1);
+        }
+        if (moving_s > 0) finishInterval(context, totals, moving_s);
+        if (moving_s < 1) {
+          standStill(context);
+          finishInterval(context, totals, 1 - moving_s);
+        }
+      }
+    }),
+    fixedly(60),
+  );
+  expect(heldBack).toBeGreaterThan(500);
 });
 
 describe("a tie of limits goes to the first of", () => {
