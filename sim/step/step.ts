@@ -32,7 +32,7 @@ export function step(context: RunContext, target_mps: number, dt_s: number, gear
     return;
   }
   const slowest_mps = state.speed_mps > 0 ? 0 : CREEP_mps;
-  const guess_mps = goal_mps - over_Nm / inertiaSlope_Nmpmps(context);
+  const guess_mps = goal_mps - slowedByInertia_mps(context, over_Nm);
   context.scratch.heldBy = interval.limit;
   if (guess_mps > slowest_mps) {
     const guess_Nm = overAtSpeed_Nm(context, guess_mps);
@@ -78,14 +78,16 @@ export function standStill(context: RunContext): void {
 }
 
 /**
- * By how much more torque the motor is asked for with each metre a second that the interval ends faster, by inertia alone: from what is
- * asked too much it follows about how much slower the car ends. Where torque is what holds it, that is the speed to a few per cent of
- * the way; where power does, it is a speed that the car surely reaches, and a search between the two is short.
+ * By how much slower the interval ends with so much less torque at the motor, by inertia alone, in m/s. Where torque is what holds the car
+ * back, that leads to the end speed within a few per cent of the way; where power does, to one that the car surely reaches, and the search
+ * between the two is short.
  */
-function inertiaSlope_Nmpmps({ model, start }: RunContext): number {
+function slowedByInertia_mps({ model, start }: RunContext, torque_Nm: number): number {
   const { motor_radpm, efficiency_frac } = model.gears[start.gear];
-  const wheel_Nm = model.inertia_kg / (motor_radpm * efficiency_frac);
-  return (wheel_Nm + model.motor.rotorInertia_kgm2 * motor_radpm) / start.dt_s;
+  // What it takes of torque and time for each metre a second.
+  const wheels_Nms = model.inertia_kg / (motor_radpm * efficiency_frac);
+  const rotor_Nms = model.motor.rotorInertia_kgm2 * motor_radpm;
+  return (torque_Nm * start.dt_s) / (wheels_Nms + rotor_Nms);
 }
 
 /** Ends the interval at the speed at which the first limit is just met, between one that the car reaches and one that it does not. */
