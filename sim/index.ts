@@ -22,9 +22,13 @@ export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { enoughFor } from "./plan/enough.ts";
+export type { GearboxStudy } from "./plan/gearbox/gearboxStudy.ts";
+export type { GearRow } from "./plan/gears/gearTable.ts";
+export { gearName } from "./plan/gears/oneGear.ts";
 export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
 export { steadyTable } from "./plan/going/steadyTable.ts";
+export { surfaces } from "./plan/hills/gripOnHill.ts";
 export { type FittedMotor, fitDatasheet } from "./plan/motorMap/fitMotor.ts";
 export type { MotorMap } from "./plan/motorMap/readMotorMap.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
@@ -90,6 +94,11 @@ export async function openExplanations() {
     import("./plan/reasons/workedReasons.ts"),
   ]);
   return { explanations, workedReason };
+}
+
+/** What the old gearbox will stand, gear by gear: a piece of its own, as the answer does without. */
+export async function openGearbox() {
+  return import("./plan/gearbox/gearboxStudy.ts");
 }
 
 export type Explanations = Awaited<ReturnType<typeof openExplanations>>;

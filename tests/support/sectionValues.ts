@@ -9,6 +9,7 @@ import {
   steadyTable,
   unknownsOfPacks,
 } from "../../sim/index.ts";
+import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
@@ -48,6 +49,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
       },
     ],
     motorSurface: motorSurface(job, packIndex),
+    gearbox: gearboxStudy(job, packIndex, road),
     unknowns: packUnknowns[packIndex],
     packsInQuestion: inQuestion,
     packUnknowns,

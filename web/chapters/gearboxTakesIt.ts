@@ -1,3 +1,4 @@
+import { messageIn } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
 import { ratedEngine } from "../sections/parts/ratedEngine.ts";
@@ -8,9 +9,10 @@ import { defineChapter } from "./parts/chapter.ts";
 export default defineChapter({
   name: "gearboxTakesIt",
   title: "Will the gearbox take it",
-  working: "motor",
-  inputs: ["job", "motorSurface", "units"],
-  compute: ({ job, motorSurface, units }) => {
+  working: "torqueLimit",
+  given: (form) => form.fields("controller.torqueCap_Nm", "requirement.startHill_ratio"),
+  inputs: ["job", "motorSurface", "gearbox", "units"],
+  compute: ({ job, motorSurface, gearbox, units }) => {
     const curves = torqueAsSet(motorSurface);
     const most_Nm = Math.max(...curves.asSet.map(({ torque_Nm }) => torque_Nm));
     const format = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
@@ -26,22 +28,13 @@ export default defineChapter({
       curves,
       limit_Nm,
       engine: engine?.curve,
+      // Which gear to live in, and whether it starts on the hill.
+      also: [gearbox.gearAdvice.head, ...(gearbox.hill?.words.slice(0, 1) ?? [])]
+        .map((each) => messageIn(each, units))
+        .join(" "),
     };
   },
-  sentence: ({ most, limit, isOver, old, isOverOld, ramp_s }) => {
-    const ramp = ramp_s !== undefined && ramp_s > 0 ? ` The controller brings it in over ${ramp_s} s.` : "";
-    if (limit !== undefined) {
-      if (isOver)
-        return `No: the motor gives up to ${most}, and the gearbox input limit is ${limit}. Set the controller to ${limit} or less.`;
-      const than = old === undefined ? "" : ` The old engine gave ${old}.`;
-      return `Yes: the motor gives up to ${most}; the gearbox input limit is ${limit}.${than}${ramp}`;
-    }
-    if (old === undefined)
-      return "Not known: neither the gearbox input limit nor the old engine’s torque has been entered.";
-    if (isOverOld)
-      return `Not sure: the motor gives up to ${most}, more than the old engine’s ${old}, and the gearbox input limit is not known.`;
-    return `Likely: the motor gives up to ${most}, no more than the old engine’s ${old}; the gearbox input limit itself is not known.${ramp}`;
-  },
+  sentence: ({ also, ...found }) => `${torqueWords(found)} ${also}`,
   plot: ({ curves, limit_Nm, engine }, drawing) => ({
     caption: "Does the gearbox take the motor's torque? Torque at its input over motor speed",
     chart: torqueCurve(
@@ -50,3 +43,28 @@ export default defineChapter({
     ),
   }),
 });
+
+interface Found {
+  readonly most: string;
+  readonly limit: string | undefined;
+  readonly isOver: boolean;
+  readonly old: string | undefined;
+  readonly isOverOld: boolean;
+  readonly ramp_s: number;
+}
+
+/** Whether it takes the torque, as far as anybody knows. */
+function torqueWords({ most, limit, isOver, old, isOverOld, ramp_s }: Found): string {
+  const ramp = ramp_s > 0 ? ` The controller brings it in over ${ramp_s} s.` : "";
+  if (limit !== undefined) {
+    if (isOver)
+      return `No: the motor gives up to ${most}, and the gearbox input limit is ${limit}. Set the controller to ${limit} or less.`;
+    const than = old === undefined ? "" : ` The old engine gave ${old}.`;
+    return `Yes: the motor gives up to ${most}; the gearbox input limit is ${limit}.${than}${ramp}`;
+  }
+  if (old === undefined)
+    return "Not known: neither the gearbox input limit nor the old engine’s torque has been entered.";
+  if (isOverOld)
+    return `Not sure: the motor gives up to ${most}, more than the old engine’s ${old}, and the gearbox input limit is not known.`;
+  return `Likely: the motor gives up to ${most}, no more than the old engine’s ${old}; the gearbox input limit itself is not known.${ramp}`;
+}

@@ -1,16 +1,19 @@
 import charging from "./charging.ts";
 import energyPerKm from "./energyPerKm.ts";
+import hills from "./hills.ts";
 import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
 import operatingPoints from "./operatingPoints.ts";
 import ownCharts from "./ownCharts.ts";
 import packs from "./packs.ts";
 import type { AnySection } from "./parts/section.ts";
+import regen from "./regen.ts";
 import roadLoad from "./roadLoad.ts";
 import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";
 import theJob from "./theJob.ts";
 import theRoad from "./theRoad.ts";
+import torqueLimit from "./torqueLimit.ts";
 import whatIsOpen from "./whatIsOpen.ts";
 import whichIsEnough from "./whichIsEnough.ts";
 
@@ -22,6 +25,9 @@ export const sections: readonly AnySection[] = [
   theRoad,
   motor,
   motorAndGears,
+  torqueLimit,
+  hills,
+  regen,
   packs,
   charging,
   energyPerKm,

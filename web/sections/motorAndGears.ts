@@ -1,12 +1,14 @@
 import { html } from "lit-html";
 import { transferBox_ratio } from "../../shared/job/transferBoxRatio.ts";
 import { formatNumber } from "../../shared/quantity/formatNumber.ts";
+import { messageIn } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../shared/units.ts";
 import { gearSpeeds } from "../charts/gearSpeeds.ts";
 import { gearboxForm, gearboxPaths } from "../forms/motor/gearboxForm.ts";
 import { shiftingChoice } from "../forms/motor/shiftingChoice.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
+import { gearTable } from "./parts/gearTable.ts";
 import { defineSection } from "./parts/section.ts";
 import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
 
@@ -23,35 +25,14 @@ export default defineSection({
         ...driveline.gears.map(({ name }, i) => form.field(`driveline.gears.${i}.gear_ratio`, `Ratio of ${name}`)),
       )}
       ${shiftingChoice(form)}
-      ${form.fields("controller.torqueCap_Nm", "driveline.limits.gearboxInput_Nm")}
-      ${form.fold(
-        "More about the controller and its braking",
-        form.fields(
-          "controller.name",
-          "controller.min_V",
-          "controller.max_V",
-          "controller.rollBackBelow_V",
-          "controller.rollBackAbove_V",
-          "controller.current_A",
-          "controller.power_kW",
-          "controller.ramp_s",
-          "controller.regen.isOn",
-          "controller.regen.torque_Nm",
-          "controller.regen.current_A",
-          "controller.regen.power_kW",
-          "controller.regen.wheelForce_N",
-          "controller.regen.fadeNone_kmh",
-          "controller.regen.fadeFull_kmh",
-        ),
-        "controller",
-      )}
+      ${form.fields("requirement.topSpeed_kmh")}
       ${form.fold("More about the gearbox and axle", gearboxForm(form), ...gearboxPaths(form))}
     `;
   },
-  fields: ["driveline", "controller"],
+  fields: ["driveline", "requirement.topSpeed_kmh"],
   explains: ["gearSpeed_kmh"],
-  inputs: ["job", "runs", "units"],
-  compute: ({ job, runs, units }) => {
+  inputs: ["job", "runs", "gearbox", "units"],
+  compute: ({ job, runs, gearbox, units }) => {
     const { gears, finalDrive_ratio, shifting } = job.driveline;
     const box_ratio = transferBox_ratio(job.driveline);
     const radius_m = job.vehicle.tyres.loadedRadius_mm / MM_PER_M;
@@ -78,6 +59,11 @@ export default defineSection({
     });
     const fastest = rows.filter(({ isUsed }) => isUsed).toSorted((a, b) => b.top_kmh - a.top_kmh)[0];
     return {
+      gearTable: gearTable(gearbox, job.requirement.startHill_ratio !== undefined, units),
+      others: gearbox.gearAdvice.others.map(({ gear, why }) => [gear, `${messageIn(why, units)}.`]),
+      advice: [gearbox.gearAdvice.head, ...(gearbox.changing?.words ? [gearbox.changing.words] : [])]
+        .map((each) => messageIn(each, units))
+        .join(" "),
       rows,
       speeds: steady_kmh.map((speed_kmh) => writeQuantity("speed", speed_kmh, units)),
       highest_rpm: Math.max(...runs.candidates.map(({ peak }) => peak.motor_rpm)),
@@ -94,7 +80,17 @@ export default defineSection({
       })),
     };
   },
-  plot: ({ rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
+  plot: ({ gearTable: table, others, rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
+    table,
+    ...(others.length === 0
+      ? []
+      : [
+          {
+            caption: "Why not the other gears",
+            columns: [{ title: "Gear" }, { title: "Why it is not the one to live in", isText: true }],
+            rows: others,
+          },
+        ]),
     {
       caption:
         "Which gears serve this road? Road speeds of each gear up to the motor's top speed, those in use in colour",
@@ -112,12 +108,12 @@ export default defineSection({
       note: "Check against your gear chart.",
     },
   ],
-  sentence: ({ used, highest_rpm, maxSpeed_rpm, fastest, units }) => {
+  sentence: ({ advice, used, highest_rpm, maxSpeed_rpm, fastest, units }) => {
     const share = writeQuantity("fraction", highest_rpm / maxSpeed_rpm, units, 2);
     const highest = writeQuantity("rotation", highest_rpm, units);
     const gears =
       used.length === 1 ? `${used[0]} gear alone` : `${used.slice(0, -1).join(", ")} and ${used.at(-1)} gear`;
-    return `In ${gears} the motor turns at ${highest} at most on this road, ${share} of its top speed. In ${fastest.gear} it would be at its top speed at ${fastest.top}.`;
+    return `${advice} In ${gears}, as set, the motor turns at ${highest} at most on this road, ${share} of its top speed. In ${fastest.gear} it would be at its top speed at ${fastest.top}.`;
   },
   summary: ({ used, highest_rpm, fastest, units }) =>
     `${used.join(", ")} used; ${writeQuantity("rotation", highest_rpm, units)} at most on this road; up to ${fastest.top}`,
@@ -127,6 +123,4 @@ export default defineSection({
       ? ["The motor turns above nine tenths of its top speed: for steady running choose a higher gear."]
       : [];
   },
-  caution:
-    "Braking by the motor on the rear axle of a light car can lock it in the wet: set it gently, try it in an empty yard, and keep the wheel brakes in full order. They must stop the car alone when the pack is full.",
 });

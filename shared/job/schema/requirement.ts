@@ -6,4 +6,6 @@ export const Requirement = z.strictObject({
   topSpeed_kmh: above0(250).optional(),
   /** The steepest hill it must start on, as rise over run, with the load and the pack aboard. */
   startHill_ratio: between(0.001, 0.6).optional(),
+  /** How long that hill is; the steepest of the road where only this is given. */
+  hillLength_km: between(0.005, 200).optional(),
 });

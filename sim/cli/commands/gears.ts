@@ -1,5 +1,6 @@
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
+import { changing, changingWords } from "../../plan/gears/changing.ts";
 import { demandOf, type GearRow, gearTable } from "../../plan/gears/gearTable.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
 import { recommendGear } from "../../plan/gears/recommendGear.ts";
@@ -43,7 +44,9 @@ export const gears: Command = {
     };
     const rows = gearTable(job, packIndex, trace, demand);
     const { recommended, reasons } = recommendGear(rows, demand);
-    const sentences = reasons.map((reason) => messageIn(reason, "metric"));
+    const changed = changing(job, packIndex, trace);
+    const comparison = changed && changingWords(changed, recommended);
+    const sentences = [...reasons, ...(comparison ? [comparison] : [])].map((reason) => messageIn(reason, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       print(
@@ -53,6 +56,7 @@ export const gears: Command = {
           road: trace.id,
           ...demand,
           gears: rows.map((row) => ({ ...row, range: row.range ?? null, battery_Whpkm: row.battery_Whpkm ?? null })),
+          changing: changed ?? null,
           recommended: recommended ? { gear: recommended.gear, range: recommended.range ?? null } : null,
           reasons: sentences,
         }),

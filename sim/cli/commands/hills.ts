@@ -6,9 +6,9 @@ import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
 import type { Hill } from "../../plan/hills/climb.ts";
 import { surfaces } from "../../plan/hills/gripOnHill.ts";
+import { hillAsked } from "../../plan/hills/hillAsked.ts";
 import { hillWords } from "../../plan/hills/hillWords.ts";
 import { type HillVerdict, judgeHill } from "../../plan/hills/judgeHill.ts";
-import { steepestPitch } from "../../trace/steepestPitch.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
@@ -68,20 +68,16 @@ export const hills: Command = {
   },
 };
 
-/** Where only a gradient is known. Assumed. */
-const USUAL_LENGTH_m = 1000;
-
 /** The hill that is asked for: typed, the job's, or the steepest of the road. */
 function hillOf(job: Job, args: CommandArguments, trace: Trace, path: string): Hill {
-  const typed_ratio = quantityOption(args, "hill", "gradient", { min: 0.001, max: 0.6, label: "a hill" });
+  const grade_ratio = quantityOption(args, "hill", "gradient", { min: 0.001, max: 0.6, label: "a hill" });
   const length_km = quantityOption(args, "length", "distance", { min: 0.005, max: 200, label: "a length" });
-  const pitch = trace.profile && steepestPitch(trace.profile);
-  const asked_ratio = typed_ratio ?? job.requirement.startHill_ratio;
-  const grade_ratio = asked_ratio ?? pitch?.grade_ratio;
-  if (grade_ratio === undefined)
-    throw inputError("hill-missing", path, 'found no hill: the road is level; name one, such as --hill "1 in 6"');
-  const onRoad_m = asked_ratio === undefined && pitch ? pitch.to_m - pitch.from_m : USUAL_LENGTH_m;
-  return { grade_ratio, length_m: length_km === undefined ? onRoad_m : length_km * M_PER_KM };
+  const asked = hillAsked(job.requirement, trace, {
+    ...(grade_ratio !== undefined && { grade_ratio }),
+    ...(length_km !== undefined && { length_m: length_km * M_PER_KM }),
+  });
+  if (asked) return { grade_ratio: asked.grade_ratio, length_m: asked.length_m };
+  throw inputError("hill-missing", path, 'found no hill: the road is level; name one, such as --hill "1 in 6"');
 }
 
 function gearTable({ rows }: HillVerdict): string {

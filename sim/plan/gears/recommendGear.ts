@@ -9,6 +9,11 @@ const MISSED_frac = 0.02;
 /** Which gear to live in, and why each other one is not it. */
 export interface GearAdvice {
   readonly recommended: GearRow | undefined;
+  /** In a sentence: which it is, or that there is none. */
+  readonly head: Message;
+  /** Why each of the others is not it. */
+  readonly others: readonly { readonly gear: string; readonly why: Message }[];
+  /** All of it as sentences, the head first. */
   readonly reasons: readonly Message[];
 }
 
@@ -24,15 +29,16 @@ export function recommendGear(rows: readonly GearRow[], demand: GearDemand): Gea
     (best, row) => (best === undefined || use(row) < use(best) ? row : best),
     undefined,
   );
-  const reasons = rows.flatMap((row, i) => {
+  const others = rows.flatMap((row, i) => {
     if (row === recommended) return [];
-    const why = faults[i].length > 0 ? joined(faults[i]) : aside(row, recommended);
-    return [message`${capital(gearName(row))}: ${why}.`];
+    return [{ gear: gearName(row), why: faults[i].length > 0 ? joined(faults[i]) : aside(row, recommended) }];
   });
-  return { recommended, reasons: [head(rows, faults, recommended, demand), ...reasons] };
+  const head = headWords(rows, faults, recommended, demand);
+  const reasons = [head, ...others.map(({ gear, why }) => message`${capital(gear)}: ${why}.`)];
+  return { recommended, head, others, reasons };
 }
 
-function head(
+function headWords(
   rows: readonly GearRow[],
   faults: readonly (readonly Message[])[],
   recommended: GearRow | undefined,

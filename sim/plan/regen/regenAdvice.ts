@@ -48,7 +48,7 @@ function faultsOf({ neededGrip_coeff, charge_A, chargeLimit_A, slowing_mps2 }: R
 function always({ fullPack_mps2, coldPack_mps2, slowing_mps2 }: RegenRow): Message[] {
   const by = (mps2: number) => mps2.toFixed(1);
   return [
-    message`With a full pack the hardest setting slows the car by ${by(fullPack_mps2)} m/s2 instead of ${by(slowing_mps2)}, with cells at 0 °C by ${by(coldPack_mps2)}: the driver has to use the brakes, and must be told.`,
+    message`With a full pack the hardest setting slows the car by ${by(fullPack_mps2)} m/s2 instead of ${by(slowing_mps2)}, with cells at ${q("temperature", 0)} by ${by(coldPack_mps2)}: the driver has to use the brakes, and must be told.`,
     message`The friction brakes must stop the car alone at any time. Braking by the motor acts on the driven axle only and, on a slippery road, may make it slide: begin gently, and try it in the wet on an empty yard.`,
   ];
 }

@@ -26,6 +26,11 @@ export const jobFields: Readonly<Record<string, Field>> = {
     ...chosen,
     help: "From rest, with everybody aboard: 1 in 6, 17 % or 9.5 deg. Left empty, only the road is asked for.",
   }),
+  "requirement.hillLength_km": quantity("distance", "Length of that hill", {
+    ...optional,
+    ...chosen,
+    help: "Left empty: 1 km of it, or what the road has.",
+  }),
   "notes.*.text": {
     type: "text",
     label: "Note",

@@ -13,10 +13,6 @@ export function gearboxForm(form: Form): TemplateResult {
       "driveline.wholeEfficiency_frac",
     )}
     ${transferBoxForm(form)}
-    <fieldset class="group">
-      <legend>What the old parts stand</legend>
-      ${form.fields("driveline.limits.propellerShaft_Nm", "driveline.limits.halfShaft_Nm")}
-    </fieldset>
     <fieldset class="group"><legend>The gears, one by one</legend>${gearsForm(form)}</fieldset>
   `;
 }
@@ -24,7 +20,7 @@ export function gearboxForm(form: Form): TemplateResult {
 /** The paths of its fields, so that what is to mend there is counted. */
 export function gearboxPaths({ job }: Form): string[] {
   return [
-    ..."drivenAxle finalDriveEfficiency_frac noLoadDrag_Nm wholeEfficiency_frac transferBox limits.propellerShaft_Nm limits.halfShaft_Nm"
+    ..."drivenAxle finalDriveEfficiency_frac noLoadDrag_Nm wholeEfficiency_frac transferBox"
       .split(" ")
       .map((key) => `driveline.${key}`),
     ...job.driveline.gears.flatMap((_, i) => [`driveline.gears.${i}.efficiency_frac`, `driveline.gears.${i}.name`]),

@@ -59,6 +59,8 @@ function inWords({ driveline: { transferBox } }: Job): TemplateResult {
           ? "The rear wheels drive; the front shafts stand still."
           : "The rear wheels drive; the front wheels turn their shafts and drag them along.";
   const low =
-    range === "low" ? " In low range the motor's torque reaches the shafts multiplied: watch the limits below." : "";
+    range === "low"
+      ? " In low range the motor's torque reaches the shafts multiplied: see under Torque limit what they carry."
+      : "";
   return html`<p class="aside" id="transfer-box-in-words">${front}${low}</p>`;
 }

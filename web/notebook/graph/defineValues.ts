@@ -27,6 +27,10 @@ export function defineValues(
   }));
   const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
   const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), ...doubtsOf(whole) }));
+  const sameWithEngine = remembering(({ job: { engine }, machine }: Values) => ({
+    ...machine,
+    ...(engine && { engine }),
+  }));
   const sameSupplies = remembering(({ supplies, units }: Job) => ({ supplies, units }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
@@ -123,6 +127,13 @@ export function defineValues(
       name: "steady",
       inputs: ["machine", "units"],
       ask: (values: Values) => simulation.steady(values.machine, steadySpeeds_kmh(values.units)),
+    },
+    { name: "withEngine", inputs: ["job", "machine"], compute: (values: Values) => sameWithEngine(values) },
+    {
+      name: "gearbox",
+      inputs: ["withEngine", "packIndex", "road"],
+      ask: (values: Values & { withEngine: Job }) =>
+        simulation.gearbox(values.withEngine, packIn(values.withEngine, values.packIndex), values.road),
     },
     {
       name: "motorSurface",

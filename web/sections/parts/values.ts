@@ -7,6 +7,7 @@ import type {
   ChargePlan,
   DriveReport,
   Enough,
+  GearboxStudy,
   MotorSurface,
   SteadyRow,
   Trace,
@@ -46,6 +47,8 @@ export interface Values {
   /** Steady speeds, pack by pack. */
   readonly steady: readonly (readonly SteadyRow[])[];
   readonly motorSurface: MotorSurface;
+  /** Gears, torque caps, hill and regen, with the pack in view. */
+  readonly gearbox: GearboxStudy;
   readonly charts: readonly OwnChart[];
   /** A motor map from a file that is staged and is not in the job. */
   readonly broughtMap?: BroughtMap | undefined;

@@ -3,6 +3,7 @@ import {
   type DriveReport,
   driveJob,
   motorSurface,
+  openGearbox,
   roadTrace,
   steadyTable,
   type Trace,
@@ -30,6 +31,10 @@ export const simulation: SimulationInside = {
   },
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
+  async gearbox(job, packIndex, traceId) {
+    const { gearboxStudy } = await openGearbox();
+    return gearboxStudy(job, packIndex, kept(traceId));
+  },
   unknowns: async (job, packIndexes, traceId) => unknownsOfPacks(job, packIndexes, kept(traceId)),
 };
 

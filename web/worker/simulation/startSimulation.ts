@@ -21,6 +21,10 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
     steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
+    gearbox: (job, packIndex, trace) =>
+      atRest("gearbox", () =>
+        drives.ask(async (life) => life.api.gearbox(job, packIndex, await sendTrace(life, trace))),
+      ),
     unknowns: (job, packIndexes, trace) =>
       atRest("unknowns", () =>
         studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),

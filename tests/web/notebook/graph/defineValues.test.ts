@@ -16,6 +16,7 @@ const silent: SimulationApi = {
   drive: () => never,
   steady: () => never,
   motorSurface: () => never,
+  gearbox: () => never,
   unknowns: () => never,
 };
 

@@ -1,0 +1,72 @@
+import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
+import { type GearboxStudy, type GearRow, gearName } from "../../../sim/index.ts";
+import type { Table } from "./section.ts";
+
+type HillOfGear = NonNullable<GearRow["hill"]>;
+
+/** What the car does in each gear left alone, a row a gear; below them changing as set, where the job changes. */
+export function gearTable(study: GearboxStudy, isHillAsked: boolean, units: UnitHabit): Table {
+  const { gears, demand, changing, gearAdvice, pack } = study;
+  const q = (kind: Parameters<typeof writeQuantity>[0], value: number | undefined, digits?: number) =>
+    value === undefined ? "-" : writeQuantity(kind, value, units, digits);
+  const { hill_ratio, top_kmh } = demand;
+  const hill = hill_ratio === undefined ? undefined : q("gradient", hill_ratio, 3);
+  const recommended = gearAdvice.recommended && gearName(gearAdvice.recommended);
+  const rows = gears.map((row) => [
+    gearName(row) === recommended ? `${gearName(row)}, recommended` : gearName(row),
+    q("speed", row.top_kmh),
+    q("speed", row.easy_kmh),
+    row.top_kmh < top_kmh ? `${q("rotation", row.motorAtTop_rpm)}: no` : q("rotation", row.motorAtTop_rpm),
+    row.steepestStart_percent === 0 ? "none" : q("gradient", row.steepestStart_percent / 100, 2),
+    ...(row.hill ? [q("torque", row.hill.needed_Nm), startOf(row.hill, units), climbOf(row.hill, units)] : []),
+    row.to50kmh_s === undefined ? "not reached" : `${row.to50kmh_s.toFixed(1)} s`,
+    q("energyUse", row.battery_Whpkm),
+    missed(row.missed_frac, units),
+  ]);
+  const changed = changing && [
+    `changing ${changing.gears.join(", ")}`,
+    ...["", "", "", ""],
+    ...(hill === undefined ? [] : ["", "", ""]),
+    changing.to50kmh_s === undefined ? "not reached" : `${changing.to50kmh_s.toFixed(1)} s`,
+    q("energyUse", changing.battery_Whpkm),
+    missed(changing.missed_frac, units),
+  ];
+  const from = isHillAsked ? "the client's hill" : "the steepest stretch of the road";
+  return {
+    caption: `What the car does in each gear, left in it, with ${pack}`,
+    columns: [
+      { title: "Gear" },
+      { title: "Motor at its limit" },
+      { title: "A tenth in hand" },
+      { title: `Motor at ${q("speed", top_kmh)}` },
+      { title: "Starts on up to" },
+      ...(hill === undefined
+        ? []
+        : [{ title: `${hill}: needs` }, { title: "Has, to spare" }, { title: "Climbs, held for" }]),
+      { title: `0 to ${q("speed", 50)}` },
+      { title: "From the pack" },
+      { title: "Road missed" },
+    ],
+    rows: changed ? [...rows, changed] : rows,
+    note:
+      hill === undefined
+        ? "The road is level and no hill is asked for: type one under Hills."
+        : `Starts with everybody aboard and the pack charged; ${hill} is ${from}.`,
+  };
+}
+
+function startOf({ available_Nm, spare_frac, starts }: HillOfGear, units: UnitHabit): string {
+  const has = writeQuantity("torque", available_Nm, units);
+  return starts ? `${has}, ${writeQuantity("fraction", spare_frac, units, 2)}` : `${has}: does not start`;
+}
+
+function climbOf({ climb_kmh, held_s, isHeldToEmpty }: HillOfGear, units: UnitHabit): string {
+  const speed = writeQuantity("speed", climb_kmh, units, 2);
+  if (isHeldToEmpty) return `${speed}, until empty`;
+  if (held_s < 1) return `${speed}: not held`;
+  return `${speed}, ${held_s < 60 ? `${Math.round(held_s)} s` : `${Math.round(held_s / 60)} min`}`;
+}
+
+function missed(missed_frac: number, units: UnitHabit): string {
+  return missed_frac < 0.0005 ? "none" : writeQuantity("fraction", missed_frac, units, 2);
+}
