@@ -61,7 +61,7 @@ export function forgetFactors(factors: HeatFactors): void {
 const SHORT_ratio = 1e-12;
 
 /** Works a lump's factors out for steps of `dt_s`: apart from `warmed_K`, since it is seldom needed and that is needed at every step. */
-function setFactors(factors: HeatFactors, lump: HeatLump, dt_s: number): void {
+export function setHeatFactors(factors: HeatFactors, lump: HeatLump, dt_s: number): void {
   const ratio = dt_s * lump.cooling_WpK * lump.perCapacity_KpJ;
   factors.dt_s = dt_s;
   factors.left_frac = Math.exp(-ratio);
@@ -81,7 +81,7 @@ export function warmed_K(
   ambient_K: number,
   dt_s: number,
 ): number {
-  if (dt_s !== factors.dt_s) setFactors(factors, lump, dt_s);
+  if (dt_s !== factors.dt_s) setHeatFactors(factors, lump, dt_s);
   // Written as a change, so that a lump without heat keeps its temperature to the last digit.
   return start_K - (1 - factors.left_frac) * (start_K - ambient_K) + factors.perLoss_KpW * loss_W;
 }

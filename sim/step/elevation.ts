@@ -18,9 +18,9 @@ export function legAt(profile: Profile, distance_m: number, fromLeg: number): nu
 }
 
 /** On a way shorter than this, in metres, rounding of the heights would make slopes of its own. */
-const SHORT_m = 1e-6;
+export const SHORT_m = 1e-6;
 /** Steeper than this is no road: a fault of the heights that may not become NaN. */
-const STEEPEST = 0.99;
+export const STEEPEST = 0.99;
 
 /** Sine of the slope of a way by its rise and length, and of a way of hardly any length by the leg it lies on. */
 export function slopeOver(rise_m: number, length_m: number, profile: Profile, leg: number): number {

@@ -1,12 +1,14 @@
 import { MPS_PER_KMH } from "../../shared/units.ts";
 import type { Trace } from "../trace/trace.ts";
 import { type Channels, createChannels } from "./channels.ts";
+import { driveFreely } from "./driveFreely.ts";
 import { elevationAt_m, legAt } from "./elevation.ts";
 import { finishInterval } from "./finishInterval.ts";
 import type { Model } from "./model.ts";
 import { addToRow, beginRow, recordRow, recordStart } from "./record.ts";
 import { beginRoad, createRunContext, type RunContext } from "./runContext.ts";
 import { standStill, step } from "./step.ts";
+import { stepsIn } from "./stepsIn.ts";
 import { checkLedger, createTotals, type Totals } from "./totals.ts";
 
 /** Where a car may have fallen behind its trace before a person would notice. */
@@ -45,12 +47,6 @@ export function recorded(model: Model, trace: Trace): Channels {
   return channels;
 }
 
-/** Longest step under way, and standing still, where nothing changes but charge and heat, and those slowly. */
-const LONGEST_s = 1;
-const LONGEST_STAND_s = 60;
-/** A step counts as no longer than that in spite of rounding. */
-const ROUNDING_ratio = 1e-9;
-
 /**
  * One pass over a trace, going on from the state as it stands but from the beginning of the road. Ends early at the floor.
  * Samples more than 1 s apart are driven in equal steps of at most 1 s, the target on the straight line between them.
@@ -63,14 +59,15 @@ export function pass(context: RunContext, totals: Totals, trace: Trace, channels
   if (channels) recordStart(channels, context, trace);
   const n = time_s.length;
   for (let i = 1; i < n; i++) {
+    if (!channels && !totals.reachedFloor) i = driveFreely(context, totals, trace, i);
+    if (i === n) return;
     const dt_s = time_s[i] - time_s[i - 1];
     const from_mps = speed_mps[i - 1];
     const to_mps = speed_mps[i];
     totals.target_m += 0.5 * (from_mps + to_mps) * dt_s;
     if (totals.reachedFloor) continue;
     if (channels) beginRow(context.scratch.row);
-    const longest_s = from_mps === 0 && to_mps === 0 ? LONGEST_STAND_s : LONGEST_s;
-    const steps = Math.max(1, Math.ceil(dt_s / longest_s - ROUNDING_ratio));
+    const steps = stepsIn(dt_s, from_mps, to_mps);
     for (let k = 1; k <= steps && !totals.reachedFloor; k++) {
       const target_mps = k === steps ? to_mps : from_mps + ((to_mps - from_mps) * k) / steps;
       driveStep(context, totals, target_mps, dt_s / steps, channels !== undefined);
