@@ -98,7 +98,7 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
 
     // What the road asks, and the motor for it.
     let way_m = 0;
-    let height_m = elevation_m;
+    let endElevation_m = elevation_m;
     let endLeg = leg;
     let rolling_N = 0;
     let drag_N = 0;
@@ -126,8 +126,8 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
         let at = leg;
         while (at < along_m.length - 2 && along_m[at + 1] <= end_m) at++;
         const part = Math.min(1, Math.max(0, (end_m - along_m[at]) / (along_m[at + 1] - along_m[at])));
-        height_m = heights_m[at] + part * (heights_m[at + 1] - heights_m[at]);
-        sinSlope = (height_m - elevation_m) / way_m;
+        endElevation_m = heights_m[at] + part * (heights_m[at + 1] - heights_m[at]);
+        sinSlope = (endElevation_m - elevation_m) / way_m;
         if (way_m <= SHORT_m || Math.abs(sinSlope) > STEEPEST) break;
         cosSlope = Math.sqrt(1 - sinSlope * sinSlope);
         endLeg = at;
@@ -187,8 +187,8 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
     const controller_W = shaft_W + loss_W;
     const terminal_W = controller_W + accessories_W;
     const resistance_ohm = terminal_W >= 0 ? cells_ohm + leads_ohm : cells_ohm * charging_ratio + leads_ohm;
-    const square_V2 = openCircuit_V * openCircuit_V - 4 * resistance_ohm * terminal_W;
-    const current_A = (2 * terminal_W) / (openCircuit_V + Math.sqrt(Math.max(square_V2, 0)));
+    const discriminant = openCircuit_V * openCircuit_V - 4 * resistance_ohm * terminal_W;
+    const current_A = (2 * terminal_W) / (openCircuit_V + Math.sqrt(Math.max(discriminant, 0)));
     const terminal_V = openCircuit_V - resistance_ohm * current_A;
 
     // Clear of what the pack gives, were it the accessories alone, and of what it takes.
@@ -227,7 +227,7 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
     // Nothing holds it back: the car is at the interval's end.
     now_mps = end_mps;
     road_m += way_m;
-    elevation_m = height_m;
+    elevation_m = endElevation_m;
     leg = endLeg;
     inGear_s += dt_s;
     if (dt_s !== motorHeat.dt_s) setHeatFactors(motorHeat, motor.heat, dt_s);
