@@ -1,6 +1,7 @@
 import type { Command } from "./command.ts";
 import { charge } from "./commands/charge.ts";
 import { coastdown } from "./commands/coastdown.ts";
+import { currents } from "./commands/currents.ts";
 import { cycles } from "./commands/cycles.ts";
 import { drive } from "./commands/drive.ts";
 import { gears } from "./commands/gears.ts";
@@ -21,6 +22,7 @@ export const commands: readonly Command[] = [
   hills,
   regen,
   charge,
+  currents,
   weigh,
   coastdown,
   trace,

@@ -1,4 +1,5 @@
 import charging from "./charging.ts";
+import currents from "./currents.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
 import motor from "./motor.ts";
@@ -30,6 +31,7 @@ export const sections: readonly AnySection[] = [
   regen,
   packs,
   charging,
+  currents,
   energyPerKm,
   operatingPoints,
   stateOfCharge,
