@@ -17,8 +17,6 @@ export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
 export type { DayByHour } from "./plan/charging/dayByHour.ts";
 export { usualDays } from "./plan/charging/usualDays.ts";
-export type { CurrentsPlan } from "./plan/currents/currentsPlan.ts";
-export { currentCautions, currentsSentence, startingPoints } from "./plan/currents/currentWords.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
 export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
@@ -82,11 +80,6 @@ export async function openRoutes() {
     ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },
     ...{ standardCycles, cycleTrace, characteristics },
   };
-}
-
-/** Currents and what carries them: a piece of its own, asked for once the answer stands. */
-export async function openCurrents() {
-  return import("./plan/currents/currentsPlan.ts");
 }
 
 /** The reader of motor maps: a piece of its own too, as few jobs bring one. */

@@ -1,11 +1,11 @@
 import type { Command } from "./command.ts";
 import { charge } from "./commands/charge.ts";
 import { coastdown } from "./commands/coastdown.ts";
-import { currents } from "./commands/currents.ts";
 import { cycles } from "./commands/cycles.ts";
 import { drive } from "./commands/drive.ts";
 import { gears } from "./commands/gears.ts";
 import { hills } from "./commands/hills.ts";
+import { measure } from "./commands/measure.ts";
 import { newJob } from "./commands/new.ts";
 import { regen } from "./commands/regen.ts";
 import { sheet } from "./commands/sheet.ts";
@@ -22,9 +22,9 @@ export const commands: readonly Command[] = [
   hills,
   regen,
   charge,
-  currents,
   weigh,
   coastdown,
+  measure,
   trace,
   cycles,
   newJob,

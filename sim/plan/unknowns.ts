@@ -8,9 +8,9 @@ import type { Trace } from "../trace/trace.ts";
 import { rangeOn } from "./going/range.ts";
 
 /** How far a value may be off where its origin does not say. Assumed. */
-const USUAL_BAND_frac = 0.1;
+export const USUAL_BAND_frac = 0.1;
 /** What no range hangs on: the question itself, and what does not move the car. */
-const NO_RANGE = /^(usualDay|longestDay|engine|roads|charger|vehicle\.gross_kg)/;
+export const NO_RANGE = /^(usualDay|longestDay|engine|roads|charger|vehicle\.gross_kg)/;
 
 /** What one value that nobody measured does to the range of a pack, over the band it may lie in. */
 export interface Unknown {
@@ -58,9 +58,7 @@ export function unknownsByEffect(
     if (!isOpen(origin) || typeof value !== "number" || value === 0) continue;
     if (NO_RANGE.test(path) || !isQuantity(path)) continue;
     const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
-    const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
-    const ends = [value * (1 - plusMinus_frac), value * (1 + plusMinus_frac)].map((end) => Math.min(most, end));
-    const [low, high] = ends.sort((a, b) => a - b);
+    const [low, high] = endsOf(path, value, plusMinus_frac);
     const at = (end: number) => (path.startsWith("allowance.") ? asTaken : drivenRange(preparedAt(path, end), trace));
     const [atLow, atHigh] = [at(low), at(high)];
     found.push({
@@ -88,12 +86,19 @@ function drivenRange(model: Model, trace: Trace) {
   return { range_km: distance_m / M_PER_KM, isStuck };
 }
 
+/** Either end of a value's band, the lower first; a share stays at most 1. */
+export function endsOf(path: string, value: number, plusMinus_frac: number): readonly [number, number] {
+  const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
+  const ends = [value * (1 - plusMinus_frac), value * (1 + plusMinus_frac)].map((end) => Math.min(most, end));
+  return [Math.min(...ends), Math.max(...ends)];
+}
+
 /** A quantity's key bears its unit, its items have an index behind that; what has no unit is a count. */
-function isQuantity(path: string): boolean {
+export function isQuantity(path: string): boolean {
   return /_[A-Za-z0-9]+(\.\d+)*$/.test(path);
 }
 
 /** Usual, guessed, or typed as a band. */
-function isOpen({ from, plusMinus_frac }: Origin): boolean {
+export function isOpen({ from, plusMinus_frac }: Origin): boolean {
   return from === "usual" || from === "guessed" || (from === "typed" && plusMinus_frac !== undefined);
 }

@@ -56,7 +56,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: runTime,
   },
   "sim/route": {
-    rooms: ["shared", ...["log", "gpx", "tcx", "kml", "nmea", "table"].map((part) => `sim/route/${part}`)],
+    rooms: ["shared", "sim/trace", ...["log", "gpx", "tcx", "kml", "nmea", "table"].map((part) => `sim/route/${part}`)],
     packages: runTime,
   },
   "sim/plan/motorMap": { rooms: ["shared", "sim/constants.ts", ...physics], packages: runTime },

@@ -61,6 +61,7 @@ export const roleWords: Readonly<Record<ColumnRole | "none", string>> = {
   hdop: "dilution of precision",
   packVoltage: "pack voltage",
   packCurrent: "pack current",
+  stateOfCharge: "state of charge",
   motorSpeed: "motor speed",
   temperature: "temperature",
   vehicle: "which car",

@@ -1,5 +1,4 @@
 import charging from "./charging.ts";
-import currents from "./currents.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
 import motor from "./motor.ts";
@@ -31,7 +30,6 @@ export const sections: readonly AnySection[] = [
   regen,
   packs,
   charging,
-  currents,
   energyPerKm,
   operatingPoints,
   stateOfCharge,

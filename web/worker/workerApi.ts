@@ -1,16 +1,15 @@
 import type { Job } from "../../shared/job/job.ts";
-import type { CurrentsPlan, DriveReport, GearboxStudy, Trace, Unknown } from "../../sim/index.ts";
+import type { DriveReport, GearboxStudy, Trace, Unknown } from "../../sim/index.ts";
 import type { SimulationApi } from "./api.ts";
 import type { Watchable } from "./livingWorker.ts";
 import type { RoadsApi } from "./roads/roadsApi.ts";
 
 /** What the simulation answers inside a worker: traces stay there under an id, and are not sent again at every change. */
-export interface SimulationInside extends Omit<SimulationApi, "currents" | "drive" | "gearbox" | "unknowns"> {
+export interface SimulationInside extends Omit<SimulationApi, "drive" | "gearbox" | "unknowns"> {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
   drive(job: Job, traceId: number): Promise<DriveReport>;
   gearbox(job: Job, packIndex: number, traceId: number): Promise<GearboxStudy>;
-  currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;
   unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;
 }
 

@@ -94,6 +94,7 @@ const roleWords: Readonly<Record<string, string>> = {
   hdop: "dilution of precision",
   packVoltage: "pack's voltage",
   packCurrent: "pack's current",
+  stateOfCharge: "state of charge",
   motorSpeed: "motor's speed",
 };
 

@@ -116,7 +116,7 @@ function cycleNamed(argument: string): Trace {
 }
 
 /** Only what the drive itself needs: the sign of currents, say, matters to nobody here. */
-function openQuestions(log: LogFile): readonly Problem[] {
+export function openQuestions(log: LogFile): readonly Problem[] {
   return log.questions
     .filter(({ decided, option }) => !decided && option !== "")
     .map((question) => ({ code: "log-question", where: log.file, message: askFor(question) }));

@@ -1,5 +1,5 @@
 /** Columns a log may carry beside the drive itself; kept for holding a prediction against a log. */
-export const extraNames = ["packVoltage_V", "packCurrent_A", "motorSpeed_radps", "temperature_K"] as const;
+export const extraNames = ["packVoltage_V", "packCurrent_A", "motorSpeed_radps", "temperature_K", "soc_frac"] as const;
 export type ExtraName = (typeof extraNames)[number];
 
 /**

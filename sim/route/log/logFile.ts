@@ -23,6 +23,7 @@ export const columnRoles = [
   "packCurrent",
   "motorSpeed",
   "temperature",
+  "stateOfCharge",
   "vehicle",
   "name",
   "value",
@@ -44,6 +45,8 @@ export interface ReadLogOptions {
   readonly vehicle?: string | undefined;
   /** +1 where positive amps leave the pack, -1 where they charge it. */
   readonly currentSign?: 1 | -1 | undefined;
+  /** A table of the pack's volts and amps is read too where it has neither speeds nor positions. */
+  readonly isPackWanted?: boolean | undefined;
 }
 
 /** How one column (or element, or sentence) was understood, and why. */

@@ -17,6 +17,7 @@ const namePatterns: readonly (readonly [ColumnRole, RegExp])[] = [
   ["speed", /speed|geschw|vitesse|velocit|^v$|^(km\/?h|kmh|mph)$|\bspd\b/],
   ["height", /\balt|\bele|\belv\b|height|\bhohe|hoehe|hauteur/],
   ["temperature", /(?<!s)temp(?!s\b|o\b)/], // not Zeitstempel, temps, tempo
+  ["stateOfCharge", /\bsoc\b|state of charge|charge level|ladezustand|ladestand|etat de charge/],
   ["packVoltage", /volt|spannung|tension/],
   ["packCurrent", /current|\bamp|strom|courant|intensite/],
   ["date", /^(date|datum|day|jour|gps date|utc date|date utc)$/],

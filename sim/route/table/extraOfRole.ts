@@ -7,4 +7,5 @@ export const extraOfRole: Readonly<Partial<Record<ColumnRole, ExtraName>>> = {
   packCurrent: "packCurrent_A",
   motorSpeed: "motorSpeed_radps",
   temperature: "temperature_K",
+  stateOfCharge: "soc_frac",
 };

@@ -39,7 +39,7 @@ export class LongTable {
   }
 
   /** The long table in a layout, or undefined where it is an ordinary one. */
-  static find(layout: TableLayout): LongTable | undefined {
+  static find(layout: TableLayout, isPackWanted = false): LongTable | undefined {
     if (layout.fieldCount < 3 || layout.fieldCount > 8) {
       return undefined;
     }
@@ -55,7 +55,8 @@ export class LongTable {
       const roles = new Set([...distinct].map((cell) => columnByName(cell).role).filter((role) => role !== "none"));
       const isWords = cells.filter((cell) => cell !== "" && !looksLikeValue(cell)).length > 0.9 * cells.length;
       if (isWords && distinct.size >= 2 && distinct.size <= MOST_SIGNALS && roles.size >= 1 && name < 0) {
-        const leads = roles.has("speed") || (roles.has("lat") && roles.has("lon"));
+        const hasPack = isPackWanted && roles.has("packVoltage") && roles.has("packCurrent");
+        const leads = roles.has("speed") || (roles.has("lat") && roles.has("lon")) || hasPack;
         name = leads ? index : -1;
       }
     }
@@ -84,7 +85,8 @@ export class LongTable {
       role: roleOf.get(guess.index) ?? ("none" as const),
       evidence: roleOf.has(guess.index) ? "one value a row" : guess.evidence,
     }));
-    return new LongTable(layout, guesses, names.has("lat") ? "lat" : "speed");
+    const leading = names.has("lat") ? "lat" : names.has("speed") ? "speed" : "packCurrent";
+    return new LongTable(layout, guesses, leading);
   }
 
   row(row: readonly string[], empty: Fix, done: (fix: Fix) => void): void {

@@ -13,6 +13,7 @@ const boundsOfRole: Readonly<Partial<Record<ColumnRole, Bounds>>> = {
   packCurrent: [-5000, 5000],
   motorSpeed: [-5000, 5000],
   temperature: [200, 600],
+  stateOfCharge: [0, 100],
 };
 const anything: Bounds = [-1e12, 1e12];
 

@@ -39,17 +39,22 @@ export class TableReading {
     this.problems = new ProblemList(name);
     this.layout = layout;
     this.options = options;
-    this.long = LongTable.find(layout);
+    this.long = LongTable.find(layout, options.isPackWanted);
     this.guesses = this.long?.guesses ?? guessColumns(layout, options.columns);
     this.columns = new TableColumns(this.guesses, layout.decimal);
     this.times = new TableTimes(name, layout, this.guesses, this.columns, options);
     this.positions = new TablePositions(layout, this.columns, options.hemisphere);
     const hasPositions = this.columns.has("lat") && this.columns.has("lon");
-    if (!this.long && !this.columns.has("speed") && !hasPositions) {
+    const hasPack = options.isPackWanted === true && this.columns.has("packVoltage") && this.columns.has("packCurrent");
+    if (!this.long && !this.columns.has("speed") && !hasPositions && !hasPack) {
       const headers = layout.headers.filter((header) => header.trim() !== "").join(", ");
       const nameless = `${countOf(layout.fieldCount, "column")} without names`;
       const found = headers === "" ? nameless : `the columns ${headers.slice(0, 200)}`;
-      throw inputError("noSpeedOrPosition", name, `found ${found}, wanted a speed, or a latitude and a longitude`);
+      throw inputError(
+        "noSpeedOrPosition",
+        name,
+        `found ${found}, wanted a speed, or a latitude and a longitude${options.isPackWanted ? ", or the pack's volts and amps" : ""}`,
+      );
     }
   }
 

@@ -8,7 +8,6 @@ import { moduleFields } from "./moduleFields.ts";
 import { motorFields } from "./motorFields.ts";
 import { packFields } from "./packFields.ts";
 import { vehicleFields } from "./vehicleFields.ts";
-import { wiringFields } from "./wiringFields.ts";
 
 /** What stands in for a value that nobody knows yet. */
 export interface Usual {
@@ -60,5 +59,4 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...packFields,
   ...moduleFields,
   ...chargingFields,
-  ...wiringFields,
 };

@@ -32,7 +32,6 @@ export function defineValues(
     ...(engine && { engine }),
   }));
   const sameSupplies = remembering(({ supplies, units }: Job) => ({ supplies, units }));
-  const sameWiring = remembering(({ wiring }: Job) => ({ wiring }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -60,7 +59,7 @@ export function defineValues(
       name: "machine",
       inputs: ["job", "emptied"],
       compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
-        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|allowance|engine|notes|wiring)/.test(path));
+        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|allowance|engine|notes)/.test(path));
         return sameMachine(whole);
       },
     },
@@ -68,7 +67,7 @@ export function defineValues(
       name: "use",
       inputs: ["job", "emptied"],
       compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
-        refuseEmpty(empty, (path) => !/^(engine|notes|wiring)/.test(path));
+        refuseEmpty(empty, (path) => !/^(engine|notes)/.test(path));
         return sameUse(whole);
       },
     },
@@ -142,13 +141,6 @@ export function defineValues(
       ask: (values: Values & { drivetrain: Job }) =>
         simulation.motorSurface(values.drivetrain, packIn(values.drivetrain, values.packIndex)),
     },
-    { name: "wiring", inputs: ["job"], compute: (values: Values) => sameWiring(values.job) },
-    {
-      name: "currents",
-      inputs: ["machine", "wiring", "packIndex", "road"],
-      ask: ({ machine, wiring, packIndex, road }: Values & { wiring: Pick<Job, "wiring"> }) =>
-        simulation.currents({ ...machine, ...wiring }, packIn(machine, packIndex), road),
-    },
   ];
 }
 
@@ -165,7 +157,7 @@ function packIn(job: Job, packIndex: number): number {
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
-  const { pinned: _pinned, currency: _currency, wiring: _wiring, ...others } = rest;
+  const { pinned: _pinned, currency: _currency, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = {
     predictions: [],

@@ -5,7 +5,6 @@ import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type {
   Answer,
   ChargePlan,
-  CurrentsPlan,
   DriveReport,
   Enough,
   GearboxStudy,
@@ -50,8 +49,6 @@ export interface Values {
   readonly motorSurface: MotorSurface;
   /** Gears, torque caps, hill and regen, with the pack in view. */
   readonly gearbox: GearboxStudy;
-  /** Currents of that pack over the road and the long hill. */
-  readonly currents: CurrentsPlan;
   readonly charts: readonly OwnChart[];
   /** A motor map from a file that is staged and is not in the job. */
   readonly broughtMap?: BroughtMap | undefined;

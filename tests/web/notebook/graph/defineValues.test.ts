@@ -17,7 +17,6 @@ const silent: SimulationApi = {
   steady: () => never,
   motorSurface: () => never,
   gearbox: () => never,
-  currents: () => never,
   unknowns: () => never,
 };
 

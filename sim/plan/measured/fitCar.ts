@@ -1,0 +1,275 @@
+import { covarianceOf, leastSquares } from "../../math/leastSquares.ts";
+import type { Model } from "../../step/model.ts";
+import { adjustModel, type Change } from "./adjustModel.ts";
+import { driveAsMeasured, scratchFor } from "./driveAsMeasured.ts";
+import { type Observations, predictedEnergy_J, whiten } from "./observations.ts";
+import type { PackSamples } from "./packSamples.ts";
+import { changeOf, NINE_OF_TEN, type Parameter, type ParameterId } from "./parameters.ts";
+import type { DrivePart } from "./recording.ts";
+
+/** A value that the log corrects, with the band that holds the truth nine times of ten. */
+export interface Fitted {
+  readonly id: ParameterId;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  /** Half the band where all that is not fitted were exactly as in the job: what the log itself leaves open. */
+  readonly ownHalf: number;
+  /** Of the job: 1, or 0 for what is added. */
+  readonly start: number;
+  /** How far it was thought to lie off before the log. */
+  readonly before: number;
+}
+
+/** Two values that move the same figures: what the log says of one hangs on the other. */
+export interface Mixed {
+  readonly ids: readonly [ParameterId, ParameterId];
+  /** By how much the first moves for each of the second: of ratios, per cent a per cent. */
+  readonly slope_ratio: number;
+  readonly correlation: number;
+}
+
+export interface CarFit {
+  readonly fitted: readonly Fitted[];
+  /** What the log does not carry: left as in the job, its own band counted in those of the others. */
+  readonly left: readonly ParameterId[];
+  readonly mixed: readonly Mixed[];
+  readonly change: Change;
+  /** What is left of the differences over how far they may be off: near 1 where the model fits. */
+  readonly misfit_ratio: number;
+  readonly segments: number;
+}
+
+/** A log that narrows a value to this share of what was known before it carries it. */
+const CARRIED_frac = 0.5;
+/** Pairs with a stronger correlation than this are told. */
+const MIXED_coeff = 0.7;
+const LEAST_SEGMENTS = 8;
+
+/** What a fit works on. */
+export interface FitSetting {
+  readonly model: Model;
+  readonly parts: readonly DrivePart[];
+  readonly startSoc_frac: number;
+  readonly samples: PackSamples;
+  readonly observations: Observations;
+  readonly parameters: readonly Parameter[];
+}
+
+/**
+ * Corrects as many values of a car as its log carries, so that the energies of its segments come out as measured: least squares with what
+ * was known before as further measurements. First the slopes of all values tell which the log narrows at all; only those are fitted.
+ *
+ * The others stay, and what they may be off goes into the bands (a consider covariance [Bierman1977, ch. 8]):
+ *
+ *   P = (JᵀJ + B⁻¹)⁻¹,   S = -P JᵀK,   band² = P + S C Sᵀ
+ *
+ * with J and K the slopes of fitted and other values, B and C how far they were thought to be off before. How far energies may be off is
+ * scaled to what is left of them.
+ */
+export function fitCar(setting: FitSetting): CarFit {
+  const { parameters, observations } = setting;
+  const n = observations.energy_J.length;
+  const differences = differencesOf(setting);
+  const none: CarFit = {
+    fitted: [],
+    left: parameters.map(({ id }) => id),
+    mixed: [],
+    change: changeOf([], []),
+    misfit_ratio: 1,
+    segments: n,
+  };
+  if (n < LEAST_SEGMENTS) return none;
+  let active = parameters.filter(
+    ({ id }) => id === "rolling" || id === "drag" || id === "accessories" || id === "regen",
+  );
+  let scale = 1;
+  let values = new Float64Array(active.map(({ start }) => start));
+  for (let pass = 0; pass < 3; pass++) {
+    const at = parameters.map((parameter) => {
+      const k = active.indexOf(parameter);
+      return k < 0 ? parameter.start : values[k];
+    });
+    const slopes = slopesAt(differences, parameters, at, n);
+    const carried = carriedOf(slopes, parameters, scale, n);
+    values = new Float64Array(carried.map((parameter) => at[parameters.indexOf(parameter)]));
+    active = carried;
+    if (active.length === 0) return { ...none, misfit_ratio: scale };
+    const fit = fitActive(differences, active, values, scale, n);
+    values = new Float64Array(fit.parameters);
+    const left = new Float64Array(n);
+    differences(active, values, left);
+    const sum = left.reduce((total, each) => total + each * each, 0);
+    scale = Math.max(0.1, Math.sqrt(sum / Math.max(1, n - active.length)));
+  }
+  return described(differences, parameters, active, values, scale, n);
+}
+
+type Differences = (active: readonly Parameter[], values: ArrayLike<number>, into: Float64Array) => void;
+
+/** Measured less predicted energy by segment, whitened, for some values of some parameters. */
+function differencesOf({ model, parts, startSoc_frac, samples, observations }: FitSetting): Differences {
+  const scratch = scratchFor(parts);
+  const zeroEnergy_Vs = new Float64Array(observations.energy_J.length);
+  observations.segmentOf.forEach((s, k) => {
+    if (s >= 0) zeroEnergy_Vs[s] += samples.weight_s[k] * samples.voltage_V[k];
+  });
+  return (active, values, into) => {
+    const ids = active.map(({ id }) => id);
+    const gain = ids.indexOf("gain");
+    const zero = ids.indexOf("zero");
+    const drive = driveAsMeasured(adjustModel(model, changeOf(ids, values)), parts, startSoc_frac, scratch);
+    const predicted_J = predictedEnergy_J(drive, samples, observations);
+    const gain_ratio = gain < 0 ? 1 : values[gain];
+    const zero_A = zero < 0 ? 0 : values[zero];
+    const residuals = observations.energy_J.map(
+      (energy_J, s) => energy_J - gain_ratio * predicted_J[s] - zero_A * zeroEnergy_Vs[s],
+    );
+    whiten(observations, residuals);
+    into.set(residuals);
+  };
+}
+
+/** Slope of each whitened difference by each parameter, n by the number of parameters. */
+function slopesAt(
+  differences: Differences,
+  parameters: readonly Parameter[],
+  at: readonly number[],
+  n: number,
+): Float64Array {
+  const count = parameters.length;
+  const slopes = new Float64Array(n * count);
+  const [above, below] = [new Float64Array(n), new Float64Array(n)];
+  parameters.forEach(({ before }, k) => {
+    const by = 0.05 * before;
+    differences(
+      parameters,
+      at.map((value, l) => (l === k ? value + by : value)),
+      above,
+    );
+    differences(
+      parameters,
+      at.map((value, l) => (l === k ? value - by : value)),
+      below,
+    );
+    for (let i = 0; i < n; i++) slopes[i * count + k] = (above[i] - below[i]) / (2 * by);
+  });
+  return slopes;
+}
+
+/** Which of the parameters the log narrows, all of them unknown at once. */
+function carriedOf(slopes: Float64Array, parameters: readonly Parameter[], scale: number, n: number): Parameter[] {
+  const count = parameters.length;
+  const jacobian = new Float64Array((n + count) * count);
+  for (let i = 0; i < n * count; i++) jacobian[i] = slopes[i] / scale;
+  parameters.forEach(({ before }, k) => {
+    jacobian[(n + k) * count + k] = 1 / before;
+  });
+  const after = covarianceOf(jacobian, count);
+  return parameters.filter(({ before }, k) => Math.sqrt(after[k * count + k]) <= CARRIED_frac * before);
+}
+
+function fitActive(
+  differences: Differences,
+  active: readonly Parameter[],
+  start: Float64Array,
+  scale: number,
+  n: number,
+) {
+  return leastSquares({
+    start: [...start],
+    sizes: active.map(({ before }) => before),
+    low: active.map(({ low }) => low),
+    high: active.map(({ high }) => high),
+    count: n + active.length,
+    tolerance_ratio: 1e-7,
+    residuals: (values, into) => {
+      differences(active, values, into);
+      for (let i = 0; i < n; i++) into[i] /= scale;
+      active.forEach(({ start: before, before: spread }, k) => {
+        into[n + k] = (values[k] - before) / spread;
+      });
+    },
+  });
+}
+
+function described(
+  differences: Differences,
+  parameters: readonly Parameter[],
+  active: readonly Parameter[],
+  values: Float64Array,
+  scale: number,
+  n: number,
+): CarFit {
+  const at = parameters.map((parameter) => {
+    const k = active.indexOf(parameter);
+    return k < 0 ? parameter.start : values[k];
+  });
+  const slopes = slopesAt(differences, parameters, at, n);
+  const others = parameters.filter((parameter) => !active.includes(parameter));
+  const column = (parameter: Parameter) => {
+    const k = parameters.indexOf(parameter);
+    return Float64Array.from({ length: n }, (_, i) => slopes[i * parameters.length + k] / scale);
+  };
+  const a = active.length;
+  const jacobian = new Float64Array((n + a) * a);
+  const columns = active.map(column);
+  columns.forEach((each, k) => {
+    for (let i = 0; i < n; i++) jacobian[i * a + k] = each[i];
+    jacobian[(n + k) * a + k] = 1 / active[k].before;
+  });
+  const narrow = covarianceOf(jacobian, a);
+  const whole = narrow.slice();
+  const mixed: Mixed[] = [];
+  for (const other of others) {
+    const theirs = column(other);
+    // How the fitted values move when this one is off by one: -P JᵀK.
+    const pulled = columns.map((each) => each.reduce((sum, slope, i) => sum + slope * theirs[i], 0));
+    const moves = Array.from(
+      { length: a },
+      (_, k) => -pulled.reduce((sum, value, l) => sum + narrow[k * a + l] * value, 0),
+    );
+    for (let k = 0; k < a; k++)
+      for (let l = 0; l < a; l++) whole[k * a + l] += moves[k] * moves[l] * other.before * other.before;
+    moves.forEach((slope_ratio, k) => {
+      const share = Math.abs(slope_ratio) * other.before;
+      const own = Math.sqrt(whole[k * a + k]);
+      if (share > MIXED_coeff * own)
+        mixed.push({ ids: [active[k].id, other.id], slope_ratio, correlation: share / own });
+    });
+  }
+  for (let k = 0; k < a; k++)
+    for (let l = 0; l < k; l++) {
+      const correlation = whole[k * a + l] / Math.sqrt(whole[k * a + k] * whole[l * a + l]);
+      if (Math.abs(correlation) > MIXED_coeff)
+        mixed.push({
+          ids: [active[k].id, active[l].id],
+          slope_ratio: whole[k * a + l] / whole[l * a + l],
+          correlation,
+        });
+    }
+  return {
+    fitted: active.map(({ id, start, before, low, high }, k) => {
+      const half = NINE_OF_TEN * Math.sqrt(whole[k * a + k]);
+      const ownHalf = NINE_OF_TEN * Math.sqrt(narrow[k * a + k]);
+      const value = values[k];
+      return {
+        id,
+        start,
+        before,
+        value,
+        ownHalf,
+        low: Math.max(low, value - half),
+        high: Math.min(high, value + half),
+      };
+    }),
+    left: others.map(({ id }) => id),
+    mixed,
+    change: changeOf(
+      active.map(({ id }) => id),
+      values,
+    ),
+    misfit_ratio: scale,
+    segments: n,
+  };
+}

@@ -1,0 +1,248 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
+import { J_PER_WH } from "../../../shared/units.ts";
+import type { Model } from "../../step/model.ts";
+import { accessories_W, prepare } from "../../step/prepare.ts";
+import type { PackLog } from "../../trace/packLog.ts";
+import type { Band } from "../answer/band.ts";
+import { adjustModel } from "./adjustModel.ts";
+import { checkDriven, checkPackLog } from "./checkPackLog.ts";
+import { type DrivenAsMeasured, driveAsMeasured } from "./driveAsMeasured.ts";
+import { type CarFit, fitCar } from "./fitCar.ts";
+import { type LinedUp, lineUp } from "./lineUp.ts";
+import { differs, fittedWords, mixedWords, type Verdict, verdictOf, verdictWords } from "./measureWords.ts";
+import { observe, predictedEnergy_J } from "./observations.ts";
+import { type PackFound, packFromLog } from "./packFromLog.ts";
+import { type PackSamples, packSamples } from "./packSamples.ts";
+import { parametersOf } from "./parameters.ts";
+import { predictedBands } from "./predictedBands.ts";
+import { type QuantityId, quantitiesOf, quantityIds } from "./quantities.ts";
+import { readingRemarks } from "./readingRemarks.ts";
+import type { DrivePart } from "./recording.ts";
+import { type Doing, doings, segmentsOf } from "./segments.ts";
+import { startCharge_frac } from "./startCharge.ts";
+import { type ZeroOffset, zeroOffset } from "./zeroOffset.ts";
+
+/** A recorded drive of a built car. */
+export interface RecordedDrive {
+  readonly parts: readonly DrivePart[];
+  readonly hasHeights: boolean;
+  readonly log: PackLog;
+  /** Added to the clock of volts and amps; found where not given. */
+  readonly offset_s?: number | undefined;
+}
+
+/** One figure of the log against the same of the prediction, on this very drive. */
+export interface HeldQuantity {
+  readonly id: QuantityId;
+  readonly measured: number;
+  readonly predicted: Band;
+  readonly corrected: number;
+  readonly isInside: boolean;
+}
+
+/** What the drive drew while the car did one thing. */
+export interface HeldDoing {
+  readonly doing: Doing;
+  readonly time_s: number;
+  readonly measured_Wh: number;
+  readonly predicted_Wh: number;
+  readonly corrected_Wh: number;
+}
+
+/** A built car's log held against what was predicted. */
+export interface Measured {
+  readonly pack: string;
+  readonly linedUp: LinedUp;
+  readonly zero: ZeroOffset;
+  readonly quantities: readonly HeldQuantity[];
+  readonly doings: readonly HeldDoing[];
+  readonly fit: CarFit;
+  readonly packFound: PackFound;
+  readonly verdict: Verdict;
+  /** Verdict first, then what is corrected and what to look at, largest effect first. */
+  readonly sentences: readonly Message[];
+  readonly notTold: readonly Message[];
+  /** How the log was read: clocks, sign, zero, gaps. */
+  readonly remarks: readonly Message[];
+  /** Second by second, for drawing: on the motion's clock from the drive's start. */
+  readonly lines: MeasuredLines;
+}
+
+/** The same seconds as logged, as predicted and as corrected. */
+export interface MeasuredLines {
+  readonly time_s: Float64Array;
+  readonly speed_mps: Float64Array;
+  /** NaN where not logged. */
+  readonly measured_W: Float64Array;
+  readonly predicted_W: Float64Array;
+  readonly corrected_W: Float64Array;
+}
+
+/** Noise of a good meter: what a measured figure may be off by itself. Common practice, no source. */
+const METER_frac = 0.01;
+
+/**
+ * Holds a recorded drive against a job: the same speed and height are driven by the car as predicted, both are compared as wholes and by
+ * what the car was doing, and as many values as the log carries are corrected. `predictedAs` names the prediction: "predicted on 3 March".
+ * Throws InputError where the log is not of such a drive of this car.
+ */
+export function measure(job: Job, packIndex: number, drive: RecordedDrive, predictedAs = "predicted"): Measured {
+  const { parts, log, hasHeights } = drive;
+  checkPackLog(log, job, packIndex);
+  const model = prepare(job, job.packs[packIndex]);
+  const first = driveAsMeasured(model, parts, model.pack.ceiling_frac);
+  checkDriven(first.distance_m[first.count - 1] ?? 0, log);
+  const linedUp = lineUp(first, log, drive.offset_s);
+  const zero = zeroOffset(first, log, linedUp, model.accessories_W);
+  const samples = packSamples(first, log, linedUp, zero.zero_A);
+  const start_frac = startCharge_frac(model.pack, samples, log.soc_frac);
+  const predicted = driveAsMeasured(model, parts, start_frac);
+  const segments = segmentsOf(predicted);
+  const observations = observe(predicted, segments, samples, model, hasHeights);
+  const parameters = parametersOf(job, model);
+  const fit = fitCar({ model, parts, startSoc_frac: start_frac, samples, observations, parameters });
+  const correctedModel = adjustModel(model, fit.change);
+  const corrected = driveAsMeasured(correctedModel, parts, start_frac);
+  const predictedBand = predictedBands(job, packIndex, parts, samples, start_frac);
+  const measured = quantitiesOf(predicted, samples, "log", extrasOf(log, samples, linedUp));
+  const after = quantitiesOf(corrected, samples, "model");
+  const quantities = quantityIds.flatMap((id): HeldQuantity[] => {
+    const band = predictedBand[id];
+    if (Number.isNaN(measured[id]) || Number.isNaN(band.value)) return [];
+    const off = METER_frac * Math.abs(measured[id]);
+    const isInside = measured[id] >= band.low - off && measured[id] <= band.high + off;
+    return [{ id, measured: measured[id], predicted: band, corrected: after[id], isInside }];
+  });
+  const [before_J, after_J] = [predicted, corrected].map((each) => predictedEnergy_J(each, samples, observations));
+  const held = doings.flatMap((doing): HeldDoing[] => {
+    const sum = (column: ArrayLike<number>) =>
+      observations.segments.reduce((total, segment, s) => total + (segment.doing === doing ? column[s] : 0), 0);
+    const time_s = sum(observations.time_s);
+    if (time_s === 0) return [];
+    return [
+      {
+        doing,
+        time_s,
+        measured_Wh: sum(observations.energy_J) / J_PER_WH,
+        predicted_Wh: sum(before_J) / J_PER_WH,
+        corrected_Wh: sum(after_J) / J_PER_WH,
+      },
+    ];
+  });
+  return {
+    pack: job.packs[packIndex].name,
+    linedUp,
+    zero,
+    quantities,
+    doings: held,
+    fit,
+    packFound: packFromLog(model.pack, samples, predicted, start_frac),
+    verdict: verdictOf(measured.net_kWh, predictedBand.net_kWh.value),
+    sentences: [
+      verdictWords(measured.use_Whpkm, predictedBand.use_Whpkm.value, predictedAs),
+      ...byEffect(job, model, fit, { parts, samples, start_frac }),
+      ...misfitWords(fit, measured.net_kWh, predictedBand.net_kWh.value),
+    ],
+    notTold: mixedWords(fit, {
+      dragPerMps_frac: windShare(predicted),
+      voltage_V: samples.voltage_V[samples.count >> 1] ?? 0,
+      isZeroKnown: zero.how === "off",
+    }),
+    remarks: readingRemarks({ log, linedUp, zero, samples, model, drive: predicted, hasHeights, start_frac }),
+    lines: linesOf(predicted, corrected, samples),
+  };
+}
+
+/** Corrected values in words, those first that move the energy of this drive most. */
+function byEffect(
+  job: Job,
+  model: Model,
+  fit: CarFit,
+  { parts, samples, start_frac }: { parts: readonly DrivePart[]; samples: PackSamples; start_frac: number },
+): Message[] {
+  const net = (change: CarFit["change"]) =>
+    quantitiesOf(driveAsMeasured(adjustModel(model, change), parts, start_frac), samples, "model").use_Whpkm;
+  const whole = net(fit.change);
+  const without = {
+    rolling: { rolling_ratio: 1 },
+    drag: { drag_ratio: 1 },
+    accessories: { accessories_W: 0 },
+    regen: { regen_ratio: 1 },
+    motorLoss: { motorLoss_ratio: 1 },
+    meshLoss: { meshLoss_ratio: 1 },
+    mass: { mass_ratio: 1 },
+    gain: {},
+    zero: {},
+  };
+  const effects = fit.fitted.map((fitted) => ({
+    fitted,
+    effect_Whpkm: whole - net({ ...fit.change, ...without[fitted.id] }),
+  }));
+  const rank = (entry: (typeof effects)[number]) => (differs(entry.fitted) ? Math.abs(entry.effect_Whpkm) : 0);
+  return effects
+    .sort((a, b) => rank(b) - rank(a))
+    .map(({ fitted, effect_Whpkm }) => {
+      const words = fittedWords(fitted, accessories_W(job));
+      if (!differs(fitted) || Math.abs(effect_Whpkm) < 0.5) return words;
+      const way = effect_Whpkm > 0 ? "more" : "less";
+      return message`${words} It makes ${q("energyUse", Math.abs(effect_Whpkm), 2)} ${way}.`;
+    });
+}
+
+/** Twice its energy, or half of it, is no car of this kind. */
+const ANOTHER_ratio = 2;
+/** Differences that are left over so many times what they may be are of something that no value here is. */
+const MISFIT_ratio = 3;
+
+function misfitWords({ misfit_ratio }: CarFit, measured: number, predicted: number): Message[] {
+  const ratio = measured / predicted;
+  if (ratio > ANOTHER_ratio || ratio < 1 / ANOTHER_ratio)
+    return [
+      message`This log hardly fits the job: ${q("fraction", ratio, 2)} of the predicted energy. Is it of this car, with this load and in this gear, and are the amps those of the whole pack?`,
+    ];
+  if (misfit_ratio > MISFIT_ratio)
+    return [
+      message`What is left of the differences is ${q("coefficient", misfit_ratio, 2)} times what clocks, heights and noise explain: something differs that is not among the values looked at, such as another gear.`,
+    ];
+  return [];
+}
+
+/** By what share a head wind of 1 m/s would make drag seem larger on a drive: 2 Σ v² / Σ v³ to first order. */
+function windShare({ target_mps }: DrivenAsMeasured): number {
+  let [squares, cubes] = [0, 0];
+  for (const speed_mps of target_mps) {
+    squares += speed_mps ** 2;
+    cubes += speed_mps ** 3;
+  }
+  return cubes > 0 ? (2 * squares) / cubes : 0;
+}
+
+/** What else the log has: the highest motor speed, and the charge used by its own count. */
+function extrasOf({ motor_radps, soc_frac, time_s }: PackLog, samples: PackSamples, { offset_s }: LinedUp) {
+  const [from_s, to_s] = [samples.time_s[0], samples.time_s[samples.count - 1]];
+  const isIn = (i: number) => time_s[i] + offset_s >= from_s && time_s[i] + offset_s <= to_s;
+  const inside = (column: Float64Array | undefined) =>
+    column?.filter((value, i) => isIn(i) && !Number.isNaN(value)) ?? [];
+  const speeds = inside(motor_radps).map(Math.abs).sort();
+  const charges = inside(soc_frac);
+  return {
+    ...(speeds.length > 0 && { motor_radps: speeds[Math.floor(0.998 * (speeds.length - 1))] }),
+    ...(charges.length > 1 && { socUsed_frac: charges[0] - charges[charges.length - 1] }),
+  };
+}
+
+function linesOf(predicted: DrivenAsMeasured, corrected: DrivenAsMeasured, samples: PackSamples): MeasuredLines {
+  const { count } = predicted;
+  const measured_W = new Float64Array(count).fill(Number.NaN);
+  for (let k = 0; k < samples.count; k++)
+    measured_W[samples.row[k] + Math.round(samples.part_frac[k])] = samples.power_W[k];
+  const start_s = predicted.time_s[0] ?? 0;
+  return {
+    time_s: predicted.time_s.map((time_s) => time_s - start_s),
+    speed_mps: predicted.target_mps,
+    measured_W,
+    predicted_W: predicted.power_W,
+    corrected_W: corrected.power_W,
+  };
+}

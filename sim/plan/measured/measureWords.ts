@@ -1,0 +1,169 @@
+import { bare, type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
+import { MPS_PER_KMH } from "../../../shared/units.ts";
+import type { CarFit, Fitted, Mixed } from "./fitCar.ts";
+import type { ParameterId } from "./parameters.ts";
+
+/** Within this share a prediction is good; up to the next it is to be explained; beyond it something is wrong. Common practice, no source. */
+const GOOD_frac = 0.1;
+const EXPLAINED_frac = 0.2;
+
+export type Verdict = "good" | "find out" | "wrong";
+
+/** The trade's rule on what was used over what was predicted. */
+export function verdictOf(measured: number, predicted: number): Verdict {
+  const off_frac = Math.abs(measured / predicted - 1);
+  if (off_frac <= GOOD_frac) return "good";
+  return off_frac <= EXPLAINED_frac ? "find out" : "wrong";
+}
+
+const verdictSentences: Readonly<Record<Verdict, string>> = {
+  good: "Within 10 %: a good prediction.",
+  "find out": "Between 10 and 20 %: there is a reason; find it.",
+  wrong: "Above 20 %: something is wrong with the car or with an input.",
+};
+
+/** What the whole drive used against what was predicted of it, and what that means. */
+export function verdictWords(measured_Whpkm: number, predicted_Whpkm: number, predictedAs: string): Message {
+  const off_frac = measured_Whpkm / predicted_Whpkm - 1;
+  const more = off_frac >= 0 ? "more" : "less";
+  const compared =
+    Math.abs(off_frac) < 0.005 ? message`the same` : message`${q("fraction", Math.abs(off_frac), 2)} ${more}`;
+  const sentence = verdictSentences[verdictOf(measured_Whpkm, predicted_Whpkm)];
+  return message`Logged ${q("energyUse", measured_Whpkm)}, ${predictedAs} ${q("energyUse", predicted_Whpkm)}: ${compared}. ${sentence}`;
+}
+
+/** What each value is called, and what to look at on a car where it came out higher, or lower, than in the job. */
+const named: Readonly<Record<ParameterId, { readonly name: string; readonly higher: string; readonly lower: string }>> =
+  {
+    rolling: {
+      name: "Rolling resistance",
+      higher: "jack each wheel up and spin it, since a brake may drag; tyre pressures, wheel alignment, wheel bearings",
+      lower: "other tyres than in the job, or a warmer day",
+    },
+    drag: {
+      name: "Air drag",
+      higher: "windows, hood, roof rack; wind on the day",
+      lower: "wind from behind on the day, or a frontal area taken too large",
+    },
+    accessories: {
+      name: "Draw of the accessories",
+      higher: "what stays on? Switch the heater, lights and DC-DC converter off one at a time and watch the amps",
+      lower: "less was on than the job has",
+    },
+    regen: {
+      name: "Limit on braking by the motor",
+      higher: "the controller’s regen setting against the job’s",
+      lower: "the controller’s regen setting, and whether the pack was too full or too cold to take it",
+    },
+    motorLoss: {
+      name: "Losses of motor and controller",
+      higher: "motor temperature after a drive, the motor’s timing or slip settings",
+      lower: "losses in the job taken too high",
+    },
+    meshLoss: {
+      name: "Losses of gearbox and axle",
+      higher: "oil level and grade, a warm hub or axle after a drive",
+      lower: "efficiencies in the job taken too low",
+    },
+    mass: { name: "Mass", higher: "put the car on the scales", lower: "put the car on the scales" },
+    zero: { name: "The ammeter’s zero", higher: "switch the car off and see", lower: "switch the car off and see" },
+    gain: { name: "The ammeter", higher: "hold it against a second clamp", lower: "hold it against a second clamp" },
+  };
+
+/** What a value is called within a sentence. */
+const within: Readonly<Record<ParameterId, string>> = {
+  rolling: "rolling resistance",
+  drag: "air drag",
+  accessories: "the accessories",
+  regen: "the limit on braking by the motor",
+  motorLoss: "the losses of motor and controller",
+  meshLoss: "the losses of gearbox and axle",
+  mass: "the mass",
+  gain: "the ammeter’s gain",
+  zero: "the ammeter’s zero",
+};
+
+/** Whether the log shows a value to differ from the job's: its whole band lies on one side. */
+export function differs({ start, low, high }: Fitted): boolean {
+  return start < low || start > high;
+}
+
+const WIDER_ratio = 1.3;
+
+/** A band of ratios as people say it: "5 to 16 % more", "3 % less to 9 % more". */
+function between(from: number, to: number): Message {
+  const percent = (ratio: number) => Math.abs(Math.round(100 * (ratio - 1)));
+  const [low, high] = [percent(from), percent(to)];
+  if (from >= 1) return message`${low} to ${high} % more`;
+  if (to <= 1) return message`${high} to ${low} % less`;
+  return message`${low} % less to ${high} % more`;
+}
+
+/** One corrected value in words, with what to look at where it differs. `accessories_W` is what the job has them draw. */
+export function fittedWords(fitted: Fitted, accessories_W: number): Message {
+  const { id, value, low, high, start, ownHalf } = fitted;
+  const { name, higher, lower } = named[id];
+  const look = value > start ? higher : lower;
+  if (id === "accessories") {
+    const at = (added_W: number) => whole("accessoryPower", Math.max(0, accessories_W + added_W), "nearest");
+    const measured = message`${name}: ${at(value)} (${bare(at(low))} to ${at(high)}) against ${at(0)} in the job`;
+    return differs(fitted) ? message`${measured}: ${look}.` : message`${measured}: as in the job.`;
+  }
+  const percent = (ratio: number) => q("fraction", Math.abs(Math.round(100 * (ratio - 1))) / 100);
+  const side = (ratio: number) => (ratio >= 1 ? "more" : "less");
+  // Where what is not fitted makes most of the band, the log's own share is told too.
+  const isMixed = high - low > WIDER_ratio * 2 * ownHalf;
+  const band = isMixed
+    ? message`${between(value - ownHalf, value + ownHalf)} if everything else is as in the job, ${between(low, high)} with what that may be off`
+    : between(low, high);
+  return differs(fitted)
+    ? message`${name}: ${percent(value)} ${side(value)} than in the job (${band}): ${look}.`
+    : message`${name}: as in the job (${band}).`;
+}
+
+/** What of the fit cannot be told apart, a sentence each. */
+export function mixedWords({ mixed, fitted, left }: CarFit, meets: MixedFacts): Message[] {
+  const has = (id: ParameterId) => fitted.some((each) => each.id === id);
+  return [
+    ...mixed.filter(isTold).map(pairWords),
+    ...(has("rolling")
+      ? [
+          message`Soft tyres, a brake that drags and stiff bearings are one constant force: the log shows their sum, a spin of each wheel which of them it is.`,
+        ]
+      : []),
+    ...(has("drag") && meets.dragPerMps_frac > 0
+      ? [
+          message`Wind cannot be told from air drag: a head wind of ${q("speed", 5)} all the way would look like ${q("fraction", meets.dragPerMps_frac * 5 * MPS_PER_KMH, 2)} more drag.`,
+        ]
+      : []),
+    ...(has("accessories") && !meets.isZeroKnown
+      ? [
+          message`The ammeter’s zero cannot be told from the accessories: 0.2 A of it would be ${q("accessoryPower", 0.2 * meets.voltage_V, 2)}. With the car switched off it should show 0.`,
+        ]
+      : []),
+    ...(left.length > 0
+      ? [message`Left as in the job, since this log does not show them: ${left.map((id) => within[id]).join(", ")}.`]
+      : []),
+  ];
+}
+
+/** What of a drive says how wind and zero would show. */
+export interface MixedFacts {
+  /** Share by which drag would seem larger for each m/s of head wind. */
+  readonly dragPerMps_frac: number;
+  readonly voltage_V: number;
+  readonly isZeroKnown: boolean;
+}
+
+/** Of something so many per cent more, the other comes out so many less. */
+const TOLD_frac = 0.1;
+
+function isTold({ ids: [a, b] }: Mixed): boolean {
+  return a !== "accessories" && b !== "accessories" && a !== "regen" && b !== "regen";
+}
+
+function pairWords({ ids: [first, second], slope_ratio }: Mixed): Message {
+  const moved_frac = Math.abs(slope_ratio) * TOLD_frac;
+  const way = slope_ratio < 0 ? "less" : "more";
+  return message`Told apart only in part: were ${within[second]} ${q("fraction", TOLD_frac)} more than taken, ${within[first]} would come out ${q("fraction", moved_frac, 2)} ${way}.`;
+}

@@ -1,0 +1,158 @@
+import { C_PER_AH } from "../../../shared/units.ts";
+import type { PackModel } from "../../battery/packModel.ts";
+import { covarianceOf, leastSquares } from "../../math/leastSquares.ts";
+import { lookUp } from "../../math/uniformTable.ts";
+import type { Band } from "../answer/band.ts";
+import type { DrivenAsMeasured } from "./driveAsMeasured.ts";
+import { atSample, type PackSamples } from "./packSamples.ts";
+import { NINE_OF_TEN } from "./parameters.ts";
+
+/** What a drive's volts and amps show of the pack itself. */
+export interface PackFound {
+  /** From the steps of volts with amps; absent where there are too few. */
+  readonly resistance_ohm?: Band;
+  /** Of the job, by the steps of the predicted drive: as warm and as charged as the pack was. */
+  readonly predicted_ohm: number;
+  /** Full capacity, where the drive used enough of it. */
+  readonly capacity_Ah?: Band;
+  readonly predicted_Ah: number;
+  /** Share of the predicted capacity that the drive used. */
+  readonly used_frac: number;
+}
+
+/** Steps in current below this share of the largest say nothing of the resistance. */
+const LEAST_STEP_frac = 0.08;
+const LEAST_STEPS = 30;
+/** Steps follow one another, so that fewer are independent than there are. Assumed. */
+const DEPENDENT_ratio = 2;
+/** A drive must use so much of the charge before its volts show the capacity. Assumed. */
+const LEAST_USED_frac = 0.12;
+/** A band wider than this is none. */
+const WIDEST_frac = 0.3;
+
+/** Resistance and capacity of a pack from a drive, each with the band that holds it nine times of ten. */
+export function packFromLog(
+  pack: PackModel,
+  samples: PackSamples,
+  predicted: DrivenAsMeasured,
+  startSoc_frac: number,
+): PackFound {
+  const charge_C = new Float64Array(samples.count);
+  for (let k = 1; k < samples.count; k++)
+    charge_C[k] =
+      charge_C[k - 1] +
+      0.5 * (samples.weight_s[k - 1] * samples.current_A[k - 1] + samples.weight_s[k] * samples.current_A[k]);
+  const used_C = charge_C[samples.count - 1] ?? 0;
+  const used_frac = used_C / pack.capacity_C;
+  const resistance_ohm = resistanceOf(samples);
+  const capacity_Ah = used_frac >= LEAST_USED_frac ? capacityOf(pack, samples, charge_C, startSoc_frac) : undefined;
+  return {
+    ...(resistance_ohm && { resistance_ohm }),
+    predicted_ohm:
+      resistanceOf(asPredicted(samples, predicted))?.value ??
+      lookUp(pack.resistance_ohm, startSoc_frac) + pack.leads_ohm,
+    ...(capacity_Ah && { capacity_Ah }),
+    predicted_Ah: pack.capacity_C / C_PER_AH,
+    used_frac,
+  };
+}
+
+/** What a model's volts and amps are at the moments of the samples. */
+function asPredicted(samples: PackSamples, drive: DrivenAsMeasured): PackSamples {
+  const at = (column: Float64Array) =>
+    Float64Array.from({ length: samples.count }, (_, k) => atSample(samples, column, k));
+  return { ...samples, current_A: at(drive.current_A), voltage_V: at(drive.voltage_V) };
+}
+
+/** R = -Σ ΔU ΔI / Σ ΔI² over steps from one sample to the next: what the open-circuit voltage does in a second is nothing. */
+function resistanceOf({ count, current_A, voltage_V, time_s, interval_s }: PackSamples): Band | undefined {
+  if (interval_s > 2.5) return undefined;
+  const steps: { current_A: number; voltage_V: number }[] = [];
+  for (let k = 1; k < count; k++)
+    if (time_s[k] - time_s[k - 1] <= 2.5)
+      steps.push({ current_A: current_A[k] - current_A[k - 1], voltage_V: voltage_V[k] - voltage_V[k - 1] });
+  const most_A = steps.reduce((most, step) => Math.max(most, Math.abs(step.current_A)), 0);
+  const large = steps.filter((step) => Math.abs(step.current_A) > LEAST_STEP_frac * most_A);
+  if (large.length < LEAST_STEPS || most_A < 5) return undefined;
+  const currents = large.reduce((sum, step) => sum + step.current_A ** 2, 0);
+  const value = -large.reduce((sum, step) => sum + step.current_A * step.voltage_V, 0) / currents;
+  const left = large.reduce((sum, step) => sum + (step.voltage_V + value * step.current_A) ** 2, 0);
+  const half = NINE_OF_TEN * DEPENDENT_ratio * Math.sqrt(left / (large.length - 1) / currents);
+  return value > 0 ? { value, low: Math.max(0, value - half), high: value + half } : undefined;
+}
+
+/** How far the job's open-circuit curve may be from the cells', and its slope over the whole charge: of the voltage. Assumed. */
+const CURVE_frac = 0.002;
+const SLOPE_frac = 0.004;
+/** A clamp or a shunt is good to 1 %; common practice, no source. */
+const METER_frac = 0.01;
+/** Volts of a minute hang together: what is left of them after a load dies away slowly. */
+const TOGETHER_s = 60;
+const VOLTAGE_frac = 0.004;
+
+/**
+ * Capacity from how far the volts fall with the charge taken, sag by resistance put back:
+ *
+ *   U + I R = (1 + a + b s) OCV(s),  s = s0 - q / Q
+ *
+ * with s0, Q, R and, within what a curve may be off, a and b fitted by least squares to means of a minute.
+ */
+function capacityOf(
+  pack: PackModel,
+  samples: PackSamples,
+  charge_C: Float64Array,
+  startSoc_frac: number,
+): Band | undefined {
+  const means = minuteMeans(samples, charge_C);
+  const rows = means.length;
+  if (rows < 8) return undefined;
+  const nominal_V = lookUp(pack.openCircuit_V, 0.5);
+  const sigma_V = VOLTAGE_frac * nominal_V;
+  const start = [startSoc_frac, 1, lookUp(pack.resistance_ohm, 0.5) + pack.leads_ohm, 0, 0];
+  const priors = [0, 0, 0, CURVE_frac, SLOPE_frac];
+  const fit = leastSquares({
+    start,
+    sizes: [0.1, 0.1, start[2], CURVE_frac, SLOPE_frac],
+    low: [0.02, 0.3, 0, -0.05, -0.05],
+    high: [1.1, 2, 20 * start[2], 0.05, 0.05],
+    count: rows + 2,
+    tolerance_ratio: 1e-8,
+    residuals: (p, into) => {
+      means.forEach(({ voltage_V, current_A, used_C }, i) => {
+        const soc_frac = p[0] - used_C / (p[1] * pack.capacity_C);
+        const curve_V = lookUp(pack.openCircuit_V, soc_frac) * (1 + p[3] + p[4] * (soc_frac - 0.5));
+        into[i] = (voltage_V + p[2] * current_A - curve_V) / sigma_V;
+      });
+      into[rows] = p[3] / priors[3];
+      into[rows + 1] = p[4] / priors[4];
+    },
+  });
+  const count = start.length;
+  const spread = Math.max(0.5, Math.sqrt(fit.sum / Math.max(1, rows - 3)));
+  const own = spread * Math.sqrt(covarianceOf(fit.jacobian, count)[count + 1]);
+  // An ampere-hour is as good as the ammeter that counts it.
+  const half = Math.hypot(NINE_OF_TEN * own, METER_frac * fit.parameters[1]);
+  const full_Ah = pack.capacity_C / C_PER_AH;
+  if (!fit.isConverged || half > WIDEST_frac * fit.parameters[1]) return undefined;
+  const at = (ratio: number) => ratio * full_Ah;
+  return { value: at(fit.parameters[1]), low: at(fit.parameters[1] - half), high: at(fit.parameters[1] + half) };
+}
+
+function minuteMeans({ count, time_s, voltage_V, current_A }: PackSamples, charge_C: Float64Array) {
+  const bins = new Map<number, { n: number; voltage_V: number; current_A: number; used_C: number }>();
+  for (let k = 0; k < count; k++) {
+    const minute = Math.floor((time_s[k] - time_s[0]) / TOGETHER_s);
+    const bin = bins.get(minute) ?? { n: 0, voltage_V: 0, current_A: 0, used_C: 0 };
+    bins.set(minute, {
+      n: bin.n + 1,
+      voltage_V: bin.voltage_V + voltage_V[k],
+      current_A: bin.current_A + current_A[k],
+      used_C: bin.used_C + charge_C[k],
+    });
+  }
+  return [...bins.values()].map(({ n, ...sums }) => ({
+    voltage_V: sums.voltage_V / n,
+    current_A: sums.current_A / n,
+    used_C: sums.used_C / n,
+  }));
+}

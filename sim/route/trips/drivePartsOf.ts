@@ -1,0 +1,34 @@
+import { M_PER_KM } from "../../../shared/units.ts";
+import type { Trace } from "../../trace/trace.ts";
+import type { CleanedLog } from "../clean/report/cleanedLog.ts";
+import { toTrace } from "../roads/toTrace.ts";
+
+/** Shorter pieces between breaks hold nothing to be held against. */
+const SHORTEST_s = 30;
+
+/** A cleaned log as parts without a break, standing between drives included, each with the moment it begins on the log's clock. */
+export interface DriveParts {
+  readonly parts: readonly { readonly start_s: number; readonly trace: Trace }[];
+  readonly hasHeights: boolean;
+  readonly distance_km: number;
+}
+
+/** The parts of a cleaned log: all that it recorded from break to break. */
+export function drivePartsOf({ series }: Pick<CleanedLog, "series">): DriveParts {
+  const ends = [...series.breaks, series.count];
+  const begins = [0, ...series.breaks];
+  const pieces = begins.map((from, i) => ({ from, to: ends[i] })).filter(({ from, to }) => to - from > SHORTEST_s);
+  const parts = pieces.map(({ from, to }) => ({
+    start_s: series.time_s[from],
+    trace: toTrace(
+      { speed_mps: series.speed_mps.slice(from, to), elevation_m: series.elevation_m.slice(from, to) },
+      "log",
+      "log",
+    ),
+  }));
+  return {
+    parts,
+    hasHeights: parts.some(({ trace }) => trace.profile !== undefined),
+    distance_km: (series.distance_m[series.count - 1] ?? 0) / M_PER_KM,
+  };
+}
