@@ -48,8 +48,12 @@ export const unitSuffixes: readonly string[] = [
     " ",
   ),
   // at the edges
-  ..."h min km mi mm in kmh mph Wh kWh kW PS bhp Ah degC deg rpm bar psi kPa uF mohm Whpkm perkWh l100km".split(" "),
-  ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Whpkg kgpkWh Jpm perK Nps ms us ns days MB kB px percent".split(" "),
+  ..."h min km mi mm in kmh mph Wh kWh kW PS bhp Ah degC deg rpm bar psi kPa uF mohm Whpkm perkWh perh perl perday l100km gpkWh gpkm gpl".split(
+    " ",
+  ),
+  ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Whpkg kgpkWh Jpm perK Nps ms us ns days years MB kB px percent".split(
+    " ",
+  ),
   // pure numbers
   ..."frac ratio coeff".split(" "),
 ];

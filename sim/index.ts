@@ -29,6 +29,12 @@ export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
 export { steadyTable } from "./plan/going/steadyTable.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
+// What the conversion costs and saves.
+export { type CostPlan, costPlan, type PackCosts } from "./plan/money/costPlan.ts";
+export { BESIDES, costNotes, costSentences } from "./plan/money/costWords.ts";
+export { type Quote, quotesOf } from "./plan/money/quote.ts";
+export { quoteTable } from "./plan/money/quoteTable.ts";
+export type { Span } from "./plan/money/span.ts";
 export { type FittedMotor, fitDatasheet } from "./plan/motorMap/fitMotor.ts";
 export type { MotorMap } from "./plan/motorMap/readMotorMap.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";

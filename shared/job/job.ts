@@ -6,6 +6,7 @@ import { Module, Pack } from "./schema/battery.ts";
 import { Charger } from "./schema/charger.ts";
 import { OwnChart } from "./schema/chart.ts";
 import { Controller } from "./schema/controller.ts";
+import { Costs } from "./schema/costs.ts";
 import { Driveline } from "./schema/driveline.ts";
 import { Engine } from "./schema/engine.ts";
 import { Motor } from "./schema/motor.ts";
@@ -154,6 +155,8 @@ const shape = z.strictObject({
   supplies: z.array(Supply).max(8).default([]),
   /** What prices are in, as it is printed: EUR. */
   currency: z.string().trim().max(10).optional(),
+  /** What the conversion costs and what it saves; nothing else hangs on it. */
+  costs: Costs.optional(),
   notes: z.array(Note).max(200).default([]),
   /** Charts of the workshop's own. */
   charts: z.array(OwnChart).max(40).default([]),

@@ -21,6 +21,7 @@ const british: Partial<Record<QuantityKind, string>> = {
   wheelRadius: "in",
   circumference: "in",
   fuelUse: "mpg",
+  carbon: "g/mile",
   inertia: "lb ft²",
   dragLinear: "N/mph",
   dragSquare: "N/mph²",
@@ -30,6 +31,7 @@ const american: Partial<Record<QuantityKind, string>> = {
   force: "lbf",
   power: "hp",
   fuelUse: "mpg (US)",
+  fuelPrice: "/gal (US)",
   temperature: "°F",
   dragLinear: "lbf/mph",
   dragSquare: "lbf/mph²",
@@ -43,7 +45,7 @@ const american: Partial<Record<QuantityKind, string>> = {
  */
 export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabit, digits = 3): string {
   if (!Number.isFinite(value)) return "-";
-  if (kind === "count") return formatNumber(value, 12);
+  if (kind === "count" || kind === "money") return formatNumber(value, 12);
   if (kind === "gradient" && units === "british") return writeOneIn(value, digits);
   if (kind === "gradient" || kind === "fraction") return `${formatNumber(100 * value, digits)} %`;
   if (kind === "gearRatio" || kind === "finalDrive" || kind === "coefficient") return formatNumber(value, digits);

@@ -1,6 +1,7 @@
 import type { Command } from "./command.ts";
 import { charge } from "./commands/charge.ts";
 import { coastdown } from "./commands/coastdown.ts";
+import { costs } from "./commands/costs.ts";
 import { cycles } from "./commands/cycles.ts";
 import { drive } from "./commands/drive.ts";
 import { gears } from "./commands/gears.ts";
@@ -22,6 +23,7 @@ export const commands: readonly Command[] = [
   hills,
   regen,
   charge,
+  costs,
   weigh,
   coastdown,
   measure,

@@ -1,5 +1,6 @@
 import * as z from "zod";
 import { across } from "./across.ts";
+import { CellPrice } from "./costs.ts";
 import { Heat } from "./motor.ts";
 import { above0, between, line, risingAxis, sameLength } from "./number.ts";
 
@@ -102,6 +103,8 @@ export const Pack = z
     boxes_frac: between(0, 2).default(0.28),
     /** Leads, fuses, contactors, disconnect. */
     leads_mohm: between(0, 1000).default(5),
+    /** Of its cells, where it is not that of every pack; no result but its price hangs on it. */
+    cellPrice: CellPrice.optional(),
   })
   .check(
     across(["ceiling_frac", "floor_frac"], ({ ceiling_frac, floor_frac }, fault) => {

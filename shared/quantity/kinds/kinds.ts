@@ -2,6 +2,7 @@ import { carKinds } from "./carKinds.ts";
 import type { QuantityKindInfo } from "./defineKind.ts";
 import { electricalKinds } from "./electricalKinds.ts";
 import { heatKinds } from "./heatKinds.ts";
+import { moneyKinds } from "./moneyKinds.ts";
 import { numberKinds } from "./numberKinds.ts";
 import { roadKinds } from "./roadKinds.ts";
 
@@ -11,6 +12,7 @@ export const quantityKinds = {
   ...roadKinds,
   ...electricalKinds,
   ...heatKinds,
+  ...moneyKinds,
   ...numberKinds,
 } as const;
 

@@ -1,6 +1,7 @@
 import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import { carFields } from "./carFields.ts";
 import { chargingFields } from "./chargingFields.ts";
+import { costFields } from "./costFields.ts";
 import { driveFields } from "./driveFields.ts";
 import { gearFields } from "./gearFields.ts";
 import { jobFields } from "./jobFields.ts";
@@ -59,4 +60,5 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...packFields,
   ...moduleFields,
   ...chargingFields,
+  ...costFields,
 };

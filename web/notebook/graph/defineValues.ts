@@ -59,7 +59,10 @@ export function defineValues(
       name: "machine",
       inputs: ["job", "emptied"],
       compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
-        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|allowance|engine|notes)/.test(path));
+        refuseEmpty(
+          empty,
+          (path) => !/^(usualDay_km|longestDay_km|allowance|engine|notes|costs|packs\.\d+\.cellPrice)/.test(path),
+        );
         return sameMachine(whole);
       },
     },
@@ -67,7 +70,7 @@ export function defineValues(
       name: "use",
       inputs: ["job", "emptied"],
       compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
-        refuseEmpty(empty, (path) => !/^(engine|notes)/.test(path));
+        refuseEmpty(empty, (path) => !/^(engine|notes|costs|packs\.\d+\.cellPrice)/.test(path));
         return sameUse(whole);
       },
     },
@@ -157,7 +160,7 @@ function packIn(job: Job, packIndex: number): number {
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
-  const { pinned: _pinned, currency: _currency, ...others } = rest;
+  const { pinned: _pinned, currency: _currency, costs: _costs, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = {
     predictions: [],
@@ -172,6 +175,7 @@ function machineOf(job: Job): Job {
   return {
     ...others,
     ...nothing,
+    packs: others.packs.map(({ cellPrice: _price, ...pack }) => pack),
     units: "metric",
     usualDay_km: 1,
     allowance: { winter_ratio: 1, aged_frac: 1 },
@@ -183,7 +187,7 @@ function machineOf(job: Job): Job {
 function doubtsOf({ origins, allowance }: Job): Pick<Job, "origins"> & Partial<Pick<Job, "allowance">> {
   const doubts: Record<string, Job["origins"][string]> = {};
   for (const [path, { from, plusMinus_frac }] of Object.entries(origins)) {
-    if (/^(usualDay|longestDay|engine|roads)/.test(path) || from === "measured" || from === "handbook") continue;
+    if (/^(usualDay|longestDay|engine|roads|costs)/.test(path) || from === "measured" || from === "handbook") continue;
     if (from === "typed" && plusMinus_frac === undefined) continue;
     doubts[path] = { from, ...(plusMinus_frac !== undefined && { plusMinus_frac }) };
   }

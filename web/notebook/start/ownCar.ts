@@ -50,7 +50,7 @@ function firstJob(): Job {
  * and cells is the first demo's, as a workshop might begin with, in the size that a car of this kind and its day ask for.
  */
 export function ownCar(body: BodyPart = bodies[0]): Job {
-  const { engine: _engine, longestDay_km: _longest, currency: _currency, ...demo } = firstJob();
+  const { engine: _engine, longestDay_km: _longest, currency: _currency, costs: _costs, ...demo } = firstJob();
   const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
   const job: Job = {
     ...demo,
