@@ -14,6 +14,7 @@ import { above0, between, line } from "./schema/number.ts";
 import { predictionOf } from "./schema/predictions.ts";
 import { Requirement } from "./schema/requirement.ts";
 import { Road } from "./schema/road.ts";
+import { Sizing } from "./schema/sizing.ts";
 import { Supply } from "./schema/supply.ts";
 import { Vehicle } from "./schema/vehicle.ts";
 import { Weights, weighedFault } from "./schema/weights.ts";
@@ -41,12 +42,22 @@ export const Accessory = z.strictObject({
   supply: z.enum(["12V", "pack"]),
 });
 
-const Accessories = z.strictObject({
-  /** Contactors, controller, pump: on whenever the car is. Drawn at 12 V. */
-  standing_W: between(0, 5000),
-  dcdcEfficiency_frac: between(0.3, 1),
-  items: z.array(Accessory).max(30).default([]),
-});
+const Accessories = z
+  .strictObject({
+    /** Contactors, controller, pump: on whenever the car is. Drawn at 12 V. */
+    standing_W: between(0, 5000),
+    dcdcEfficiency_frac: between(0.3, 1),
+    /** Between these the DC-DC converter works; not known where left out. */
+    dcdcMin_V: between(0, 1500).optional(),
+    dcdcMax_V: above0(1500).optional(),
+    items: z.array(Accessory).max(30).default([]),
+  })
+  .check(
+    across(["dcdcMin_V", "dcdcMax_V"], ({ dcdcMin_V, dcdcMax_V }, fault) => {
+      if (dcdcMin_V !== undefined && dcdcMax_V !== undefined && dcdcMin_V >= dcdcMax_V)
+        fault(["dcdcMin_V"], `found ${dcdcMin_V} V, below dcdcMax_V (${dcdcMax_V} V) wanted`);
+    }),
+  );
 
 const Environment = z
   .strictObject({
@@ -80,6 +91,7 @@ const decides = {
   /** How often in a year the longest day comes. */
   longestDaysAYear: z.int().min(1).max(366).optional(),
   requirement: Requirement.prefault({}),
+  sizing: Sizing.prefault({}),
   vehicle: Vehicle,
   /** The engine that came out; no result hangs on it. */
   engine: Engine.optional(),

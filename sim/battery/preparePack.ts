@@ -4,6 +4,7 @@ import { prepareHeat } from "../math/heatLump.ts";
 import { uniformTable } from "../math/uniformTable.ts";
 import { currentLimit } from "./currentLimit.ts";
 import type { PackModel } from "./packModel.ts";
+import { weakest_Ah } from "./testedModules.ts";
 import { asModules } from "./wholePack.ts";
 
 const INTERVALS = 256;
@@ -19,7 +20,7 @@ interface PreparedPack {
 
 /**
  * A candidate pack in SI: cells and modules in series add volts and ohms, strings in parallel add capacity and amperes.
- * Every module is taken as alike (assumed: of reclaimed ones the weakest decides, so its tested capacity is the one to enter).
+ * Every module is taken as alike: where each was tested, as the weakest that is used.
  * A table that would be the same as that of another pack is that one's.
  */
 export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackModel {
@@ -32,7 +33,7 @@ export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackM
   const isSameSeries = shared?.pack.seriesModules === seriesModules && shared.module.seriesCells === module.seriesCells;
   const isSameLayout = shared?.pack.seriesModules === seriesModules && shared.pack.parallelModules === parallelModules;
   return {
-    capacity_C: module.capacity_Ah * C_PER_AH * parallelModules,
+    capacity_C: weakest_Ah(module, seriesModules * parallelModules) * C_PER_AH * parallelModules,
     openCircuit_V:
       shared && isSameSeries && shared.module.openCircuit === openCircuit
         ? shared.model.openCircuit_V

@@ -8,6 +8,7 @@ import { gears } from "./commands/gears.ts";
 import { hills } from "./commands/hills.ts";
 import { measure } from "./commands/measure.ts";
 import { newJob } from "./commands/new.ts";
+import { packs } from "./commands/packs.ts";
 import { regen } from "./commands/regen.ts";
 import { sheet } from "./commands/sheet.ts";
 import { torque } from "./commands/torque.ts";
@@ -22,6 +23,7 @@ export const commands: readonly Command[] = [
   torque,
   hills,
   regen,
+  packs,
   charge,
   costs,
   weigh,

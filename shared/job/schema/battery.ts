@@ -25,6 +25,15 @@ export const Module = z
     parallelCells: z.int().min(1).max(200),
     /** The whole module's full capacity as tested: state of charge 1 means this. */
     capacity_Ah: above0(2000),
+    /**
+     * Of reclaimed modules the capacity of each, as tested. The best are used, and a pack holds what its weakest gives: it counts in
+     * place of `capacity_Ah`, and no pack has more modules than were tested.
+     */
+    tested: z
+      .array(z.strictObject({ capacity_Ah: above0(2000) }))
+      .min(1)
+      .max(400)
+      .optional(),
     /** Open-circuit voltage of one cell at 25 degC. */
     openCircuit: z
       .strictObject({ soc_frac: risingAxis(0, 1), cell_V: z.array(between(0.5, 5)) })

@@ -23,6 +23,8 @@ export const Charger = z
       )
       .optional(),
     max_V: above0(1500).optional(),
+    /** It does not begin to charge a pack below this. */
+    min_V: between(0, 1500).optional(),
     /** Most that it gives; not known where left out, and the supply alone then sets the pace. */
     power_kW: above0(100).optional(),
     maxDc_A: above0(1000).optional(),
@@ -36,6 +38,10 @@ export const Charger = z
     carDraw_W: between(0, 5000).optional(),
   })
   .check(
+    across(["min_V", "max_V"], ({ min_V, max_V }, fault) => {
+      if (min_V !== undefined && max_V !== undefined && min_V >= max_V)
+        fault(["min_V"], `found ${min_V} V, below max_V (${max_V} V) wanted`);
+    }),
     across(["efficiencyByLoad", "power_kW"], ({ efficiencyByLoad, power_kW }, fault) => {
       if (efficiencyByLoad && power_kW === undefined)
         fault(["power_kW"], "found none, the charger's power wanted: its efficiency goes by its share of that");

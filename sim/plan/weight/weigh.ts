@@ -23,7 +23,7 @@ export interface Load extends AxleLoads {
 }
 
 /** Loads of the axles as it arrived, and with each pack: empty, with its driver, fully laden, and towing where it tows. */
-export function axleLoads(job: Job, weights: Weights): Load[] {
+export function axleLoads(job: Pick<Job, "packs" | "module">, weights: Weights): Load[] {
   const arrived = loadOf("as it arrived", weighedAxles(weights), weights);
   return [arrived, ...job.packs.flatMap((pack) => packLoads(weights, pack.name, packMass_kg(pack, job.module)))];
 }

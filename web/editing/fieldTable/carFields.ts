@@ -74,6 +74,8 @@ export const carFields: Readonly<Record<string, Field>> = {
     help: "Contactors, controller, pump: on whenever the car is.",
     ...usual(150, "60 to 250 W with nothing on"),
   }),
+  "accessories.dcdcMin_V": quantity("voltage", "DC-DC converter works from", { ...optional }),
+  "accessories.dcdcMax_V": quantity("voltage", "DC-DC converter works up to", { ...optional }),
   "accessories.dcdcEfficiency_frac": quantity("fraction", "Efficiency of the DC-DC converter", {
     ...usual(0.88, "0.85 to 0.92"),
     ...likely(0.7, 0.97, "a converter"),

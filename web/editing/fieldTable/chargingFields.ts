@@ -14,6 +14,10 @@ export const chargingFields: Readonly<Record<string, Field>> = {
   }),
   "charger.efficiencyByLoad.efficiency_frac.*": quantity("fraction", "Efficiency of the charger"),
   "charger.max_V": quantity("voltage", "Highest voltage of the charger", { ...optional }),
+  "charger.min_V": quantity("voltage", "Lowest voltage of the charger", {
+    ...optional,
+    help: "Below it the charger does not begin: a pack that is emptier stays empty.",
+  }),
   "charger.power_kW": quantity("electricPower", "Power of the charger", {
     ...chosen,
     ...optional,

@@ -31,6 +31,32 @@ export const jobFields: Readonly<Record<string, Field>> = {
     ...chosen,
     help: "Left empty: 1 km of it, or what the road has.",
   }),
+  "sizing.day": {
+    type: "choice",
+    label: "Day on one charge",
+    choices: { usual: "the usual day", longest: "the longest day" },
+  },
+  "sizing.condition": {
+    type: "choice",
+    label: "In which state",
+    choices: { new: "new", winter: "winter", tenYearsWinter: "ten years, winter" },
+  },
+  "sizing.reserve_km": quantity("distance", "Left on coming home", {
+    ...optional,
+    ...chosen,
+    help: "What the client wants to have left. Left empty: none.",
+  }),
+  "sizing.sure": {
+    type: "choice",
+    label: "How sure",
+    choices: { asTaken: "with the values as taken", wholeBand: "with all that is not known" },
+  },
+  "sizing.modulesMost": quantity("count", "Modules at most", {
+    ...optional,
+    ...chosen,
+    help: "How far is looked, up to 400. Left empty: twice the largest pack of the job, and at least 24.",
+  }),
+  "sizing.packMost_kg": quantity("mass", "Pack at most, with boxes", { ...optional, ...chosen }),
   "notes.*.text": {
     type: "text",
     label: "Note",

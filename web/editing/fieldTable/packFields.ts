@@ -16,6 +16,7 @@ export const packFields: Readonly<Record<string, Field>> = {
   "module.capacity_Ah": quantity("charge", "Capacity of a module as tested", {
     help: "Reclaimed modules hold 65 to 90 % of their label: test each one.",
   }),
+  "module.tested.*.capacity_Ah": quantity("charge", "Capacity as tested", { ...chosen }),
   "module.mass_kg": quantity("mass", "Mass of a module"),
   "packs.*.name": { type: "line", label: "Name of the pack" },
   "packs.*.seriesModules": quantity("count", "Modules in series", { ...chosen }),

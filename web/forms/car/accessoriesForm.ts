@@ -12,7 +12,12 @@ const PATH = "accessories.items";
 export function accessoriesForm(form: Form): TemplateResult {
   const { items } = form.job.accessories;
   const ours = { name: "something of our own", power_W: 50, duty_frac: 1, supply: "12V" as const };
-  return html`${form.fields("accessories.standing_W", "accessories.dcdcEfficiency_frac")}
+  return html`${form.fields(
+    "accessories.standing_W",
+    "accessories.dcdcEfficiency_frac",
+    "accessories.dcdcMin_V",
+    "accessories.dcdcMax_V",
+  )}
   ${listTable(form, {
     path: PATH,
     caption: "Lights, heater, 12 V.",

@@ -17,6 +17,7 @@ export function chargerForm(form: Form): TemplateResult {
 
 function more(form: Form): TemplateResult {
   return html`${form.fields(
+    "charger.min_V",
     "charger.maxAc_A",
     "charger.isThreePhase",
     "charger.maxDc_A",

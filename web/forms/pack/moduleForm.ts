@@ -6,6 +6,7 @@ import type { Form } from "../../fields/fieldContext.ts";
 import { optionalGroup, usualOf } from "../../fields/optionalGroup.ts";
 import { partPicker } from "../parts/partPicker.ts";
 import { curveFields } from "./curveFields.ts";
+import { testedForm } from "./testedForm.ts";
 
 const atCharge = (soc_frac: number) => `at ${Math.round(100 * soc_frac)} % charge`;
 
@@ -50,6 +51,7 @@ export function moduleForm(form: Form): TemplateResult {
       <legend>Charging in the cold, by braking or from a lead</legend>
       ${form.fields("module.coldCharge.none_degC", "module.coldCharge.full_degC")}
     </fieldset>
+    ${testedForm(form)}
     ${optionalGroup(
       form,
       {

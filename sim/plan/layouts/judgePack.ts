@@ -1,0 +1,83 @@
+import type { Job } from "../../../shared/job/job.ts";
+import type { Pack } from "../../../shared/job/schema/battery.ts";
+import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
+import type { Trace } from "../../trace/trace.ts";
+import type { Band } from "../answer/band.ts";
+import { conditionNames } from "../answer/conditions.ts";
+import { packAnswer } from "../answer/packAnswer.ts";
+import { driveCandidate } from "../drive/driveCandidate.ts";
+import type { Candidate } from "../driveReport.ts";
+import { unknownsByEffect } from "../unknowns.ts";
+
+/** A pack driven and held against what is asked. */
+export interface Judged {
+  readonly pack: Pack;
+  readonly candidate: Candidate;
+  /** Kilometres left on coming home from the day, in the condition asked for; absent for a car that does not drive the road. */
+  readonly left_km?: Band;
+  readonly meets: boolean;
+  /** What it fails by where it does: too few kilometres, or something that more of them do not mend. */
+  readonly fails?: "distance" | "other";
+  /** By how much it is on the right side of what is asked, in km; minus infinity for a car that does not drive the road. */
+  readonly spare_km: number;
+  /** What it fails on, or with how much to spare it does not. */
+  readonly why: Message;
+}
+
+/** The day that is asked for, in km: the usual one, or the longest where the job has one. */
+export function askedDay_km({
+  sizing,
+  usualDay_km,
+  longestDay_km,
+}: Pick<Job, "sizing" | "usualDay_km" | "longestDay_km">): number {
+  return sizing.day === "longest" ? (longestDay_km ?? usualDay_km) : usualDay_km;
+}
+
+/** One pack over the road, held against the job's requirement. */
+export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
+  const one: Job = { ...job, packs: [pack] };
+  const candidate = driveCandidate(one, pack, trace, false);
+  const base = { pack, candidate };
+  const plain = packAnswer(one, 0, candidate, undefined);
+  const against = plain.stop?.sentence ?? plain.cannot ?? plain.unmet[0];
+  if (against !== undefined || !plain.range)
+    return {
+      ...base,
+      meets: false,
+      fails: "other",
+      spare_km: Number.NEGATIVE_INFINITY,
+      why: against ?? message`It has no range.`,
+    };
+  const { condition, reserve_km = 0 } = job.sizing;
+  const day_km = askedDay_km(job);
+  // What does not do it as taken does not do it with the whole band either, and is not driven through that.
+  const isBanded = job.sizing.sure === "wholeBand" && plain.range[condition].value - day_km >= reserve_km;
+  const { range = plain.range, mayFail } = isBanded
+    ? packAnswer(one, 0, candidate, unknownsByEffect(one, 0, trace))
+    : plain;
+  const { value, low, high } = range[condition];
+  const left_km = { value: value - day_km, low: low - day_km, high: high - day_km };
+  const counted_km = left_km.low;
+  const spare_km = counted_km - reserve_km;
+  if (mayFail.length > 0) {
+    const why = message`With the worst that is not known, the car does not drive this road.`;
+    return { ...base, left_km, meets: false, fails: "other", spare_km, why };
+  }
+  const why = dayWords(job, counted_km, spare_km, isBanded);
+  return { ...base, left_km, meets: spare_km >= 0, ...(spare_km < 0 && { fails: "distance" }), spare_km, why };
+}
+
+/** The day and the condition with what is left of it: as taken, or at the worst. */
+function dayWords(job: Job, counted_km: number, spare_km: number, isBanded: boolean): Message {
+  const { sizing } = job;
+  const { day, condition, reserve_km = 0 } = sizing;
+  const name = day === "longest" && job.longestDay_km !== undefined ? "longest day" : "usual day";
+  const worst = isBanded ? " at the worst" : "";
+  const left =
+    counted_km < 0
+      ? message`ends ${whole("distance", -counted_km, "up")} short`
+      : message`ends with ${whole("distance", counted_km)} left`;
+  const reserve =
+    spare_km < 0 && counted_km >= 0 ? message`, and ${q("distance", reserve_km)} are asked for` : message``;
+  return message`The ${name} of ${q("distance", askedDay_km(job))} ${left}${worst}, ${conditionNames[condition]}${reserve}.`;
+}

@@ -1,0 +1,20 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { Pack } from "../../../shared/job/schema/battery.ts";
+
+/** A pack of the job's modules in so many strings, its window, boxes and leads those of the first pack of the job that is made of modules. */
+export function layoutPack(job: Pick<Job, "packs">, seriesModules: number, parallelModules: number): Pack {
+  const like =
+    job.packs.find(({ whole }) => whole === undefined) ?? Pack.parse({ name: "-", seriesModules, parallelModules });
+  return { ...like, name: layoutName(seriesModules, parallelModules), seriesModules, parallelModules };
+}
+
+/** A layout as the trade writes it: 5s3p. */
+export function layoutName(seriesModules: number, parallelModules: number): string {
+  return `${seriesModules}s${parallelModules}p`;
+}
+
+/** How many modules the largest layout that is looked at has: as asked, else twice those of the job's largest pack, 24 at least. */
+export function modulesMost({ packs, sizing }: Pick<Job, "packs" | "sizing">): number {
+  const largest = Math.max(...packs.map(({ seriesModules, parallelModules }) => seriesModules * parallelModules));
+  return sizing.modulesMost ?? Math.min(400, Math.max(24, 2 * largest));
+}

@@ -1,0 +1,109 @@
+import { describe, expect, it } from "vitest";
+import type { Job } from "../../../../shared/job/job.ts";
+import { drivenRoad } from "../../../../shared/job/job.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
+import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
+import { judgePack } from "../../../../sim/plan/layouts/judgePack.ts";
+import { layoutsOf } from "../../../../sim/plan/layouts/layoutsOf.ts";
+import { packChoice } from "../../../../sim/plan/layouts/packChoice.ts";
+import { packRows } from "../../../../sim/plan/layouts/packRows.ts";
+import { smallestPack } from "../../../../sim/plan/layouts/smallestPack.ts";
+import { cycleTexts } from "../../../support/cycleTexts.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+
+const roadOf = (job: Job) => roadTrace(drivenRoad(job), cycleTexts);
+const asked = (which: number, sizing: Partial<Job["sizing"]>): Job => {
+  const job = demoJob(which);
+  return { ...job, sizing: { ...job.sizing, ...sizing } };
+};
+
+describe("the smallest pack that will do", () => {
+  it.each([
+    [0, {}],
+    [0, { day: "longest", condition: "winter", reserve_km: 10 }],
+    [1, {}],
+    [1, { day: "longest", condition: "new", reserve_km: 5 }],
+    [2, { condition: "new" }],
+  ] as const)("is the one that driving all of them finds, demo %i asked for %o", (which, sizing) => {
+    const job = asked(which, sizing);
+    const trace = roadOf(job);
+    const layouts = layoutsOf(job, trace);
+    const every = packRows(job, layouts.all).flat();
+    const meeting = every.filter(({ pack }) => judgePack(job, pack, trace).meets);
+    const least = meeting.sort((a, b) => a.nominal_kWh - b.nominal_kWh).at(0);
+    const found = smallestPack(job, trace, layouts);
+    expect(found.smallest?.pack.name).toBe(least?.pack.name);
+    expect(found.smallest).toBeDefined();
+    expect(found.fitting).toBe(every.length);
+    expect(found.driven).toBeLessThanOrEqual(every.length);
+    // Its neighbours: the one below fails, and the one above does it too.
+    const kWh = least?.nominal_kWh ?? 0;
+    const below = every.filter(({ nominal_kWh }) => nominal_kWh < kWh).sort((a, b) => a.nominal_kWh - b.nominal_kWh);
+    expect(found.nextSmaller?.pack.name).toBe(below.at(-1)?.pack.name);
+    if (found.nextSmaller) expect(found.nextSmaller.meets).toBe(false);
+    const above = meeting.find(({ nominal_kWh }) => nominal_kWh > kWh);
+    expect(found.nextLarger?.pack.name).toBe(above?.pack.name);
+  });
+
+  it("is no smaller where the whole band has to do it than where the values as taken do", () => {
+    const kWh = (sure: Job["sizing"]["sure"]) => {
+      const job = asked(0, { sure, reserve_km: 3 });
+      const trace = roadOf(job);
+      return smallestPack(job, trace, layoutsOf(job, trace)).smallest?.candidate.pack.nominal_kWh ?? 0;
+    };
+    expect(kWh("asTaken")).toBeGreaterThan(0);
+    expect(kWh("wholeBand")).toBeGreaterThanOrEqual(kWh("asTaken"));
+  });
+
+  it("is sought kilowatt-hour by kilowatt-hour where packs are given whole", () => {
+    const demo = demoJob(1);
+    const whole = { energy_kWh: 20, nominal_V: 130, mass_kgpkWh: 9.5 };
+    const job: Job = { ...demo, packs: [{ ...demo.packs[0], whole }] };
+    const trace = roadOf(job);
+    const { smallest, nextSmaller, fitting, driven } = smallestPack(job, trace, layoutsOf(job, trace));
+    const energy_kWh = smallest?.pack.whole?.energy_kWh ?? 0;
+    expect(energy_kWh).toBeGreaterThan(20);
+    expect(nextSmaller?.pack.whole?.energy_kWh).toBe(energy_kWh - 1);
+    expect(nextSmaller?.meets).toBe(false);
+    // Above the car's plate none is looked at: 9.5 kg a kilowatt-hour.
+    expect([fitting < 40, driven < 12]).toEqual([true, true]);
+  });
+});
+
+describe("what is said of it", () => {
+  const sentences = (job: Job) => packChoice(job, roadOf(job)).sentences.map((each) => messageIn(each, "metric"));
+
+  it("names it, why the next smaller fails and on which day, and what the next larger would add", () => {
+    const [first, second, third] = sentences(asked(1, {}));
+    expect(first).toMatch(
+      /^10s2p \(27\.4 kWh\) is the smallest that will do\. The usual day of 43\.5 km ends with \d km left, ten years, winter\.$/,
+    );
+    expect(second).toMatch(
+      /^Why not 9s2p \(24\.7 kWh\): the usual day of 43\.5 km ends \d km short, ten years, winter\.$/,
+    );
+    expect(third).toMatch(
+      /^11s2p \(30\.1 kWh\) would go \d km further, weighs 27 kg more, takes \d+ Wh\/km in place of \d+ Wh\/km, and charges \d\.\d h longer\.$/,
+    );
+  });
+
+  it("gives the reason of the next smaller one where that does not even fit", () => {
+    expect(sentences(asked(0, {}))[1]).toMatch(
+      /^No smaller one fits this car\. 5s2p: \d+ A in each string .*: at least 3 strings\.$/,
+    );
+  });
+
+  it("says what comes nearest, on which day it fails and what would have to change where none will do", () => {
+    const job = asked(1, { day: "longest" });
+    const [none, nearest, change] = sentences(job);
+    expect(none).toMatch(/^None of the packs that fit, up to 48 modules, does what is asked\.$/);
+    expect(nearest).toMatch(/ comes nearest: the longest day of 62 km ends \d+ km short, ten years, winter\.$/);
+    expect(change).toMatch(/^It would do with \d+ km less a day or with a charge on the way/);
+  });
+
+  it("says that nothing fits where nothing does, and where a reserve is what is missing", () => {
+    const none = asked(0, { modulesMost: 3 });
+    expect(sentences(none)).toEqual(["None of up to 3 modules fits this car: the reasons are in the list."]);
+    const reserve = asked(0, { condition: "new", reserve_km: 500 });
+    expect(sentences(reserve)[1]).toMatch(/ends with \d+ km left, new, and 500 km are asked for\.$/);
+  });
+});
