@@ -136,7 +136,7 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
 const engines: NonNullable<ViteUserConfig["test"]> = {
   reporters: ["default", new CountReporter()],
   include: ["tests/engines/*.test.ts"],
-  globalSetup: ["tests/support/engines/setup.ts"],
+  globalSetup: ["tests/engines/driver/setup.ts"],
   retry: 1,
   testTimeout: 60_000,
   hookTimeout: 60_000,

@@ -5,12 +5,12 @@ import { jobText } from "../../shared/job/jobText.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { emptyFolder } from "../support/emptyFolder.ts";
-import type { Engine } from "../support/engines/engine.ts";
-import { EnginePage, keys } from "../support/engines/enginePage.ts";
-import { startEngine } from "../support/engines/findEngines.ts";
 import { inventedJob } from "../support/inventedJob.ts";
 import { makeLog, makeTruth, openSky } from "../support/logMaker.ts";
 import { writeGpx } from "../support/logWriter.ts";
+import type { Engine } from "./driver/engine.ts";
+import { EnginePage, keys } from "./driver/enginePage.ts";
+import { startEngine } from "./driver/findEngines.ts";
 
 const load = "#field-vehicle-load_kg";
 const button = (name: string) => `//button[normalize-space()="${name}"]`;

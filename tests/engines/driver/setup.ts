@@ -1,7 +1,7 @@
 import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import type { TestProject } from "vitest/node";
-import { buildAndServe } from "../builtNotebook.ts";
+import { buildAndServe } from "../../support/builtNotebook.ts";
 import { type EngineName, enginesThatStart } from "./findEngines.ts";
 
 declare module "vitest" {
