@@ -3,6 +3,7 @@
 import { characteristics } from "./trace/characteristics.ts";
 import { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 
+export { packMass_kg } from "./battery/packMass.ts";
 export { firstWhere } from "./math/halving.ts";
 export { type Answer, answerFor } from "./plan/answer/answer.ts";
 export type { Band } from "./plan/answer/band.ts";
@@ -39,6 +40,9 @@ export { type FittedMotor, fitDatasheet } from "./plan/motorMap/fitMotor.ts";
 export type { MotorMap } from "./plan/motorMap/readMotorMap.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
+export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
+export { axleLoads, type Load } from "./plan/weight/weigh.ts";
+export { weightNotes } from "./plan/weight/weightNotes.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
 export { Mended, PARKED_s, type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";

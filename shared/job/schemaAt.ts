@@ -41,14 +41,14 @@ function children(shape: unknown, key: PropertyKey): unknown[] {
   if (inner instanceof z.ZodObject) return [inner.shape[String(key)]].filter(Boolean);
   if (inner instanceof z.ZodArray) return /^\d+$/.test(String(key)) ? [inner.element] : [];
   if (inner instanceof z.ZodRecord) return [inner.valueType];
-  if (inner instanceof z.ZodDiscriminatedUnion) return inner.options.flatMap((option) => children(option, key));
+  if (inner instanceof z.ZodUnion) return inner.options.flatMap((option) => children(option, key));
   return [];
 }
 
 /** A union's members; of anything else, itself. */
 function members(shape: unknown): readonly unknown[] {
   const inner = unwrap(shape);
-  return inner instanceof z.ZodDiscriminatedUnion ? inner.options : [inner];
+  return inner instanceof z.ZodUnion ? inner.options : [inner];
 }
 
 /** The schema under optional, default and prefault wrappers; of a union, every member is tried by the caller. */

@@ -23,5 +23,7 @@ export function shownQuantity(
   const [, number = written, unit = ""] = /^(-?[\d.]+(?:e[-+]?\d+)?)\s*(\D.*)?$/.exec(written) ?? [];
   // A bare number was typed in the units of then, so in others it is written anew from its value.
   const isAsTyped = typed !== undefined && (units === "metric" || !isBareNumber(typed));
+  // A bare number is no gradient: 12.5 may be a percentage, degrees or "1 in", so it keeps its unit.
+  if (kind === "gradient") return { text: isAsTyped ? typed : isNumber ? written : "", unit: "" };
   return { text: isAsTyped ? typed : isNumber ? number : "", unit };
 }

@@ -1,3 +1,4 @@
+import axleWeights from "./axleWeights.ts";
 import charging from "./charging.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
@@ -21,6 +22,7 @@ import whichIsEnough from "./whichIsEnough.ts";
 export const sections: readonly AnySection[] = [
   theJob,
   theCar,
+  axleWeights,
   roadLoad,
   theRoad,
   motor,

@@ -1,8 +1,10 @@
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { packMass_kg } from "../../battery/packMass.ts";
 import { packSplit } from "../../plan/weight/packSplit.ts";
-import { axleLoads, type Load, type Over } from "../../plan/weight/weigh.ts";
+import { overWords, splitWords } from "../../plan/weight/splitWords.ts";
+import { axleLoads, type Load } from "../../plan/weight/weigh.ts";
 import { weightNotes } from "../../plan/weight/weightNotes.ts";
 import { hasOption } from "../arguments/optionValue.ts";
 import type { Command } from "../command.ts";
@@ -31,7 +33,7 @@ export const weigh: Command = {
       pack: pack.name,
       split: packSplit(weights, packMass_kg(pack, job.module)),
     }));
-    const notes = weightNotes(job, weights);
+    const notes = weightNotes(job, weights).map((note) => messageIn(note, "metric"));
     if (hasOption(args, "json")) {
       print(
         jsonText({
@@ -43,14 +45,9 @@ export const weigh: Command = {
       );
       return;
     }
-    const sentences = splits.flatMap(({ pack, split }) => {
-      if (split === undefined) return [];
-      const { front, rear, low_frac, high_frac, over } = split;
-      if (low_frac !== undefined && high_frac !== undefined)
-        return [
-          `${pack}: fully laden, ${n(100 * low_frac, 2)} to ${n(100 * high_frac, 2)} % of it may sit in ${front}, the rest in ${rear}.`,
-        ];
-      return [`${pack}: no split between ${front} and ${rear} meets every plate; at best ${overText(over)}.`];
+    const sentences = job.packs.flatMap((pack) => {
+      const words = splitWords(pack.name, packMass_kg(pack, job.module), weights);
+      return words ? [messageIn(words, "metric")] : [];
     });
     print([job.title, table(loads), ...[...sentences, ...notes].map((text) => wrapText(text))].join("\n\n"));
   },
@@ -74,11 +71,7 @@ function table(loads: readonly Load[]): string {
       n(rear_kg, 4),
       n(total_kg, 4),
       n(100 * frontShare_frac),
-      over.length === 0 ? "" : overText(over),
+      over.length === 0 ? "" : messageIn(overWords(over), "metric"),
     ]),
   );
-}
-
-function overText(over: readonly Over[]): string {
-  return over.map(({ what, by_kg }) => `${what} ${n(by_kg, 2)} kg over`).join(", ");
 }

@@ -35,5 +35,11 @@ function child(shape: unknown, key: string, value: unknown): unknown {
     });
     return chosen instanceof z.ZodObject ? chosen.shape[key] : undefined;
   }
+  // Of alternatives without a name, that which knows the key.
+  if (shape instanceof z.ZodUnion) {
+    const options: readonly unknown[] = shape.options;
+    const knowing = options.find((option) => option instanceof z.ZodObject && key in option.shape);
+    return knowing instanceof z.ZodObject ? knowing.shape[key] : undefined;
+  }
   return undefined;
 }

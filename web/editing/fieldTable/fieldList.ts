@@ -9,6 +9,7 @@ import { moduleFields } from "./moduleFields.ts";
 import { motorFields } from "./motorFields.ts";
 import { packFields } from "./packFields.ts";
 import { vehicleFields } from "./vehicleFields.ts";
+import { weightFields } from "./weightFields.ts";
 
 /** What stands in for a value that nobody knows yet. */
 export interface Usual {
@@ -54,6 +55,7 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...jobFields,
   ...carFields,
   ...vehicleFields,
+  ...weightFields,
   ...gearFields,
   ...motorFields,
   ...driveFields,

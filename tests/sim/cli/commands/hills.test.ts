@@ -36,7 +36,7 @@ it.each([
 });
 
 it("says what to name where the road is level", async () => {
-  const { code, err } = await runCommand("hills", demo("piano-tuner"), "--trace", "udds");
+  const { code, err } = await runCommand("hills", demo("bakery-van"), "--trace", "udds");
   expect(code).toBe(2);
   expect(err).toMatch(/found no hill: the road is level; name one/);
 });

@@ -25,7 +25,7 @@ it("marks what is over a limit, and says in which gear", async () => {
 
 it("has the keys that a program reads", async () => {
   const found = JSON.parse((await runCommand("torque", job, "--caps", "80,110", "--json")).out);
-  expect(found).toMatchObject({ engine_Nm: 115, ramp_s: 0.8, hill_ratio: null, recommended_Nm: 115 });
+  expect(found).toMatchObject({ engine_Nm: 115, ramp_s: 0.8, hill_ratio: 0.125, recommended_Nm: 115 });
   expect(found.caps.map(({ torque_Nm }: { torque_Nm: number }) => torque_Nm)).toEqual([80, 110]);
   expect(found.caps[0].gears).toHaveLength(4);
   expect(found.caps[0].to50kmh_s).toBeGreaterThan(found.caps[1].to50kmh_s);

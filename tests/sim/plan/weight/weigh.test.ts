@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type * as z from "zod";
 import { Weights } from "../../../../shared/job/schema/weights.ts";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { packSplit } from "../../../../sim/plan/weight/packSplit.ts";
+import { heaviestPack_kg, splitWords } from "../../../../sim/plan/weight/splitWords.ts";
 import { axleLoads, overloads } from "../../../../sim/plan/weight/weigh.ts";
 import { weightNotes } from "../../../../sim/plan/weight/weightNotes.ts";
 import { bareJob } from "../../../support/bareCar.ts";
@@ -182,22 +184,26 @@ describe("how a pack may be split", () => {
   });
 });
 
+/** The notes as a metric reader has them. */
+const notesOf = (...given: Parameters<typeof weightNotes>) =>
+  weightNotes(...given).map((note) => messageIn(note, "metric"));
+
 describe("notes", () => {
   it("name a box behind the axle, lists that disagree with the car as driven, and a car over its plate without a pack", () => {
-    expect(weightNotes(job, weightsOf())).toEqual([
-      "boot box sits behind the rear axle: what is in it takes weight off the front wheels and lightens the steering.",
+    expect(notesOf(job, weightsOf())).toEqual([
+      "The box “boot box” sits behind the rear axle: what is in it takes weight off the front wheels and lightens the steering.",
     ]);
     const weighed = { mass_kg: 190.4567, place_mm: 0, name: "engine" };
-    expect(weightNotes(job, weightsOf({ out: [weighed] }))[0]).toMatch(/^What comes out sums to 190\.5 kg here/);
+    expect(notesOf(job, weightsOf({ out: [weighed] }))[0]).toMatch(/^What comes out sums to 190 kg here/);
     const driven = { ...job, vehicle: { ...job.vehicle, added_kg: 66.5432 } };
-    expect(weightNotes(driven, weightsOf())[0]).toMatch(/^What goes in sums to 60 kg here, .* driven with 66\.54 kg/);
+    expect(notesOf(driven, weightsOf())[0]).toMatch(/^What goes in sums to 60 kg here, .* driven with 66\.5 kg/);
     // Five kilograms are no difference; nor is a box behind the axle that holds nothing, or one on it.
-    expect(weightNotes({ ...job, vehicle: { ...job.vehicle, added_kg: 65 } }, weightsOf())).toHaveLength(1);
+    expect(notesOf({ ...job, vehicle: { ...job.vehicle, added_kg: 65 } }, weightsOf())).toHaveLength(1);
     const [front, boot] = written.boxes;
     const boxes = (behind: object) => weightsOf({ boxes: [front, { ...boot, ...behind }] });
-    expect(weightNotes(job, boxes({ place_mm: 2400 }))).toEqual([]);
+    expect(notesOf(job, boxes({ place_mm: 2400 }))).toEqual([]);
     expect(
-      weightNotes(
+      notesOf(
         job,
         weightsOf({
           boxes: [
@@ -207,10 +213,55 @@ describe("notes", () => {
         }),
       ),
     ).toEqual([]);
-    const other = weightNotes(job, weightsOf({ out: [], plates: { rear_kg: 400 } }));
+    const other = notesOf(job, weightsOf({ out: [], plates: { rear_kg: 400 } }));
     expect(other[0]).toBe(
       "What comes out sums to 0 kg here, and the car is driven with 180 kg: one of the two is out of date.",
     );
     expect(other.at(-1)).toMatch(/^Without any pack the car is already 55 kg over its limit \(rear axle\)/);
+  });
+
+  it("say where the balance that grip goes by is no longer that of the car", () => {
+    // Laden 558.96 of 1360 kg in front: 41 %.
+    const balanced = (frontShare_frac: number) => ({
+      ...job,
+      vehicle: { ...job.vehicle, balance: { wheelbase_mm: 2400, gravityHeight_mm: 550, frontShare_frac } },
+    });
+    expect(notesOf(balanced(0.52), weightsOf()).at(-1)).toBe(
+      "Fully laden with only the front axle carries 41 % of the weight; grip on hills goes by 52 % (weight balance).",
+    );
+    expect(notesOf(balanced(0.4), weightsOf())).toHaveLength(1);
+  });
+});
+
+describe("how much may sit where, in words", () => {
+  const wordsOf = (plates: Written["plates"], pack_kg = 200) => {
+    const words = splitWords("17 kWh", pack_kg, weightsOf({ plates }));
+    return words && messageIn(words, "metric");
+  };
+
+  it("is a share and its mass, within the plates", () => {
+    // Shares of 0.405 and 0.582 of 200 kg: up from 80.9 and down from 116.5.
+    expect(wordsOf({ front_kg: 600, rear_kg: 800 })).toBe(
+      "17 kWh, fully laden: 40 % to 58 % of it may sit in front box (81 kg to 116 kg), the rest in boot box.",
+    );
+    expect(wordsOf({})).toBe("17 kWh, fully laden: it may sit in front box and boot box in any parts.");
+  });
+
+  it("is by how much none will do, and the heaviest pack that would", () => {
+    // All in front leaves 674.375 less a 24th of the pack behind: with 200 kg 666.042.
+    expect(wordsOf({ rear_kg: 570 })).toBe(
+      "17 kWh, fully laden: no split between front box and boot box meets every plate; at best rear axle 97 kg over.",
+    );
+    // 1160 kg without a pack.
+    const gross = weightsOf({ plates: { gross_kg: 1300 } });
+    expect(heaviestPack_kg(gross)).toBeCloseTo(140, 6);
+    expect(wordsOf({ gross_kg: 1300 })).toMatch(
+      /at best gross 60 kg over\. At most 140 kg of pack may sit in the two\.$/,
+    );
+  });
+
+  it("is nothing with a single box", () => {
+    const one = weightsOf({ boxes: [{ name: "boot", place_mm: 2600, share_frac: 1 }] });
+    expect(splitWords("17 kWh", 200, one)).toBeUndefined();
   });
 });
