@@ -13,6 +13,7 @@ import { regen } from "./commands/regen.ts";
 import { sheet } from "./commands/sheet.ts";
 import { torque } from "./commands/torque.ts";
 import { trace } from "./commands/trace.ts";
+import { vary } from "./commands/vary.ts";
 import { weigh } from "./commands/weigh.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
@@ -24,6 +25,7 @@ export const commands: readonly Command[] = [
   hills,
   regen,
   packs,
+  vary,
   charge,
   costs,
   weigh,

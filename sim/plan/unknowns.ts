@@ -12,18 +12,25 @@ export const USUAL_BAND_frac = 0.1;
 /** What no range hangs on: the question itself, and what does not move the car. */
 export const NO_RANGE = /^(usualDay|longestDay|engine|roads|charger|vehicle\.gross_kg)/;
 
-/** What one value that nobody measured does to the range of a pack, over the band it may lie in. */
-export interface Unknown {
+/** The least that a band reaches down to, as a share of the value. */
+const LEAST_frac = 0.01;
+
+/** A value that nobody measured, and the band it may lie in. */
+export interface OpenValue {
   /** Path in the job, such as `vehicle.tyres.rolling_coeff`. */
   readonly path: string;
   readonly from: Origin["from"];
   readonly value: number;
   readonly plusMinus_frac: number;
-  /** The range with every value as taken. */
-  readonly asTaken_km: number;
-  /** Either end of the band, and the range there. */
   readonly low: number;
   readonly high: number;
+}
+
+/** What one value that nobody measured does to the range of a pack, over the band it may lie in. */
+export interface Unknown extends OpenValue {
+  /** The range with every value as taken. */
+  readonly asTaken_km: number;
+  /** The range at either end of the band. */
   readonly atLow_km: number;
   readonly atHigh_km: number;
   /** The car does not drive the road at this end, though it does with the value as taken. */
@@ -52,23 +59,14 @@ export function unknownsByEffect(
     return prepare(changed, changed.packs[packIndex], taken);
   };
   const found: Unknown[] = [];
-  for (const [path, origin] of Object.entries(job.origins)) {
+  for (const open of openValues(job)) {
     if (isCancelled()) break;
-    const value = atPath(job, path);
-    if (!isOpen(origin) || typeof value !== "number" || value === 0) continue;
-    if (NO_RANGE.test(path) || !isQuantity(path)) continue;
-    const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
-    const [low, high] = endsOf(path, value, plusMinus_frac);
+    const { path, low, high } = open;
     const at = (end: number) => (path.startsWith("allowance.") ? asTaken : drivenRange(preparedAt(path, end), trace));
     const [atLow, atHigh] = [at(low), at(high)];
     found.push({
-      path,
-      from: origin.from,
-      value,
-      plusMinus_frac,
+      ...open,
       asTaken_km: asTaken.range_km,
-      low,
-      high,
       atLow_km: atLow.range_km,
       atHigh_km: atHigh.range_km,
       failsAtLow: atLow.isStuck && !asTaken.isStuck,
@@ -79,7 +77,23 @@ export function unknownsByEffect(
   return found.sort((a, b) => b.effect_km - a.effect_km);
 }
 
-function drivenRange(model: Model, trace: Trace) {
+/**
+ * The values of a job that are still usual, guessed or typed as a band, each with the ends of its band. A share stays at most 1, and a band
+ * wider than the value itself ends at a hundredth of it: no mass, drag or capacity is nothing or less.
+ */
+export function openValues(job: Job): OpenValue[] {
+  return Object.entries(job.origins).flatMap(([path, origin]) => {
+    const value = atPath(job, path);
+    if (!isOpen(origin) || typeof value !== "number" || value === 0) return [];
+    if (NO_RANGE.test(path) || !isQuantity(path)) return [];
+    const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
+    const [low, high] = endsOf(path, value, plusMinus_frac);
+    return [{ path, from: origin.from, value, plusMinus_frac, low, high }];
+  });
+}
+
+/** A range, and whether the car comes to a stand before the road has been driven once. */
+export function drivenRange(model: Model, trace: Trace) {
   const { distance_m, end } = rangeOn(model, trace);
   // Stuck on the way out or on the way home; one that is stuck later has driven the road.
   const isStuck = end === "stuck" && distance_m < 1.5 * characteristics(trace).distance_m;
@@ -89,7 +103,8 @@ function drivenRange(model: Model, trace: Trace) {
 /** Either end of a value's band, the lower first; a share stays at most 1. */
 export function endsOf(path: string, value: number, plusMinus_frac: number): readonly [number, number] {
   const most = path.endsWith("_frac") ? 1 : Number.POSITIVE_INFINITY;
-  const ends = [value * (1 - plusMinus_frac), value * (1 + plusMinus_frac)].map((end) => Math.min(most, end));
+  const shares = [Math.max(LEAST_frac, 1 - plusMinus_frac), 1 + plusMinus_frac];
+  const ends = shares.map((share) => Math.min(most, share * value));
   return [Math.min(...ends), Math.max(...ends)];
 }
 

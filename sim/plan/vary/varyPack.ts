@@ -1,0 +1,92 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { withPath } from "../../../shared/job/path.ts";
+import { type Prepared, prepare } from "../../step/prepare.ts";
+import type { Trace } from "../../trace/trace.ts";
+import { type ByCondition, byCondition, rangeFactor } from "../answer/conditions.ts";
+import { drivenRange, type OpenValue, openValues } from "../unknowns.ts";
+import { drawShares } from "./drawShares.ts";
+import { type Influence, influenceOf, type Spread, spreadOf } from "./spread.ts";
+
+/** How many variants, and which. */
+export interface Draw {
+  readonly variants: number;
+  readonly seed: number;
+}
+
+/** One open value, by what it does. */
+export interface VariedInput extends Influence {
+  /** Absent for what the log behind the road leaves open. */
+  readonly open?: OpenValue;
+  /** By how many kilometres knowing it would narrow what is left of the day, from its twentieth to its nineteen twentieths. */
+  readonly gain_km: number;
+}
+
+/** A pack over many variants of what is not known of its job. */
+export interface VariedPack {
+  readonly pack: string;
+  /** Variants in which the car drives the road at all; the others have no kilometres. */
+  readonly driving: number;
+  readonly variants: number;
+  /** Left of the usual day on coming home; absent where no variant drives. */
+  readonly left_km?: ByCondition<Spread>;
+  /** Share of all variants that come home with something left. */
+  readonly home_frac: ByCondition<number>;
+  /** What matters most first, for the day at ten years in winter. */
+  readonly inputs: readonly VariedInput[];
+}
+
+/**
+ * One pack driven in many variants of its job: every value that nobody measured drawn from its band, evenly (assumed: nothing says where in
+ * it the value lies) and independently of the others, with what the log leaves open of the road's energy as one more. Yields the share that
+ * is done after each variant.
+ *
+ * Deciding is the usual day at ten years in winter, as in the answer.
+ */
+export function* varyPack(
+  job: Job,
+  packIndex: number,
+  trace: Trace,
+  { variants, seed }: Draw,
+): Generator<number, VariedPack, void> {
+  const opens = openValues(job);
+  const roadBand = trace.spread?.energy_ratio;
+  const shares = drawShares(opens.length + (roadBand ? 1 : 0), variants, seed);
+  const first: Prepared = { job, pack: job.packs[packIndex], model: prepare(job, job.packs[packIndex]) };
+  const drawn = opens.map(({ low, high }, k) => Array.from(shares[k], (share) => low + share * (high - low)));
+  const road = roadBand
+    ? Array.from(shares[opens.length], (share) => roadBand.low + share * (roadBand.high - roadBand.low))
+    : undefined;
+  const left = byCondition((): number[] => []);
+  const drove: number[] = [];
+  for (let i = 0; i < variants; i++) {
+    const variant = opens.reduce((at, { path }, k) => withPath(at, path, drawn[k][i]), job);
+    const { range_km, isStuck } = drivenRange(prepare(variant, variant.packs[packIndex], first), trace);
+    if (!isStuck && range_km > 0) {
+      drove.push(i);
+      const ofRoad_km = range_km / (road?.[i] ?? 1);
+      byCondition((condition) =>
+        left[condition].push(ofRoad_km * rangeFactor(condition, variant.allowance) - job.usualDay_km),
+      );
+    }
+    yield (i + 1) / variants;
+  }
+  const spreads = drove.length > 0 ? byCondition((condition) => spreadOf(left[condition])) : undefined;
+  const decides = spreads?.tenYearsWinter;
+  const width_km = decides ? decides.p95 - decides.p5 : 0;
+  const inputOf = (values: readonly number[], open?: OpenValue): VariedInput => {
+    const influence = influenceOf(
+      drove.map((i) => values[i]),
+      left.tenYearsWinter,
+    );
+    return { ...influence, ...(open && { open }), gain_km: (1 - influence.left_frac) * width_km };
+  };
+  const inputs = [...opens.map((open, k) => inputOf(drawn[k], open)), ...(road ? [inputOf(road)] : [])];
+  return {
+    pack: job.packs[packIndex].name,
+    driving: drove.length,
+    variants,
+    ...(spreads && { left_km: spreads }),
+    home_frac: byCondition((condition) => left[condition].filter((left_km) => left_km >= 0).length / variants),
+    inputs: inputs.sort((a, b) => Math.abs(b.rank_coeff) - Math.abs(a.rank_coeff)),
+  };
+}
