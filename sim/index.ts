@@ -13,11 +13,18 @@ export type { PackAnswer, Use } from "./plan/answer/packAnswer.ts";
 export { type AnswerWords, answerWords, largestWords, settlementWords } from "./plan/answer/sentence.ts";
 export type { Settlement, WorthMeasuring } from "./plan/answer/settle.ts";
 export type { Stop } from "./plan/answer/stops.ts";
-export { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
+export { packsInQuestion, scaledConditions, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
 export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
 export type { DayByHour } from "./plan/charging/dayByHour.ts";
 export { usualDays } from "./plan/charging/usualDays.ts";
+export { type Condition, fuelPerHour_l } from "./plan/conditions/condition.ts";
+export {
+  type ConditionDrive,
+  type ConditionDrives,
+  driveConditions,
+  type InConditions,
+} from "./plan/conditions/driveConditions.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
 export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";

@@ -5,6 +5,7 @@ import { BandKm } from "./schema/band.ts";
 import { Module, Pack } from "./schema/battery.ts";
 import { Charger } from "./schema/charger.ts";
 import { OwnChart } from "./schema/chart.ts";
+import { Conditions } from "./schema/conditions.ts";
 import { Controller } from "./schema/controller.ts";
 import { Costs } from "./schema/costs.ts";
 import { Driveline } from "./schema/driveline.ts";
@@ -39,6 +40,8 @@ export const Accessory = z.strictObject({
   power_W: between(0, 10_000),
   /** On for this share of the drive. */
   duty_frac: between(0, 1).default(1),
+  /** The same share in winter: dark, wet and misted up; as ever where left out. */
+  winterDuty_frac: between(0, 1).optional(),
   supply: z.enum(["12V", "pack"]),
 });
 
@@ -112,6 +115,8 @@ const decides = {
       aged_frac: between(0.3, 1).default(0.75),
     })
     .prefault({}),
+  /** What the packs are driven in beside the job's own weather; the factors of the allowance hold where left out. */
+  conditions: Conditions.optional(),
   /** Id of the road that the packs are judged on; the first where none is said. */
   drivenRoad: line.optional(),
   /** By path, such as `vehicle.load_kg`. */

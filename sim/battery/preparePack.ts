@@ -11,20 +11,33 @@ const INTERVALS = 256;
 /** No pack has less; voltages are divided by it. */
 const LEAST_ohm = 1e-12;
 
+/** What age and cold make of a pack: shares of its capacity and of its usable window, and times its modules' resistance. */
+export interface Wear {
+  readonly capacity_frac: number;
+  readonly usable_frac: number;
+  readonly resistance_ratio: number;
+}
+
+/** A pack as tested, in the weather it was tested in. */
+export const NO_WEAR: Wear = { capacity_frac: 1, usable_frac: 1, resistance_ratio: 1 };
+
 /** A pack that was prepared, and what of. */
 interface PreparedPack {
   readonly pack: Pack;
   readonly module: Module;
   readonly model: PackModel;
+  readonly wear: Wear;
 }
 
 /**
  * A candidate pack in SI: cells and modules in series add volts and ohms, strings in parallel add capacity and amperes.
  * Every module is taken as alike: where each was tested, as the weakest that is used.
+ * Age takes charge and adds resistance, leads apart; what the cold keeps back lies at the bottom of the window, so that the floor rises.
  * A table that would be the same as that of another pack is that one's.
  */
-export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackModel {
-  if (like && given.whole !== undefined && given === like.pack && of === like.module) return like.model;
+export function preparePack(given: Pack, of: Module, wear: Wear = NO_WEAR, like?: PreparedPack): PackModel {
+  if (like && given.whole !== undefined && given === like.pack && of === like.module && isSameWear(wear, like.wear))
+    return like.model;
   const { pack, module } = asModules(given, of);
   const { seriesModules, parallelModules } = pack;
   const cells = seriesModules * module.seriesCells;
@@ -33,7 +46,7 @@ export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackM
   const isSameSeries = shared?.pack.seriesModules === seriesModules && shared.module.seriesCells === module.seriesCells;
   const isSameLayout = shared?.pack.seriesModules === seriesModules && shared.pack.parallelModules === parallelModules;
   return {
-    capacity_C: weakest_Ah(module, seriesModules * parallelModules) * C_PER_AH * parallelModules,
+    capacity_C: weakest_Ah(module, seriesModules * parallelModules) * C_PER_AH * parallelModules * wear.capacity_frac,
     openCircuit_V:
       shared && isSameSeries && shared.module.openCircuit === openCircuit
         ? shared.model.openCircuit_V
@@ -43,12 +56,18 @@ export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackM
             INTERVALS,
           ),
     resistance_ohm:
-      shared && isSameLayout && shared.module.resistance === resistance
+      shared &&
+      isSameLayout &&
+      shared.module.resistance === resistance &&
+      shared.wear.resistance_ratio === wear.resistance_ratio
         ? shared.model.resistance_ohm
         : uniformTable(
             resistance.soc_frac,
             resistance.module_mohm.map((module_mohm) =>
-              Math.max(LEAST_ohm, (module_mohm * OHM_PER_MOHM * seriesModules) / parallelModules),
+              Math.max(
+                LEAST_ohm,
+                (module_mohm * OHM_PER_MOHM * seriesModules * wear.resistance_ratio) / parallelModules,
+              ),
             ),
             INTERVALS,
           ),
@@ -70,7 +89,13 @@ export function preparePack(given: Pack, of: Module, like?: PreparedPack): PackM
     max_V: module.cellMax_V * cells,
     ceiling_frac: pack.ceiling_frac,
     regenTo_frac: pack.regenTo_frac ?? pack.ceiling_frac,
-    floor_frac: pack.floor_frac,
+    floor_frac: pack.ceiling_frac - wear.usable_frac * (pack.ceiling_frac - pack.floor_frac),
     heat: prepareHeat(module.heat, seriesModules * parallelModules),
   };
+}
+
+function isSameWear(a: Wear, b: Wear): boolean {
+  return (
+    a.capacity_frac === b.capacity_frac && a.usable_frac === b.usable_frac && a.resistance_ratio === b.resistance_ratio
+  );
 }

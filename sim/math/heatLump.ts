@@ -68,6 +68,12 @@ export function setHeatFactors(factors: HeatFactors, lump: HeatLump, dt_s: numbe
   factors.perLoss_KpW = ratio > SHORT_ratio ? -Math.expm1(-ratio) / lump.cooling_WpK : dt_s * lump.perCapacity_KpJ;
 }
 
+/** Share of the difference to the surroundings that is left of a lump's after `dt_s`. */
+export function left_frac(factors: HeatFactors, lump: HeatLump, dt_s: number): number {
+  if (dt_s !== factors.dt_s) setHeatFactors(factors, lump, dt_s);
+  return factors.left_frac;
+}
+
 /**
  * Temperature of a lump after `dt_s` with a steady loss in it, exact at any length of the step:
  *

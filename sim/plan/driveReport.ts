@@ -2,6 +2,7 @@ import type { Message } from "../../shared/quantity/message.ts";
 import type { Band } from "../../shared/spread.ts";
 import type { Channels } from "../step/channels.ts";
 import type { Limit } from "../step/limits.ts";
+import type { ConditionDrives } from "./conditions/driveConditions.ts";
 
 /** Every joule drawn from the cells, where it went, in watt-hours. */
 export interface LedgerWh {
@@ -102,6 +103,8 @@ export interface Candidate {
   readonly limited_s: Readonly<Record<Exclude<Limit, "none">, number>>;
   readonly findings: readonly Finding[];
   readonly channels?: Channels;
+  /** Driven in the conditions of the job; absent where they were not. */
+  readonly conditions?: ConditionDrives;
 }
 
 /** What `drive` prints with --json and the page draws from. */
@@ -127,7 +130,7 @@ export interface DriveReport {
 export interface Enough {
   /** Name of the smallest pack that is enough, or none. */
   readonly pack: string | undefined;
-  /** Range that the usual day asks for today, winter and age allowed for. */
+  /** Range that the usual day asks for today, winter and age allowed for as they are for the pack spoken of. */
   readonly needed_km: number;
   /** Plain sentences that hold for the numbers in the report. */
   readonly sentences: readonly Message[];

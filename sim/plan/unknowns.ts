@@ -2,15 +2,24 @@ import type { Job, Origin } from "../../shared/job/job.ts";
 import { atPath, withPath } from "../../shared/job/path.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import type { Model } from "../step/model.ts";
-import { type Prepared, prepare } from "../step/prepare.ts";
+import { type Prepared, prepare, prepareIn } from "../step/prepare.ts";
 import { characteristics } from "../trace/characteristics.ts";
 import type { Trace } from "../trace/trace.ts";
+import { decidingCondition } from "./conditions/condition.ts";
 import { rangeOn } from "./going/range.ts";
 
 /** How far a value may be off where its origin does not say. Assumed. */
 export const USUAL_BAND_frac = 0.1;
+/** The same of a temperature, whose nought is no beginning. Assumed. */
+const USUAL_BAND_K = 3;
 /** What no range hangs on: the question itself, and what does not move the car. */
 export const NO_RANGE = /^(usualDay|longestDay|engine|roads|charger|vehicle\.gross_kg)/;
+
+/** The range of a pack with a value at either end of its band. */
+export interface RangeEnds {
+  readonly atLow_km: number;
+  readonly atHigh_km: number;
+}
 
 /** The least that a band reaches down to, as a share of the value. */
 const LEAST_frac = 0.01;
@@ -36,6 +45,8 @@ export interface Unknown extends OpenValue {
   /** The car does not drive the road at this end, though it does with the value as taken. */
   readonly failsAtLow: boolean;
   readonly failsAtHigh: boolean;
+  /** The ranges at ten years in winter at either end, where the job's winter is driven. */
+  readonly tenYearsWinter?: RangeEnds;
   /** The larger of the two distances from the range as taken. */
   readonly effect_km: number;
 }
@@ -43,7 +54,8 @@ export interface Unknown extends OpenValue {
 /**
  * The values of a job that are still usual, guessed or typed as a band, ordered by what they do to one pack's range on a road: each is put to the lower
  * and the upper end of its band while all others stay (one at a time: what two of them do together is not in it). Counts have no band;
- * a share stays at most 1. What is allowed for winter and age leaves the range of today as it is.
+ * a share stays at most 1. What is said of winter and age leaves the range of today as it is. Where the job's winter is driven, all
+ * of them are driven at ten years in winter too, where the verdict falls; a new pack in winter follows from that: see `endsIn`.
  * `isCancelled` is asked between values.
  */
 export function unknownsByEffect(
@@ -52,18 +64,27 @@ export function unknownsByEffect(
   trace: Trace,
   isCancelled: () => boolean = () => false,
 ): Unknown[] {
-  const taken: Prepared = { job, pack: job.packs[packIndex], model: prepare(job, job.packs[packIndex]) };
-  const asTaken = drivenRange(taken.model, trace);
-  const preparedAt = (path: string, end: number) => {
+  const [pack, condition] = [job.packs[packIndex], decidingCondition(job)];
+  const today: Prepared = { job, pack, model: prepare(job, pack) };
+  const old: Prepared | undefined = condition && {
+    ...{ job, pack, condition },
+    model: prepareIn(job, pack, condition, today),
+  };
+  const asTaken = drivenRange(today.model, trace);
+  const preparedAt = (path: string, end: number, like: Prepared) => {
     const changed = withPath(job, path, end);
-    return prepare(changed, changed.packs[packIndex], taken);
+    const changedCondition = (like === old ? decidingCondition(changed) : undefined) ?? {};
+    return prepareIn(changed, changed.packs[packIndex], changedCondition, like);
   };
   const found: Unknown[] = [];
   for (const open of openValues(job)) {
     if (isCancelled()) break;
     const { path, low, high } = open;
-    const at = (end: number) => (path.startsWith("allowance.") ? asTaken : drivenRange(preparedAt(path, end), trace));
+    const isOfWinter = NOT_TODAY.test(path);
+    const at = (end: number) => (isOfWinter ? asTaken : drivenRange(preparedAt(path, end, today), trace));
     const [atLow, atHigh] = [at(low), at(high)];
+    const inOldWinter = (end: number) => (old ? drivenRange(preparedAt(path, end, old), trace).range_km : 0);
+    const effects_km = [atLow.range_km - asTaken.range_km, atHigh.range_km - asTaken.range_km];
     found.push({
       ...open,
       asTaken_km: asTaken.range_km,
@@ -71,7 +92,8 @@ export function unknownsByEffect(
       atHigh_km: atHigh.range_km,
       failsAtLow: atLow.isStuck && !asTaken.isStuck,
       failsAtHigh: atHigh.isStuck && !asTaken.isStuck,
-      effect_km: Math.max(...[atLow, atHigh].map(({ range_km }) => Math.abs(range_km - asTaken.range_km))),
+      ...(old && { tenYearsWinter: { atLow_km: inOldWinter(low), atHigh_km: inOldWinter(high) } }),
+      effect_km: Math.max(...effects_km.map(Math.abs)),
     });
   }
   return found.sort((a, b) => b.effect_km - a.effect_km);
@@ -84,12 +106,32 @@ export function unknownsByEffect(
 export function openValues(job: Job): OpenValue[] {
   return Object.entries(job.origins).flatMap(([path, origin]) => {
     const value = atPath(job, path);
-    if (!isOpen(origin) || typeof value !== "number" || value === 0) return [];
+    if (!isOpen(origin) || typeof value !== "number") return [];
     if (NO_RANGE.test(path) || !isQuantity(path)) return [];
-    const plusMinus_frac = origin.plusMinus_frac ?? USUAL_BAND_frac;
-    const [low, high] = endsOf(path, value, plusMinus_frac);
+    const [low, high] = bandEnds(path, value, origin);
+    if (low === high) return [];
+    const plusMinus_frac = origin.plusMinus_frac ?? shareOf(path, value);
     return [{ path, from: origin.from, value, plusMinus_frac, low, high }];
   });
+}
+
+/** What only winter and age hang on. */
+export const NOT_TODAY = /^(allowance|conditions)\.|winterDuty_frac$/;
+
+/** Either end of the band that a value may lie in, the lower first. */
+function bandEnds(path: string, value: number, { plusMinus_frac }: Origin): readonly [number, number] {
+  if (plusMinus_frac === undefined && isTemperature(path)) return [value - USUAL_BAND_K, value + USUAL_BAND_K];
+  return endsOf(path, value, plusMinus_frac ?? USUAL_BAND_frac);
+}
+
+/** The usual band of a value as a share of it; of a temperature at nought there is none, and its band in kelvin is what counts. */
+function shareOf(path: string, value: number): number {
+  if (!isTemperature(path)) return USUAL_BAND_frac;
+  return value === 0 ? 0 : USUAL_BAND_K / Math.abs(value);
+}
+
+function isTemperature(path: string): boolean {
+  return path.endsWith("_degC");
 }
 
 /** A range, and whether the car comes to a stand before the road has been driven once. */

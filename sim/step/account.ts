@@ -1,5 +1,5 @@
 import { meshLoss_N } from "../vehicle/gear.ts";
-import type { RunContext } from "./runContext.ts";
+import { type RunContext, servedHeater_W } from "./runContext.ts";
 import type { Totals } from "./totals.ts";
 
 /**
@@ -29,7 +29,8 @@ export function account({ model, start, state, interval }: RunContext, totals: T
   if (interval.wheel_N > 0) totals.wheelPositive_J += interval.wheel_N * driven_m;
   totals.terminal_J += interval.terminal_V * current_A * driven_s;
   if (interval.controller_W < 0) totals.regen_J -= interval.controller_W * driven_s;
-  totals.shed_J += (model.accessories_W - start.accessories_W) * driven_s;
+  totals.shed_J += (start.wanted_W - start.accessories_W) * driven_s;
+  totals.heater_J += servedHeater_W(start) * driven_s;
   totals.current_A2s += current_A * current_A * driven_s;
   totals.limited_s[interval.limit] += driven_s;
 

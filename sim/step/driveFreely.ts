@@ -1,9 +1,10 @@
 import { currentWithin_A } from "../battery/currentLimit.ts";
-import { setHeatFactors } from "../math/heatLump.ts";
+import { left_frac, setHeatFactors, warmed_K } from "../math/heatLump.ts";
 import type { UniformTable } from "../math/uniformTable.ts";
 import { envelopeTorque_Nm } from "../motor/envelope.ts";
 import { motorLoss_W } from "../motor/loss.ts";
 import type { Trace } from "../trace/trace.ts";
+import { heaterPower_W } from "../vehicle/cabin.ts";
 import { SHORT_m, STEEPEST } from "./elevation.ts";
 import { NONE } from "./limits.ts";
 import type { RunContext } from "./runContext.ts";
@@ -33,7 +34,10 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
   const { motorHeat, packHeat } = scratch;
   const n = time_s.length;
 
-  const { accessories_W } = model;
+  const { cabin } = model;
+  const { cabinHeat } = scratch;
+  let { accessories_W } = model;
+  let heater_W = 0;
   const { rollingWeight_N, rollingWeight_Npmps2, rollingFixed_N, rolling_Npmps } = road;
   const { drag_Npmps2, headWind_mps, weight_N, wheelDrag_N } = road;
   const law = loss.form === "fourTerm" ? loss.law : undefined;
@@ -71,6 +75,7 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
   let motor_K = state.motor_K;
   let soc_frac = state.pack.soc_frac;
   let pack_K = state.pack.temperature_K;
+  let { cabin_K, trip_m } = state;
   let dischargeUse_A2s = state.pack.dischargeUse_A2s;
   let chargeUse_A2s = state.pack.chargeUse_A2s;
 
@@ -183,6 +188,10 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
           : motorLoss_W(loss, motor_Nm, motor_radps);
     }
 
+    if (cabin !== undefined) {
+      heater_W = heaterPower_W(cabin, cabin_K, ambient_K, left_frac(cabinHeat, cabin.lump, dt_s));
+      accessories_W = model.accessories_W + heater_W;
+    }
     const shaft_W = motor_Nm * motor_radps;
     const controller_W = shaft_W + loss_W;
     const terminal_W = controller_W + accessories_W;
@@ -237,6 +246,15 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
     const cells_W = current_A2 * (resistance_ohm - leads_ohm);
     pack_K = pack_K - (1 - packHeat.left_frac) * (pack_K - ambient_K) + packHeat.perLoss_KpW * cells_W;
     soc_frac -= used_frac;
+    if (cabin !== undefined) {
+      cabin_K = warmed_K(cabin.lump, cabinHeat, cabin_K, heater_W, ambient_K, dt_s);
+      trip_m += way_m;
+      if (trip_m >= cabin.trip_m) {
+        trip_m = 0;
+        cabin_K = ambient_K;
+      }
+      totals.heater_J += heater_W * dt_s;
+    }
     const given_A2 = current_A > 0 ? current_A2 : 0;
     const taken_A2 = current_A < 0 ? current_A2 : 0;
     dischargeUse_A2s = Math.min(
@@ -285,6 +303,8 @@ export function driveFreely(context: RunContext, totals: Totals, trace: Trace, f
   state.gear.inGear_s = inGear_s;
   state.pack.soc_frac = soc_frac;
   state.pack.temperature_K = pack_K;
+  state.cabin_K = cabin_K;
+  state.trip_m = trip_m;
   state.pack.dischargeUse_A2s = dischargeUse_A2s;
   state.pack.chargeUse_A2s = chargeUse_A2s;
   return i;

@@ -1,5 +1,6 @@
 import type { PackModel } from "../battery/packModel.ts";
 import type { ControllerModel, MotorModel } from "../motor/motorModel.ts";
+import type { Cabin } from "../vehicle/cabin.ts";
 import type { Gear } from "../vehicle/gear.ts";
 import type { Grip } from "../vehicle/grip.ts";
 import type { RoadLoad } from "../vehicle/roadLoad.ts";
@@ -19,9 +20,13 @@ export interface Model {
   readonly motor: MotorModel;
   readonly controller: ControllerModel;
   readonly pack: PackModel;
+  /** What draws on the pack's terminals at all times while driving; a heater with a thermostat comes on top. */
   readonly accessories_W: number;
+  readonly cabin: Cabin | undefined;
   readonly ambient_K: number;
   readonly packStart_K: number;
+  /** The wind that is against the car on the way out is with it on the way home. */
+  readonly hasWindHome: boolean;
 }
 
 /**
@@ -52,7 +57,9 @@ export function homeward(model: Model): Model {
     controller: model.controller,
     pack: model.pack,
     accessories_W: model.accessories_W,
+    cabin: model.cabin,
     ambient_K: model.ambient_K,
     packStart_K: model.packStart_K,
+    hasWindHome: model.hasWindHome,
   };
 }

@@ -12,6 +12,9 @@ import { createState, resetState, type State } from "./state.ts";
 export interface IntervalStart {
   dt_s: number;
   gear: number;
+  /** What a heater with a thermostat asks for, and what all accessories do. */
+  heater_W: number;
+  wanted_W: number;
   /** Accessories as served: less than asked where the pack cannot feed even them. */
   accessories_W: number;
   /** Share of its torque that heat leaves the motor. */
@@ -25,6 +28,7 @@ export interface Scratch {
   readonly torqueBracket: Bracket;
   readonly motorHeat: HeatFactors;
   readonly packHeat: HeatFactors;
+  readonly cabinHeat: HeatFactors;
   readonly row: Row;
   /** The limit that the last speed tried in vain broke. */
   heldBy: number;
@@ -50,13 +54,22 @@ export function createRunContext(model: Model, soc_frac: number): RunContext {
     model,
     profile: undefined,
     state: createState(model, soc_frac),
-    start: { dt_s: 0, gear: 0, accessories_W: 0, motorDerate_frac: 1, pack: createPackLimits() },
+    start: {
+      dt_s: 0,
+      gear: 0,
+      heater_W: 0,
+      wanted_W: 0,
+      accessories_W: 0,
+      motorDerate_frac: 1,
+      pack: createPackLimits(),
+    },
     interval: createInterval(),
     scratch: {
       speedBracket: { low: 0, high: 0 },
       torqueBracket: { low: 0, high: 0 },
       motorHeat: createHeatFactors(),
       packHeat: createHeatFactors(),
+      cabinHeat: createHeatFactors(),
       row: createRow(),
       heldBy: 0,
     },
@@ -72,6 +85,7 @@ export function beginRun(context: RunContext, model: Model, soc_frac: number): v
   resetState(context.state, model, soc_frac);
   forgetFactors(scratch.motorHeat);
   forgetFactors(scratch.packHeat);
+  forgetFactors(scratch.cabinHeat);
 }
 
 /** Puts the car at the beginning of a road, charge and temperatures going on; at rest unless the trace begins in motion. */
@@ -82,4 +96,9 @@ export function beginRoad(context: RunContext, profile: Profile | undefined, spe
   state.leg = 0;
   state.elevation_m = profile === undefined ? 0 : elevationAt_m(profile, 0, 0);
   state.speed_mps = speed_mps;
+}
+
+/** What of a heater's wish the pack serves: its share of all accessories. */
+export function servedHeater_W({ heater_W, wanted_W, accessories_W }: IntervalStart): number {
+  return accessories_W === wanted_W ? heater_W : (heater_W * accessories_W) / wanted_W;
 }

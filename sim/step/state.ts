@@ -1,4 +1,5 @@
 import type { PackState } from "../battery/packModel.ts";
+import { cabinAtStart_K } from "../vehicle/cabin.ts";
 import { createGearState, type GearState, resetGearState } from "./chooseGear.ts";
 import type { Model } from "./model.ts";
 
@@ -8,6 +9,10 @@ export interface State {
   distance_m: number;
   elevation_m: number;
   motor_K: number;
+  /** The air's where there is no cabin to be kept warm. */
+  cabin_K: number;
+  /** Since the cabin was last cold. */
+  trip_m: number;
   readonly pack: PackState;
   readonly gear: GearState;
   /** The leg of the height profile the car is on. */
@@ -21,6 +26,8 @@ export function createState(model: Model, soc_frac: number): State {
     distance_m: 0,
     elevation_m: 0,
     motor_K: model.ambient_K,
+    cabin_K: atStart_K(model),
+    trip_m: 0,
     pack: { soc_frac, temperature_K: model.packStart_K, dischargeUse_A2s: 0, chargeUse_A2s: 0 },
     gear: createGearState(),
     leg: 0,
@@ -34,10 +41,16 @@ export function resetState(state: State, model: Model, soc_frac: number): void {
   state.distance_m = 0;
   state.elevation_m = 0;
   state.motor_K = model.ambient_K;
+  state.cabin_K = atStart_K(model);
+  state.trip_m = 0;
   pack.soc_frac = soc_frac;
   pack.temperature_K = model.packStart_K;
   pack.dischargeUse_A2s = 0;
   pack.chargeUse_A2s = 0;
   resetGearState(gear);
   state.leg = 0;
+}
+
+function atStart_K({ cabin, ambient_K }: Model): number {
+  return cabin === undefined ? ambient_K : cabinAtStart_K(cabin, ambient_K);
 }

@@ -28,6 +28,8 @@ export interface Totals {
   terminal_J: number;
   regen_J: number;
   shed_J: number;
+  /** Of the accessories' energy, what a heater with a thermostat took. */
+  heater_J: number;
   /** Integral of the squared pack current, for its root mean square. */
   current_A2s: number;
   behind_s: number;
@@ -72,6 +74,7 @@ export function createTotals({ motor_K, pack }: State): Totals {
     terminal_J: 0,
     regen_J: 0,
     shed_J: 0,
+    heater_J: 0,
     current_A2s: 0,
     behind_s: 0,
     limited_s: new Float64Array(LIMITS.length),
@@ -108,6 +111,7 @@ export function resetTotals(totals: Totals, { motor_K, pack }: State): void {
   totals.terminal_J = 0;
   totals.regen_J = 0;
   totals.shed_J = 0;
+  totals.heater_J = 0;
   totals.current_A2s = 0;
   totals.behind_s = 0;
   totals.limited_s.fill(0);

@@ -6,6 +6,15 @@ import type { RoadLoad } from "./roadLoad.ts";
 
 const PER_100_KMH_mps = 100 * MPS_PER_KMH;
 
+/** What a day changes beside temperature and pressure: times the drag, times the rolling resistance. */
+export interface RoadRatios {
+  readonly drag_ratio: number;
+  readonly rolling_ratio: number;
+}
+
+/** A dry day. */
+export const AS_EVER: RoadRatios = { drag_ratio: 1, rolling_ratio: 1 };
+
 /**
  * Road load of a job's car at a mass, on its day: temperature, pressure, wind.
  *
@@ -14,13 +23,19 @@ const PER_100_KMH_mps = 100 * MPS_PER_KMH;
  * Coast-down coefficients hold at reference conditions and the mass they were found at: f0 goes with mass, f1 and f2 do not.
  * Wheel-side drag, that of front shafts that turn among it, is in them and not added; trailer and roof come on top.
  */
-export function prepareRoadLoad(job: Job, testMass_kg: number, shaftDrag_Nm: number): RoadLoad {
+export function prepareRoadLoad(
+  job: Pick<Job, "vehicle" | "environment">,
+  testMass_kg: number,
+  shaftDrag_Nm: number,
+  { drag_ratio, rolling_ratio }: RoadRatios = AS_EVER,
+): RoadLoad {
   const { vehicle, environment } = job;
   const { tyres, roadLoad, roof, trailer } = vehicle;
-  const air_kgpm3 = airOf_kgpm3(job);
-  const softer_ratio = tyres.followsTemperature
-    ? 1 + TYRE_TEMPERATURE_coeff * (environment.temperature_degC + ZERO_CELSIUS_K - REFERENCE_AIR_K)
-    : 1;
+  const air_kgpm3 = airOf_kgpm3(job.environment) * drag_ratio;
+  const softer_ratio =
+    (tyres.followsTemperature
+      ? 1 + TYRE_TEMPERATURE_coeff * (environment.temperature_degC + ZERO_CELSIUS_K - REFERENCE_AIR_K)
+      : 1) / rolling_ratio;
   const gravity_mps2 = environment.gravity_mps2;
   const mass_kg = testMass_kg + (trailer?.mass_kg ?? 0);
   const towed_N = trailer ? (trailer.mass_kg * gravity_mps2 * trailer.rolling_coeff) / softer_ratio : 0;
@@ -58,8 +73,7 @@ export function prepareRoadLoad(job: Job, testMass_kg: number, shaftDrag_Nm: num
   };
 }
 
-function airOf_kgpm3(job: Job): number {
-  const { temperature_degC, pressure_kPa, altitude_m } = job.environment;
+function airOf_kgpm3({ temperature_degC, pressure_kPa, altitude_m }: Job["environment"]): number {
   const pressure_Pa = altitude_m === undefined ? (pressure_kPa ?? 100) * PA_PER_KPA : standardPressure_Pa(altitude_m);
   return airDensity_kgpm3(temperature_degC + ZERO_CELSIUS_K, pressure_Pa);
 }

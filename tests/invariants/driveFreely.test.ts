@@ -2,10 +2,11 @@ import fc from "fast-check";
 import { expect, it } from "vitest";
 import { demos } from "../../shared/demos/index.ts";
 import { readJob } from "../../shared/job/readJob.ts";
+import { wintersOf } from "../../sim/plan/conditions/condition.ts";
 import { createChannels } from "../../sim/step/channels.ts";
 import { driveFreely } from "../../sim/step/driveFreely.ts";
 import { finishInterval } from "../../sim/step/finishInterval.ts";
-import { prepare } from "../../sim/step/prepare.ts";
+import { prepare, prepareIn } from "../../sim/step/prepare.ts";
 import { pass } from "../../sim/step/run.ts";
 import { beginRoad, createRunContext } from "../../sim/step/runContext.ts";
 import { step } from "../../sim/step/step.ts";
@@ -56,6 +57,28 @@ it.each(demos.map(({ title, document }) => [title, readJob(document)] as const))
         expect(freely.totals).toEqual(byStep.totals);
         expect(freely.context.state).toEqual(byStep.context.state);
       }
+    }
+  },
+);
+
+it.each(demos.map(({ title, document }) => [title, readJob(document)] as const))(
+  "gives them in the winters of the demo %s too, heater and thermostat in them",
+  (_, job) => {
+    const winters = wintersOf(job);
+    if (!winters) throw new Error("a demo's winter is driven");
+    const trace = cycleTrace("udds", cycleTexts);
+    for (const condition of Object.values(winters)) {
+      const model = prepareIn(job, job.packs[1], condition);
+      const [byStep, freely] = [1, 2].map(() => {
+        const context = createRunContext(model, model.pack.ceiling_frac);
+        return { context, totals: createTotals(context.state) };
+      });
+      for (let k = 0; k < 4; k++) {
+        pass(byStep.context, byStep.totals, trace, createChannels(trace.time_s.length));
+        pass(freely.context, freely.totals, trace);
+      }
+      expect(freely.totals).toEqual(byStep.totals);
+      expect(freely.context.state).toEqual(byStep.context.state);
     }
   },
 );

@@ -32,6 +32,8 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     roadId: job.roads[0].id,
     road,
     runs,
+    judged: runs.candidates,
+    inConditions: { today: runs.candidates, drives: [] },
     enough: runs.enough,
     chargePlan: chargePlan({ ...job, units: changes.units ?? job.units }, runs.candidates),
     along: "time",

@@ -47,9 +47,16 @@ export function controlsView(form: Form): TemplateResult {
           })
         : nothing
     }
-    ${form.field("vehicle.load_kg", "Load aboard")} ${form.field("allowance.winter_ratio", "Winter use, ×")}
-    ${form.field("allowance.aged_frac", "At ten years")}
+    ${form.field("vehicle.load_kg", "Load aboard")} ${winterField(form)} ${form.field("allowance.aged_frac", "At ten years")}
   </div>`;
+}
+
+/** The winter's day where it is driven, else the factor that stands for it. */
+function winterField(form: Form): TemplateResult {
+  if (!form.job.conditions?.winter) return form.field("allowance.winter_ratio", "Winter use, ×");
+  const { heat } = form.job.conditions.winter;
+  return html`${form.field("conditions.winter.temperature_degC", "Winter day")}
+  ${heat.kind === "none" ? nothing : form.field("conditions.winter.heat.power_kW", "Heater")}`;
 }
 
 interface Choice {

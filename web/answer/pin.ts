@@ -61,6 +61,9 @@ export function pinnedWords(job: Job, units: UnitHabit): string {
   if (state.vehicle.load_kg !== job.vehicle.load_kg) parts.push(message`load ${q("mass", state.vehicle.load_kg)}`);
   if (state.allowance.winter_ratio !== job.allowance.winter_ratio)
     parts.push(message`winter × ${state.allowance.winter_ratio}`);
+  const [before, now] = [state.conditions?.winter, job.conditions?.winter];
+  if (before && before.temperature_degC !== now?.temperature_degC)
+    parts.push(message`winter at ${q("temperature", before.temperature_degC)}`);
   if (state.packs.map(({ name }) => name).join() !== job.packs.map(({ name }) => name).join())
     parts.push(message`other packs`);
   if (parts.length === 0) parts.push(isSame(decidingState(job), state) ? message`as it is now` : message`other values`);

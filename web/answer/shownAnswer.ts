@@ -4,6 +4,8 @@ import {
   answerFor,
   type ChargePlan,
   type DriveReport,
+  type InConditions,
+  scaledConditions,
   scaledUnknowns,
   type Unknown,
   type Use,
@@ -28,25 +30,27 @@ export interface ShownAnswer {
 }
 
 /**
- * The answer from what stands: once the packs are driven it is there at once, with the bands of before the change scaled to the new
- * ranges until they are driven too; until the packs are driven again the one of before stays.
+ * The answer from what stands: once the packs are driven it is there at once, with winters and bands of before the change scaled
+ * to the new ranges until they are driven too; until the packs are driven again the one of before stays.
  */
 export function shownAnswer(
   use: Standing<Use>,
   runs: Standing<Pick<DriveReport, "candidates">>,
+  conditions: Standing<InConditions>,
   unknowns: Standing<readonly (readonly Unknown[])[]>,
   plan: Standing<ChargePlan> = { state: "waiting" },
 ): ShownAnswer {
-  for (const each of [use, runs, unknowns]) {
+  for (const each of [use, runs, conditions, unknowns]) {
     if (each.state !== "failed") continue;
     return { late: "all", failure: { words: failureWords(each.error), isEmpty: each.error instanceof EmptyFields } };
   }
-  if (use.state !== "ready" || runs.state !== "ready") return { late: "all" };
-  const { candidates } = runs.value;
+  if (use.state !== "ready" || runs.state !== "ready" || conditions.state !== "ready") return { late: "all" };
+  const { drives, today } = conditions.value;
+  const candidates = scaledConditions(drives, today, runs.value.candidates);
   const charging = plan.state === "ready" ? { charging: plan.value } : {};
   if (unknowns.state !== "ready")
     return { answer: answerFor(use.value, candidates, undefined), ...charging, late: "bands" };
-  const isOld = unknowns.isLate || runs.isLate;
+  const isOld = unknowns.isLate || runs.isLate || conditions.isLate;
   const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
   return {
     answer: answerFor(use.value, candidates, bands),

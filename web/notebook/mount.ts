@@ -64,7 +64,13 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
 
   const standing = <T>(name: string) => graph.read(name).value as Standing<T>;
   const shown = computed(() =>
-    shownAnswer(standing("use"), standing("runs"), standing("packUnknowns"), standing("chargePlan")),
+    shownAnswer(
+      standing("use"),
+      standing("runs"),
+      standing("inConditions"),
+      standing("packUnknowns"),
+      standing("chargePlan"),
+    ),
   );
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context, graph.retry);
   effect(() => {

@@ -1,5 +1,6 @@
 import axleWeights from "./axleWeights.ts";
 import charging from "./charging.ts";
+import conditions from "./conditions.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
 import motor from "./motor.ts";
@@ -31,6 +32,7 @@ export const sections: readonly AnySection[] = [
   hills,
   regen,
   packs,
+  conditions,
   charging,
   energyPerKm,
   operatingPoints,

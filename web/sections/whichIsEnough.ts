@@ -11,7 +11,8 @@ export default defineSection({
   name: "whichIsEnough",
   title: "Which pack is enough",
   question: "Which is the smallest pack that does the usual day and has enough left?",
-  given: (form) => html`${daySlider(form)} ${form.fields("allowance.winter_ratio", "allowance.aged_frac")}`,
+  given: (form) =>
+    html`${daySlider(form)} ${form.fields(...(form.job.conditions?.winter ? [] : ["allowance.winter_ratio"]), "allowance.aged_frac")}`,
   fields: ["allowance"],
   explains: ["needed_km", "range_km", "dayUse_frac"],
   inputs: ["enough", "runs", "use", "answerIndex", "units"],

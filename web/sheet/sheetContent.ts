@@ -118,7 +118,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
       ],
       [
         "Conditions",
-        `${mass(job.vehicle.load_kg)} of people and luggage; winter taken as ${job.allowance.winter_ratio} times the energy; ten years as ${Math.round(100 * job.allowance.aged_frac)} % of the capacity`,
+        `${mass(job.vehicle.load_kg)} of people and luggage; ${winterWords(job, units)}; ten years as ${Math.round(100 * job.allowance.aged_frac)} % of the capacity`,
       ],
     ],
     origins: originGroups(job),
@@ -137,4 +137,11 @@ const NAME_LETTERS = 14;
 /** A name as far as a line of the sheet has room for it. */
 function shortened(name: string, most = NAME_LETTERS): string {
   return name.length > most ? `${name.slice(0, most - 1)}…` : name;
+}
+
+function winterWords({ conditions, allowance }: Job, units: UnitHabit): string {
+  if (!conditions?.winter) return `winter taken as ${allowance.winter_ratio} times the energy`;
+  const { temperature_degC, heat } = conditions.winter;
+  const warm = heat.kind === "none" ? "not heated" : heat.kind === "fuel" ? "heated by fuel" : "electric heater";
+  return `winter driven at ${writeQuantity("temperature", temperature_degC, units)}, cabin ${warm}`;
 }

@@ -1,6 +1,6 @@
 import type { Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/schema/road.ts";
-import type { DriveReport, GearboxStudy, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
+import type { ConditionDrives, DriveReport, GearboxStudy, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
 export interface SimulationApi {
@@ -8,6 +8,8 @@ export interface SimulationApi {
   road(road: Road): Promise<Trace>;
   /** Every candidate pack over a road, with channels. */
   drive(job: Job, trace: Trace): Promise<DriveReport>;
+  /** Every candidate pack over a road in each of the job's conditions, totals only. */
+  conditions(job: Job, trace: Trace): Promise<readonly ConditionDrives[]>;
   /** Every pack at steady speeds on a level road. */
   steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;

@@ -3,6 +3,7 @@ import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { type ChargePlan, chargePlan } from "../../plan/charging/chargePlan.ts";
 import type { ChargeFigures, ChargeRow } from "../../plan/charging/chargeRow.ts";
+import { driveInConditions } from "../../plan/conditions/driveConditions.ts";
 import { driveCandidate } from "../../plan/drive/driveCandidate.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
@@ -31,7 +32,10 @@ export const charge: Command = {
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const plan = chargePlan(
       job,
-      packs.map((pack) => driveCandidate(job, pack, trace, false)),
+      packs.map((pack) => ({
+        ...driveCandidate(job, pack, trace, false),
+        conditions: driveInConditions(job, pack, trace),
+      })),
     );
     print(hasOption(args, "json") ? jsonText(asJson(job, trace.id, plan)) : asText(job, trace.title, plan));
   },

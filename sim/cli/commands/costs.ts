@@ -5,6 +5,7 @@ import { messageIn } from "../../../shared/quantity/message.ts";
 import { moneyBetween } from "../../../shared/quantity/money.ts";
 import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { chargePlan } from "../../plan/charging/chargePlan.ts";
+import { driveInConditions } from "../../plan/conditions/driveConditions.ts";
 import { driveCandidate } from "../../plan/drive/driveCandidate.ts";
 import { type CostPlan, costPlan, type PackCosts } from "../../plan/money/costPlan.ts";
 import { BESIDES, costNotes, costSentences } from "../../plan/money/costWords.ts";
@@ -48,7 +49,10 @@ export const costs: Command = {
         "found no costs, work and prices are wanted: see the notebook's Money",
       );
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
-    const candidates = packs.map((pack) => driveCandidate(job, pack, trace, false));
+    const candidates = packs.map((pack) => ({
+      ...driveCandidate(job, pack, trace, false),
+      conditions: driveInConditions(job, pack, trace),
+    }));
     const plan = costPlan(job, candidates, chargePlan(job, candidates));
     if (!plan) throw new Error("a job with costs has no plan of them");
     if (out !== undefined) {

@@ -16,6 +16,13 @@ export interface Measurement {
  */
 const measurements: readonly Measurement[] = [
   {
+    id: "winterDrive",
+    name: "a drive on a cold day with a logger and a thermometer in the cabin",
+    subject: "winter and heater",
+    path: "conditions.winter",
+    covers: /^conditions\.winter\.|^conditions\.others\.|winterDuty_frac$/,
+  },
+  {
     id: "coastDown",
     name: "a coast-down",
     subject: "rolling resistance and drag",

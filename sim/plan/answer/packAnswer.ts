@@ -1,9 +1,16 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
-import type { Unknown } from "../unknowns.ts";
+import type { RangeEnds, Unknown } from "../unknowns.ts";
 import { type Band, bandOf, type Ends, shifted } from "./band.ts";
-import { type ByCondition, byCondition, type ConditionId, rangeFactor } from "./conditions.ts";
+import {
+  type ByCondition,
+  byCondition,
+  CONDITIONS,
+  type ConditionId,
+  conditionNames,
+  rangeIn_km,
+} from "./conditions.ts";
 import { type Limits, type Stop, stopOf } from "./stops.ts";
 
 /** Share of the road that a car may miss and still be said to drive it. */
@@ -39,6 +46,8 @@ export interface PackAnswer {
   /** Kilometres left on coming home from the usual day and from the longest; below nought it does not get home. */
   readonly left?: ByCondition<Band>;
   readonly longest?: ByCondition<Band>;
+  /** The condition in which the car first does not drive this road, though it does today, and why. */
+  readonly failsIn?: { readonly condition: ConditionId; readonly why: Message };
   /** The range goes on beyond what was driven (24 h). */
   readonly isAtLeast: boolean;
   /** Values at which the car would not drive the road at all, though it does with the values as taken. */
@@ -52,7 +61,7 @@ export function packAnswer(
   candidate: Candidate,
   unknowns: readonly Unknown[] | undefined,
 ): Omit<PackAnswer, "verdict"> {
-  const { name, pack, testMass_kg, range_km } = candidate;
+  const { name, pack, testMass_kg } = candidate;
   const unmet = candidate.findings.filter(({ kind }) => UNMET.includes(kind)).map(({ sentence }) => sentence);
   const { mass_kg, usable_kWh } = pack;
   const base = { name, mass_kg, testMass_kg, usable_kWh, isAtLeast: false, unmet, mayFail: [] };
@@ -62,11 +71,12 @@ export function packAnswer(
   if (not && !not.hasRange) return { ...base, cannot: not.why };
   const range = byCondition((condition) =>
     bandOf(
-      range_km * rangeFactor(condition, use.allowance),
+      rangeIn_km(condition, use.allowance, candidate),
       unknowns ? [...endsIn(condition, use, candidate, unknowns), ...roadEnds(condition, use, candidate)] : [],
     ),
   );
   const { longestDay_km } = use;
+  const failing = failsIn(candidate);
   return {
     ...base,
     ...(not && { cannot: not.why }),
@@ -75,6 +85,7 @@ export function packAnswer(
     ...(longestDay_km !== undefined && {
       longest: byCondition((condition) => shifted(range[condition], -longestDay_km)),
     }),
+    ...(failing && { failsIn: failing }),
     isAtLeast: candidate.rangeEnd === "time",
     mayFail: (unknowns ?? []).flatMap(({ path, low, high, failsAtLow, failsAtHigh }) => [
       ...(failsAtLow ? [{ path, value: low }] : []),
@@ -90,19 +101,40 @@ export function packAnswer(
 export function endsIn(
   condition: ConditionId,
   { allowance }: Pick<Use, "allowance">,
-  { range_km }: Pick<Candidate, "range_km">,
+  candidate: Pick<Candidate, "range_km" | "conditions">,
   unknowns: readonly Unknown[],
 ): Ends[] {
+  const asTaken_km = rangeIn_km(condition, allowance, candidate);
   return unknowns.map((unknown) => {
-    const at = (end_km: number, value: number, fails: boolean) => {
-      const factor = rangeFactor(condition, allowanceWith(allowance, unknown.path, value));
-      return (fails ? range_km : end_km) * factor;
-    };
+    const driven = drivenEnds(condition, unknown, candidate);
+    const byFactor = (end_km: number, value: number) =>
+      rangeIn_km(condition, allowanceWith(allowance, unknown.path, value), { range_km: end_km });
     return {
-      atLow: at(unknown.atLow_km, unknown.low, unknown.failsAtLow),
-      atHigh: at(unknown.atHigh_km, unknown.high, unknown.failsAtHigh),
+      atLow: unknown.failsAtLow ? asTaken_km : (driven?.atLow_km ?? byFactor(unknown.atLow_km, unknown.low)),
+      atHigh: unknown.failsAtHigh ? asTaken_km : (driven?.atHigh_km ?? byFactor(unknown.atHigh_km, unknown.high)),
     };
   });
+}
+
+/** What no pack hangs on while it is new. */
+const OF_AGE = /^(allowance\.aged_frac|conditions\.old\.)/;
+
+/**
+ * The ranges of a driven winter at either end of an unknown. At ten years they were driven; a new pack in the same weather is taken to
+ * gain and lose the same share of its range, and nothing by what age may make of it.
+ */
+function drivenEnds(
+  condition: ConditionId,
+  { path, tenYearsWinter: old }: Unknown,
+  { conditions }: Pick<Candidate, "conditions">,
+): RangeEnds | undefined {
+  if (condition === "new" || !old) return undefined;
+  if (condition === "tenYearsWinter") return old;
+  const [winter_km, old_km] = [conditions?.winter?.range_km, conditions?.tenYearsWinter?.range_km];
+  if (winter_km === undefined || !old_km) return undefined;
+  const share = OF_AGE.test(path) ? 0 : winter_km / old_km;
+  const moved = (end_km: number) => winter_km + share * (end_km - old_km);
+  return { atLow_km: moved(old.atLow_km), atHigh_km: moved(old.atHigh_km) };
 }
 
 /**
@@ -112,10 +144,11 @@ export function endsIn(
 export function roadEnds(
   condition: ConditionId,
   { allowance }: Pick<Use, "allowance">,
-  { range_km, roadEnergy_ratio }: Pick<Candidate, "range_km" | "roadEnergy_ratio">,
+  candidate: Pick<Candidate, "range_km" | "conditions" | "roadEnergy_ratio">,
 ): Ends[] {
+  const { roadEnergy_ratio } = candidate;
   if (!roadEnergy_ratio) return [];
-  const km = range_km * rangeFactor(condition, allowance);
+  const km = rangeIn_km(condition, allowance, candidate);
   return [{ atLow: km / roadEnergy_ratio.low, atHigh: km / roadEnergy_ratio.high }];
 }
 
@@ -139,4 +172,23 @@ export function whyNot(candidate: Candidate): { readonly why: Message; readonly 
   if (asked_km === 0 || reachedFloor || missed_km / asked_km <= MISSED_frac) return undefined;
   const missed = q("fraction", missed_km / asked_km);
   return { why: message`The car does not keep up with this road: ${missed} of it is missed.`, hasRange: true };
+}
+
+/** The first condition in which a car that drives its road today stands on it, or misses more of it than a driver lets pass. */
+function failsIn({ conditions }: Pick<Candidate, "conditions">): PackAnswer["failsIn"] {
+  for (const condition of CONDITIONS) {
+    const drive = condition === "new" ? undefined : conditions?.[condition];
+    if (!drive) continue;
+    const name = conditionNames[condition];
+    if (drive.isStuck)
+      return { condition, why: message`In the condition “${name}” the car comes to a stand on this road.` };
+    if (drive.missed_frac > MISSED_frac) {
+      const missed = q("fraction", drive.missed_frac);
+      return {
+        condition,
+        why: message`In the condition “${name}” the car does not keep up with this road: ${missed} of it is missed.`,
+      };
+    }
+  }
+  return undefined;
 }

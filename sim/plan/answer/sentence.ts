@@ -45,6 +45,7 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
 function dayOf(answer: Answer, pack: PackAnswer): Message[] {
   const { left, cannot, isAtLeast } = pack;
   if (cannot || !left) return cannot ? [cannot] : [];
+  if (pack.failsIn) return [pack.failsIn.why];
   const [fresh, winter, aged] = CONDITIONS.map((condition) => left[condition].value);
   const day = message`A usual day of ${q("distance", answer.day_km)} ends`;
   if (aged < 0) return [notHome(day, fresh, winter, aged)];

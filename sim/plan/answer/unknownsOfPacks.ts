@@ -1,5 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Trace } from "../../trace/trace.ts";
+import type { ConditionDrive, ConditionDrives } from "../conditions/driveConditions.ts";
 import type { Candidate } from "../driveReport.ts";
 import { type Unknown, unknownsByEffect } from "../unknowns.ts";
 import { whyNot } from "./packAnswer.ts";
@@ -35,7 +36,39 @@ export function scaledUnknowns(
   return unknowns.map((ofPack, i) =>
     ofPack.map((unknown) => {
       const factor = unknown.asTaken_km > 0 ? candidates[i].range_km / unknown.asTaken_km : 1;
-      return { ...unknown, atLow_km: factor * unknown.atLow_km, atHigh_km: factor * unknown.atHigh_km };
+      const scaled = ({ atLow_km, atHigh_km }: Pick<Unknown, "atLow_km" | "atHigh_km">) => ({
+        atLow_km: factor * atLow_km,
+        atHigh_km: factor * atHigh_km,
+      });
+      return {
+        ...unknown,
+        ...scaled(unknown),
+        ...(unknown.tenYearsWinter && { tenYearsWinter: scaled(unknown.tenYearsWinter) }),
+      };
     }),
   );
+}
+
+/** Drives in conditions of before a change as they would be after it, were each range the same share of today's: what stands in for them. */
+export function scaledConditions(
+  before: readonly ConditionDrives[],
+  drivenBefore: readonly Pick<Candidate, "range_km">[],
+  now: readonly Candidate[],
+): readonly Candidate[] {
+  return now.map((candidate, i) => {
+    const conditions = before[i];
+    const range_km = drivenBefore[i]?.range_km;
+    if (!conditions || !range_km) return candidate;
+    const factor = candidate.range_km / range_km;
+    const scaled = (drive: ConditionDrive) => ({ ...drive, range_km: factor * drive.range_km });
+    const { winter, tenYearsWinter, others } = conditions;
+    return {
+      ...candidate,
+      conditions: {
+        ...(winter && { winter: scaled(winter) }),
+        ...(tenYearsWinter && { tenYearsWinter: scaled(tenYearsWinter) }),
+        others: others.map(scaled),
+      },
+    };
+  });
 }

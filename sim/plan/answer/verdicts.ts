@@ -6,7 +6,7 @@ type Judged = Omit<PackAnswer, "verdict">;
 /**
  * The verdict on each pack, by what is left of the usual day in winter at ten years:
  *
- *   not enough        the car does not drive the road, or it does not get home
+ *   not enough        the car does not drive the road, now or in winter, or it does not get home
  *   only just         it gets home with the values as taken, but not with all that they may be
  *   enough            it gets home with the whole band
  *   more than enough  so does a smaller pack
@@ -22,9 +22,9 @@ export function verdicts(packs: readonly Judged[], isBandKnown: boolean): (Verdi
   });
 }
 
-function verdictAlone({ stop, cannot, left, mayFail }: Judged, isBandKnown: boolean): Verdict | undefined {
+function verdictAlone({ stop, cannot, left, failsIn, mayFail }: Judged, isBandKnown: boolean): Verdict | undefined {
   if (stop) return undefined;
-  if (cannot || !left || left.tenYearsWinter.value < 0) return "not enough";
+  if (cannot || failsIn || !left || left.tenYearsWinter.value < 0) return "not enough";
   if (!isBandKnown) return undefined;
   return left.tenYearsWinter.low < 0 || mayFail.length > 0 ? "only just" : "enough";
 }

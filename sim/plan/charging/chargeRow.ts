@@ -76,7 +76,7 @@ export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Ca
     const charge = from_frac === floor_frac ? full : chargePack(setting, from_frac, setting.start_K);
     return { ...figures(charge), from_frac, isMoreThanPack: from_frac === floor_frac };
   };
-  const [usualDay, winterDay] = [refill(1), refill(job.allowance.winter_ratio)];
+  const [usualDay, winterDay] = [refill(1), refill(candidate ? winterEnergy_ratio(job, candidate) : 1)];
   const night = nightAt(supply);
   const inNight = night && chargePack(setting, floor_frac, setting.start_K, night.hours_h * S_PER_H);
   const middle = chargePoint(setting, (floor_frac + ceiling_frac) / 2, setting.start_K);
@@ -96,6 +96,13 @@ export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Ca
         },
       }),
   };
+}
+
+/** Energy of a winter's kilometre over today's: as driven, or by the allowance. */
+function winterEnergy_ratio({ allowance }: RowJob, candidate: Candidate): number {
+  const winter_J = candidate.conditions?.winter?.perMetre_J;
+  const today_J = perMetre_J(candidate);
+  return winter_J !== undefined && today_J !== undefined ? winter_J / today_J : allowance.winter_ratio;
 }
 
 function figuresOf(charge: Charge, supply: Supply): ChargeFigures {

@@ -2,6 +2,7 @@ import type { Job } from "../../../shared/job/job.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { characteristics } from "../../trace/characteristics.ts";
 import type { Trace } from "../../trace/trace.ts";
+import { driveInConditions } from "../conditions/driveConditions.ts";
 import type { Candidate, DriveReport } from "../driveReport.ts";
 import { enoughFor } from "../enough.ts";
 import { driveCandidate } from "./driveCandidate.ts";
@@ -9,12 +10,22 @@ import { driveCandidate } from "./driveCandidate.ts";
 /** Distances that packs drove may differ by this share and their Wh/km still mean the same drive. */
 const SAME_DRIVE_frac = 0.01;
 
+interface DriveOptions {
+  /** Keeps each step of each pack, for drawing. */
+  readonly channels?: boolean;
+  /** Drives each in the conditions of the job too; so it does unless it is told not to. */
+  readonly conditions?: boolean;
+}
+
 /**
  * Every candidate pack of a job driven over a road: energy, range, peaks, what limited it, and which pack is enough.
- * `channels` keeps each step of each pack, for drawing.
  */
-export function driveJob(job: Job, trace: Trace, options: { readonly channels?: boolean } = {}): DriveReport {
-  const candidates = job.packs.map((pack) => driveCandidate(job, pack, trace, options.channels === true));
+export function driveJob(job: Job, trace: Trace, options: DriveOptions = {}): DriveReport {
+  const { channels = false, conditions = true } = options;
+  const candidates = job.packs.map((pack) => {
+    const candidate = driveCandidate(job, pack, trace, channels);
+    return conditions ? { ...candidate, conditions: driveInConditions(job, pack, trace) } : candidate;
+  });
   const road = characteristics(trace);
   return {
     job: job.title,

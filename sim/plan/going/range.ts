@@ -40,7 +40,7 @@ export function rangeOn(model: Model, trace: Trace): Range {
  * until the pack is empty. Not a division of energies: what the pack can still give late in the day, and what sags, is in it.
  *
  * A repetition gives nothing away. Where m g |dz| of one pass is more than 0.5 % of the energy that it drew from the cells, the road is
- * driven there and back, each leg from where the car stands, and the wind that was against it is with it on the way home.
+ * driven there and back (and so is any road with a wind that turns with the car), each leg from where the car stands, and the wind that was against it is with it on the way home.
  *
  * The first pass is what `run` gives, recorded into `channels` where they are given.
  */
@@ -54,7 +54,7 @@ export function driveOn(model: Model, trace: Trace, channels?: Channels): Driven
   const once = { totals: copyTotals(totals), endSoc_frac: state.pack.soc_frac };
 
   const { climb_J, total_J } = totals.ledger;
-  const isThereAndBack = Math.abs(climb_J) > CLOSED_frac * Math.max(0, total_J);
+  const isThereAndBack = model.hasWindHome || Math.abs(climb_J) > CLOSED_frac * Math.max(0, total_J);
   const home = isThereAndBack ? homeward(model) : model;
   const ways = thereAndBack(trace);
   let isHome = false;

@@ -5,6 +5,7 @@ import type { Trace } from "../../trace/trace.ts";
 import type { Band } from "../answer/band.ts";
 import { conditionNames } from "../answer/conditions.ts";
 import { packAnswer } from "../answer/packAnswer.ts";
+import { driveInConditions } from "../conditions/driveConditions.ts";
 import { driveCandidate } from "../drive/driveCandidate.ts";
 import type { Candidate } from "../driveReport.ts";
 import { unknownsByEffect } from "../unknowns.ts";
@@ -36,10 +37,13 @@ export function askedDay_km({
 /** One pack over the road, held against the job's requirement. */
 export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
   const one: Job = { ...job, packs: [pack] };
-  const candidate = driveCandidate(one, pack, trace, false);
+  const candidate = {
+    ...driveCandidate(one, pack, trace, false),
+    conditions: driveInConditions(one, pack, trace),
+  };
   const base = { pack, candidate };
   const plain = packAnswer(one, 0, candidate, undefined);
-  const against = plain.stop?.sentence ?? plain.cannot ?? plain.unmet[0];
+  const against = plain.stop?.sentence ?? plain.cannot ?? plain.failsIn?.why ?? plain.unmet[0];
   if (against !== undefined || !plain.range)
     return {
       ...base,

@@ -3,7 +3,7 @@ import { atPath, withPath } from "../../../shared/job/path.ts";
 import type { Model } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
 import { type Band, bandOf, type Ends } from "../answer/band.ts";
-import { endsOf, isOpen, isQuantity, NO_RANGE, USUAL_BAND_frac } from "../unknowns.ts";
+import { endsOf, isOpen, isQuantity, NO_RANGE, NOT_TODAY, USUAL_BAND_frac } from "../unknowns.ts";
 import { adjustModel, noChange } from "./adjustModel.ts";
 import { driveAsMeasured, scratchFor } from "./driveAsMeasured.ts";
 import type { PackSamples } from "./packSamples.ts";
@@ -38,7 +38,7 @@ export function predictedBands(
 function openModels(job: Job, packIndex: number, model: Model): (readonly [Model, Model])[] {
   return Object.entries(job.origins).flatMap(([path, origin]): (readonly [Model, Model])[] => {
     const band_frac = origin.plusMinus_frac ?? (isOpen(origin) ? USUAL_BAND_frac : 0);
-    if (band_frac === 0 || NO_RANGE.test(path) || path.startsWith("allowance.")) return [];
+    if (band_frac === 0 || NO_RANGE.test(path) || NOT_TODAY.test(path)) return [];
     if (path === "motor.loss") {
       const at = (motorLoss_ratio: number) => adjustModel(model, { ...noChange, motorLoss_ratio });
       return [[at(1 - band_frac), at(1 + band_frac)]];

@@ -86,7 +86,8 @@ export const explanations: Readonly<Record<string, Explanation>> = {
   },
   needed_km: {
     result: "Range asked for",
-    formula: "usual day x winter / what an old pack still holds",
+    formula:
+      "usual day x range today / range at ten years, in winter: both driven, or winter's factor over what an old pack still holds",
     inputs: need,
     source: "common practice, no source",
   },

@@ -82,10 +82,12 @@ const works: Readonly<Record<string, Explanation>> = {
       ],
     };
   },
-  needed_km: ({ job: { usualDay_km, allowance }, needed_km }, format) => ({
+  needed_km: ({ job: { usualDay_km, allowance, conditions }, needed_km }, format) => ({
     value: format("distance", needed_km),
     lines: [
-      `${format("distance", usualDay_km)} × ${num(allowance.winter_ratio)} / ${num(allowance.aged_frac)} = ${format("distance", needed_km)}`,
+      conditions?.winter
+        ? `${format("distance", usualDay_km)} × ${num(needed_km / usualDay_km)} = ${format("distance", needed_km)}`
+        : `${format("distance", usualDay_km)} × ${num(allowance.winter_ratio)} / ${num(allowance.aged_frac)} = ${format("distance", needed_km)}`,
     ],
     isOfEveryPack: true,
   }),

@@ -1,8 +1,9 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { withPath } from "../../../shared/job/path.ts";
-import { type Prepared, prepare } from "../../step/prepare.ts";
+import { type Prepared, prepare, prepareIn } from "../../step/prepare.ts";
 import type { Trace } from "../../trace/trace.ts";
-import { type ByCondition, byCondition, rangeFactor } from "../answer/conditions.ts";
+import { type ByCondition, byCondition, rangeIn_km } from "../answer/conditions.ts";
+import { wintersOf } from "../conditions/condition.ts";
 import { drivenRange, type OpenValue, openValues } from "../unknowns.ts";
 import { drawShares } from "./drawShares.ts";
 import { type Influence, influenceOf, type Spread, spreadOf } from "./spread.ts";
@@ -63,10 +64,14 @@ export function* varyPack(
     const { range_km, isStuck } = drivenRange(prepare(variant, variant.packs[packIndex], first), trace);
     if (!isStuck && range_km > 0) {
       drove.push(i);
-      const ofRoad_km = range_km / (road?.[i] ?? 1);
-      byCondition((condition) =>
-        left[condition].push(ofRoad_km * rangeFactor(condition, variant.allowance) - job.usualDay_km),
-      );
+      const winters = wintersOf(variant);
+      byCondition((condition) => {
+        const driven_km =
+          condition === "new" || !winters
+            ? rangeIn_km(condition, variant.allowance, { range_km })
+            : drivenRange(prepareIn(variant, variant.packs[packIndex], winters[condition], first), trace).range_km;
+        left[condition].push(driven_km / (road?.[i] ?? 1) - job.usualDay_km);
+      });
     }
     yield (i + 1) / variants;
   }

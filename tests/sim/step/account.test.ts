@@ -56,6 +56,7 @@ function accounted(...intervals: Partial<typeof driving>[]) {
   });
   const context = createRunContext(prepare(job, job.packs[0]), 0.6);
   context.start.pack.openCircuit_V = 400;
+  context.start.wanted_W = context.model.accessories_W;
   context.start.accessories_W = 900;
   const totals = createTotals(context.state);
   for (const interval of intervals) {

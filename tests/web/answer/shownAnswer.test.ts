@@ -7,18 +7,19 @@ import { inventedCandidate, inventedUnknown, inventedUse } from "../../support/i
 const use = inventedUse();
 const ready = <T>(value: T, isLate = false): Standing<T> => ({ state: "ready", value, isLate });
 const waiting = { state: "waiting" } as const;
+const none = ready({ today: [], drives: [] });
 const two = { candidates: [inventedCandidate(4.4), inventedCandidate(6)] };
 const doubts = [[inventedUnknown(44, 4.4, 4.4)], [inventedUnknown(60, 6, 6)]];
 const used = ready(use);
 
 it("is settled once packs and unknowns are driven", () => {
-  const { answer, late } = shownAnswer(used, ready(two), ready(doubts));
+  const { answer, late } = shownAnswer(used, ready(two), none, ready(doubts));
   expect(late).toBe("none");
   expect(answer?.packs.map(({ verdict }) => verdict)).toEqual(["only just", "enough"]);
 });
 
 it("shows kilometres before the first band is known, and no verdict that hangs on it", () => {
-  const { answer, late } = shownAnswer(used, ready(two), waiting);
+  const { answer, late } = shownAnswer(used, ready(two), none, waiting);
   expect(late).toBe("bands");
   expect(answer?.isBandKnown).toBe(false);
   expect(answer?.packs[0]?.left?.tenYearsWinter.value).toBe(1);
@@ -26,29 +27,29 @@ it("shows kilometres before the first band is known, and no verdict that hangs o
 
 it("scales the bands of before a change until they are driven again", () => {
   const heavier = { candidates: [inventedCandidate(4.4, { range_km: 42 }), inventedCandidate(6, { range_km: 57 })] };
-  const { answer, late } = shownAnswer(used, ready(heavier), ready(doubts, true));
+  const { answer, late } = shownAnswer(used, ready(heavier), none, ready(doubts, true));
   expect(late).toBe("bands");
   expect(answer?.packs[0]?.range?.new).toEqual({ value: 42, low: 42 * 0.9, high: expect.closeTo(42 * 1.1, 9) });
 });
 
 it("keeps the answer of before while the packs are driven again, and says that all of it is late", () => {
-  const { answer, late } = shownAnswer(used, ready(two, true), ready(doubts, true));
+  const { answer, late } = shownAnswer(used, ready(two, true), none, ready(doubts, true));
   expect(late).toBe("all");
   expect(answer?.packs).toHaveLength(2);
 });
 
 it("shows none while nothing is driven", () => {
-  expect(shownAnswer(used, waiting, waiting)).toEqual({ late: "all" });
+  expect(shownAnswer(used, waiting, none, waiting)).toEqual({ late: "all" });
 });
 
 it("says why where something failed", () => {
   const error = inputError("noRoad", "the road", "found no road");
-  expect(shownAnswer(used, { state: "failed", error }, waiting)).toEqual({
+  expect(shownAnswer(used, { state: "failed", error }, none, waiting)).toEqual({
     late: "all",
     failure: { words: "the road: found no road.", isEmpty: false },
   });
   const empty = new EmptyFields(["usualDay_km"]);
-  expect(shownAnswer({ state: "failed", error: empty }, waiting, waiting).failure).toEqual({
+  expect(shownAnswer({ state: "failed", error: empty }, waiting, none, waiting).failure).toEqual({
     words: "Waiting for “Usual day”: empty.",
     isEmpty: true,
   });

@@ -85,6 +85,10 @@ export const carFields: Readonly<Record<string, Field>> = {
   "accessories.items.*.duty_frac": quantity("fraction", "On for (% of the drive)", {
     ...usual(1, "all the time, until you write less"),
   }),
+  "accessories.items.*.winterDuty_frac": quantity("fraction", "On for, in winter", {
+    ...optional,
+    help: "Left empty: as in summer.",
+  }),
   "accessories.items.*.supply": {
     type: "choice",
     label: "Fed from",

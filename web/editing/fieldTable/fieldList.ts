@@ -1,6 +1,7 @@
 import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import { carFields } from "./carFields.ts";
 import { chargingFields } from "./chargingFields.ts";
+import { conditionFields } from "./conditionFields.ts";
 import { costFields } from "./costFields.ts";
 import { driveFields } from "./driveFields.ts";
 import { gearFields } from "./gearFields.ts";
@@ -63,4 +64,5 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...moduleFields,
   ...chargingFields,
   ...costFields,
+  ...conditionFields,
 };

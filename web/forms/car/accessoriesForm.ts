@@ -27,6 +27,7 @@ export function accessoriesForm(form: Form): TemplateResult {
       { key: "name", head: "What" },
       { key: "power_W", head: "Power" },
       { key: "duty_frac", head: "On for (% of the drive)" },
+      { key: "winterDuty_frac", head: "On for, in winter" },
       { key: "supply", head: "Fed from" },
     ],
     most: MOST_ITEMS,

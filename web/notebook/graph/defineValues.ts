@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/schema/road.ts";
-import { answerFor, chargePlan, enoughFor, packsInQuestion } from "../../../sim/index.ts";
+import { answerFor, chargePlan, enoughFor, packsInQuestion, scaledConditions } from "../../../sim/index.ts";
 import { EmptyFields } from "../../editing/emptied.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
@@ -18,15 +18,17 @@ export function defineValues(
   emptied: ReadonlySignal<readonly string[]> = signal([]),
 ): Definition[] {
   const sameMachine = remembering((whole: Job) => machineOf(whole));
+  const sameClimate = remembering((whole: Job) => ({ ...machineOf(whole), ...climateOf(whole) }));
   const sameUse = remembering((whole: Job) => ({
     ...machineOf(whole),
+    ...climateOf(whole),
     usualDay_km: whole.usualDay_km,
     allowance: whole.allowance,
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
     ...(whole.longestDaysAYear !== undefined && { longestDaysAYear: whole.longestDaysAYear }),
   }));
   const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
-  const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), ...doubtsOf(whole) }));
+  const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), ...climateOf(whole), ...doubtsOf(whole) }));
   const sameWithEngine = remembering(({ job: { engine }, machine }: Values) => ({
     ...machine,
     ...(engine && { engine }),
@@ -51,8 +53,8 @@ export function defineValues(
     },
     {
       name: "answerIndex",
-      inputs: ["use", "runs"],
-      compute: ({ use, runs }: Values) => answerFor(use, runs.candidates, undefined).recommended ?? 0,
+      inputs: ["use", "judged"],
+      compute: ({ use, judged }: Values) => answerFor(use, judged, undefined).recommended ?? 0,
     },
     { name: "emptied", from: computed(() => emptied.value.join("|")) },
     {
@@ -61,7 +63,10 @@ export function defineValues(
       compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
         refuseEmpty(
           empty,
-          (path) => !/^(usualDay_km|longestDay_km|allowance|engine|notes|costs|packs\.\d+\.cellPrice)/.test(path),
+          (path) =>
+            !/^(usualDay_km|longestDay_km|allowance|conditions|engine|notes|costs|packs\.\d+\.cellPrice)|winterDuty_frac$/.test(
+              path,
+            ),
         );
         return sameMachine(whole);
       },
@@ -94,15 +99,15 @@ export function defineValues(
     },
     {
       name: "answer",
-      inputs: ["use", "runs", "packUnknowns"],
-      compute: ({ use, runs, packUnknowns }: Values) => answerFor(use, runs.candidates, packUnknowns),
+      inputs: ["use", "judged", "packUnknowns"],
+      compute: ({ use, judged, packUnknowns }: Values) => answerFor(use, judged, packUnknowns),
     },
     { name: "places", inputs: ["job"], compute: (values: Values) => sameSupplies(values.job) },
     {
       name: "chargePlan",
-      inputs: ["use", "runs", "places"],
-      compute: ({ use, runs, places }: Values & { places: Pick<Job, "supplies" | "units"> }) =>
-        chargePlan({ ...use, ...places }, runs.candidates),
+      inputs: ["use", "judged", "places"],
+      compute: ({ use, judged, places }: Values & { places: Pick<Job, "supplies" | "units"> }) =>
+        chargePlan({ ...use, ...places }, judged),
     },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {
@@ -123,8 +128,30 @@ export function defineValues(
     },
     {
       name: "enough",
-      inputs: ["use", "runs"],
-      compute: ({ use, runs }: Values) => enoughFor(use, runs.candidates),
+      inputs: ["use", "judged"],
+      compute: ({ use, judged }: Values) => enoughFor(use, judged),
+    },
+    {
+      name: "climate",
+      inputs: ["job", "emptied"],
+      compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
+        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|engine|notes)/.test(path));
+        return sameClimate(whole);
+      },
+    },
+    {
+      name: "inConditions",
+      inputs: ["climate", "road", "runs"],
+      ask: async ({ climate, road, runs }: Values & { climate: Job }) => {
+        const today = runs.candidates.map(({ range_km }) => ({ range_km }));
+        const none = climate.packs.map(() => ({ others: [] }));
+        return { today, drives: climate.conditions ? await simulation.conditions(climate, road) : none };
+      },
+    },
+    {
+      name: "judged",
+      inputs: ["runs", "inConditions"],
+      compute: ({ runs, inConditions: { today, drives } }: Values) => scaledConditions(drives, today, runs.candidates),
     },
     {
       name: "steady",
@@ -160,7 +187,7 @@ function packIn(job: Job, packIndex: number): number {
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
-  const { pinned: _pinned, currency: _currency, costs: _costs, ...others } = rest;
+  const { pinned: _pinned, currency: _currency, costs: _costs, conditions: _conditions, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = {
     predictions: [],
@@ -176,11 +203,22 @@ function machineOf(job: Job): Job {
     ...others,
     ...nothing,
     packs: others.packs.map(({ cellPrice: _price, ...pack }) => pack),
+    accessories: { ...others.accessories, items: others.accessories.items.map(asToday) },
     units: "metric",
     usualDay_km: 1,
     allowance: { winter_ratio: 1, aged_frac: 1 },
     roads,
   };
+}
+
+/** What the job says of winter, age and other conditions: today's drives know nothing of it. */
+function climateOf({ conditions, allowance, accessories }: Job): Partial<Job> {
+  if (conditions === undefined) return {};
+  return { conditions, accessories, allowance: { winter_ratio: 1, aged_frac: allowance.aged_frac } };
+}
+
+function asToday({ winterDuty_frac: _winter, ...item }: Job["accessories"]["items"][number]) {
+  return item;
 }
 
 /** Origins of what moves the car and was not measured, without the words around them; what is allowed where that is in doubt. */

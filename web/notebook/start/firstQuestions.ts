@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Job } from "../../../shared/job/job.ts";
 import { bodies } from "../../../shared/parts/bodies.ts";
+import { heaters } from "../../../shared/parts/heaters.ts";
 import type { WorthMeasuring } from "../../../sim/index.ts";
 import { fieldAt } from "../../editing/fieldTable/fieldAt.ts";
 import { createForm, type FieldContext } from "../../fields/fieldContext.ts";
@@ -13,7 +14,7 @@ import { isDriveOpen, USUAL_DAY_km, withBody, withDrive } from "./ownCar.ts";
 import { peopleAboard, withPeople } from "./people.ts";
 import { placeChoices, placeOf, withPlace } from "./placeToCharge.ts";
 import { usualWeights } from "./usualWeights.ts";
-import { heatingOf, heatings, withHeating } from "./winterHeat.ts";
+import { heatingOf, withHeating } from "./winterHeat.ts";
 
 const PREFIX = "first-";
 
@@ -108,11 +109,15 @@ export function questionsView(
           ${pick(
             "heating",
             "How is it heated in winter?",
-            heatings.map(({ id, words }) => ({ key: id, words })),
+            heaters.map(({ id, words }) => ({ key: id, words })),
             heatingOf(job)?.id,
-            (id) => withHeating(job, view.roadId.value, heatings.find((each) => each.id === id) ?? heatings[0]),
+            (id) => withHeating(job, heaters.find((each) => each.id === id) ?? heaters[0]),
           )}
-          <p class="hint">A winter's day is taken as ${job.allowance.winter_ratio} times today's energy.</p>
+          ${
+            job.conditions?.winter
+              ? form.fields(form.field("conditions.winter.temperature_degC", "How cold is a usual winter's day?"))
+              : html`<p class="hint">A winter's day is taken as ${job.allowance.winter_ratio} times today's energy.</p>`
+          }
         </li>
         <li>${pick("supply", "Where will it be charged?", placeChoices(job), placeOf(job), (key) => withPlace(job, key))}</li>
         <li>${ask("driveline.limits.gearboxInput_Nm", "What torque is the old engine or gearbox rated for?")}</li>

@@ -4,6 +4,7 @@ import { NEW_TITLE } from "../../../shared/job/newTitle.ts";
 import { atPath } from "../../../shared/job/path.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { type BodyPart, bodies } from "../../../shared/parts/bodies.ts";
+import { heaters, usualWinter } from "../../../shared/parts/heaters.ts";
 import { fieldList } from "../../editing/fieldTable/fieldList.ts";
 import { placesOf } from "../../editing/fieldTable/placesOf.ts";
 import { driveFor, isScaled, packsFor } from "./startingDrive.ts";
@@ -58,6 +59,7 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
     isInvented: false,
     use: "",
     usualDay_km: USUAL_DAY_km,
+    conditions: { winter: usualWinter(heaters[2].heat), old: { resistance_ratio: 1.3 }, others: [] },
     vehicle: { ...vehicle, name: body.title, kerb_kg: 850, removed_kg: 150, added_kg: 90, load_kg: 150 },
     environment: { ...demo.environment, temperature_degC: 15, grip_coeff: 0.8 },
     roads,

@@ -4,10 +4,12 @@ import type { OwnChart } from "../../../shared/job/schema/chart.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import type {
   Answer,
+  Candidate,
   ChargePlan,
   DriveReport,
   Enough,
   GearboxStudy,
+  InConditions,
   MotorSurface,
   SteadyRow,
   Trace,
@@ -31,6 +33,10 @@ export interface Values {
   readonly road: Trace;
   /** Every pack over the road. What is enough is not in it: see `enough`, which follows the day without driving figures anew. */
   readonly runs: Omit<DriveReport, "enough">;
+  /** Every pack in the job's conditions, with today's range of the drives that they go with. */
+  readonly inConditions: InConditions;
+  /** The packs of `runs`, each with its conditions. */
+  readonly judged: readonly Candidate[];
   readonly enough: Enough;
   /** The answer with its bands: from `use`, `runs` and `packUnknowns`. */
   readonly answer: Answer;

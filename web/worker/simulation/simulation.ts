@@ -1,6 +1,7 @@
 import { transfer } from "comlink";
 import {
   type DriveReport,
+  driveConditions,
   driveJob,
   motorSurface,
   openGearbox,
@@ -26,9 +27,10 @@ export const simulation: SimulationInside = {
     traces.delete(id);
   },
   async drive(job, traceId) {
-    const report = driveJob(job, kept(traceId), { channels: true });
+    const report = driveJob(job, kept(traceId), { channels: true, conditions: false });
     return transfer(report, columnsOf(report));
   },
+  conditions: async (job, traceId) => driveConditions(job, kept(traceId)),
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
   async gearbox(job, packIndex, traceId) {

@@ -18,6 +18,8 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
     road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
     drive: (job, trace) =>
       ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
+    conditions: (job, trace) =>
+      ask("conditions", () => drives.ask(async (life) => life.api.conditions(job, await sendTrace(life, trace)))),
     steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),

@@ -14,6 +14,7 @@ const never = new Promise<never>(() => {});
 const silent: SimulationApi = {
   road: () => never,
   drive: () => never,
+  conditions: () => never,
   steady: () => never,
   motorSurface: () => never,
   gearbox: () => never,

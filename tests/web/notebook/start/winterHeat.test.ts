@@ -1,46 +1,49 @@
 import { describe, expect, it } from "vitest";
-import { MPS_PER_KMH } from "../../../../shared/units.ts";
+import { withPath } from "../../../../shared/job/path.ts";
+import { readJob } from "../../../../shared/job/readJob.ts";
+import { heaters, usualWinter } from "../../../../shared/parts/heaters.ts";
 import { roadTrace } from "../../../../sim/index.ts";
-import { characteristics } from "../../../../sim/trace/characteristics.ts";
+import { driveInConditions } from "../../../../sim/plan/conditions/driveConditions.ts";
+import { driveCandidate } from "../../../../sim/plan/drive/driveCandidate.ts";
 import { fieldAt } from "../../../../web/editing/fieldTable/fieldAt.ts";
 import { boughtOf, boughtPaths, withBought } from "../../../../web/notebook/start/alreadyBought.ts";
 import { isDriveOpen, ownCar, withDrive } from "../../../../web/notebook/start/ownCar.ts";
 import { peopleAboard, withPeople } from "../../../../web/notebook/start/people.ts";
-import {
-  heatingOf,
-  heatings,
-  meanSpeeds_kmh,
-  winterRatio,
-  withHeating,
-} from "../../../../web/notebook/start/winterHeat.ts";
+import { heatingOf, withHeating } from "../../../../web/notebook/start/winterHeat.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";
 
 const job = ownCar();
-const [none, , small] = heatings;
 
 describe("the winter of a first call", () => {
-  it("takes each road at its cycle's mean speed", () => {
-    for (const road of job.roads) {
-      const { mean_mps } = characteristics(roadTrace(road, cycleTexts));
-      expect(Math.abs(mean_mps / MPS_PER_KMH - meanSpeeds_kmh[road.id])).toBeLessThan(1);
-    }
+  it("is driven with the heater that was chosen, and remembered by it", () => {
+    const [none, , small, large] = heaters;
+    expect(heatingOf(job)).toBe(small);
+    expect(heatingOf(withHeating(job, none))).toBe(none);
+    const warm = withHeating(job, large);
+    expect(heatingOf(warm)).toBe(large);
+    expect(warm.origins["conditions.winter.heat.loss_WpK"]).toEqual({ from: "usual" });
+    expect(readJob(warm)).toEqual(warm);
   });
 
-  it("is by hand what the cold takes and the heater by the hour", () => {
-    // 850 kg and 150 kg aboard, drag area of the saloon: 30 + 70 + 50 CdA Wh/km; 1500 W at 31 km/h are 48.4 Wh/km more.
-    const { roadLoad } = job.vehicle;
-    const dragArea_m2 = roadLoad.kind === "physical" ? roadLoad.drag_coeff * roadLoad.frontalArea_m2 : Number.NaN;
-    const byHand = (1.1 + 1500 / 31 / (30 + 0.07 * 1000 + 50 * dragArea_m2)) / 0.9;
-    expect(winterRatio(job, "town", small)).toBeCloseTo(byHand, 2);
-    expect(winterRatio(job, "town", small)).toBeGreaterThan(winterRatio(job, "country", small));
-    expect(winterRatio(job, "town", none)).toBeCloseTo(1.1 / 0.9, 2);
+  it("stands in for the factor of a job that has one, and keeps what was said of a winter beside the heater", () => {
+    const { conditions: _conditions, ...byFactor } = job;
+    expect(heatingOf(byFactor)).toBeUndefined();
+    const driven = withHeating(byFactor, heaters[1]);
+    expect(driven.conditions?.winter).toEqual(usualWinter(heaters[1].heat));
+    const cold = withHeating(withPath(driven, "conditions.winter.temperature_degC", -12), heaters[2]);
+    expect(cold.conditions?.winter).toMatchObject({ temperature_degC: -12, heat: heaters[2].heat });
   });
 
-  it("is remembered by what it was reckoned from, with a band", () => {
-    expect(heatingOf(job)).toBeUndefined();
-    const heated = withHeating(job, "town", small);
-    expect(heatingOf(heated)).toBe(small);
-    expect(heated.origins["allowance.winter_ratio"]).toMatchObject({ from: "usual", plusMinus_frac: 0.15 });
+  it("asks more of a slow road than of a fast one", () => {
+    const ratio = (id: string) => {
+      const road = job.roads.find((each) => each.id === id);
+      if (!road) throw new Error(`no road ${id}`);
+      const trace = roadTrace(road, cycleTexts);
+      const [pack] = job.packs;
+      const { winter } = driveInConditions(job, pack, trace);
+      return driveCandidate(job, pack, trace, false).range_km / (winter?.range_km ?? 0);
+    };
+    expect(ratio("town")).toBeGreaterThan(ratio("country") + 0.1);
   });
 });
 

@@ -1,0 +1,97 @@
+import { message, messageIn, quantity as q } from "../../shared/quantity/message.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import type { ConditionDrive } from "../../sim/index.ts";
+import { conditionsForm } from "../forms/car/conditionsForm.ts";
+import { defineSection } from "./parts/section.ts";
+
+/** What do winter, age and other weather make of each pack? */
+export default defineSection({
+  name: "conditions",
+  title: "Conditions",
+  question: "What do winter, a heated cabin and ten years make of each pack's range?",
+  given: conditionsForm,
+  fields: ["conditions", "allowance"],
+  inputs: ["job", "judged", "packIndex", "units"],
+  compute: ({ job, judged, packIndex, units }) => {
+    const drives = judged.map(({ conditions }) => drivesOf(conditions));
+    const chosen = judged[packIndex] ?? judged[0];
+    const today = { name: "new, today", battery_Whpkm: chosen.battery_Whpkm, range_km: chosen.range_km };
+    const winter = chosen.conditions?.winter;
+    const old = chosen.conditions?.tenYearsWinter;
+    const km = (range_km: number) => writeQuantity("distance", range_km, units);
+    return {
+      pack: chosen.name,
+      names: drives[0].map(({ name }) => name),
+      byPack: judged.map(({ name, range_km }, i) => [
+        name,
+        km(range_km),
+        ...drives[i].map((drive) => rangeWords(drive, units)),
+      ]),
+      byCondition: [today, ...drivesOf(chosen.conditions)].map((each) => [
+        each.name,
+        writeQuantity("energyUse", each.battery_Whpkm, units),
+        `× ${(each.battery_Whpkm / today.battery_Whpkm).toFixed(2)}`,
+        "heater_kW" in each && each.heater_kW > 0 ? writeQuantity("electricPower", each.heater_kW, units, 2) : "–",
+        "fuel_lp100km" in each && each.fuel_lp100km > 0 ? `${each.fuel_lp100km.toFixed(1)} l/100 km` : "–",
+        km(each.range_km),
+      ]),
+      sentence:
+        winter && old && job.conditions?.winter
+          ? messageIn(
+              message`At ${q("temperature", job.conditions.winter.temperature_degC)}, ${chosen.name} goes ${q("distance", winter.range_km)} in place of ${q("distance", chosen.range_km)}: winter counts ${(chosen.range_km / winter.range_km).toFixed(2)} times. At ten years ${q("distance", old.range_km)} are left of it.`,
+              units,
+            )
+          : messageIn(
+              message`Winter is taken as ${job.allowance.winter_ratio} times today's energy, on every road and with every pack. With a driven winter it follows from temperature and heater.`,
+              units,
+            ),
+      behind: drives.flatMap((each, i) =>
+        each
+          .filter(({ isStuck, missed_frac }) => isStuck || missed_frac > 0.02)
+          .map(({ name }) => `${judged[i].name} does not keep up with the road in the condition “${name}”.`),
+      ),
+    };
+  },
+  plot: ({ pack, names, byPack, byCondition }) =>
+    names.length === 0
+      ? []
+      : [
+          {
+            caption: "How far does each pack go on one charge in each condition?",
+            columns: [{ title: "Pack" }, { title: "new, today" }, ...names.map((title) => ({ title }))],
+            rows: byPack,
+          },
+          {
+            caption: `${pack} in each condition, over this road once`,
+            columns: [
+              { title: "Condition" },
+              { title: "From the pack" },
+              { title: "Times today's" },
+              { title: "Heater" },
+              { title: "Heater's fuel" },
+              { title: "Range" },
+            ],
+            rows: byCondition,
+            note: "Heater: what its thermostat lets through on average; one that is on by the hour is in the energy from the pack.",
+          },
+        ],
+  sentence: ({ sentence }) => sentence,
+  attention: ({ behind }) => behind,
+  caution:
+    "A heater on the traction voltage needs its own fuse, contactor and thermal cut-out; the law in most places wants a demister. One that burns fuel needs its exhaust outside and its fuel line away from hot parts.",
+});
+
+function drivesOf(
+  conditions:
+    | { winter?: ConditionDrive; tenYearsWinter?: ConditionDrive; others: readonly ConditionDrive[] }
+    | undefined,
+): ConditionDrive[] {
+  if (!conditions) return [];
+  const { winter, tenYearsWinter, others } = conditions;
+  return [...(winter ? [winter] : []), ...(tenYearsWinter ? [tenYearsWinter] : []), ...others];
+}
+
+function rangeWords({ range_km, rangeEnd, isStuck }: ConditionDrive, units: UnitHabit): string {
+  if (isStuck) return "comes to a stand";
+  return `${rangeEnd === "time" ? "over " : ""}${writeQuantity("distance", range_km, units)}`;
+}
