@@ -89,7 +89,7 @@ export function preparePack(given: Pack, of: Module, wear: Wear = NO_WEAR, like?
     max_V: module.cellMax_V * cells,
     ceiling_frac: pack.ceiling_frac,
     regenTo_frac: pack.regenTo_frac ?? pack.ceiling_frac,
-    floor_frac: pack.ceiling_frac - wear.usable_frac * (pack.ceiling_frac - pack.floor_frac),
+    floor_frac: pack.floor_frac + (1 - wear.usable_frac) * (pack.ceiling_frac - pack.floor_frac),
     heat: prepareHeat(module.heat, seriesModules * parallelModules),
   };
 }

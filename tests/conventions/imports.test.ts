@@ -64,6 +64,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: ["shared", "sim/constants.ts", ...physics, "sim/step", "sim/plan/driveReport.ts"],
     packages: [],
   },
+  "sim/plan/conditions": { rooms: ["shared", ...physics, "sim/step", "sim/plan/going"], packages: [] },
   "sim/plan/findings": {
     rooms: ["shared", ...physics, "sim/step", "sim/plan/driveReport.ts", "sim/plan/going", "sim/plan/reasons"],
     packages: runTime,

@@ -32,7 +32,7 @@ export default defineSection({
         writeQuantity("energyUse", each.battery_Whpkm, units),
         `× ${(each.battery_Whpkm / today.battery_Whpkm).toFixed(2)}`,
         "heater_kW" in each && each.heater_kW > 0 ? writeQuantity("electricPower", each.heater_kW, units, 2) : "–",
-        "fuel_lp100km" in each && each.fuel_lp100km > 0 ? `${each.fuel_lp100km.toFixed(1)} l/100 km` : "–",
+        "fuel_l100km" in each && each.fuel_l100km > 0 ? `${each.fuel_l100km.toFixed(1)} l/100 km` : "–",
         km(each.range_km),
       ]),
       sentence:

@@ -1,6 +1,14 @@
 import type { Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/schema/road.ts";
-import type { ConditionDrives, DriveReport, GearboxStudy, MotorSurface, SteadyRow, Trace, Unknown } from "../../sim/index.ts";
+import type {
+  ConditionDrives,
+  DriveReport,
+  GearboxStudy,
+  MotorSurface,
+  SteadyRow,
+  Trace,
+  Unknown,
+} from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
 export interface SimulationApi {

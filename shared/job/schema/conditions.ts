@@ -74,8 +74,3 @@ export const Conditions = z
     }),
   );
 export type Conditions = z.infer<typeof Conditions>;
-/** A condition of the workshop's own. */
-export type OwnCondition = Conditions["others"][number];
-
-/** The temperature below which a cabin wants heat, and a day counts as winter's by the share that it is below it. Assumed. */
-export const MILD_degC = 15;

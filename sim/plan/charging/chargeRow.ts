@@ -70,13 +70,20 @@ export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Ca
     return { ...base, stop: ["The charge does not get on: the cells take hardly any current."] };
   const figures = (charge: Charge) => figuresOf(charge, supply);
   const each_J = candidate && perMetre_J(candidate);
-  const refill = (share: number): DayRefill | undefined => {
+  const refill = (share: number, range_km = Number.POSITIVE_INFINITY): DayRefill | undefined => {
     if (each_J === undefined) return undefined;
-    const from_frac = chargeBefore_frac(setting.pack, each_J * job.usualDay_km * M_PER_KM * share);
+    // What the cold keeps back is in the range, and is not drawn.
+    const from_frac =
+      range_km < job.usualDay_km
+        ? floor_frac
+        : chargeBefore_frac(setting.pack, each_J * job.usualDay_km * M_PER_KM * share);
     const charge = from_frac === floor_frac ? full : chargePack(setting, from_frac, setting.start_K);
     return { ...figures(charge), from_frac, isMoreThanPack: from_frac === floor_frac };
   };
-  const [usualDay, winterDay] = [refill(1), refill(candidate ? winterEnergy_ratio(job, candidate) : 1)];
+  const [usualDay, winterDay] = [
+    refill(1),
+    candidate && refill(winterEnergy_ratio(job, candidate), candidate.conditions?.winter?.range_km),
+  ];
   const night = nightAt(supply);
   const inNight = night && chargePack(setting, floor_frac, setting.start_K, night.hours_h * S_PER_H);
   const middle = chargePoint(setting, (floor_frac + ceiling_frac) / 2, setting.start_K);

@@ -47,8 +47,8 @@ export function decidingCondition(job: WithConditions): Condition | undefined {
 /** Fuel that a heater burns while driving, in litres an hour; none for an electric one. */
 export function fuelPerHour_l({ heat }: Pick<Weather, "heat">): number {
   if (heat.kind !== "fuel") return 0;
-  return heat.power_kW / (FUEL_kWhpl[heat.fuel] * heat.efficiency_frac);
+  return heat.power_kW / (PER_LITRE_kWh[heat.fuel] * heat.efficiency_frac);
 }
 
 /** Lower heating value of a litre: petrol 32 MJ, diesel 36 MJ. From memory. */
-const FUEL_kWhpl = { petrol: 8.9, diesel: 10 } as const;
+const PER_LITRE_kWh = { petrol: 8.9, diesel: 10 } as const;

@@ -26,7 +26,7 @@ export interface ConditionDrive {
   /** Warmest that the pack became. */
   readonly pack_degC: number;
   /** Litres of the heater's fuel over the way that one charge goes; 0 for an electric one. */
-  readonly fuel_lp100km: number;
+  readonly fuel_l100km: number;
 }
 
 /** A pack in every condition of its job beside the usual one. */
@@ -79,7 +79,7 @@ export function driveCondition(job: Job, pack: Pack, trace: Trace, condition: Co
     missed_frac: missedOf(totals),
     isStuck: range.end === "stuck" && range.distance_m < (range.isThereAndBack ? 1.5 : 0.5) * road.distance_m,
     pack_degC: totals.hottestPack_K - ZERO_CELSIUS_K,
-    fuel_lp100km: km > 0 ? (100 * perHour_l * hours) / km : 0,
+    fuel_l100km: km > 0 ? (100 * perHour_l * hours) / km : 0,
   };
 }
 

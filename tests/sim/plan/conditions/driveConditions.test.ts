@@ -82,9 +82,9 @@ describe("a condition", () => {
   it("burns the heater's litres: 2 kW of heat from diesel of 10 kWh a litre at 80 % are a quarter of a litre an hour", () => {
     const heat: CabinHeat = { kind: "fuel", power_kW: 2, fan_W: 0, fuel: "diesel", efficiency_frac: 0.8 };
     expect(fuelPerHour_l({ heat })).toBeCloseTo(0.25, 12);
-    const { range_km, fuel_lp100km } = driven({ heat });
+    const { range_km, fuel_l100km } = driven({ heat });
     expect(range_km).toBe(today_km);
-    expect(fuel_lp100km).toBeCloseTo((0.25 * hours * 100) / (once.distance_m / 1000), 9);
+    expect(fuel_l100km).toBeCloseTo((0.25 * hours * 100) / (once.distance_m / 1000), 9);
   });
 
   it("multiplies drag and rolling resistance, and leaves less of the window", () => {
