@@ -37,6 +37,7 @@ export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
 export { steadyTable } from "./plan/going/steadyTable.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
+export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
 // What the conversion costs and saves.
 export { type CostPlan, costPlan, type PackCosts } from "./plan/money/costPlan.ts";
 export { BESIDES, costNotes, costSentences } from "./plan/money/costWords.ts";
@@ -50,6 +51,7 @@ export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";
+export type { BuiltCarLogs } from "./route/builtCarLogs.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
 export { Mended, PARKED_s, type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";
@@ -62,6 +64,7 @@ export {
 } from "./route/log/logFile.ts";
 export type { Steps } from "./route/log/steps.ts";
 export type { TypedDriving } from "./route/roads/typedRoad.ts";
+export type { DriveParts } from "./route/trips/drivePartsOf.ts";
 export type { Place } from "./route/trips/findPlaces.ts";
 export type { Trip, Trips } from "./route/trips/splitTrips.ts";
 export { type Channels, createChannels } from "./step/channels.ts";
@@ -103,6 +106,29 @@ export async function openRoutes() {
 export async function openMotorMaps() {
   return import("./plan/motorMap/readMotorMap.ts");
 }
+
+/** A built car's log held against a job: a piece of its own, fetched when the first such log is dropped. */
+export async function openMeasuring() {
+  const pieces = await Promise.all([
+    import("./plan/measured/measure.ts"),
+    import("./plan/measured/chargerFromLog.ts"),
+    import("./plan/measured/checkPackLog.ts"),
+    import("./plan/measured/correctedJob.ts"),
+    import("./plan/measured/packWords.ts"),
+    import("./plan/measured/quantities.ts"),
+    import("./plan/predictions/besideWords.ts"),
+    import("./plan/measured/ranges.ts"),
+    import("./route/builtCarLogs.ts"),
+    import("./route/trips/drivePartsOf.ts"),
+  ]);
+  const [measured, charger, check, corrected, pack, quantities, beside, ranges, logs, parts] = pieces;
+  return {
+    ...{ ...measured, ...charger, ...corrected, ...pack, ...ranges, ...logs, ...parts },
+    ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords, frozenOn: beside.frozenOn },
+  };
+}
+
+export type Measuring = Awaited<ReturnType<typeof openMeasuring>>;
 
 /** Formulae, inputs and sources of results, with the sums: a piece of its own, fetched when somebody asks why. */
 export async function openExplanations() {

@@ -79,6 +79,7 @@ export function createFieldContext(jobEditor: JobEditor, roads: RoadsApi): Field
   const staging = computed(() => {
     jobEditor.opened.value;
     before?.log.end();
+    before?.measured.end();
     before = untracked(() => createStaging(jobEditor, roads));
     return before;
   });

@@ -5,6 +5,7 @@ import type { JobEditor } from "../editing/jobEditor.ts";
 import { type StagedTexts, stagedTexts } from "../editing/stagedTexts.ts";
 import { driveLog } from "../log/driveLog.ts";
 import { createLogStaging, type LogStaging } from "../log/logStaging.ts";
+import { createMeasuredStaging, type MeasuredStaging } from "../log/measuredStaging.ts";
 import type { RoadsApi } from "../worker/roads/roadsApi.ts";
 
 /** A motor map as it was brought: read, with the form that a job keeps it in, or why it could not be. */
@@ -25,6 +26,8 @@ export interface Staging {
   readonly state: StagedTexts;
   /** The client's own log. */
   readonly log: LogStaging;
+  /** The built car's log. */
+  readonly measured: MeasuredStaging;
 }
 
 /** Where the texts of the datasheet's fields are kept. */
@@ -41,5 +44,6 @@ export function createStaging(jobEditor: JobEditor, roads: RoadsApi): Staging {
     log: createLogStaging(roads, stagedTexts(jobEditor, "road", "words for a road"), (log, drive) =>
       driveLog(log, drive, jobEditor),
     ),
+    measured: createMeasuredStaging(roads),
   };
 }

@@ -9,6 +9,7 @@ import operatingPoints from "./operatingPoints.ts";
 import ownCharts from "./ownCharts.ts";
 import packs from "./packs.ts";
 import type { AnySection } from "./parts/section.ts";
+import promisedAndDriven from "./promisedAndDriven.ts";
 import regen from "./regen.ts";
 import roadLoad from "./roadLoad.ts";
 import stateOfCharge from "./stateOfCharge.ts";
@@ -40,4 +41,5 @@ export const sections: readonly AnySection[] = [
   ownCharts,
   whatIsOpen,
   whichIsEnough,
+  promisedAndDriven,
 ];

@@ -1,15 +1,13 @@
 import type { Job, Prediction } from "../../../shared/job/job.ts";
 import { jobText } from "../../../shared/job/jobText.ts";
 import { inputError } from "../../../shared/problems.ts";
-import { M_PER_KM } from "../../../shared/units.ts";
-import { rangeOn } from "../../plan/going/range.ts";
 import { chargerFromLog } from "../../plan/measured/chargerFromLog.ts";
 import { isCharging } from "../../plan/measured/checkPackLog.ts";
 import { correctedJob } from "../../plan/measured/correctedJob.ts";
 import { measure as held } from "../../plan/measured/measure.ts";
+import { bothRanges } from "../../plan/measured/ranges.ts";
 import { frozenOn } from "../../plan/predictions/besideWords.ts";
 import { writeDate } from "../../route/log/writeTime.ts";
-import { prepare } from "../../step/prepare.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { quantityOption } from "../arguments/readOption.ts";
@@ -19,7 +17,7 @@ import { readJobFile } from "../files/jobFile.ts";
 import { answerOptions, logAnswers } from "../logs/logAnswers.ts";
 import { measuredLogs } from "../logs/measuredLogs.ts";
 import { jsonText } from "../printing/json.ts";
-import { type BothRanges, measuredJson, measuredReport } from "../printing/measuredReport.ts";
+import { measuredJson, measuredReport } from "../printing/measuredReport.ts";
 import { roadToDrive } from "../roads/roadToDrive.ts";
 import { watchOn } from "../serving/watch.ts";
 
@@ -90,7 +88,8 @@ export const measure: Command = {
     const day = drive.clock.isDated ? writeDate((drive.parts[0]?.start_s ?? 0) + drive.clock.utcOffset_s) : undefined;
     const note = `corrected from a drive of ${drive.distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
     const corrected = correctedJob({ ...job, ...prediction?.state }, packIndex, found.fit, note);
-    const ranges = rangesOf(job, path, prediction, corrected, packIndex, warn);
+    const { trace } = roadToDrive(job, path, undefined, warn);
+    const ranges = { road: trace.title, ...bothRanges({ ...job, ...prediction?.state }, corrected, packIndex, trace) };
     const file = textOption(args, "corrected");
     if (file !== undefined) {
       const title = `${job.title} (${note})`.slice(0, 200);
@@ -137,23 +136,5 @@ function onTheDay(job: Job, args: CommandArguments): Job {
       ...(temperature_degC !== undefined && { temperature_degC }),
       ...(headWind_kmh !== undefined && { headWind_kmh }),
     },
-  };
-}
-
-/** The range on the job's road by either line. */
-function rangesOf(
-  job: Job,
-  path: string,
-  prediction: Prediction | undefined,
-  corrected: Job,
-  packIndex: number,
-  warn: (text: string) => void,
-): BothRanges {
-  const { trace } = roadToDrive(job, path, undefined, warn);
-  const range_km = (of: Job) => rangeOn(prepare(of, of.packs[packIndex]), trace).distance_m / M_PER_KM;
-  return {
-    road: trace.title,
-    predicted_km: range_km({ ...job, ...prediction?.state }),
-    corrected_km: range_km(corrected),
   };
 }

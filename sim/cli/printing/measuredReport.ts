@@ -6,20 +6,14 @@ import type { ChargerFound } from "../../plan/measured/chargerFromLog.ts";
 import type { Measured } from "../../plan/measured/measure.ts";
 import { packWords } from "../../plan/measured/packWords.ts";
 import { quantityWords } from "../../plan/measured/quantities.ts";
+import type { BothRanges } from "../../plan/measured/ranges.ts";
 import { textTable } from "./table.ts";
 import { wrapText } from "./wrapText.ts";
-
-/** The range on a road by the prediction and by the corrected line. */
-export interface BothRanges {
-  readonly road: string;
-  readonly predicted_km: number;
-  readonly corrected_km: number;
-}
 
 interface WholeReport {
   readonly job: Job;
   readonly found?: Measured;
-  readonly ranges?: BothRanges;
+  readonly ranges?: BothRanges & { readonly road: string };
   readonly charger?: ChargerFound;
   readonly predictedOn?: string;
   readonly day?: string;
@@ -46,7 +40,10 @@ export function measuredReport({ job, found, ranges, charger, day, distance_km }
   ].join("\n\n");
 }
 
-function rangeLine({ road, predicted_km, corrected_km }: BothRanges, day: string | undefined): string {
+function rangeLine(
+  { road, predicted_km, corrected_km }: NonNullable<WholeReport["ranges"]>,
+  day: string | undefined,
+): string {
   const dated = day === undefined ? "as corrected" : `as corrected on ${day}`;
   return `Range on ${road}: ${Math.floor(predicted_km)} km as predicted, ${Math.floor(corrected_km)} km ${dated}. The prediction stays as it was.`;
 }

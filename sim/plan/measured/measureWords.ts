@@ -118,7 +118,7 @@ export function fittedWords(fitted: Fitted, accessories_W: number): Message {
     : between(low, high);
   return differs(fitted)
     ? message`${name}: ${percent(value)} ${side(value)} than in the job (${band}): ${look}.`
-    : message`${name}: as in the job (${band}).`;
+    : message`${name}: this log does not show that it differs from the job (${band}).`;
 }
 
 /** What of the fit cannot be told apart, a sentence each. */

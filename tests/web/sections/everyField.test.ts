@@ -3,7 +3,7 @@ import { JSDOM } from "jsdom";
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
-import { openRoutes } from "../../../sim/index.ts";
+import { openMeasuring, openRoutes } from "../../../sim/index.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
 import { createLogSession } from "../../../web/worker/roads/logSession.ts";
 import { badTexts } from "../../support/badTexts.ts";
@@ -20,7 +20,7 @@ const { chapters } = await import("../../../web/chapters/index.ts");
 const { sections } = await import("../../../web/sections/index.ts");
 
 /** The session that reads roads, without the worker around it and without the cycles. */
-const roads = { ...noRoads, ...createLogSession(openRoutes, async () => ({})) };
+const roads = { ...noRoads, ...createLogSession(openRoutes, async () => ({}), openMeasuring) };
 
 /** A demo with its curves cut to three points and its packs to two: the fields of a list are the same code under the same bounds. */
 function shortDemo(which: number) {

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { openRoutes } from "../../../sim/index.ts";
+import { openMeasuring, openRoutes } from "../../../sim/index.ts";
 import type { LogInView } from "../../../web/log/logInView.ts";
 import type { Worked } from "../../../web/sections/parts/section.ts";
 import theRoad from "../../../web/sections/theRoad.ts";
@@ -20,7 +20,7 @@ const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d
 const week = [0, 1].flatMap((day) => makeLog(truth, { ...spoiling, seed: day }, 1714723200 + day * 86_400));
 
 async function onBench(name: string, bytes: Uint8Array, piece: string): Promise<LogInView> {
-  const jobEditor = createLogSession(openRoutes, async (cycle) => ({ [cycle]: cycleTexts[cycle] }));
+  const jobEditor = createLogSession(openRoutes, async (cycle) => ({ [cycle]: cycleTexts[cycle] }), openMeasuring);
   const setting = { answers: [], off: [], parkedLonger_s: 180, utcOffset_s: 0 };
   const brought = await jobEditor.bring([new File([bytes as BlobPart], name)], setting, () => {});
   const view = await jobEditor.view(piece);

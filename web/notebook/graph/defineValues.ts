@@ -44,6 +44,7 @@ export function defineValues(
     { name: "chosenPack", from: view.packIndex },
     { name: "broughtMap", from: computed(() => view.staging.map.value) },
     { name: "logInView", from: logInView(() => view.staging.log) },
+    { name: "measuredOutcome", from: computed(() => view.staging.measured.outcome.value) },
     { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
     {
       name: "packIndex",

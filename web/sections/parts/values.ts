@@ -19,6 +19,8 @@ import type { Along } from "../../charts/parts/axes/roadAxis.ts";
 import type { BroughtMap } from "../../fields/staging.ts";
 import type { LogInView } from "../../log/logInView.ts";
 import type { KeptTrack, LogStaging } from "../../log/logStaging.ts";
+import type { MeasuredStaging } from "../../log/measuredStaging.ts";
+import type { MeasuredOutcome } from "../../worker/roads/measuredApi.ts";
 
 /** Every value that a section may ask for, by its name. */
 export interface Values {
@@ -60,6 +62,8 @@ export interface Values {
   readonly broughtMap?: BroughtMap | undefined;
   /** The client's log staged, and the part of it that is looked at. */
   readonly logInView?: LogInView | undefined;
+  /** A built car's log as it was held against the job. */
+  readonly measuredOutcome?: MeasuredOutcome | undefined;
   /** Positions of the road in view, where it came from a log. */
   readonly keptTrack?: KeptTrack | undefined;
   /** The pack that is recommended, or else the first. */
@@ -78,6 +82,7 @@ export interface View {
   readonly charts: ReadonlySignal<readonly OwnChart[]>;
   readonly staging: {
     readonly map: ReadonlySignal<BroughtMap | undefined>;
+    readonly measured: Pick<MeasuredStaging, "outcome">;
     readonly log: Pick<LogStaging, "brought" | "view" | "labels" | "cutsEnds" | "kept">;
   };
 }

@@ -1,13 +1,15 @@
 // The work on logs, without the thread around it.
+import { drivenRoad } from "../../../shared/job/job.ts";
 import { InputError, inputError, type Problem } from "../../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
-import type { Routes, Trace, TypedDriving } from "../../../sim/index.ts";
+import { type Measuring, type Routes, roadTrace, type Trace, type TypedDriving } from "../../../sim/index.ts";
 import { pieceTrips, pieceView } from "../pieceView.ts";
 import { stepped } from "../stepped.ts";
 import { answerOf } from "./answerOf.ts";
 import { createCycleKinds } from "./cycleKinds.ts";
 import { cycleRoad } from "./cycleRoad.ts";
 import { heldToJob } from "./heldToJob.ts";
+import { createMeasuredSession, type MeasuredWork } from "./measuredSession.ts";
 import { roadOfTrace } from "./roadOfTrace.ts";
 import type { Answer, Brought, CycleRequest, LogSetting, MadeRoad, Piece, Progress, RoadsApi } from "./roadsApi.ts";
 import { type Held, type ReadFile, settleLogs } from "./settleLogs.ts";
@@ -21,11 +23,13 @@ type IsCancelled = () => boolean;
 export function createLogSession(
   routes: () => Promise<Routes>,
   cycleText: (cycle: string) => Promise<Record<string, string>>,
+  measuring: () => Promise<Measuring>,
 ): Omit<RoadsApi, "job"> {
   let held: Held | undefined;
   /** Counts what was asked to be given up: whatever began before the latest of it ends without an answer. */
   let cancels = 0;
   const cycleKinds = createCycleKinds(cycleText);
+  const measured = createMeasuredSession();
 
   async function answer<T>(work: (routes: Routes, isCancelled: IsCancelled) => Promise<T>): Promise<Answer<T>> {
     const before = cancels;
@@ -145,7 +149,23 @@ export function createLogSession(
     async discard() {
       cancels += 1;
       held = undefined;
+      measured.forget();
     },
+    measured: (files, request, onProgress) =>
+      answer(async (routes, isCancelled) => {
+        const work: MeasuredWork = {
+          read: (file) => readFile(routes, file, { isPackWanted: true }, onProgress, isCancelled),
+          clean: (steps) => run(steps, onProgress, "Cleaning", isCancelled),
+          comparing: () => onProgress("Driving the same drive by the model", 0),
+          roadTrace: async (job) => {
+            const road = drivenRoad(job);
+            return roadTrace(road, road.kind === "cycle" ? await cycleText(road.cycle) : {});
+          },
+        };
+        const outcome = await measured.hold(routes, await measuring(), files, request, work);
+        if (isCancelled()) throw GIVEN_UP;
+        return outcome;
+      }),
     view: (piece: Piece) => answer(async () => pieceView(sortedTrips(), piece)),
     roadOf: (piece: Piece, title) =>
       made((routes) => {

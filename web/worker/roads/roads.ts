@@ -1,12 +1,16 @@
 import { transfer } from "comlink";
-import { openRoutes } from "../../../sim/index.ts";
+import { openMeasuring, openRoutes } from "../../../sim/index.ts";
 import { fetchPart } from "../fetchPart.ts";
 import { answerOf } from "./answerOf.ts";
 import { cycleText } from "./cycleText.ts";
 import { createLogSession } from "./logSession.ts";
 import type { PieceView, RoadsApi } from "./roadsApi.ts";
 
-const session = createLogSession(() => fetchPart(openRoutes), cycleText);
+const session = createLogSession(
+  () => fetchPart(openRoutes),
+  cycleText,
+  () => fetchPart(openMeasuring),
+);
 
 /** All that is asked of a client's logs and of making roads. */
 export const roads: RoadsApi = {

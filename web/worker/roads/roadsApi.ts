@@ -3,6 +3,8 @@ import type { Road } from "../../../shared/job/schema/road.ts";
 import type { Problem } from "../../../shared/problems.ts";
 import type { LogFile, Quality, ReadLogOptions, Repair, RepairKind, TypedDriving } from "../../../sim/index.ts";
 
+import type { MeasuredOutcome, MeasuredRequest } from "./measuredApi.ts";
+
 /** How logs are read, cleaned and split; every part of it can be changed after they were brought. */
 export interface LogSetting {
   /** What the person said of each file, in the order of the files read. */
@@ -138,6 +140,8 @@ export interface RoadsApi {
   routeRoad(speed_kmh: number, stopsPerKm: number, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;
   typedRoad(text: string, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;
   cycleRoad(request: CycleRequest): Promise<Answer<MadeRoad>>;
+  /** The logs of a built car held against a job; read once for the same files. */
+  measured(files: readonly File[], request: MeasuredRequest, onProgress: Progress): Promise<Answer<MeasuredOutcome>>;
   /** The job in a file too large to be read on the page's thread. */
   job(file: File): Promise<Answer<Job>>;
 }

@@ -52,6 +52,7 @@ export function startRoads(worker: LivingWorker<WorkerApi>): RoadsApi {
     routeRoad: (...request) => aboutLogs((api) => api.routeRoad(...request)),
     typedRoad: (...request) => ask(({ api }) => api.typedRoad(...request)),
     cycleRoad: (request) => ask(({ api }) => api.cycleRoad(request)),
+    measured: (files, request, onProgress) => ask(({ api }) => api.measured(files, request, proxy(onProgress))),
     job: (file) => ask(({ api }) => api.job(file)),
   };
 }

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
 import { Road } from "../../../../shared/job/schema/road.ts";
-import { openRoutes } from "../../../../sim/index.ts";
+import { openMeasuring, openRoutes } from "../../../../sim/index.ts";
 import { createLogSession } from "../../../../web/worker/roads/logSession.ts";
 import type { Answer, Brought, Drive, LogSetting, RoadsApi } from "../../../../web/worker/roads/roadsApi.ts";
 import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
@@ -40,7 +40,11 @@ function messages(answer: Answer<unknown>): string {
 
 let session: Omit<RoadsApi, "job">;
 beforeAll(() => {
-  session = createLogSession(openRoutes, async (cycle) => ({ [cycle.split(":")[0]]: cycleTexts[cycle.split(":")[0]] }));
+  session = createLogSession(
+    openRoutes,
+    async (cycle) => ({ [cycle.split(":")[0]]: cycleTexts[cycle.split(":")[0]] }),
+    openMeasuring,
+  );
 });
 
 describe("a log brought to the session", () => {
