@@ -18,6 +18,9 @@ export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
 export type { DayByHour } from "./plan/charging/dayByHour.ts";
 export { usualDays } from "./plan/charging/usualDays.ts";
+export { coastDownNotes } from "./plan/coastDown/coastDownNotes.ts";
+export { readBands } from "./plan/coastDown/readBands.ts";
+export { roadLoadFrom } from "./plan/coastDown/roadLoadFrom.ts";
 export { type Condition, fuelPerHour_l } from "./plan/conditions/condition.ts";
 export {
   type ConditionDrive,
@@ -73,6 +76,8 @@ export { BEHIND_mps } from "./step/run.ts";
 export { cycleTrace, standardCycles } from "./trace/standardCycles.ts";
 export { type Pitch, steepestPitch } from "./trace/steepestPitch.ts";
 export type { Profile, Trace } from "./trace/trace.ts";
+export { airDensity_kgpm3 } from "./vehicle/airDensity.ts";
+export type { CoastBand, CoastDown } from "./vehicle/coastDown/evaluateCoastDown.ts";
 
 /** Everything of sim/route that a page needs, and what sim/trace says about a trace. */
 export async function openRoutes() {

@@ -101,7 +101,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
   "web/charts": { rooms: [...core, "web/look", "web/charts/parts"], packages: runTime },
   "web/fields": { rooms: [...core, "web/editing", "web/log", "web/worker", ...chartParts("axes")], packages: runTime },
   "web/forms/parts": { rooms: ["shared", "web/editing", "web/fields"], packages: runTime },
-  "web/forms/car": { rooms: ["shared", "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
+  "web/forms/car": { rooms: [...core, "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
   "web/forms/motor": {
     rooms: [...core, "web/editing", "web/fields", "web/forms/parts", "web/worker/fetchPart.ts"],
     packages: runTime,

@@ -24,6 +24,8 @@ export interface Staging {
   readonly map: Signal<BroughtMap | undefined>;
   /** Texts in the datasheet's fields, by field. */
   readonly state: StagedTexts;
+  /** Texts of a coast-down that is not taken yet, by field. */
+  readonly coastDown: StagedTexts;
   /** The client's own log. */
   readonly log: LogStaging;
   /** The built car's log. */
@@ -32,6 +34,8 @@ export interface Staging {
 
 /** Where the texts of the datasheet's fields are kept. */
 export const DATASHEET = "datasheet";
+/** Where those of a coast-down are. */
+export const COASTDOWN = "coastdown";
 
 /** The staging of the job that is open: another job has another one, and `log.end()` is called for this. */
 export function createStaging(jobEditor: JobEditor, roads: RoadsApi): Staging {
@@ -41,6 +45,7 @@ export function createStaging(jobEditor: JobEditor, roads: RoadsApi): Staging {
     understood: signal({}),
     map: signal(undefined),
     state: stagedTexts(jobEditor, DATASHEET, "figures of a datasheet"),
+    coastDown: stagedTexts(jobEditor, COASTDOWN, "times of a coast-down"),
     log: createLogStaging(roads, stagedTexts(jobEditor, "road", "words for a road"), (log, drive) =>
       driveLog(log, drive, jobEditor),
     ),

@@ -6,6 +6,7 @@ import { roadLoad } from "../charts/roadLoad.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
 import { airForm } from "../forms/car/airForm.ts";
 import { bodyPicker, tyrePicker } from "../forms/car/bodyPicker.ts";
+import { coastDownForm } from "../forms/car/coastDownForm.ts";
 import { roadLoadChoice } from "../forms/car/roadLoadChoice.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
 import { defineSection } from "./parts/section.ts";
@@ -20,6 +21,7 @@ export default defineSection({
     ${form.fields(packChoice(form, "view-pack-load"))}
     ${roadLoadChoice(form)} ${bodyPicker(form)}
     ${form.fields("vehicle.tyres.loadedRadius_mm", "vehicle.tyres.rolling_coeff")} ${tyrePicker(form)}
+    ${form.fold("Measure it: a coast-down by stopwatch", coastDownForm(form))}
     ${form.fold(
       "More about the tyres",
       form.fields(

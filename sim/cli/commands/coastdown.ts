@@ -1,19 +1,17 @@
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH, PA_PER_KPA, ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { bandsFromTraces } from "../../plan/coastDown/bandsFromTrace.ts";
 import { coastDownNotes } from "../../plan/coastDown/coastDownNotes.ts";
 import { readBands } from "../../plan/coastDown/readBands.ts";
+import { roadLoadFrom } from "../../plan/coastDown/roadLoadFrom.ts";
 import { airDensity_kgpm3 } from "../../vehicle/airDensity.ts";
-import {
-  type Banded,
-  type CoastBand,
-  type CoastDay,
-  evaluateCoastDown,
-} from "../../vehicle/coastDown/evaluateCoastDown.ts";
+import type { Banded, CoastBand, CoastDay } from "../../vehicle/coastDown/evaluateCoastDown.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { quantityOption } from "../arguments/readOption.ts";
 import type { Command, CommandArguments, Print } from "../command.ts";
+import { answerOptions, logAnswers } from "../logs/logAnswers.ts";
 import { jsonText } from "../printing/json.ts";
 import { wrapText } from "../printing/wrapText.ts";
 import { readTraceArgument } from "../roads/readTraceArgument.ts";
@@ -25,7 +23,7 @@ const ROTATING = 1.04; // 1.03 to 1.05 in neutral: common practice, no source
 
 export const coastdown: Command = {
   name: "coastdown",
-  usage: '(--bands "60-50 mph 9.6 s; 30-20 mph 19.8 s" | LOG...) --mass KG [--terms 2|3] [--json]',
+  usage: '(--bands "60-50 mph 9.6 s; 30-20 mph 19.8 s" | LOG...) [--back LOG,...] --mass KG [--terms 2|3] [--json]',
   summary: "road load from a coast-down in neutral, by stopwatch or from logs",
   options: {
     bands: {
@@ -45,27 +43,16 @@ export const coastdown: Command = {
     wind: { type: "string", value: "SPEED", help: "mean wind along the road, whichever way; else none" },
     stopwatch: { type: "string", value: "S", help: "how far one time may be off; else 0.5 s, 0.2 s of a log" },
     terms: { type: "string", value: "2|3", help: "constant and square (2), or with a linear term too (3); else 2" },
+    back: { type: "string", value: "LOG,...", help: "logs of the other direction; those before it are of the one" },
+    ...answerOptions,
     json: { type: "boolean", help: "for a program: one object, units in the keys" },
   },
   run(args, print, warn) {
     const bands = givenBands(args, warn);
     const where = args.positionals.length > 0 ? args.positionals.join(", ") : "--bands";
     const terms = numberOption(args, "terms", { low: 2, high: 3, unit: "terms", isWhole: true }) === 3 ? 3 : 2;
-    if (bands.length < terms) {
-      const wanted = `at least ${terms} are wanted, one fast and one slow, for a law of ${terms} terms`;
-      throw inputError("bands-few", where, `found ${bands.length} ${bands.length === 1 ? "band" : "bands"}, ${wanted}`);
-    }
-    const day = givenDay(args);
-    const found = evaluateCoastDown(bands, day, terms);
-    if (found === undefined || found.f0_N.value < 0 || found.f2_Npmps2.value < 0) {
-      const why = "at speed a car slows faster than near rest; look for changed times, a slope, or wind";
-      throw inputError(
-        "bands-impossible",
-        where,
-        `found times that no rolling car makes (a resistance below nothing): ${why}`,
-      );
-    }
-    const notes = coastDownNotes(bands, found);
+    const found = roadLoadFrom(bands, givenDay(args), terms, where);
+    const notes = coastDownNotes(bands, found).map((note) => messageIn(note, "metric"));
     const { f0_N, f1_Npmps, f2_Npmps2, dragArea_m2, rolling_coeff, mass_kg } = found;
     if (hasOption(args, "json")) {
       print(jsonText({ dragArea_m2, rolling_coeff, f0_N, f1_Npmps, f2_Npmps2, mass_kg, notes }));
@@ -95,7 +82,10 @@ function givenBands(args: CommandArguments, warn: Print): CoastBand[] {
     );
   }
   if (text !== undefined) return readBands(text, "--bands");
-  const bands = bandsFromTraces(positionals.map((path) => readTraceArgument(path, warn)));
+  const answers = logAnswers(args);
+  const tracesOf = (paths: readonly string[]) => paths.map((path) => readTraceArgument(path, warn, answers));
+  const back = (textOption(args, "back") ?? "").split(",").filter((path) => path.trim() !== "");
+  const bands = bandsFromTraces(tracesOf(positionals), tracesOf(back));
   if (bands.length > 0) return bands;
   const wanted = "a stretch is wanted in which the car rolls freely and loses 30 km/h or more";
   throw inputError("log-no-coast", positionals.join(", "), `found no coast-down, ${wanted}`);

@@ -1,6 +1,7 @@
 import { InputError } from "../../../shared/problems.ts";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { M_PER_KM } from "../../../shared/units.ts";
+import type { ReadLogOptions } from "../../route/log/logFile.ts";
 import { characteristics } from "../../trace/characteristics.ts";
 import type { Trace } from "../../trace/trace.ts";
 import type { Print } from "../command.ts";
@@ -11,12 +12,12 @@ import { readRoadFiles } from "./roadFiles.ts";
 
 /**
  * The trace that an argument names: the id of a standard cycle or of a phase, or a file, which is a strict trace or a log. A log is
- * cleaned, its trips driven one after another, and that is said to `warn`. Throws InputError; where a log leaves something open, the
- * message points to the command that takes the answer.
+ * cleaned, its trips driven one after another, and that is said to `warn`. Throws InputError; where a log leaves something open to which
+ * `answers` has no answer, the message points to the command that takes it.
  */
-export function readTraceArgument(argument: string, warn: Print): Trace {
+export function readTraceArgument(argument: string, warn: Print, answers: ReadLogOptions = {}): Trace {
   const watch = watchOn(warn);
-  const [road] = readOne(argument, watch);
+  const [road] = readOne(argument, watch, answers);
   if (road.kind !== "log") return road.trace;
   const drives = recordedDrives([road.log], watch);
   const trace = cleanedWhole(drives);
@@ -30,9 +31,9 @@ export function readTraceArgument(argument: string, warn: Print): Trace {
   return trace;
 }
 
-function readOne(argument: string, watch: ReturnType<typeof watchOn>) {
+function readOne(argument: string, watch: ReturnType<typeof watchOn>, answers: ReadLogOptions) {
   try {
-    return readRoadFiles([argument], {}, watch);
+    return readRoadFiles([argument], answers, watch);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const asking = new Set(["log-question", "noTimes"]);

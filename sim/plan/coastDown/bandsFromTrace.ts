@@ -46,20 +46,24 @@ export function coastings({ time_s, speed_mps }: Trace): Coasting[] {
 
 /**
  * The times in which the coast-downs of some recorded drives pass bands of 10 km/h, between samples by straight lines; a band that only
- * part of them pass has fewer times. Which way each of them went is not known.
+ * part of them pass has fewer times. Which way each went is as given: all of them one way, or those `back` the other.
  */
-export function bandsFromTraces(traces: readonly Trace[]): CoastBand[] {
-  const runs = traces.flatMap((trace) => coastings(trace).map((coasting) => ({ trace, coasting })));
+export function bandsFromTraces(there: readonly Trace[], back: readonly Trace[] = []): CoastBand[] {
+  const runsOf = (traces: readonly Trace[]) =>
+    traces.flatMap((trace) => coastings(trace).map((coasting) => ({ trace, coasting })));
+  const [runs, backRuns] = [runsOf(there), runsOf(back)];
   const bands: CoastBand[] = [];
   for (let high_kmh = HIGHEST_kmh; high_kmh - BAND_kmh >= LOWEST_kmh; high_kmh -= BAND_kmh) {
     const high_mps = high_kmh * MPS_PER_KMH;
     const low_mps = (high_kmh - BAND_kmh) * MPS_PER_KMH;
-    const there_s = runs.flatMap(({ trace, coasting }) => {
-      const begin_s = passes_s(trace, coasting, high_mps);
-      const end_s = passes_s(trace, coasting, low_mps);
-      return begin_s === undefined || end_s === undefined ? [] : [end_s - begin_s];
-    });
-    if (there_s.length > 0) bands.push({ high_mps, low_mps, there_s, back_s: [] });
+    const timesOf = (which: typeof runs) =>
+      which.flatMap(({ trace, coasting }) => {
+        const begin_s = passes_s(trace, coasting, high_mps);
+        const end_s = passes_s(trace, coasting, low_mps);
+        return begin_s === undefined || end_s === undefined ? [] : [end_s - begin_s];
+      });
+    const [there_s, back_s] = [timesOf(runs), timesOf(backRuns)];
+    if (there_s.length + back_s.length > 0) bands.push({ high_mps, low_mps, there_s, back_s });
   }
   return bands;
 }

@@ -1,7 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { messageIn } from "../../../../shared/quantity/message.ts";
 import { coastDownNotes } from "../../../../sim/plan/coastDown/coastDownNotes.ts";
 import type { CoastBand, CoastDown } from "../../../../sim/vehicle/coastDown/evaluateCoastDown.ts";
 
+/** As a metric reader has them. */
+const said = (...given: Parameters<typeof coastDownNotes>) =>
+  coastDownNotes(...given).map((note) => messageIn(note, "metric"));
 const value = (at: number) => ({ value: at, low: at, high: at });
 /** A result with a drag area in square metres, a rolling coefficient and what the law misses the times by. */
 function resultOf(drag_m2: number, rolling: number, residual_s = 0): CoastDown {
@@ -13,7 +17,7 @@ const bands: CoastBand[] = [
   { high_mps: 80 / 3.6, low_mps: 60 / 3.6, there_s: [10, 10.9], back_s: [10.5] },
   { high_mps: 40 / 3.6, low_mps: 20 / 3.6, there_s: [15], back_s: [] },
 ];
-const notesOf = (drag_m2: number, rolling: number, of = bands) => coastDownNotes(of, resultOf(drag_m2, rolling));
+const notesOf = (drag_m2: number, rolling: number, of = bands) => said(of, resultOf(drag_m2, rolling));
 
 it("always says what is in the result and what is not, and no more of a plausible one", () => {
   const notes = notesOf(0.9, 0.012);
@@ -49,13 +53,13 @@ it("names each band whose runs of one way differ by more than a tenth, and by ho
     { ...bands[1], there_s: [15, 16.4] },
   ];
   expect(notesOf(0.9, 0.012, disturbed).slice(0, -1)).toEqual([
-    "the runs from 80 to 60 km/h differ by 14 %: look for wind, traffic or a slope",
-    "the runs from 80 to 60 km/h differ by 13 %: look for wind, traffic or a slope",
+    "the runs from 80 km/h to 60 km/h differ by 14 %: look for wind, traffic or a slope",
+    "the runs from 80 km/h to 60 km/h differ by 13 %: look for wind, traffic or a slope",
   ]);
 });
 
 it("says by how much the law misses the times, where it does", () => {
-  expect(coastDownNotes(bands, resultOf(0.9, 0.012, 0.347))[0]).toBe(
+  expect(said(bands, resultOf(0.9, 0.012, 0.347))[0]).toBe(
     "the law misses the measured times by 0.35 s (root mean square)",
   );
 });
