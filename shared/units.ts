@@ -44,7 +44,7 @@ export const OHM_PER_MOHM = 1e-3;
 /** Every suffix that may stand behind the underscore of a quantity's name (style: names of quantities). */
 export const unitSuffixes: readonly string[] = [
   // SI, inside sim/
-  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa KpJ A2 A2s radpm JpK WpK Npmps Npmps2 J_per_kg KpW Ns Nms Vs".split(
+  ..."s m m2 kg mps mps2 N Nm J W V A C ohm K rad radps kgpm3 kgm2 Pa KpJ A2 A2s radpm JpK WpK Npmps Npmps2 J_per_kg KpW Ns Nms Vs F kA ohmpm Wpm".split(
     " ",
   ),
   // at the edges

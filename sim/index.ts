@@ -28,6 +28,8 @@ export {
   driveConditions,
   type InConditions,
 } from "./plan/conditions/driveConditions.ts";
+export type { CurrentsPlan } from "./plan/currents/currentsPlan.ts";
+export { currentCautions, currentsSentence, startingPoints } from "./plan/currents/currentWords.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
 export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
@@ -105,6 +107,11 @@ export async function openRoutes() {
     ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },
     ...{ standardCycles, cycleTrace, characteristics },
   };
+}
+
+/** Currents and what carries them: a piece of its own, asked for once the answer stands. */
+export async function openCurrents() {
+  return import("./plan/currents/currentsPlan.ts");
 }
 
 /** The reader of motor maps: a piece of its own too, as few jobs bring one. */

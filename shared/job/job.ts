@@ -19,6 +19,7 @@ import { Sizing } from "./schema/sizing.ts";
 import { Supply } from "./schema/supply.ts";
 import { Vehicle } from "./schema/vehicle.ts";
 import { Weights, weighedFault } from "./schema/weights.ts";
+import { Wiring } from "./schema/wiring.ts";
 import { isInSchema } from "./schemaAt.ts";
 
 export const JOB_FORMAT = "bellhousing-job";
@@ -167,6 +168,8 @@ const shape = z.strictObject({
   ...decides,
   /** Where the masses sit; without it axle loads are not worked out. */
   weights: Weights.optional(),
+  /** Cable and pre-charge; no range hangs on it. */
+  wiring: Wiring.optional(),
   roads: z.array(Road).min(1).max(60),
   /** Where it is charged, the usual place first; a household socket where there is none. */
   supplies: z.array(Supply).max(8).default([]),

@@ -12,6 +12,7 @@ const british: Partial<Record<QuantityKind, string>> = {
   speed: "mph",
   length: "in",
   elevation: "ft",
+  cableLength: "ft",
   distance: "miles",
   area: "ft²",
   torque: "lb ft",

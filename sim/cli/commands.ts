@@ -2,6 +2,7 @@ import type { Command } from "./command.ts";
 import { charge } from "./commands/charge.ts";
 import { coastdown } from "./commands/coastdown.ts";
 import { costs } from "./commands/costs.ts";
+import { currents } from "./commands/currents.ts";
 import { cycles } from "./commands/cycles.ts";
 import { drive } from "./commands/drive.ts";
 import { gears } from "./commands/gears.ts";
@@ -28,6 +29,7 @@ export const commands: readonly Command[] = [
   vary,
   charge,
   costs,
+  currents,
   weigh,
   coastdown,
   measure,

@@ -9,6 +9,7 @@ import {
   steadyTable,
   unknownsOfPacks,
 } from "../../sim/index.ts";
+import { currentsPlan } from "../../sim/plan/currents/currentsPlan.ts";
 import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
@@ -52,6 +53,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     ],
     motorSurface: motorSurface(job, packIndex),
     gearbox: gearboxStudy(job, packIndex, road),
+    currents: currentsPlan(job, packIndex, road),
     unknowns: packUnknowns[packIndex],
     packsInQuestion: inQuestion,
     packUnknowns,

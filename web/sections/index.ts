@@ -1,6 +1,7 @@
 import axleWeights from "./axleWeights.ts";
 import charging from "./charging.ts";
 import conditions from "./conditions.ts";
+import currents from "./currents.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
 import motor from "./motor.ts";
@@ -35,6 +36,7 @@ export const sections: readonly AnySection[] = [
   packs,
   conditions,
   charging,
+  currents,
   energyPerKm,
   operatingPoints,
   stateOfCharge,

@@ -2,6 +2,7 @@ import type { Job } from "../../shared/job/job.ts";
 import type { Road } from "../../shared/job/schema/road.ts";
 import type {
   ConditionDrives,
+  CurrentsPlan,
   DriveReport,
   GearboxStudy,
   MotorSurface,
@@ -23,6 +24,8 @@ export interface SimulationApi {
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;
   /** Gears, torque caps, hill and regen with one pack over a road: some dozens of drives. */
   gearbox(job: Job, packIndex: number, trace: Trace): Promise<GearboxStudy>;
+  /** Currents of one pack over a road and the long hill, and what they mean for what carries them. */
+  currents(job: Job, packIndex: number, trace: Trace): Promise<CurrentsPlan>;
   /** What the values that nobody measured do to the range of these packs, nothing for the others: some dozens of drives each. */
   unknowns(job: Job, packIndexes: readonly number[], trace: Trace): Promise<readonly (readonly Unknown[])[]>;
 }

@@ -140,6 +140,8 @@ export const Motor = z.strictObject({
   /** Where its figures come from: a published law, common practice, invented, a datasheet. */
   origin: line,
   mass_kg: between(1, 1000),
+  /** Phase current (root mean square; of the armature where brushed) at the peak torque, by the sheet of motor or controller. */
+  fullCurrent_A: above0(5000).optional(),
   envelope: Envelope,
   /** DC voltage at which the envelope holds; base speed moves in proportion to the voltage under load. */
   reference_V: above0(1500),

@@ -8,4 +8,7 @@ export const Requirement = z.strictObject({
   startHill_ratio: between(0.001, 0.6).optional(),
   /** How long that hill is; the steepest of the road where only this is given. */
   hillLength_km: between(0.005, 200).optional(),
+  /** The longest climb of the client's roads, and its gradient: what currents are judged by beside the road. */
+  longHill_km: above0(200).optional(),
+  longHill_ratio: between(0.001, 0.6).optional(),
 });

@@ -1,7 +1,7 @@
 import { C_PER_AH, J_PER_KWH, J_PER_WH, M_PER_IN } from "../../units.ts";
 import { kind, type QuantityKindInfo } from "./defineKind.ts";
 import { scaled } from "./unitRule.ts";
-import { J_PER_KJ, J_PER_MJ, joules, KM_PER_MILE, watts } from "./unitSizes.ts";
+import { J_PER_KJ, J_PER_MJ, joules, KM_PER_MILE, metres, watts } from "./unitSizes.ts";
 
 /** What packs, cables and chargers are told in. */
 export const electricalKinds = {
@@ -63,6 +63,16 @@ export const electricalKinds = {
     ...kind("a resistance", "mohm", "mΩ", 0, 1e6, [0.05, 1000], ["mΩ", "Ω", "µΩ"]),
     units: { mohm: 1, milliohm: 1, ohm: 1000, uohm: 1e-3, microohm: 1e-3, kohm: 1e6 },
     slips: ["ohm"],
+  },
+  /** A part bought by its ohms; what is in the way of a current by chance is told in milliohms. */
+  resistor: {
+    ...kind("a resistor", "ohm", "Ω", 0, 1e6, [1, 10_000], ["Ω", "kΩ", "mΩ"]),
+    units: { ohm: 1, ohms: 1, r: 1, kohm: 1000, mohm: 1e-3 },
+  },
+  cableLength: {
+    ...kind("a cable's length", "m", "m", 0, 1000, [0.5, 60], ["m", "cm", "mm", "ft", "in"]),
+    units: metres,
+    slips: ["mm", "ft"],
   },
   capacitance: {
     ...kind("a capacitance", "uF", "µF", 0.001, 1e6, [10, 50_000], ["µF", "mF"]),

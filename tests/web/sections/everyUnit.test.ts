@@ -60,9 +60,10 @@ function allWords(job: Job, units: UnitHabit): [string, string[]][] {
   });
 }
 
-/** Digits that say something, of every number in a text. */
+/** Digits that say something, of every number in a text; the number of a standard is its name. */
 function figuresOf(text: string): [string, number][] {
-  return [...text.matchAll(/\d[\d\u202f]*(?:\.\d+)?/g)].map(([number]) => {
+  const unnamed = text.replace(/\b(IEC|ISO|UN R) ?\d[\d-]*/g, "$1");
+  return [...unnamed.matchAll(/\d[\d\u202f]*(?:\.\d+)?/g)].map(([number]) => {
     const digits = number.replace(/\u202f/g, "").replace(/^0+\.?0*/, "");
     return [text, (digits.includes(".") ? digits.replace(".", "") : digits.replace(/0+$/, "")).length];
   });
@@ -71,8 +72,8 @@ function figuresOf(text: string): [string, number][] {
 /** Units that each reader has another one for; what comes before is a number or the bracket of an axis. */
 const foreign: Readonly<Record<UnitHabit, RegExp>> = {
   metric: /[\d(] ?(mph|miles?|Wh\/mile|lb|cwt|lb ft|bhp|hp|ft|psi|lbf|°F|N\/mph)(?![\w/])/g,
-  british: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N\/\(km\/h\)|cwt|lbf|°F)(?![\w/Ω])/g,
-  american: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N|N\/\(km\/h\)|°C|degC|cwt|bhp)(?![\w/Ω])/g,
+  british: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N\/\(km\/h\)|cwt|lbf|°F)(?![\w/Ω²])/g,
+  american: /[\d(] ?(km\/h|km|Wh\/km|kg|Nm|m|mm|m²|N|N\/\(km\/h\)|°C|degC|cwt|bhp)(?![\w/Ω²])/g,
 };
 
 const habits: readonly UnitHabit[] = ["metric", "british", "american"];

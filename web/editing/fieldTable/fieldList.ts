@@ -11,6 +11,7 @@ import { motorFields } from "./motorFields.ts";
 import { packFields } from "./packFields.ts";
 import { vehicleFields } from "./vehicleFields.ts";
 import { weightFields } from "./weightFields.ts";
+import { wiringFields } from "./wiringFields.ts";
 
 /** What stands in for a value that nobody knows yet. */
 export interface Usual {
@@ -65,4 +66,5 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...chargingFields,
   ...costFields,
   ...conditionFields,
+  ...wiringFields,
 };

@@ -34,6 +34,7 @@ export function defineValues(
     ...(engine && { engine }),
   }));
   const sameSupplies = remembering(({ supplies, units }: Job) => ({ supplies, units }));
+  const sameWiring = remembering(({ wiring }: Job) => ({ wiring }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -65,7 +66,7 @@ export function defineValues(
         refuseEmpty(
           empty,
           (path) =>
-            !/^(usualDay_km|longestDay_km|allowance|conditions|engine|notes|costs|packs\.\d+\.cellPrice)|winterDuty_frac$/.test(
+            !/^(usualDay_km|longestDay_km|allowance|conditions|engine|notes|wiring|costs|packs\.\d+\.cellPrice)|winterDuty_frac$/.test(
               path,
             ),
         );
@@ -76,7 +77,7 @@ export function defineValues(
       name: "use",
       inputs: ["job", "emptied"],
       compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
-        refuseEmpty(empty, (path) => !/^(engine|notes|costs|packs\.\d+\.cellPrice)/.test(path));
+        refuseEmpty(empty, (path) => !/^(engine|notes|wiring|costs|packs\.\d+\.cellPrice)/.test(path));
         return sameUse(whole);
       },
     },
@@ -172,6 +173,13 @@ export function defineValues(
       ask: (values: Values & { drivetrain: Job }) =>
         simulation.motorSurface(values.drivetrain, packIn(values.drivetrain, values.packIndex)),
     },
+    { name: "wiring", inputs: ["job"], compute: (values: Values) => sameWiring(values.job) },
+    {
+      name: "currents",
+      inputs: ["machine", "wiring", "packIndex", "road"],
+      ask: ({ machine, wiring, packIndex, road }: Values & { wiring: Pick<Job, "wiring"> }) =>
+        simulation.currents({ ...machine, ...wiring }, packIn(machine, packIndex), road),
+    },
   ];
 }
 
@@ -188,7 +196,7 @@ function packIn(job: Job, packIndex: number): number {
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
-  const { pinned: _pinned, currency: _currency, costs: _costs, conditions: _conditions, ...others } = rest;
+  const { pinned: _pinned, currency: _currency, costs: _costs, wiring: _wiring, conditions: _conditions, ...others } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = {
     predictions: [],

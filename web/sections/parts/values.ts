@@ -6,6 +6,7 @@ import type {
   Answer,
   Candidate,
   ChargePlan,
+  CurrentsPlan,
   DriveReport,
   Enough,
   GearboxStudy,
@@ -57,6 +58,8 @@ export interface Values {
   readonly motorSurface: MotorSurface;
   /** Gears, torque caps, hill and regen, with the pack in view. */
   readonly gearbox: GearboxStudy;
+  /** Currents of that pack over the road and the long hill. */
+  readonly currents: CurrentsPlan;
   readonly charts: readonly OwnChart[];
   /** A motor map from a file that is staged and is not in the job. */
   readonly broughtMap?: BroughtMap | undefined;

@@ -4,6 +4,7 @@ import {
   driveConditions,
   driveJob,
   motorSurface,
+  openCurrents,
   openGearbox,
   roadTrace,
   steadyTable,
@@ -36,6 +37,10 @@ export const simulation: SimulationInside = {
   async gearbox(job, packIndex, traceId) {
     const { gearboxStudy } = await openGearbox();
     return gearboxStudy(job, packIndex, kept(traceId));
+  },
+  async currents(job, packIndex, traceId) {
+    const trace = kept(traceId);
+    return (await openCurrents()).currentsPlan(job, packIndex, trace);
   },
   unknowns: async (job, packIndexes, traceId) => unknownsOfPacks(job, packIndexes, kept(traceId)),
 };

@@ -27,6 +27,10 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
       atRest("gearbox", () =>
         drives.ask(async (life) => life.api.gearbox(job, packIndex, await sendTrace(life, trace))),
       ),
+    currents: (job, packIndex, trace) =>
+      atRest("currents", () =>
+        drives.ask(async (life) => life.api.currents(job, packIndex, await sendTrace(life, trace))),
+      ),
     unknowns: (job, packIndexes, trace) =>
       atRest("unknowns", () =>
         studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),

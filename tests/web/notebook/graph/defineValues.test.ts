@@ -18,6 +18,7 @@ const silent: SimulationApi = {
   steady: () => never,
   motorSurface: () => never,
   gearbox: () => never,
+  currents: () => never,
   unknowns: () => never,
 };
 

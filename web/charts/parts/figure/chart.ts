@@ -42,6 +42,7 @@ export type PositionQuantity =
   | "ledgerPart" // place among the parts of one pack's energy, from left to right
   | "hour_h" // since the midnight before a day
   | "supply" // place in the list of supplies
+  | "logDuration" // logarithm, to the base of ten, of a duration in seconds
   | "unknown" // place in the list of unknown values
   | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown
 
