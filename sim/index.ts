@@ -52,6 +52,7 @@ export type { Span } from "./plan/money/span.ts";
 export { type FittedMotor, fitDatasheet } from "./plan/motorMap/fitMotor.ts";
 export type { MotorMap } from "./plan/motorMap/readMotorMap.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
+export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";

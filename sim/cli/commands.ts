@@ -11,6 +11,7 @@ import { measure } from "./commands/measure.ts";
 import { newJob } from "./commands/new.ts";
 import { packs } from "./commands/packs.ts";
 import { regen } from "./commands/regen.ts";
+import { settings } from "./commands/settings.ts";
 import { sheet } from "./commands/sheet.ts";
 import { torque } from "./commands/torque.ts";
 import { trace } from "./commands/trace.ts";
@@ -30,6 +31,7 @@ export const commands: readonly Command[] = [
   charge,
   costs,
   currents,
+  settings,
   weigh,
   coastdown,
   measure,

@@ -17,6 +17,7 @@ import { runCommand } from "../support/runCommand.ts";
 const sheets = {
   "Client sheet": { id: "client", pages: 2 },
   "Visit form, blank": { id: "visit", pages: 1 },
+  "Settings sheet": { id: "settings", pages: 2 },
   "Handover page": { id: "handover", pages: 1 },
   "Service card": { id: "service", pages: 1 },
 } as const;

@@ -13,6 +13,7 @@ import type { AnySection } from "./parts/section.ts";
 import promisedAndDriven from "./promisedAndDriven.ts";
 import regen from "./regen.ts";
 import roadLoad from "./roadLoad.ts";
+import settings from "./settings.ts";
 import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";
 import theJob from "./theJob.ts";
@@ -37,6 +38,7 @@ export const sections: readonly AnySection[] = [
   conditions,
   charging,
   currents,
+  settings,
   energyPerKm,
   operatingPoints,
   stateOfCharge,

@@ -49,6 +49,20 @@ export const sheetStyle = `
 .sheet ol.steps li { margin-top: 3px; }
 .sheet h2.part { font-size: 15px; margin-top: 12px; }
 .sheet h2.part + dl.facts { gap: 4px 8px; grid-template-columns: 92px minmax(0, 1fr); margin-top: 4px; }
+.sheet .page.is-flowing { height: auto; min-height: 935px; overflow: visible; }
+.sheet .cautions { font-size: 11px; line-height: 1.2; margin: 2px 0 0 16px; }
+.sheet .settings { font-size: 10.5px; line-height: 1.17; table-layout: fixed; }
+.sheet .settings thead { display: table-header-group; }
+.sheet .settings th:first-child { width: 20%; }
+.sheet .settings thead th:nth-child(2) { width: 52%; }
+.sheet .settings thead th:nth-child(3) { width: 12%; }
+.sheet .settings tr { break-inside: avoid; }
+.sheet .settings tbody > tr > * { padding: 1px 5px 1px 0; vertical-align: top; }
+.sheet .settings .is-group > * { border-bottom: 1px solid #111; font-size: 12px; font-weight: 700; padding-top: 5px; }
+.sheet .settings .is-group { break-after: avoid; }
+.sheet .settings tr > .box { border-left: 1px solid #bbb; }
+.sheet .settings .from { color: #333; font-style: italic; }
+.sheet .settings .beware { display: block; font-weight: 600; }
 @media screen { .sheet { box-shadow: 0 0 0 1px #999; padding: 36px 40px; width: 760px; max-width: 100%; } .sheet .page { height: auto; min-height: 945px; overflow: visible; } .sheet .page + .page { border-top: 1px dashed #999; margin-top: 36px; padding-top: 36px; } }
 @media screen and (max-width: 760px) { .sheet { padding: 16px; } .sheet .columns, .sheet .sign { grid-template-columns: minmax(0, 1fr); } .sheet table { display: block; overflow-x: auto; } .sheet .boxes { display: table; } }
 `;

@@ -7,23 +7,27 @@ import { inputError } from "../../../shared/problems.ts";
 import { clientSheet } from "../../../web/sheet/clientSheet.ts";
 import { handoverPage } from "../../../web/sheet/handoverPage.ts";
 import { serviceCard } from "../../../web/sheet/serviceCard.ts";
+import { settingsPaper } from "../../../web/sheet/settingsPaper.ts";
 import { sheetContent } from "../../../web/sheet/sheetContent.ts";
 import { sheetStyle } from "../../../web/sheet/sheetStyle.ts";
 import { visitForm } from "../../../web/sheet/visitForm.ts";
 import { answerFor } from "../../plan/answer/answer.ts";
 import { packsInQuestion, unknownsOfPacks } from "../../plan/answer/unknownsOfPacks.ts";
+import { chargePlan } from "../../plan/charging/chargePlan.ts";
+import { currentsPlan } from "../../plan/currents/currentsPlan.ts";
 import { driveJob } from "../../plan/drive/driveJob.ts";
+import { settingsSheet } from "../../plan/settings/settingsSheet.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import type { Command, CommandArguments } from "../command.ts";
 import { checkPlace, isSameFile, writeText } from "../files/files.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { roadToDrive } from "../roads/roadToDrive.ts";
 
-const papers = ["client", "visit", "handover", "service"] as const;
+const papers = ["client", "visit", "settings", "handover", "service"] as const;
 
 export const sheet: Command = {
   name: "sheet",
-  usage: "JOB --out FILE.html [--force] [--paper client|visit|handover|service] [--pack NAME]",
+  usage: "JOB --out FILE.html [--force] [--paper client|visit|settings|handover|service] [--pack NAME]",
   summary: "the client sheet, or another paper of the job, as one page to open anywhere and print",
   options: {
     out: { type: "string", value: "FILE.html", help: "where it goes; it needs no other file" },
@@ -65,6 +69,11 @@ function paperOf(
   const answer = answerFor(job, runs.candidates, unknowns);
   if (paper === "handover") return handoverPage(document, job, packIndex ?? answer.recommended ?? 0, job.units);
   const chosen = packIndex ?? answer.recommended;
+  if (paper === "settings") {
+    const index = chosen ?? 0;
+    const sheet = settingsSheet(job, index, currentsPlan(job, index, trace), chargePlan(job, runs.candidates));
+    return settingsPaper(document, { job, sheet, stop: answer.packs[index].stop?.sentence, units: job.units });
+  }
   const input = { job, runs, answer, profile: trace.profile, chosen, units: job.units, date: new Date() };
   return clientSheet(document, sheetContent(input), answer, job.units);
 }

@@ -4,7 +4,7 @@ import type { CurrentsPlan } from "./currentsPlan.ts";
 import { preChargeWords } from "./preChargeWords.ts";
 
 /** Above this a direct voltage is dangerous to touch: class B, strictly above. [ISO6469-3, 3], from memory. */
-const CLASS_B_V = 60;
+export const CLASS_B_V = 60;
 
 /** One thing to choose, where to begin, and on what that rests. */
 export interface StartingPoint {

@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
 import type { Job } from "../../../shared/job/job.ts";
-import type { Answer, DriveReport, Trace } from "../../../sim/index.ts";
+import type { Answer, ChargePlan, CurrentsPlan, DriveReport, Trace } from "../../../sim/index.ts";
 import { reloadView } from "../../look/reloadView.ts";
 import { keptPart } from "../../worker/keptPart.ts";
 import type { Graph, Reading } from "../graph/graph.ts";
@@ -10,6 +10,7 @@ import type { Graph, Reading } from "../graph/graph.ts";
 const papers = {
   client: "Client sheet",
   visit: "Visit form, blank",
+  settings: "Settings sheet",
   handover: "Handover page",
   service: "Service card",
   workings: "The workings",
@@ -143,12 +144,24 @@ function paperOf(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting
   const chosen = setting.chosen() ?? answer.recommended;
   if (paper === "handover")
     return () => sheets.inStyle(document, sheets.handoverPage(document, job, chosen ?? 0, units));
+  if (paper === "settings") return settingsOf(sheets, job, answer, setting);
   const { profile } = ready<Trace>(setting.graph, "road") ?? {};
   return () => {
     const date = setting.now?.() ?? new Date();
     const content = sheets.sheetContent({ job, runs, answer, profile, chosen, units, date });
     return sheets.inStyle(document, sheets.clientSheet(document, content, answer, units));
   };
+}
+
+/** The settings sheet, for the pack that the currents are of. */
+function settingsOf(sheets: Sheets, job: Job, answer: Answer, { graph }: PaperSetting): string | (() => HTMLElement) {
+  const currents = ready<CurrentsPlan>(graph, "currents");
+  const charging = ready<ChargePlan>(graph, "chargePlan");
+  const index = job.packs.findIndex(({ name }) => name === currents?.pack);
+  if (!currents || !charging || index < 0) return "The currents are still being calculated; the sheet follows.";
+  const sheet = sheets.settingsSheet(job, index, currents, charging);
+  const stop = answer.packs[index]?.stop?.sentence;
+  return () => sheets.inStyle(document, sheets.settingsPaper(document, { job, sheet, stop, units: job.units }));
 }
 
 function ready<T>(graph: Graph, name: string): T | undefined {

@@ -1,8 +1,10 @@
 import { sheetStyle } from "../../sheet/sheetStyle.ts";
 
+export { settingsSheet } from "../../../sim/index.ts";
 export { clientSheet } from "../../sheet/clientSheet.ts";
 export { handoverPage } from "../../sheet/handoverPage.ts";
 export { serviceCard } from "../../sheet/serviceCard.ts";
+export { settingsPaper } from "../../sheet/settingsPaper.ts";
 export { sheetContent } from "../../sheet/sheetContent.ts";
 export { visitForm } from "../../sheet/visitForm.ts";
 

@@ -145,7 +145,7 @@ describe("what sheet refuses", () => {
     const path = jobFile();
     const out = `${path}.html`;
     expect((await runCommand("sheet", path, "--out", out, "--paper", "poster")).err).toContain(
-      "client, visit, handover, service",
+      "client, visit, settings, handover, service",
     );
     expect((await runCommand("sheet", path, "--out", out, "--pack", "13kWh")).err).toContain("did you mean 13 kWh");
     expect(existsSync(out)).toBe(false);
