@@ -24,7 +24,7 @@ it("gives programs each value in words and as numbers with units, the currents i
 });
 
 it("says first where the pack may not be used at all, and names the packs there are", async () => {
-  const file = changedDemoFile({ "controller.max_V": 110 });
+  const file = changedDemoFile({ "controller.max_V": 110, "controller.rollBackAbove_V": 105 });
   const { code, out } = await runCommand("settings", file, "--pack", "13 kWh");
   expect(code).toBe(0);
   const whole = out.replace(/\s+/g, " ");
