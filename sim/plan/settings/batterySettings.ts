@@ -7,7 +7,8 @@ const WARN_HIGH_V = 0.05;
 const WARN_LOW_V = 0.2;
 const BALANCE_V = 0.1;
 const BALANCE_LFP_V = 0.15;
-const DELTA_mV = 10;
+const MV_PER_V = 1000;
+const DELTA_V = 0.01;
 const names: Readonly<Record<SettingsBasis["job"]["module"]["chemistry"], string>> = {
   nickel: "nickel (manganese, cobalt), lithium ion",
   ironPhosphate: "iron phosphate, lithium ion",
@@ -43,7 +44,7 @@ export function batterySettings({ job, pack, model, cells }: SettingsBasis): Set
     {
       key: "balance",
       name: "Balancing",
-      value: message`from ${volt(balance_V)}, down to ${DELTA_mV} mV between cells`,
+      value: message`from ${volt(balance_V)}, down to ${MV_PER_V * DELTA_V} mV between cells`,
       from: USUAL,
     },
     {
