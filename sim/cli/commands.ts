@@ -10,6 +10,7 @@ import { hills } from "./commands/hills.ts";
 import { measure } from "./commands/measure.ts";
 import { newJob } from "./commands/new.ts";
 import { packs } from "./commands/packs.ts";
+import { predicted } from "./commands/predicted.ts";
 import { regen } from "./commands/regen.ts";
 import { settings } from "./commands/settings.ts";
 import { sheet } from "./commands/sheet.ts";
@@ -32,6 +33,7 @@ export const commands: readonly Command[] = [
   costs,
   currents,
   settings,
+  predicted,
   weigh,
   coastdown,
   measure,

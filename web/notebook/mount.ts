@@ -142,6 +142,10 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     job: jobEditor.job,
     answer: () => (shown.value.late === "none" ? shown.value.answer : undefined),
     chosen: () => context.view.packIndex.value,
+    change: () =>
+      notebook.isShared || jobEditor.isLooking.value
+        ? undefined
+        : (what, how) => void jobEditor.change(what, ({ job, drafts }) => ({ job: how(job), drafts })),
     openWorkings: async () => {
       const filled = await fillBelow();
       await filled?.openAll();

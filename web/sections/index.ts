@@ -1,3 +1,4 @@
+import asPredicted from "./asPredicted.ts";
 import axleWeights from "./axleWeights.ts";
 import charging from "./charging.ts";
 import conditions from "./conditions.ts";
@@ -46,4 +47,5 @@ export const sections: readonly AnySection[] = [
   whatIsOpen,
   whichIsEnough,
   promisedAndDriven,
+  asPredicted,
 ];

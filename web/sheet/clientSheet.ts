@@ -45,7 +45,7 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
         }.`,
       ),
     tableOf(make, content.table.head, content.table.rows, "packs"),
-    make("p", "remark", content.tableRemark),
+    make("p", "remark", `${content.tableRemark} ${content.standing}`),
     make(
       "div",
       "columns",

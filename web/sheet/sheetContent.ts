@@ -17,6 +17,7 @@ import { chargeFact, placeWords } from "./chargeFacts.ts";
 import { gearFacts } from "./gearFacts.ts";
 import { type OriginGroups, originGroups } from "./originGroups.ts";
 import { roadFact } from "./roadFact.ts";
+import { standingOf } from "./standing.ts";
 
 /** What the sheet is made from. */
 export interface SheetInput {
@@ -50,6 +51,8 @@ export interface SheetContent {
     readonly rows: readonly { readonly cells: readonly string[]; readonly isChosen: boolean }[];
   };
   readonly tableRemark: string;
+  /** Whether its figures are those of a frozen prediction. */
+  readonly standing: string;
   readonly factsTitle: string;
   readonly facts: readonly (readonly [string, string | undefined])[];
   readonly origins: OriginGroups;
@@ -106,6 +109,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
       }),
     },
     tableRemark: `Charging: ${placeWords(charging.supplies[0], units)}. Weight: cells, boxes and bars.`,
+    standing: standingOf(job, runs, whole, units),
     factsTitle: pack ? `With ${pack.name}` : "This car",
     facts: [
       ["Road", roadFact(shortened(drivenRoad(job).title, 60), runs.trace, profile, units)],

@@ -1,6 +1,6 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import type { Job } from "../../../shared/job/job.ts";
+import { drivenRoad, type Job } from "../../../shared/job/job.ts";
 import type { Answer, ChargePlan, CurrentsPlan, DriveReport, Trace } from "../../../sim/index.ts";
 import { reloadView } from "../../look/reloadView.ts";
 import { keptPart } from "../../worker/keptPart.ts";
@@ -27,6 +27,8 @@ export interface PaperSetting {
   /** Opens all workings, so that they are drawn before they are printed; whether they could be. */
   readonly openWorkings: () => Promise<boolean>;
   readonly now?: () => Date;
+  /** Changes the job as a step that Undo takes back; absent where the page is only looked at. */
+  readonly change?: () => ((what: string, how: (job: Job) => Job) => void) | undefined;
 }
 
 type Sheets = typeof import("./sheets.ts");
@@ -61,7 +63,8 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
   effect(() => {
     page.dataset["paper"] = paper.value;
     render(
-      html`${choiceView(paper, isShown, print)}${missing.value === undefined ? nothing : reloadView(missing.value)}`,
+      html`${choiceView(paper, isShown, print)}${missing.value === undefined ? nothing : reloadView(missing.value)}
+        ${paper.value === "client" ? predictionOf(sheets.value, setting) : nothing}`,
       choice,
     );
   });
@@ -125,6 +128,15 @@ function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () =>
       }
       <button type="button" @click=${print}>Print it</button>
     </p>`;
+}
+
+/** What is frozen of the job, and the press that freezes it, once they are fetched. */
+function predictionOf(sheets: Sheets | undefined, { graph, job, answer, change, now }: PaperSetting) {
+  if (!sheets) return nothing;
+  const [found, runs] = [answer(), ready<DriveReport>(graph, "runs")];
+  const isOfJob = runs?.candidates.length === job.value.packs.length && runs.trace.id === drivenRoad(job.value).id;
+  const reports = found && runs && isOfJob ? { runs, answer: found } : undefined;
+  return sheets.predictionView({ job: job.value, reports, change: change?.(), now: now ?? (() => new Date()) });
 }
 
 /** How the paper is drawn, or a sentence that says why it cannot be yet. */

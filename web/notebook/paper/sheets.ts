@@ -7,6 +7,7 @@ export { serviceCard } from "../../sheet/serviceCard.ts";
 export { settingsPaper } from "../../sheet/settingsPaper.ts";
 export { sheetContent } from "../../sheet/sheetContent.ts";
 export { visitForm } from "../../sheet/visitForm.ts";
+export { predictionView } from "./predictionView.ts";
 
 /** A paper with its own look and margins beside it: they go with it when it goes. */
 export function inStyle(document: Document, paper: HTMLElement): HTMLElement {
