@@ -196,7 +196,14 @@ function packIn(job: Job, packIndex: number): number {
 /** The job with all that does not move the car set to nothing, so that a change there is none to the simulation. */
 function machineOf(job: Job): Job {
   const { longestDay_km: _day, longestDaysAYear: _times, engine: _engine, drivenRoad: _road, ...rest } = job;
-  const { pinned: _pinned, currency: _currency, costs: _costs, wiring: _wiring, conditions: _conditions, ...others } = rest;
+  const {
+    pinned: _pinned,
+    currency: _currency,
+    costs: _costs,
+    wiring: _wiring,
+    conditions: _conditions,
+    ...others
+  } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];
   const nothing = {
     predictions: [],
