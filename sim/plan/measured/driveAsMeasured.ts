@@ -22,6 +22,8 @@ export interface DrivenAsMeasured {
   readonly elevation_m: Float64Array;
   readonly grade_ratio: Float64Array;
   readonly soc_frac: Float64Array;
+  /** Of the pack. */
+  readonly pack_K: Float64Array;
   /** Which part a row belongs to. */
   readonly part: Uint16Array;
   readonly totals: readonly Totals[];
@@ -62,6 +64,7 @@ export function driveAsMeasured(
     elevation_m: column(),
     grade_ratio: column(),
     soc_frac: column(),
+    pack_K: column(),
     part: new Uint16Array(count),
   };
   const totals: Totals[] = [];
@@ -89,6 +92,7 @@ export function driveAsMeasured(
     put(out.elevation_m, channels.elevation_m);
     put(out.grade_ratio, channels.grade_ratio);
     put(out.soc_frac, channels.soc_frac);
+    put(out.pack_K, channels.pack_K);
     out.part.fill(s, at, at + rows);
     from_m += channels.distance_m[rows];
     at += rows;

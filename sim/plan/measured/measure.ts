@@ -95,7 +95,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
   checkDriven(first.distance_m[first.count - 1] ?? 0, log);
   const linedUp = lineUp(first, log, drive.offset_s);
   const zero = zeroOffset(first, log, linedUp, model.accessories_W);
-  const samples = packSamples(first, log, linedUp, zero.zero_A);
+  const samples = packSamples(first, log, linedUp, zero.zero_A, zero.off);
   const start_frac = startCharge_frac(model.pack, samples, log.soc_frac);
   const predicted = driveAsMeasured(model, parts, start_frac);
   const segments = segmentsOf(predicted);

@@ -45,7 +45,8 @@ export function packFromLog(
   const used_C = charge_C[samples.count - 1] ?? 0;
   const used_frac = used_C / pack.capacity_C;
   const resistance_ohm = resistanceOf(samples);
-  const capacity_Ah = used_frac >= LEAST_USED_frac ? capacityOf(pack, samples, charge_C, startSoc_frac) : undefined;
+  const capacity_Ah =
+    used_frac >= LEAST_USED_frac ? capacityOf(pack, samples, predicted, charge_C, startSoc_frac) : undefined;
   return {
     ...(resistance_ohm && { resistance_ohm }),
     predicted_ohm:
@@ -93,35 +94,37 @@ const VOLTAGE_frac = 0.004;
 /**
  * Capacity from how far the volts fall with the charge taken, sag by resistance put back:
  *
- *   U + I R = (1 + a + b s) OCV(s),  s = s0 - q / Q
+ *   U + k I R(s, T) = (1 + a + b s) OCV(s),  s = s0 - q / Q
  *
- * with s0, Q, R and, within what a curve may be off, a and b fitted by least squares to means of a minute.
+ * with s0, Q, k and, within what a curve may be off, a and b fitted by least squares to means of a minute. R is that of the job's cells, as
+ * charged and as warm as the predicted drive has them: a pack that warms up sags less and less, which would pass for capacity.
  */
 function capacityOf(
   pack: PackModel,
   samples: PackSamples,
+  predicted: DrivenAsMeasured,
   charge_C: Float64Array,
   startSoc_frac: number,
 ): Band | undefined {
-  const means = minuteMeans(samples, charge_C);
+  const means = minuteMeans(samples, sagOf_V(pack, samples, predicted), charge_C);
   const rows = means.length;
   if (rows < 8) return undefined;
   const nominal_V = lookUp(pack.openCircuit_V, 0.5);
   const sigma_V = VOLTAGE_frac * nominal_V;
-  const start = [startSoc_frac, 1, lookUp(pack.resistance_ohm, 0.5) + pack.leads_ohm, 0, 0];
+  const start = [startSoc_frac, 1, 1, 0, 0];
   const priors = [0, 0, 0, CURVE_frac, SLOPE_frac];
   const fit = leastSquares({
     start,
-    sizes: [0.1, 0.1, start[2], CURVE_frac, SLOPE_frac],
+    sizes: [0.1, 0.1, 0.3, CURVE_frac, SLOPE_frac],
     low: [0.02, 0.3, 0, -0.05, -0.05],
-    high: [1.1, 2, 20 * start[2], 0.05, 0.05],
+    high: [1.1, 2, 20, 0.05, 0.05],
     count: rows + 2,
     tolerance_ratio: 1e-8,
     residuals: (p, into) => {
-      means.forEach(({ voltage_V, current_A, used_C }, i) => {
+      means.forEach(({ voltage_V, sag_V, used_C }, i) => {
         const soc_frac = p[0] - used_C / (p[1] * pack.capacity_C);
         const curve_V = lookUp(pack.openCircuit_V, soc_frac) * (1 + p[3] + p[4] * (soc_frac - 0.5));
-        into[i] = (voltage_V + p[2] * current_A - curve_V) / sigma_V;
+        into[i] = (voltage_V + p[2] * sag_V - curve_V) / sigma_V;
       });
       into[rows] = p[3] / priors[3];
       into[rows + 1] = p[4] / priors[4];
@@ -138,21 +141,32 @@ function capacityOf(
   return { value: at(fit.parameters[1]), low: at(fit.parameters[1] - half), high: at(fit.parameters[1] + half) };
 }
 
-function minuteMeans({ count, time_s, voltage_V, current_A }: PackSamples, charge_C: Float64Array) {
-  const bins = new Map<number, { n: number; voltage_V: number; current_A: number; used_C: number }>();
+/** What the measured current would cost in the job's cells, sample by sample. */
+function sagOf_V(pack: PackModel, samples: PackSamples, predicted: DrivenAsMeasured): Float64Array {
+  return samples.current_A.map((current_A, k) => {
+    const row = samples.row[k];
+    const cells_ohm =
+      lookUp(pack.resistance_ohm, predicted.soc_frac[row]) * lookUp(pack.resistance_ratio, predicted.pack_K[row]);
+    const charging_ratio = current_A < 0 ? pack.charging_ratio : 1;
+    return current_A * (charging_ratio * cells_ohm + pack.leads_ohm);
+  });
+}
+
+function minuteMeans({ count, time_s, voltage_V }: PackSamples, sags_V: Float64Array, charge_C: Float64Array) {
+  const bins = new Map<number, { n: number; voltage_V: number; sag_V: number; used_C: number }>();
   for (let k = 0; k < count; k++) {
     const minute = Math.floor((time_s[k] - time_s[0]) / TOGETHER_s);
-    const bin = bins.get(minute) ?? { n: 0, voltage_V: 0, current_A: 0, used_C: 0 };
+    const bin = bins.get(minute) ?? { n: 0, voltage_V: 0, sag_V: 0, used_C: 0 };
     bins.set(minute, {
       n: bin.n + 1,
       voltage_V: bin.voltage_V + voltage_V[k],
-      current_A: bin.current_A + current_A[k],
+      sag_V: bin.sag_V + sags_V[k],
       used_C: bin.used_C + charge_C[k],
     });
   }
   return [...bins.values()].map(({ n, ...sums }) => ({
     voltage_V: sums.voltage_V / n,
-    current_A: sums.current_A / n,
+    sag_V: sums.sag_V / n,
     used_C: sums.used_C / n,
   }));
 }

@@ -33,6 +33,7 @@ export function packSamples(
   log: PackLog,
   { offset_s, sign }: LinedUp,
   zero_A: number,
+  leftOut: readonly { readonly from_s: number; readonly to_s: number }[] = [],
 ): PackSamples {
   const binned = binnedToSeconds(log, offset_s, sign, zero_A);
   const steps = binned.time_s
@@ -48,6 +49,7 @@ export function packSamples(
     const part_frac = (at_s - time_s[row]) / (time_s[row + 1] - time_s[row]);
     // Half a second before the first row's middle is still of the drive.
     if (part_frac < -0.5 || part_frac > 1.5 || part[row] !== part[row + 1]) return;
+    if (leftOut.some(({ from_s, to_s }) => at_s >= from_s && at_s <= to_s)) return;
     const before_s = k > 0 ? at_s - binned.time_s[k - 1] : interval_s;
     const after_s = k < binned.time_s.length - 1 ? binned.time_s[k + 1] - at_s : interval_s;
     const of = (step_s: number) => (step_s > GAP_ratio * interval_s ? 0.5 * interval_s : 0.5 * step_s);
