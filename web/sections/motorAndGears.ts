@@ -10,6 +10,7 @@ import { shiftingChoice } from "../forms/motor/shiftingChoice.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
 import { gearTable } from "./parts/gearTable.ts";
 import { defineSection } from "./parts/section.ts";
+import { stateTable } from "./parts/stateTable.ts";
 import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
 
 /** How fast does the motor turn in each gear? */
@@ -60,8 +61,13 @@ export default defineSection({
     const fastest = rows.filter(({ isUsed }) => isUsed).toSorted((a, b) => b.top_kmh - a.top_kmh)[0];
     return {
       gearTable: gearTable(gearbox, job.requirement.startHill_ratio !== undefined, units),
+      states: gearbox.driveStates.length > 0 ? [stateTable(gearbox, units)] : [],
       others: gearbox.gearAdvice.others.map(({ gear, why }) => [gear, `${messageIn(why, units)}.`]),
-      advice: [gearbox.gearAdvice.head, ...(gearbox.changing?.words ? [gearbox.changing.words] : [])]
+      advice: [
+        gearbox.gearAdvice.head,
+        ...(gearbox.changing?.words ? [gearbox.changing.words] : []),
+        ...(gearbox.hubWords ? [gearbox.hubWords] : []),
+      ]
         .map((each) => messageIn(each, units))
         .join(" "),
       rows,
@@ -80,7 +86,7 @@ export default defineSection({
       })),
     };
   },
-  plot: ({ gearTable: table, others, rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
+  plot: ({ gearTable: table, others, states, rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
     table,
     ...(others.length === 0
       ? []
@@ -91,6 +97,7 @@ export default defineSection({
             rows: others,
           },
         ]),
+    ...states,
     {
       caption:
         "Which gears serve this road? Road speeds of each gear up to the motor's top speed, those in use in colour",

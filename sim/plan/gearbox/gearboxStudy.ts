@@ -2,6 +2,7 @@ import type { Job } from "../../../shared/job/job.ts";
 import type { Message } from "../../../shared/quantity/message.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { type Changing, changing, changingWords } from "../gears/changing.ts";
+import { type DriveState, fourWheelDrive, hubWords } from "../gears/fourWheelDrive.ts";
 import { demandOf, type GearDemand, type GearRow, gearTable } from "../gears/gearTable.ts";
 import { type GearAdvice, recommendGear } from "../gears/recommendGear.ts";
 import { type AskedHill, hillAsked } from "../hills/hillAsked.ts";
@@ -23,6 +24,9 @@ export interface GearboxStudy {
   readonly gearAdvice: GearAdvice;
   /** Changing as the job sets it, and against the gear recommended; absent where the car is left in one gear. */
   readonly changing?: Changing & { readonly words?: Message };
+  /** How levers and hubs may stand; empty without a part-time transfer box. */
+  readonly driveStates: readonly DriveState[];
+  readonly hubWords?: Message;
   readonly caps: readonly TorqueRow[];
   readonly recommendedCap?: RecommendedLimit;
   readonly capWords: readonly Message[];
@@ -44,6 +48,8 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
   const gearAdvice = recommendGear(gears, demand);
   const changed = changing(job, packIndex, trace);
   const changedWords = changed && changingWords(changed, gearAdvice.recommended);
+  const driveStates = fourWheelDrive(job, packIndex, trace);
+  const hubs = hubWords(driveStates);
   const recommendedCap = recommendLimit(job);
   const caps = torqueSweep(job, packIndex, trace, usualCaps_Nm(job), demand.hill_ratio);
   const verdict = asked && judgeHill(job, packIndex, asked);
@@ -55,6 +61,8 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
     gears,
     gearAdvice,
     ...(changed && { changing: { ...changed, ...(changedWords && { words: changedWords }) } }),
+    driveStates,
+    ...(hubs && { hubWords: hubs }),
     caps,
     ...(recommendedCap && { recommendedCap }),
     capWords: torqueAdvice(job, caps, recommendedCap),
