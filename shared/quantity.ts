@@ -9,6 +9,7 @@ import { readGradient } from "./quantity/reading/readGradient.ts";
 import type { QuantityOptions, QuantityReading } from "./quantity/reading/reading.ts";
 import { readNumber } from "./quantity/reading/readNumber.ts";
 import { readPlain } from "./quantity/reading/readPlain.ts";
+import { readRate } from "./quantity/reading/readRate.ts";
 import { readRatio } from "./quantity/reading/readRatio.ts";
 import { readSum } from "./quantity/reading/readSum.ts";
 import { readWheel } from "./quantity/reading/readWheel.ts";
@@ -62,6 +63,8 @@ function readOne(written: Written): QuantityReading {
       return readWheel(written);
     case "fraction":
       return readFraction(written);
+    case "rate":
+      return readRate(written);
     case "fuelUse":
       return readFuelUse(written);
     case "count":

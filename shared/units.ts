@@ -54,6 +54,8 @@ export const unitSuffixes: readonly string[] = [
   ..."mm2 Npkmh Npkmh2 VpC l kJpK WhpK kWhpkm Whpkg kgpkWh Jpm perK Nps ms us ns days years MB kB px percent".split(
     " ",
   ),
+  // in the job's currency, where a column or a key needs to say so
+  "money",
   // pure numbers
   ..."frac ratio coeff".split(" "),
 ];

@@ -1,4 +1,6 @@
 const NO_BREAK = "\u00a0";
+/** Between thousands, as figures have it. */
+const THIN = "\u202f";
 /** Most that an amount is rounded to: 12 345 is 12 300. */
 const DIGITS = 3;
 
@@ -41,10 +43,12 @@ function stepOf(amount: number, digits: number): number {
 
 function inSteps(amount: number, step: number): string {
   const count = Math.round(amount / step);
-  const text = (count * step + 0).toFixed(step >= 1 || count === 0 ? 0 : 2);
-  const [whole = "", part] = text.split(".");
-  const apart = whole.replace("-", "").length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, NO_BREAK) : whole;
-  return part === undefined || part === "00" ? apart : `${apart}.${part}`;
+  // A whole number where it is one: 12, and 12.5 or 1.25 where it is not.
+  const amountInSteps = count * step + 0;
+  const isWhole = Math.abs(amountInSteps - Math.round(amountInSteps)) < step / 2;
+  const [whole = "", part] = amountInSteps.toFixed(isWhole ? 0 : Math.round(-Math.log10(step))).split(".");
+  const apart = whole.replace("-", "").length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, THIN) : whole;
+  return part === undefined ? apart : `${apart}.${part}`;
 }
 
 function withCurrency(amount: string, currency: string): string {

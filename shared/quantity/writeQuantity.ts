@@ -48,7 +48,7 @@ export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabi
   if (!Number.isFinite(value)) return "-";
   if (kind === "count" || kind === "money") return formatNumber(value, 12);
   if (kind === "gradient" && units === "british") return writeOneIn(value, digits);
-  if (kind === "gradient" || kind === "fraction") return `${formatNumber(100 * value, digits)} %`;
+  if (kind === "gradient" || kind === "fraction" || kind === "rate") return `${formatNumber(100 * value, digits)} %`;
   if (kind === "gearRatio" || kind === "finalDrive" || kind === "coefficient") return formatNumber(value, digits);
   const { number, unit } = inUnits(kind, value, units);
   return Number.isFinite(number) ? `${formatNumber(number, digits)} ${unit}` : "-";

@@ -107,6 +107,7 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: runTime,
   },
   "web/forms/pack": { rooms: ["shared", "web/editing", "web/fields", "web/forms/parts"], packages: runTime },
+  "web/forms/costs": { rooms: ["shared", "web/editing", "web/fields"], packages: runTime },
   "web/forms/road": { rooms: [...core, "web/editing", "web/fields", "web/log", "web/worker"], packages: runTime },
   "web/forms/charts": { rooms: ["shared", "web/fields", ...chartParts("axes")], packages: runTime },
   "web/sections/parts": {

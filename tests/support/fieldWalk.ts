@@ -146,7 +146,8 @@ export async function walkField({ id, texts, traces, hasFindings }: FieldToWalk)
       if (words.length > 700) note(`is refused with ${words.length} letters`);
     } else {
       if (needsAnswer(field.value) && words === "") note("is neither refused nor said how it was understood");
-      const isBelowNothing = text.startsWith("-") && !/temperature|_degC|Wind|altitude|place_mm/.test(id);
+      const mayBeBelow = /temperature|_degC|Wind|altitude|place_mm|insuranceMore|Drift/;
+      const isBelowNothing = text.startsWith("-") && !mayBeBelow.test(id);
       if ((isBelowNothing || /^(letters|<img|=1|NaN|Infinity|1e99|🚗|a paragraph)/.test(text)) && !isWords)
         note("is taken");
     }

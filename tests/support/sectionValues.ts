@@ -2,6 +2,7 @@ import type { Job } from "../../shared/job/job.ts";
 import {
   answerFor,
   chargePlan,
+  costPlan,
   driveJob,
   motorSurface,
   packsInQuestion,
@@ -25,6 +26,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
   );
   const inQuestion = packsInQuestion(job, runs.candidates);
   const packUnknowns = unknownsOfPacks(job, inQuestion, road);
+  const charging = chargePlan({ ...job, units: changes.units ?? job.units }, runs.candidates);
   return {
     job,
     machine: job,
@@ -36,7 +38,8 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     judged: runs.candidates,
     inConditions: { today: runs.candidates, drives: [] },
     enough: runs.enough,
-    chargePlan: chargePlan({ ...job, units: changes.units ?? job.units }, runs.candidates),
+    chargePlan: charging,
+    costPlan: costPlan(job, runs.candidates, charging),
     along: "time",
     packIndex,
     answerIndex: packIndex,

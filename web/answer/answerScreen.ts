@@ -72,7 +72,7 @@ export function fillAnswer(
     render(answer ? settleView(answer, chosen.value, view.units.value) : nothing, part("settle"));
   });
   effect(() => {
-    const { answer, charging } = shown.value;
+    const { answer, charging, costs } = shown.value;
     if (!answer) {
       render(nothing, part("table"));
       return;
@@ -80,7 +80,7 @@ export function fillAnswer(
     const { length } = answer.packs;
     const all = answer.packs.map((_, i) => i);
     const shownRows = isAll.value ? all : rows.value;
-    const table = answerTable(answer, shownRows, view.units.value, jobEditor.job.value.pinned, charging);
+    const table = answerTable(answer, shownRows, view.units.value, jobEditor.job.value.pinned, charging, costs);
     const fold = () => {
       isAll.value = !isAll.value;
     };

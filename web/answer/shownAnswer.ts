@@ -3,6 +3,7 @@ import {
   type Answer,
   answerFor,
   type ChargePlan,
+  type CostPlan,
   type DriveReport,
   type InConditions,
   scaledConditions,
@@ -25,6 +26,8 @@ export interface ShownAnswer {
   readonly late: "all" | "bands" | "none";
   /** How long its packs take to charge, where that is calculated. */
   readonly charging?: ChargePlan;
+  /** What its packs cost, where the job has prices. */
+  readonly costs?: CostPlan;
   /** Why there is none, in a sentence, and whether asking again may help. */
   readonly failure?: { readonly words: string; readonly isEmpty: boolean };
 }
@@ -39,6 +42,7 @@ export function shownAnswer(
   conditions: Standing<InConditions>,
   unknowns: Standing<readonly (readonly Unknown[])[]>,
   plan: Standing<ChargePlan> = { state: "waiting" },
+  money: Standing<CostPlan | undefined> = { state: "waiting" },
 ): ShownAnswer {
   for (const each of [use, runs, conditions, unknowns]) {
     if (each.state !== "failed") continue;
@@ -47,7 +51,10 @@ export function shownAnswer(
   if (use.state !== "ready" || runs.state !== "ready" || conditions.state !== "ready") return { late: "all" };
   const { drives, today } = conditions.value;
   const candidates = scaledConditions(drives, today, runs.value.candidates);
-  const charging = plan.state === "ready" ? { charging: plan.value } : {};
+  const charging = {
+    ...(plan.state === "ready" && { charging: plan.value }),
+    ...(money.state === "ready" && money.value && { costs: money.value }),
+  };
   if (unknowns.state !== "ready")
     return { answer: answerFor(use.value, candidates, undefined), ...charging, late: "bands" };
   const isOld = unknowns.isLate || runs.isLate || conditions.isLate;

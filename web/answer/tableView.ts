@@ -4,7 +4,7 @@ import type { AnswerTable } from "./answerTable.ts";
 
 /** The packs side by side; the chosen one is marked, and the name of each chooses it. `more` stands at the head. */
 export function tableView(
-  { rows, hasPinned, refillAt }: AnswerTable,
+  { rows, hasPinned, refillAt, pricesIn }: AnswerTable,
   chosen: number | undefined,
   units: UnitHabit,
   choose: (index: number) => void,
@@ -21,6 +21,11 @@ export function tableView(
         <th rowspan="2" scope="col" class="refill" title=${refillAt ? `The usual day put back at ${refillAt.place}` : nothing}>
           Refill${refillAt ? html`<br /><span class="at">at ${refillAt.power}</span>` : nothing}
         </th>
+        ${
+          pricesIn === undefined
+            ? nothing
+            : html`<th rowspan="2" scope="col" class="price">Price${pricesIn === "" ? nothing : html`<br /><span class="at">${pricesIn}</span>`}</th>`
+        }
         <th rowspan="2" scope="col" class="is-text">Verdict</th>
       </tr>
       <tr>
@@ -32,7 +37,7 @@ export function tableView(
     </thead>
     <tbody>
       ${rows.map(
-        ({ index, name, weight, left, pinned, refill, verdict, stop }) =>
+        ({ index, name, weight, left, pinned, refill, price, verdict, stop }) =>
           html`<tr class=${index === chosen ? "is-chosen" : ""} aria-current=${index === chosen ? "true" : nothing}>
             <th scope="row" class="is-text">
               <button type="button" title="Show this pack" @click=${() => choose(index)}>${name}</button>
@@ -44,6 +49,7 @@ export function tableView(
                 : html`<td class="is-text is-stop" colspan=${hasPinned ? 5 : 4}>${stop}</td>`
             }
             ${stop === undefined ? html`<td class="refill">${refill}</td>` : nothing}
+            ${pricesIn === undefined ? nothing : html`<td class="price">${price}</td>`}
             <td class="is-text ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
           </tr>`,
       )}

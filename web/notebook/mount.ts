@@ -70,6 +70,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
       standing("inConditions"),
       standing("packUnknowns"),
       standing("chargePlan"),
+      standing("costPlan"),
     ),
   );
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context, graph.retry);

@@ -5,6 +5,7 @@ import conditions from "./conditions.ts";
 import currents from "./currents.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
+import money from "./money.ts";
 import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
 import operatingPoints from "./operatingPoints.ts";
@@ -48,4 +49,5 @@ export const sections: readonly AnySection[] = [
   whichIsEnough,
   promisedAndDriven,
   asPredicted,
+  money,
 ];

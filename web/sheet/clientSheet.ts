@@ -7,7 +7,9 @@ import { labelLine } from "./originGroups.ts";
 import type { SheetContent } from "./sheetContent.ts";
 
 const PICTURE_px = 680;
-const ROW_px = 50;
+const ROW_px = 48;
+/** Columns that the table of packs has room for with their usual space between. */
+const MOST_WIDE = 8;
 /** Words of use beyond this many letters go on in full on the second page. */
 const LONG_USE = 180;
 
@@ -44,7 +46,12 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
           (answer.longestDay_km ?? 0) > answer.day_km ? ", a ringed dot the longest day" : ""
         }.`,
       ),
-    tableOf(make, content.table.head, content.table.rows, "packs"),
+    tableOf(
+      make,
+      content.table.head,
+      content.table.rows,
+      content.table.head.length > MOST_WIDE ? "packs is-tight" : "packs",
+    ),
     make("p", "remark", `${content.tableRemark} ${content.standing}`),
     make(
       "div",

@@ -1,11 +1,14 @@
 import { drivenRoad, type Job } from "../../shared/job/job.ts";
 import { messageIn } from "../../shared/quantity/message.ts";
+import { moneyBetween } from "../../shared/quantity/money.ts";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import {
   type Answer,
   answerWords,
+  type CostPlan,
   chargePlan,
+  costPlan,
   type DriveReport,
   type Profile,
   settlementWords,
@@ -67,8 +70,10 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
   const index = chosen ?? answer.recommended;
   const words = answerWords(answer, index);
   const rows = rowsShown(answer, index);
-  const table = answerTable(answer, rows, units);
   const charging = chargePlan({ ...job, units }, runs.candidates);
+  const costs = costPlan(job, runs.candidates, charging);
+  const table = answerTable(answer, rows, units, undefined, charging, costs);
+  const { pricesIn } = table;
   const pack = index === undefined ? undefined : answer.packs[index];
   const run = index === undefined ? undefined : runs.candidates[index];
   const unit = units === "metric" ? "km" : "miles";
@@ -95,6 +100,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
         "ten years, winter",
         "Usual day",
         "Empty to full",
+        ...(pricesIn === undefined ? [] : [pricesIn === "" ? "Price" : `Price, ${shortened(pricesIn, 10)}`]),
         "Verdict",
       ],
       rows: table.rows.map((row) => {
@@ -103,7 +109,15 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
         const hours = (figures: { readonly time_h: number } | undefined) =>
           figures ? quarterHours(figures.time_h) : at?.stop ? "stop" : "–";
         return {
-          cells: [row.name, row.weight, ...row.left, hours(at?.usualDay), hours(at?.emptyToFull), row.verdict],
+          cells: [
+            row.name,
+            row.weight,
+            ...row.left,
+            hours(at?.usualDay),
+            hours(at?.emptyToFull),
+            ...(pricesIn === undefined ? [] : [row.price]),
+            row.verdict,
+          ],
           isChosen: row.index === index,
         };
       }),
@@ -120,6 +134,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
         run &&
           `${mass(run.testMass_kg)} as driven${gross_kg === undefined ? "; plated weight not known" : `; plated ${mass(gross_kg)}`}`,
       ],
+      ["Price", priceFact(costs)],
       [
         "Conditions",
         `${mass(job.vehicle.load_kg)} of people and luggage; ${winterWords(job, units)}; ten years as ${Math.round(100 * job.allowance.aged_frac)} % of the capacity`,
@@ -134,6 +149,14 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
             .map((each) => messageIn(each, units))
             .join(" "),
   };
+}
+
+/** What the prices are, and what the client would pay without the conversion. */
+function priceFact(costs: CostPlan | undefined): string | undefined {
+  if (!costs?.packs.some(({ quote }) => quote.total)) return undefined;
+  const { against, currency } = costs;
+  const other = against.isAsItIs ? "" : `; ${shortened(against.name, 30)} ${moneyBetween(against.price, currency)}`;
+  return `contingency in its high end${other}`;
 }
 
 const NAME_LETTERS = 14;

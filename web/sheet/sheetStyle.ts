@@ -32,12 +32,14 @@ export const sheetStyle = `
 .sheet .is-text { text-align: left; }
 .sheet .packs tbody > tr > * { max-width: 9em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .sheet tr > .is-number { text-align: right; padding-right: 14px; white-space: normal; }
+.sheet .is-tight tr > .is-number { padding-right: 9px; }
+.sheet .is-tight thead th { overflow-wrap: normal; padding-right: 9px; }
 .sheet tr.is-chosen > * { border-bottom: 2px solid #111; border-top: 2px solid #111; font-weight: 700; }
 .sheet .columns { display: grid; font-size: 11.5px; gap: 0 24px; grid-template-columns: 1fr 1fr; line-height: 1.25; margin-top: 4px; }
 .sheet .columns h2 { border-top: 1px solid #111; font-size: 13px; margin-top: 4px; padding-top: 2px; }
 .sheet .facts { display: grid; gap: 1px 8px; grid-template-columns: 76px minmax(0, 1fr); }
 .sheet .facts dt { font-weight: 700; }
-.sheet .sign { display: grid; gap: 28px; grid-template-columns: 1fr 1fr; margin-top: auto; padding-top: 20px; }
+.sheet .sign { display: grid; gap: 28px; grid-template-columns: 1fr 1fr; margin-top: auto; padding-top: 14px; }
 .sheet .sign p { border-top: 1px solid #111; font-size: 12px; padding-top: 2px; }
 .sheet .foot { border-top: 3px double #111; font-size: 11.5px; padding-top: 4px; }
 .sheet .boxes { table-layout: fixed; }

@@ -7,21 +7,21 @@ const MOST = 100_000_000;
 /** The most that work on one car may take. */
 const MOST_h = 5000;
 
-/** An amount of money as far as it is known, in the job's currency. */
+/** An amount of money as far as it is known, in the job's currency; one figure where nothing higher is given. */
 export const Amount = z
-  .strictObject({ low: between(0, MOST), high: between(0, MOST) })
+  .strictObject({ low: between(0, MOST), high: between(0, MOST).optional() })
   .check(across(["low", "high"], ({ low, high }, fault) => refuseFall("high", low, high, "low", fault)));
 export type Amount = z.infer<typeof Amount>;
 
 const WorkingHours = z
-  .strictObject({ low_h: between(0, MOST_h), high_h: between(0, MOST_h) })
+  .strictObject({ low_h: between(0, MOST_h), high_h: between(0, MOST_h).optional() })
   .check(
     across(["low_h", "high_h"], ({ low_h, high_h }, fault) => refuseFall("high_h", low_h, high_h, "low_h", fault)),
   );
 
 /** By how much a price changes from one year to the next, as a band. */
 const Drift = z
-  .strictObject({ low_frac: between(-0.2, 0.3), high_frac: between(-0.2, 0.3) })
+  .strictObject({ low_frac: between(-0.2, 0.3), high_frac: between(-0.2, 0.3).optional() })
   .check(
     across(["low_frac", "high_frac"], ({ low_frac, high_frac }, fault) =>
       refuseFall("high_frac", low_frac, high_frac, "low_frac", fault),
@@ -58,7 +58,8 @@ export type Alternative = z.infer<typeof Alternative>;
 const Running = z.strictObject({
   fuel: z.enum(["petrol", "diesel"]),
   use_l100km: between(0.5, 100),
-  price_perl: between(0, 100_000),
+  /** Not known where left out: nothing is then said of running costs. */
+  price_perl: between(0, 100_000).optional(),
   now: Upkeep,
   converted: Upkeep,
   /** More insurance a year once it is converted; less where negative. */
@@ -74,8 +75,8 @@ const Running = z.strictObject({
   years: z.int().min(1).max(40).default(10),
   /** Rate a year at which later money counts less; not discounted where left out. */
   discount_frac: between(0, 0.5).optional(),
-  fuelDrift: Drift.default({ low_frac: 0, high_frac: 0 }),
-  electricityDrift: Drift.default({ low_frac: 0, high_frac: 0 }),
+  fuelDrift: Drift.default({ low_frac: 0 }),
+  electricityDrift: Drift.default({ low_frac: 0 }),
   /** Carbon dioxide of a kilowatt-hour from the wall, in grams; no carbon is worked out for the converted car where left out. */
   grid_gpkWh: between(0, 3000).optional(),
 });
@@ -109,9 +110,9 @@ export type Costs = z.infer<typeof Costs>;
 function refuseFall(
   key: string,
   low: number,
-  high: number,
+  high: number | undefined,
   than: string,
   fault: (path: readonly string[], message: string) => void,
 ): void {
-  if (high < low) fault([key], `found ${high}, ${than} (${low}) or more wanted`);
+  if (high !== undefined && high < low) fault([key], `found ${high}, ${than} (${low}) or more wanted`);
 }

@@ -13,6 +13,8 @@ export const moneyKinds = {
       ...{ "/gallon": 1 / L_PER_GALLON_IMPERIAL, "/galus": 1 / L_PER_GALLON_US, "/usgal": 1 / L_PER_GALLON_US },
     },
   },
+  /** From one year to the next, as a share of the year before. */
+  rate: { ...kind("a rate a year", "frac", "%", -0.5, 1, [-0.05, 0.2], ["%"]), units: {} },
   gridCarbon: {
     ...kind("carbon dioxide of a kWh", "gpkWh", "g/kWh", 0, 3000, [5, 1200], ["g/kWh", "kg/kWh"]),
     units: { "g/kwh": 1, "kg/kwh": 1000 },

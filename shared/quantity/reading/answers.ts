@@ -66,7 +66,7 @@ export function answer(written: Written, value: number, aside: Aside = {}): Quan
 function isPlainly({ kind, text, options }: Written, value: number, shown: string): boolean {
   if (text === shown) return true;
   if (!/^[+-]?\d+(\.\d+)?$/.test(text)) return false;
-  if (kind === "fraction" || kind === "gradient") return `${text} %` === shown;
+  if (kind === "fraction" || kind === "gradient" || kind === "rate") return `${text} %` === shown;
   const rule = kindInfo(kind).units[tidyUnit(options.bareUnit ?? "")] ?? 1;
   return Math.abs(applyUnit(rule, Number(text)) - value) <= 1e-12 * Math.abs(value);
 }
@@ -126,7 +126,7 @@ export function showValue(kind: QuantityKind, value: number, digits = 3, units: 
     return `${formatNumber(number, CONVERTED_DIGITS)} ${unit}`;
   }
   const { unit } = kindInfo(kind);
-  if (kind === "fraction" || kind === "gradient") return `${formatNumber(100 * value, digits)} %`;
+  if (kind === "fraction" || kind === "gradient" || kind === "rate") return `${formatNumber(100 * value, digits)} %`;
   if (kind === "gearRatio" || kind === "finalDrive" || unit === "") return formatNumber(value, digits);
   return `${formatNumber(value, digits)} ${unit}`;
 }

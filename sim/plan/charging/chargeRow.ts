@@ -106,7 +106,7 @@ export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Ca
 }
 
 /** Energy of a winter's kilometre over today's: as driven, or by the allowance. */
-function winterEnergy_ratio({ allowance }: RowJob, candidate: Candidate): number {
+export function winterEnergy_ratio({ allowance }: Pick<Job, "allowance">, candidate: Candidate): number {
   const winter_J = candidate.conditions?.winter?.perMetre_J;
   const today_J = perMetre_J(candidate);
   return winter_J !== undefined && today_J !== undefined ? winter_J / today_J : allowance.winter_ratio;

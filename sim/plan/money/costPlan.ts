@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Running } from "../../../shared/job/schema/costs.ts";
+import type { Alternative, Running } from "../../../shared/job/schema/costs.ts";
 import { type Message, message } from "../../../shared/quantity/message.ts";
 import type { ChargePlan } from "../charging/chargePlan.ts";
 import type { Candidate } from "../driveReport.ts";
@@ -80,7 +80,7 @@ export function costPlan(
   const { costs } = job;
   const quotes = quotesOf(
     job,
-    candidates.map(({ pack }) => pack),
+    candidates.slice(0, charging.rows.length).map(({ pack }) => pack),
   );
   if (!costs || !quotes) return undefined;
   const { running } = costs;
@@ -117,9 +117,18 @@ function waysOf(job: CostJob): readonly NamedWay[] {
   const asItIs = { name: "leaving it as it is", price: NOTHING, isNeededAnyway: false, isAsItIs: true };
   const typed = alternatives.map(({ name, price, isNeededAnyway, running: own }) => ({
     ...{ name, isNeededAnyway, isAsItIs: false, price: spanOf(price) },
-    ...(running && { running: runningNow(running, job, own) }),
+    ...runningOf(running, job, own),
   }));
-  return [{ ...asItIs, ...(running && { running: runningNow(running, job) }) }, ...typed];
+  return [{ ...asItIs, ...runningOf(running, job) }, ...typed];
+}
+
+function runningOf(
+  running: Running | undefined,
+  job: CostJob,
+  own?: Alternative["running"],
+): Pick<NamedWay, "running"> {
+  const costs = running && runningNow(running, job, own);
+  return costs ? { running: costs } : {};
 }
 
 function alternativeCosts(way: NamedWay, running: Running | undefined): AlternativeCosts {
@@ -153,6 +162,7 @@ function packCosts({ job, quote, candidate, rows, way, against }: PackInput): Pa
   const missing = [
     ...quote.missing,
     ...(running ? withoutPrice(quote.pack, rows[0], usual) : [message`Fuel and running costs are not entered.`]),
+    ...(running && running.price_perl === undefined ? [message`The price of fuel is not entered.`] : []),
   ];
   const grid_gpkWh = running?.grid_gpkWh;
   const base = {

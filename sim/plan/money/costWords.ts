@@ -19,7 +19,7 @@ export function costSentences(plan: CostPlan, pack: PackCosts): readonly Message
 
 /** What people pay for besides money: words, no number. */
 export const BESIDES: Message = [
-  "Quiet, no smoke and access to towns that keep old engines out are worth what they are worth to the client: they are not in these figures.",
+  "Quiet, no smoke and access to towns that keep old engines out are not in these figures.",
 ];
 
 function priceSentence({ currency, against }: CostPlan, { quote, extra }: PackCosts, total: Span): Message {
@@ -95,7 +95,9 @@ function turned({ low, high }: Span): { low: number; high: number } {
 export function costNotes({ running, against }: CostPlan): readonly Message[] {
   if (!running) return [];
   const { years, discount_frac, fuelDrift, electricityDrift } = running;
-  const isFlat = [fuelDrift, electricityDrift].every(({ low_frac, high_frac }) => low_frac === 0 && high_frac === 0);
+  const isFlat = [fuelDrift, electricityDrift].every(
+    ({ low_frac, high_frac = low_frac }) => low_frac === 0 && high_frac === 0,
+  );
   return [
     message`The band is everything at its low end at once to everything at its high end at once; the line is the middle.`,
     message`Held against ${against.name}${against.isAsItIs ? ", as no alternative is marked as needed anyway" : ""}.`,

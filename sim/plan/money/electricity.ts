@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { J_PER_KWH, M_PER_KM } from "../../../shared/units.ts";
-import type { ChargeRow, DayRefill } from "../charging/chargeRow.ts";
+import { type ChargeRow, type DayRefill, winterEnergy_ratio } from "../charging/chargeRow.ts";
 import { perMetre_J } from "../charging/dayEnergy.ts";
 import type { Candidate } from "../driveReport.ts";
 import { between, type Span } from "./span.ts";
@@ -34,7 +34,7 @@ export function electricityAt(
   if (each_J === undefined || !usualDay || !winterDay) return undefined;
   const day_kWh = (each_J * job.usualDay_km * M_PER_KM) / J_PER_KWH;
   const usual = perKilometre(usualDay, day_kWh, job.usualDay_km);
-  const winter = perKilometre(winterDay, day_kWh * job.allowance.winter_ratio, job.usualDay_km);
+  const winter = perKilometre(winterDay, day_kWh * winterEnergy_ratio(job, candidate), job.usualDay_km);
   return {
     supply: row.supply,
     wall_kWhpkm: overYear(usual.wall_kWhpkm, winter.wall_kWhpkm),

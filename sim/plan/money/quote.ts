@@ -28,14 +28,14 @@ export interface Quote {
   readonly missing: readonly Message[];
 }
 
-/** The quote for each pack of a job. `packs` are its candidates' figures, in their order. */
+/** The quote for each pack of a job. `packs` are its candidates' figures, in their order; packs added since they were driven wait. */
 export function quotesOf(
   job: Pick<Job, "packs" | "costs">,
   packs: readonly Candidate["pack"][],
 ): readonly Quote[] | undefined {
   const { costs } = job;
   if (!costs) return undefined;
-  return job.packs.map((pack, i) => quoteOf(costs, pack, packs[i]));
+  return job.packs.slice(0, packs.length).map((pack, i) => quoteOf(costs, pack, packs[i]));
 }
 
 /**

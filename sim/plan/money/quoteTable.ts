@@ -9,14 +9,14 @@ export function quoteTable({ currency, packs }: Pick<CostPlan, "currency" | "pac
   const columns = [
     { name: "pack", label: "Pack" },
     { name: "line", label: "Line" },
-    { name: "partsLow", label: "Parts, low" },
-    { name: "partsHigh", label: "Parts, high" },
+    { name: "partsLow_money", label: "Parts, low" },
+    { name: "partsHigh_money", label: "Parts, high" },
     { name: "hoursLow_h", label: "Hours, low (h)" },
     { name: "hoursHigh_h", label: "Hours, high (h)" },
-    { name: "workLow", label: "Work, low" },
-    { name: "workHigh", label: "Work, high" },
-    { name: "totalLow", label: "Total, low" },
-    { name: "totalHigh", label: "Total, high" },
+    { name: "workLow_money", label: "Work, low" },
+    { name: "workHigh_money", label: "Work, high" },
+    { name: "totalLow_money", label: "Total, low" },
+    { name: "totalHigh_money", label: "Total, high" },
     { name: "currency", label: "Currency" },
   ];
   return { columns, rows: packs.flatMap(({ quote }) => rowsOf(quote, currency)) };

@@ -18,14 +18,20 @@ export interface RunningCosts {
 /** What of a job its running costs hang on. */
 export type RunningJob = Pick<Job, "usualDay_km" | "origins">;
 
-/** The car as it runs now, or as the client would have it run without the conversion. */
-export function runningNow(running: Running, job: RunningJob, other?: Alternative["running"]): RunningCosts {
+/** The car as it runs now, or as the client would have it run without the conversion; nothing while the price of fuel is not known. */
+export function runningNow(
+  running: Running,
+  job: RunningJob,
+  other?: Alternative["running"],
+): RunningCosts | undefined {
+  const { price_perl } = running;
+  if (price_perl === undefined) return undefined;
   const { servicing, roadCharge_perday } = other ?? running.now;
   const open_frac = other ? 0 : (job.origins["costs.running.use_l100km"]?.plusMinus_frac ?? 0);
   const use_l100km = other?.use_l100km ?? running.use_l100km;
   const used_l100km = between(use_l100km * Math.max(0, 1 - open_frac), use_l100km * (1 + open_frac));
   return {
-    energyPerKm: times(used_l100km, running.price_perl / 100),
+    energyPerKm: times(used_l100km, price_perl / 100),
     drift: driftOf(running.fuelDrift),
     chargePerKm: chargePerKm(roadCharge_perday, running, job),
     upkeep: spanOf(servicing),

@@ -14,8 +14,8 @@ export function exactly(value: number): Span {
   return { value, low: value, high: value };
 }
 
-/** From one end to the other, the middle as the value. */
-export function between(low: number, high: number): Span {
+/** From one end to the other, the middle as the value; one figure where there is no higher end. */
+export function between(low: number, high = low): Span {
   return { low, high, value: (low + high) / 2 };
 }
 

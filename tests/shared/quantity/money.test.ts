@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { moneyBetween, roundedEnds, writeMoney } from "../../../shared/quantity/money.ts";
 
-const plain = (text: string) => text.replaceAll("\u00a0", " ");
+const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, " ");
 
 describe("an amount of money", () => {
   it.each([

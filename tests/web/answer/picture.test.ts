@@ -156,6 +156,7 @@ it("makes the cells of the table from the same answer", () => {
       left: ["29 to 38", "9 to 14", "1 short to 2"],
       pinned: "–",
       refill: "–",
+      price: "–",
       verdict: "only just",
     },
     {
@@ -165,6 +166,7 @@ it("makes the cells of the table from the same answer", () => {
       left: ["44 to 56", "17 to 23", "3 to 6"],
       pinned: "–",
       refill: "–",
+      price: "–",
       verdict: "enough",
     },
   ]);

@@ -52,7 +52,9 @@ describe.each(demos.map(({ id }, which) => [id, which] as const))("%s", (_, whic
     const labels = [...chart.svg.querySelectorAll("text")].map((each) => each.textContent ?? "");
     // On its axis, or where a single bar has none, beside its total.
     expect(labels.some((each) => /\(\S+\)|\d [A-Za-z]+\/[A-Za-z]+ from the pack$/.test(each))).toBe(true);
-    expect(chart.alt).toMatch(/\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?)\b/);
+    expect(chart.alt).toMatch(
+      /\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?|years?|GBP|EUR)\b/,
+    );
   });
 
   it.each(figures)("%s is saved as whole rows of numbers under headings with their units", (_name, { chart }) => {

@@ -1,6 +1,7 @@
 import type { TemplateResult } from "lit-html";
 import type { EditorState } from "../../editing/jobEditor.ts";
 import { withEntry, withoutEntry } from "../../editing/listEdits.ts";
+import { newName } from "../../editing/newName.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { listTable } from "../../fields/listTable.ts";
 import { optionalGroup, usualOf } from "../../fields/optionalGroup.ts";
@@ -65,11 +66,4 @@ function withCopy(state: EditorState, index: number): EditorState {
   const like = packs[index];
   const taken = packs.map(({ name }) => name);
   return withEntry(state, "packs", index + 1, { ...like, name: newName(`${like.name}, copy`, taken) }, index);
-}
-
-function newName(wanted: string, taken: readonly string[]): string {
-  if (!taken.includes(wanted)) return wanted;
-  let number = 2;
-  while (taken.includes(`${wanted} ${number}`)) number += 1;
-  return `${wanted} ${number}`;
 }

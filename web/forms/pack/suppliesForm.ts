@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { supplies as generic } from "../../../shared/parts/supplies.ts";
 import type { EditorState } from "../../editing/jobEditor.ts";
 import { withEntry, withoutEntry } from "../../editing/listEdits.ts";
+import { newName } from "../../editing/newName.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { listTable } from "../../fields/listTable.ts";
 import { optionalGroup } from "../../fields/optionalGroup.ts";
@@ -73,12 +74,5 @@ function withOneMore(state: EditorState, index: number, like?: number): EditorSt
   const { supplies } = state.job;
   const taken = supplies.map(({ name }) => name);
   const entry = like === undefined ? generic[1].data : supplies[like];
-  return withEntry(state, PATH, index, { ...entry, name: newName(entry.name, taken) }, like);
-}
-
-function newName(wanted: string, taken: readonly string[]): string {
-  if (!taken.includes(wanted)) return wanted;
-  let number = 2;
-  while (taken.includes(`${wanted}, ${number}`)) number += 1;
-  return `${wanted}, ${number}`;
+  return withEntry(state, PATH, index, { ...entry, name: newName(entry.name, taken, ", ") }, like);
 }

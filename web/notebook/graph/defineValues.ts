@@ -1,7 +1,7 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/schema/road.ts";
-import { answerFor, chargePlan, enoughFor, packsInQuestion, scaledConditions } from "../../../sim/index.ts";
+import { answerFor, chargePlan, costPlan, enoughFor, packsInQuestion, scaledConditions } from "../../../sim/index.ts";
 import { EmptyFields } from "../../editing/emptied.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
@@ -35,6 +35,9 @@ export function defineValues(
   }));
   const sameSupplies = remembering(({ supplies, units }: Job) => ({ supplies, units }));
   const sameWiring = remembering(({ wiring }: Job) => ({ wiring }));
+  const sameMoney = remembering(({ packs, costs, currency, usualDay_km, allowance, origins }: Job) => ({
+    ...{ packs, costs, currency, usualDay_km, allowance, origins },
+  }));
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -110,6 +113,20 @@ export function defineValues(
       inputs: ["use", "judged", "places"],
       compute: ({ use, judged, places }: Values & { places: Pick<Job, "supplies" | "units"> }) =>
         chargePlan({ ...use, ...places }, judged),
+    },
+    { name: "priced", inputs: ["job"], compute: (values: Values) => sameMoney(values.job) },
+    {
+      name: "costPlan",
+      inputs: ["priced", "judged", "chargePlan", "emptied"],
+      compute: ({
+        priced,
+        judged,
+        chargePlan: charging,
+        emptied: empty,
+      }: Values & { priced: Parameters<typeof costPlan>[0]; emptied: string }) => {
+        refuseEmpty(empty, (path) => /^(costs|packs\.\d+\.cellPrice)/.test(path));
+        return costPlan(priced, judged, charging);
+      },
     },
     { name: "roads", inputs: ["job"], compute: (values: Values) => sameRoads(values.job) },
     {

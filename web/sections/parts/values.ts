@@ -6,6 +6,7 @@ import type {
   Answer,
   Candidate,
   ChargePlan,
+  CostPlan,
   CurrentsPlan,
   DriveReport,
   Enough,
@@ -49,6 +50,8 @@ export interface Values {
   readonly packUnknowns: readonly (readonly Unknown[])[];
   /** Every pack at every supply: hours, energy, cost. */
   readonly chargePlan: ChargePlan;
+  /** Price, running costs and payback of every pack; nothing for a job without costs. */
+  readonly costPlan: CostPlan | undefined;
   /** Whether figures along the road go by time or by distance. */
   readonly along: Along;
   /** The pack that single-pack figures show. */

@@ -14,7 +14,7 @@ function planOf(costs: object, row: ChargeRow, changes: Partial<Job> = {}): Cost
 }
 
 const words = (sentences: readonly Message[], units: "metric" | "british" = "metric") =>
-  sentences.map((each) => messageIn(each, units).replaceAll("\u00a0", " ")).join(" ");
+  sentences.map((each) => messageIn(each, units).replace(/[\u00a0\u202f]/g, " ")).join(" ");
 
 describe("the Sunday car, by hand", () => {
   const plan = planOf(sundayCar, rowOf(0.15));

@@ -43,6 +43,8 @@ export type PositionQuantity =
   | "hour_h" // since the midnight before a day
   | "supply" // place in the list of supplies
   | "logDuration" // logarithm, to the base of ten, of a duration in seconds
+  | "year" // from the day it is paid for
+  | "way" // place in the list of packs and alternatives
   | "unknown" // place in the list of unknown values
   | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown
 

@@ -9,7 +9,7 @@ export function filledBetween<Row>(
   x: (row: Row) => number,
   low: (row: Row) => number,
   high: (row: Row) => number,
-  style: Pick<LineOptions, "fill" | "stroke" | "strokeWidth">,
+  style: Pick<LineOptions, "fill" | "fillOpacity" | "stroke" | "strokeWidth">,
 ): Markish {
   const there = rows.map((row) => [x(row), high(row)] as const);
   const back = rows.toReversed().map((row) => [x(row), low(row)] as const);
