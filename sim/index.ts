@@ -42,6 +42,7 @@ export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
 export { steadyTable } from "./plan/going/steadyTable.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
+export type { PackStudy } from "./plan/layouts/packStudy.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
 // What the conversion costs and saves.
 export { type CostPlan, costPlan, type PackCosts } from "./plan/money/costPlan.ts";
@@ -57,6 +58,8 @@ export { freeze, withPrediction } from "./plan/predictions/freeze.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
 export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
+export type { Draw, VariedPack } from "./plan/vary/varyPack.ts";
+export { varyWords } from "./plan/vary/varyWords.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";
@@ -158,6 +161,15 @@ export async function openExplanations() {
 /** What the old gearbox will stand, gear by gear: a piece of its own, as the answer does without. */
 export async function openGearbox() {
   return import("./plan/gearbox/gearboxStudy.ts");
+}
+
+/** Layouts of the module and the smallest pack that will do, and how sure the answer is: a piece of its own, as the answer does without. */
+export async function openPackStudies() {
+  const [{ packStudy }, { varyPack }] = await Promise.all([
+    import("./plan/layouts/packStudy.ts"),
+    import("./plan/vary/varyPack.ts"),
+  ]);
+  return { packStudy, varyPack };
 }
 
 export type Explanations = Awaited<ReturnType<typeof openExplanations>>;

@@ -12,6 +12,9 @@ import {
 } from "../../sim/index.ts";
 import { currentsPlan } from "../../sim/plan/currents/currentsPlan.ts";
 import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
+import { packStudy } from "../../sim/plan/layouts/packStudy.ts";
+import { varyPack } from "../../sim/plan/vary/varyPack.ts";
+import { runSteps } from "../../sim/route/log/steps.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
@@ -57,6 +60,12 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     motorSurface: motorSurface(job, packIndex),
     gearbox: gearboxStudy(job, packIndex, road),
     currents: currentsPlan(job, packIndex, road),
+    get packStudy() {
+      return packStudy(job, road);
+    },
+    get varied() {
+      return runSteps(varyPack(job, packIndex, road, { variants: 16, seed: 1 }));
+    },
     unknowns: packUnknowns[packIndex],
     packsInQuestion: inQuestion,
     packUnknowns,

@@ -16,6 +16,7 @@ import promisedAndDriven from "./promisedAndDriven.ts";
 import regen from "./regen.ts";
 import roadLoad from "./roadLoad.ts";
 import settings from "./settings.ts";
+import smallestPack from "./smallestPack.ts";
 import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";
 import theJob from "./theJob.ts";
@@ -37,6 +38,7 @@ export const sections: readonly AnySection[] = [
   hills,
   regen,
   packs,
+  smallestPack,
   conditions,
   charging,
   currents,

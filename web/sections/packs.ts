@@ -3,7 +3,6 @@ import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { draftsBelow } from "../fields/draftsBelow.ts";
 import { moduleForm, modulePicker } from "../forms/pack/moduleForm.ts";
 import { packsForm } from "../forms/pack/packsForm.ts";
-import { sizingForm } from "../forms/pack/sizingForm.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
 import { layoutInWords, packLayout } from "./parts/packLayout.ts";
 import { defineSection } from "./parts/section.ts";
@@ -20,9 +19,8 @@ export default defineSection({
     ${modulePicker(form)}
     ${form.fold("More about the module", moduleForm(form), ...draftsBelow(form, "module", firstFields))}
     ${packsForm(form)}
-    ${form.fold("What the smallest pack is sought for", sizingForm(form), ...draftsBelow(form, "sizing", []))}
   `,
-  fields: ["packs", "module", "sizing"],
+  fields: ["packs", "module"],
   explains: ["usable_kWh"],
   inputs: ["job", "runs", "units"],
   compute: ({ job, runs, units }) => {

@@ -5,6 +5,7 @@ import { labelOf } from "../editing/fieldTable/fieldAt.ts";
 import { writeAtPath } from "../editing/fieldTable/writeAtPath.ts";
 import { originWords } from "../fields/originChoice.ts";
 import { defineSection } from "./parts/section.ts";
+import { variedTable } from "./parts/variedTable.ts";
 
 /** What is not known yet, and what does it do to the answer? */
 export default defineSection({
@@ -12,8 +13,8 @@ export default defineSection({
   title: "Unknowns",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
   explains: ["band_km"],
-  inputs: ["unknowns", "runs", "answer", "answerIndex", "units"],
-  compute: ({ unknowns, runs, answer, answerIndex, units }) => {
+  inputs: ["unknowns", "varied", "runs", "answer", "answerIndex", "units"],
+  compute: ({ unknowns, varied, runs, answer, answerIndex, units }) => {
     const format = (range_km: number) => writeQuantity("distance", range_km, units);
     const { name, range_km } = runs.candidates[answerIndex];
     const { range, verdict } = answer.packs[answerIndex];
@@ -32,6 +33,7 @@ export default defineSection({
       }));
     return {
       name,
+      varied: varied && variedTable(varied, units),
       isOnlyJust: verdict === "only just",
       doubts,
       count: unknowns.length,
@@ -40,7 +42,7 @@ export default defineSection({
       band: range ? `${format(range.new.low)} to ${format(range.new.high)}` : format(range_km),
     };
   },
-  plot: ({ doubts, name, count, range_m }, drawing) =>
+  plot: ({ doubts, name, count, range_m, varied }, drawing) =>
     doubts.length === 0
       ? []
       : [
@@ -59,6 +61,7 @@ export default defineSection({
             rows: doubts.map(({ label, value, from, share }) => [label, value, from, `± ${share}`]),
             note: `${count > doubts.length ? `The ${doubts.length} that matter most of ${count}. ` : ""}Where nobody said how far a value may be off, a tenth either way is assumed.`,
           },
+          ...(varied ? [varied] : []),
         ],
   sentence: ({ doubts, count, name, range, band }) => {
     if (count === 0) return `Every value that the range of ${name} hangs on was measured or is from a handbook.`;

@@ -3,12 +3,15 @@ import type { Road } from "../../shared/job/schema/road.ts";
 import type {
   ConditionDrives,
   CurrentsPlan,
+  Draw,
   DriveReport,
   GearboxStudy,
   MotorSurface,
+  PackStudy,
   SteadyRow,
   Trace,
   Unknown,
+  VariedPack,
 } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
@@ -26,6 +29,10 @@ export interface SimulationApi {
   gearbox(job: Job, packIndex: number, trace: Trace): Promise<GearboxStudy>;
   /** Currents of one pack over a road and the long hill, and what they mean for what carries them. */
   currents(job: Job, packIndex: number, trace: Trace): Promise<CurrentsPlan>;
+  /** Every layout of the module and the smallest pack that will do: some dozens of drives. */
+  packStudy(job: Job, trace: Trace): Promise<PackStudy>;
+  /** One pack in many variants of what is not known; nothing where newer ones were asked for meanwhile. */
+  vary(job: Job, packIndex: number, trace: Trace, draw: Draw): Promise<VariedPack | undefined>;
   /** What the values that nobody measured do to the range of these packs, nothing for the others: some dozens of drives each. */
   unknowns(job: Job, packIndexes: readonly number[], trace: Trace): Promise<readonly (readonly Unknown[])[]>;
 }

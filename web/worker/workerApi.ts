@@ -1,18 +1,30 @@
 import type { Job } from "../../shared/job/job.ts";
-import type { ConditionDrives, CurrentsPlan, DriveReport, GearboxStudy, Trace, Unknown } from "../../sim/index.ts";
+import type {
+  ConditionDrives,
+  CurrentsPlan,
+  Draw,
+  DriveReport,
+  GearboxStudy,
+  PackStudy,
+  Trace,
+  Unknown,
+  VariedPack,
+} from "../../sim/index.ts";
 import type { SimulationApi } from "./api.ts";
 import type { Watchable } from "./livingWorker.ts";
 import type { RoadsApi } from "./roads/roadsApi.ts";
 
 /** What the simulation answers inside a worker: traces stay there under an id, and are not sent again at every change. */
 export interface SimulationInside
-  extends Omit<SimulationApi, "drive" | "conditions" | "currents" | "gearbox" | "unknowns"> {
+  extends Omit<SimulationApi, "drive" | "conditions" | "currents" | "gearbox" | "packStudy" | "vary" | "unknowns"> {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
   drive(job: Job, traceId: number): Promise<DriveReport>;
   conditions(job: Job, traceId: number): Promise<readonly ConditionDrives[]>;
   gearbox(job: Job, packIndex: number, traceId: number): Promise<GearboxStudy>;
   currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;
+  packStudy(job: Job, traceId: number): Promise<PackStudy>;
+  vary(job: Job, packIndex: number, traceId: number, draw: Draw): Promise<VariedPack | undefined>;
   unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;
 }
 

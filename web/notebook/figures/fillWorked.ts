@@ -11,6 +11,7 @@ import { type NamedFigure, namedFigures } from "../notes/figureNames.ts";
 import { figureUnitsOf } from "./figureUnitsOf.ts";
 import { figureView } from "./figureView.ts";
 import { type DrawnFor, isToDraw } from "./isToDraw.ts";
+import { offersView } from "./offersView.ts";
 import { failureView, findingView, type Places } from "./sectionView.ts";
 import { tableView } from "./tableView.ts";
 import type { Turns } from "./turns.ts";
@@ -105,7 +106,8 @@ export function fillWorked(
         }
         const attention = section.attention?.(value as never) ?? [];
         const inShort = section.inShort?.(value as never);
-        render(findingView(section.sentence(value as never), attention, isLate, inShort), places.finding);
+        const offers = offersView(section.name, section.offers?.(value as never) ?? [], context);
+        render(findingView(section.sentence(value as never), attention, isLate, inShort, offers), places.finding);
       } catch (error) {
         fail(error);
       }

@@ -61,12 +61,14 @@ export function findingView(
   attention: readonly string[],
   isLate: boolean,
   inShort = sentence,
+  offers: TemplateResult | typeof nothing = nothing,
 ): TemplateResult {
   // A long finding is led by what it comes to.
   const rest = sentence.startsWith(inShort) ? sentence.slice(inShort.length).trim() : "";
   return html`<p class="sentence">${unbroken(rest === "" ? sentence : inShort)}</p>
     ${rest === "" ? nothing : html`<p class="in-full">${unbroken(rest)}</p>`}
     ${attention.length > 0 ? html`<ul class="heed">${attention.map((each) => html`<li>${unbroken(each)}</li>`)}</ul>` : nothing}
+    ${offers}
     <p class="late">${isLate ? "Calculating …" : nothing}</p>`;
 }
 

@@ -38,6 +38,7 @@ export function defineValues(
   const sameMoney = remembering(({ packs, costs, currency, usualDay_km, allowance, origins }: Job) => ({
     ...{ packs, costs, currency, usualDay_km, allowance, origins },
   }));
+  const sameSized = remembering((sized: Job) => sized);
   const sameRoads = remembering((whole: Job) => whole.roads);
   return [
     { name: "job", from: job },
@@ -96,6 +97,24 @@ export function defineValues(
       inputs: ["doubts", "packsInQuestion", "road"],
       ask: (values: Values & { doubts: Job }) =>
         simulation.unknowns(values.doubts, values.packsInQuestion, values.road),
+    },
+    {
+      name: "sized",
+      inputs: ["job", "use", "doubts"],
+      compute: ({ job: whole, use, doubts }: Values & { doubts: Job }) =>
+        sameSized({ ...use, origins: doubts.origins, sizing: whole.sizing, supplies: whole.supplies }),
+    },
+    {
+      // After the band of the answer, for which the same worker is wanted first.
+      name: "packStudy",
+      inputs: ["sized", "road", "packUnknowns"],
+      ask: ({ sized, road }: Values & { sized: Job }) => simulation.packStudy(sized, road),
+    },
+    {
+      name: "varied",
+      inputs: ["sized", "answerIndex", "road", "packUnknowns"],
+      ask: ({ sized, answerIndex, road }: Values & { sized: Job }) =>
+        simulation.vary(sized, packIn(sized, answerIndex), road, { variants: 128, seed: 1 }),
     },
     {
       name: "unknowns",
@@ -230,6 +249,7 @@ function machineOf(job: Job): Job {
     hiddenSections: [],
     charts: [],
     supplies: [],
+    sizing: { day: "usual", condition: "tenYearsWinter", sure: "asTaken" } as const,
     origins: {},
   };
   return {

@@ -1,5 +1,6 @@
 import type { TemplateResult } from "lit-html";
 import type { Chart, Drawing } from "../../charts/parts/figure/chart.ts";
+import type { EditorState } from "../../editing/jobEditor.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import type { Values } from "./values.ts";
 
@@ -23,6 +24,14 @@ export interface Table {
 
 export type Worked = Figure | Table;
 
+/** A change of the job that a result suggests. */
+export interface Offer {
+  readonly words: string;
+  /** What was done, for the line that tells of it. */
+  readonly done: string;
+  readonly change: (state: EditorState) => EditorState;
+}
+
 /** One question of the job: what is given, what was worked, and what was found. */
 export interface Section<Name extends keyof Values = keyof Values, Result = unknown> {
   readonly name: string;
@@ -44,6 +53,8 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
   readonly summary?: (result: Result) => string;
   /** What in the result needs somebody's attention, a sentence each. */
   readonly attention?: (result: Result) => readonly string[];
+  /** What can be done with the result: a button each, with the change of the job that it makes. */
+  readonly offers?: (result: Result) => readonly Offer[];
   /** Keys of the results whose formula, inputs and source can be opened. */
   readonly explains?: readonly string[];
   /** Where the work can hurt someone. */
@@ -52,7 +63,7 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
 
 /** A section with its result's type kept between its parts and forgotten behind them. */
 export interface AnySection
-  extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "inShort" | "summary" | "attention"> {
+  extends Omit<Section, "inputs" | "compute" | "plot" | "sentence" | "inShort" | "summary" | "attention" | "offers"> {
   readonly inputs: readonly (keyof Values)[];
   readonly compute: (values: never) => unknown;
   readonly plot: (result: never, drawing: Drawing) => readonly Worked[] | Generator<Worked, void>;
@@ -60,6 +71,7 @@ export interface AnySection
   readonly inShort?: (result: never) => string;
   readonly summary?: (result: never) => string;
   readonly attention?: (result: never) => readonly string[];
+  readonly offers?: (result: never) => readonly Offer[];
 }
 
 /** Lets types flow from `inputs` into `compute` and from there into `plot` and `sentence`. */

@@ -13,9 +13,11 @@ import type {
   GearboxStudy,
   InConditions,
   MotorSurface,
+  PackStudy,
   SteadyRow,
   Trace,
   Unknown,
+  VariedPack,
 } from "../../../sim/index.ts";
 import type { Along } from "../../charts/parts/axes/roadAxis.ts";
 import type { BroughtMap } from "../../fields/staging.ts";
@@ -72,6 +74,10 @@ export interface Values {
   readonly measuredOutcome?: MeasuredOutcome | undefined;
   /** Positions of the road in view, where it came from a log. */
   readonly keptTrack?: KeptTrack | undefined;
+  /** Every layout of the module, and the smallest pack that will do. */
+  readonly packStudy: PackStudy;
+  /** The recommended pack in many variants of what is not known; absent while newer ones are on their way. */
+  readonly varied: VariedPack | undefined;
   /** The pack that is recommended, or else the first. */
   readonly answerIndex: number;
   /** Values that nobody measured, by what they do to the range of that pack. */

@@ -6,13 +6,18 @@ import {
   motorSurface,
   openCurrents,
   openGearbox,
+  openPackStudies,
   roadTrace,
   steadyTable,
   type Trace,
   unknownsOfPacks,
 } from "../../../sim/index.ts";
 import { cycleText } from "../roads/cycleText.ts";
+import { stepped } from "../stepped.ts";
 import type { SimulationInside } from "../workerApi.ts";
+
+/** The latest draw of variants asked for: an older one is given up at its next slice. */
+let latest = 0;
 
 const traces = new Map<number, Trace>();
 
@@ -41,6 +46,21 @@ export const simulation: SimulationInside = {
   async currents(job, packIndex, traceId) {
     const trace = kept(traceId);
     return (await openCurrents()).currentsPlan(job, packIndex, trace);
+  },
+  async packStudy(job, traceId) {
+    const { packStudy } = await openPackStudies();
+    return packStudy(job, kept(traceId));
+  },
+  async vary(job, packIndex, traceId, draw) {
+    const { varyPack } = await openPackStudies();
+    latest += 1;
+    const asked = latest;
+    const done = await stepped(
+      varyPack(job, packIndex, kept(traceId), draw),
+      () => {},
+      () => asked !== latest,
+    );
+    return done?.value;
   },
   unknowns: async (job, packIndexes, traceId) => unknownsOfPacks(job, packIndexes, kept(traceId)),
 };

@@ -31,6 +31,11 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
       atRest("currents", () =>
         drives.ask(async (life) => life.api.currents(job, packIndex, await sendTrace(life, trace))),
       ),
+    packStudy: (job, trace) =>
+      atRest("packStudy", () => studies.ask(async (life) => life.api.packStudy(job, await sendTrace(life, trace)))),
+    // Not one at a time: the worker gives an older draw up for a newer one, between two of its slices.
+    vary: (job, packIndex, trace, draw) =>
+      studies.ask(async (life) => life.api.vary(job, packIndex, await sendTrace(life, trace), draw)),
     unknowns: (job, packIndexes, trace) =>
       atRest("unknowns", () =>
         studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),

@@ -19,6 +19,8 @@ const silent: SimulationApi = {
   motorSurface: () => never,
   gearbox: () => never,
   currents: () => never,
+  packStudy: () => never,
+  vary: () => never,
   unknowns: () => never,
 };
 
