@@ -66,6 +66,7 @@ function asJson(job: Job, trace: Trace, { layouts, found, adds, outSmaller, sent
   return {
     job: job.title,
     road: trace.id,
+    currency: job.currency ?? null,
     requirement: {
       ...job.requirement,
       ...job.sizing,
@@ -95,7 +96,7 @@ function asJson(job: Job, trace: Trace, { layouts, found, adds, outSmaller, sent
   };
 }
 
-function layoutJson({ pack, figures, out }: Layout) {
+function layoutJson({ pack, figures, cost, out }: Layout) {
   const { string_A, ...rest } = figures;
   return {
     seriesModules: pack.seriesModules,
@@ -105,6 +106,7 @@ function layoutJson({ pack, figures, out }: Layout) {
     reason: out ? inWords(out.reason) : null,
     ...rest,
     string_A,
+    cost: cost ?? null,
   };
 }
 
@@ -139,12 +141,13 @@ function asText(job: Job, trace: Trace, { layouts, sentences }: PackChoice): str
   const road = `the road asks ${n(peak_W / 1000)} kW at most, ${n(tenSeconds_W / 1000)} kW for ten seconds, ${n(rms_W / 1000)} kW throughout (root mean square)`;
   return [
     `${job.title}, ${job.module.name}\n${wrapText(asks)}\n${wrapText(road)}`,
-    layoutTable(layouts.all),
+    layoutTable(layouts.all, job.currency),
     sentences.map((sentence) => wrapText(inWords(sentence))).join("\n"),
   ].join("\n\n");
 }
 
-function layoutTable(all: readonly Layout[]): string {
+function layoutTable(all: readonly Layout[], currency: string | undefined): string {
+  const isPriced = all.some(({ cost }) => cost !== undefined);
   const columns = [
     { heading: "\nmodules" },
     ...[
@@ -156,13 +159,17 @@ function layoutTable(all: readonly Layout[]): string {
       "when full\n(kWh)",
       "\n(kg)",
     ].map((heading) => ({ heading, isNumber: true })),
+    ...(isPriced ? [{ heading: `its cells\n(${currency ?? "money"})`, isNumber: true }] : []),
     { heading: "\nruled out by" },
   ];
   const lines = layoutRows(all).map(({ name, layout, out }) => {
-    if (layout === undefined) return [name, "", "", "", "", "", "", "", out ? inWords(out.reason) : ""];
+    const blanks = Array<string>(isPriced ? 8 : 7).fill("");
+    if (layout === undefined) return [name, ...blanks, out ? inWords(out.reason) : ""];
     const { full_V, nominal_V, loaded_V, string_A, nominal_kWh, mass_kg } = layout.figures;
+    const { cost } = layout;
     const numbers = [full_V, nominal_V, loaded_V, string_A.rms, string_A.tenSeconds, nominal_kWh, mass_kg];
-    return [name, ...numbers.map((value) => n(value)), out ? inWords(out.reason) : ""];
+    const price = cost ? `${n(cost.low, 2)} to ${n(cost.high, 2)}` : "";
+    return [name, ...numbers.map((value) => n(value)), ...(isPriced ? [price] : []), out ? inWords(out.reason) : ""];
   });
   return textTable(columns, lines);
 }

@@ -5,7 +5,10 @@ import { Pack } from "../../../shared/job/schema/battery.ts";
 export function layoutPack(job: Pick<Job, "packs">, seriesModules: number, parallelModules: number): Pack {
   const like =
     job.packs.find(({ whole }) => whole === undefined) ?? Pack.parse({ name: "-", seriesModules, parallelModules });
-  return { ...like, name: layoutName(seriesModules, parallelModules), seriesModules, parallelModules };
+  // What was quoted for that pack as a whole is no price of another one.
+  const { cellPrice, ...rest } = like;
+  const price = cellPrice && cellPrice.per !== "pack" ? { cellPrice } : {};
+  return { ...rest, ...price, name: layoutName(seriesModules, parallelModules), seriesModules, parallelModules };
 }
 
 /** A layout as the trade writes it: 5s3p. */

@@ -2,6 +2,8 @@ import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
 import { prepare } from "../../step/prepare.ts";
 import type { Trace } from "../../trace/trace.ts";
+import { cellsOf } from "../money/quote.ts";
+import type { Span } from "../money/span.ts";
 import { type LayoutFigures, layoutFigures } from "./layoutFigures.ts";
 import { layoutPack, modulesMost } from "./layoutPack.ts";
 import { type RoadPower, roadPower } from "./roadPower.ts";
@@ -11,6 +13,8 @@ import { type RuledOut, ruledOut } from "./ruledOut.ts";
 export interface Layout {
   readonly pack: Pack;
   readonly figures: LayoutFigures;
+  /** What its cells cost, in the job's currency, where the job says what cells cost. */
+  readonly cost?: Span;
   /** Absent where it fits. */
   readonly out?: RuledOut;
 }
@@ -37,7 +41,8 @@ export function layoutsOf(job: Job, trace: Trace): Layouts {
       const pack = layoutPack(job, series, parallel);
       const figures = figuresOf(pack);
       const out = ruledOut(job, pack, figures);
-      all.push({ pack, figures, ...(out && { out }) });
+      const cost = cellsOf(pack.cellPrice ?? job.costs?.cells, pack, figures);
+      all.push({ pack, figures, ...(cost && { cost }), ...(out && { out }) });
     }
   }
   return { all, modulesMost: most, road };

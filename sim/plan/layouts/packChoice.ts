@@ -1,7 +1,10 @@
 import type { Job } from "../../../shared/job/job.ts";
+import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { chargePlan } from "../charging/chargePlan.ts";
+import { cellsOf } from "../money/quote.ts";
+import { between, type Span } from "../money/span.ts";
 import type { Judged } from "./judgePack.ts";
 import { type Layout, type Layouts, layoutsOf } from "./layoutsOf.ts";
 import type { RuledOut } from "./ruledOut.ts";
@@ -12,6 +15,8 @@ export interface Added {
   readonly range_km: number;
   readonly mass_kg: number;
   readonly battery_Whpkm: number;
+  /** Of the cells, in the job's currency. */
+  readonly cost?: Span;
   /** From empty to full at the job's first supply; absent where one of them is not charged there. */
   readonly charge_h?: number;
 }
@@ -39,7 +44,7 @@ export function packChoice(job: Job, trace: Trace): PackChoice {
     found,
     ...(outSmaller && { outSmaller }),
     ...(adds && { adds }),
-    sentences: choiceWords(layouts, found, adds, outSmaller?.out),
+    sentences: choiceWords(job, layouts, found, adds, outSmaller?.out),
   };
 }
 
@@ -47,10 +52,15 @@ function addedBy(job: Job, small: Judged, large: Judged): Added {
   const { rows } = chargePlan({ ...job, packs: [small.pack, large.pack] }, [small.candidate, large.candidate]);
   const [before_h, after_h] = rows.map(([row]) => row.emptyToFull?.time_h);
   const [from, to] = [small.candidate, large.candidate];
+  const [first, second] = [small, large].map(({ pack, candidate }) =>
+    cellsOf(pack.cellPrice ?? job.costs?.cells, pack, candidate.pack),
+  );
+  const cost = first && second && between(second.low - first.low, second.high - first.high);
   return {
     range_km: (large.left_km?.value ?? 0) - (small.left_km?.value ?? 0),
     mass_kg: to.pack.mass_kg - from.pack.mass_kg,
     battery_Whpkm: to.battery_Whpkm - from.battery_Whpkm,
+    ...(cost && { cost }),
     ...(before_h !== undefined && after_h !== undefined && { charge_h: after_h - before_h }),
   };
 }
@@ -70,6 +80,7 @@ function outBelow({ all }: Layouts, { candidate }: Judged): PackChoice["outSmall
 
 /** The outcome in sentences that hold for its numbers. */
 function choiceWords(
+  { currency }: Pick<Job, "currency">,
   { modulesMost }: Layouts,
   found: Smallest,
   adds: Added | undefined,
@@ -84,7 +95,7 @@ function choiceWords(
         : below
           ? message`No smaller one fits this car. ${below.reason}.`
           : message`No smaller one fits this car.`,
-      nextLarger && adds ? addedWords(smallest, nextLarger, adds) : message`No larger one does it as well.`,
+      nextLarger && adds ? addedWords(smallest, nextLarger, adds, currency) : message`No larger one does it as well.`,
     ];
   }
   if (nearest === undefined)
@@ -96,10 +107,20 @@ function choiceWords(
   ];
 }
 
-function addedWords(small: Judged, large: Judged, { range_km, mass_kg, charge_h }: Added): Message {
+function addedWords(
+  small: Judged,
+  large: Judged,
+  { range_km, mass_kg, charge_h, cost }: Added,
+  currency = "",
+): Message {
   const longer = charge_h === undefined ? message`` : message`, and charges ${charge_h.toFixed(1)} h longer`;
+  // Prices of cells are known to two figures at best.
+  const amount = (value: number) => formatNumber(value, 2);
+  const dearer = cost
+    ? ` Its cells cost ${[...new Set([amount(cost.low), amount(cost.high)])].join(" to ")}${currency === "" ? "" : ` ${currency}`} more.`
+    : "";
   const [before, after] = [small, large].map(({ candidate }) => q("energyUse", candidate.battery_Whpkm));
-  return message`${named(large)} would go ${whole("distance", range_km)} further, weighs ${whole("mass", mass_kg, "nearest")} more, takes ${after} in place of ${before}${longer}.`;
+  return message`${named(large)} would go ${whole("distance", range_km)} further, weighs ${whole("mass", mass_kg, "nearest")} more, takes ${after} in place of ${before}${longer}.${dearer}`;
 }
 
 /** What would have to change for the nearest to do it. */

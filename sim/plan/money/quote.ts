@@ -72,11 +72,11 @@ function quoteOf(costs: Costs, pack: Job["packs"][number], figures: Candidate["p
   };
 }
 
-/** A pack of three figures has no modules to be counted. */
-function cellsOf(
+/** What the cells of a pack cost; nothing where that is not entered. A pack of three figures has no modules to be counted. */
+export function cellsOf(
   price: CellPrice | undefined,
   pack: Job["packs"][number],
-  figures: Candidate["pack"],
+  figures: Pick<Candidate["pack"], "nominal_kWh">,
 ): Span | undefined {
   if (!price || (price.per === "module" && pack.whole)) return undefined;
   const count = {

@@ -102,7 +102,16 @@ export function defineValues(
       name: "sized",
       inputs: ["job", "use", "doubts"],
       compute: ({ job: whole, use, doubts }: Values & { doubts: Job }) =>
-        sameSized({ ...use, origins: doubts.origins, sizing: whole.sizing, supplies: whole.supplies }),
+        sameSized({
+          ...use,
+          ...(whole.conditions && { conditions: whole.conditions }),
+          accessories: whole.accessories,
+          allowance: whole.allowance,
+          origins: doubts.origins,
+          sizing: whole.sizing,
+          supplies: whole.supplies,
+          ...moneyOf(whole),
+        }),
     },
     {
       // After the band of the answer, for which the same worker is wanted first.
@@ -272,6 +281,11 @@ function climateOf({ conditions, allowance, accessories }: Job): Partial<Job> {
 
 function asToday({ winterDuty_frac: _winter, ...item }: Job["accessories"]["items"][number]) {
   return item;
+}
+
+/** What cells cost, and in what. */
+function moneyOf({ costs, currency }: Job): Partial<Pick<Job, "costs" | "currency">> {
+  return { ...(costs && { costs }), ...(currency !== undefined && { currency }) };
 }
 
 /** Origins of what moves the car and was not measured, without the words around them; what is allowed where that is in doubt. */

@@ -82,7 +82,7 @@ describe("what is said of it", () => {
       /^Why not 9s2p \(24\.7 kWh\): the usual day of 43\.5 km ends \d km short, ten years, winter\.$/,
     );
     expect(third).toMatch(
-      /^11s2p \(30\.1 kWh\) would go \d km further, weighs 27 kg more, takes \d+ Wh\/km in place of \d+ Wh\/km, and charges \d\.\d h longer\.$/,
+      /^11s2p \(30\.1 kWh\) would go \d km further, weighs 27 kg more, takes \d+ Wh\/km in place of \d+ Wh\/km, and charges \d\.\d h longer\. Its cells cost \d+ to \d+ EUR more\.$/,
     );
   });
 
