@@ -3,7 +3,7 @@ import type { Pack } from "../../../shared/job/schema/battery.ts";
 import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
 import type { Trace } from "../../trace/trace.ts";
 import type { Band } from "../answer/band.ts";
-import { conditionNames } from "../answer/conditions.ts";
+import { CONDITIONS, conditionNames } from "../answer/conditions.ts";
 import { packAnswer } from "../answer/packAnswer.ts";
 import { driveInConditions } from "../conditions/driveConditions.ts";
 import { driveCandidate } from "../drive/driveCandidate.ts";
@@ -36,14 +36,20 @@ export function askedDay_km({
 
 /** One pack over the road, held against the job's requirement. */
 export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
-  const one: Job = { ...job, packs: [pack] };
+  const { condition, reserve_km = 0 } = job.sizing;
+  const { conditions } = job;
+  // Conditions of the workshop's own are not what is asked here.
+  const one: Job = { ...job, packs: [pack], ...(conditions && { conditions: { ...conditions, others: [] } }) };
   const candidate = {
     ...driveCandidate(one, pack, trace, false),
-    conditions: driveInConditions(one, pack, trace),
+    ...(condition !== "new" && { conditions: driveInConditions(one, pack, trace) }),
   };
   const base = { pack, candidate };
   const plain = packAnswer(one, 0, candidate, undefined);
-  const against = plain.stop?.sentence ?? plain.cannot ?? plain.failsIn?.why ?? plain.unmet[0];
+  // That it stands in a harder condition than the one asked for is no reason against it.
+  const fails = plain.failsIn;
+  const failing = fails && CONDITIONS.indexOf(fails.condition) <= CONDITIONS.indexOf(condition) ? fails.why : undefined;
+  const against = plain.stop?.sentence ?? plain.cannot ?? failing ?? plain.unmet[0];
   if (against !== undefined || !plain.range)
     return {
       ...base,
@@ -52,7 +58,6 @@ export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
       spare_km: Number.NEGATIVE_INFINITY,
       why: against ?? message`It has no range.`,
     };
-  const { condition, reserve_km = 0 } = job.sizing;
   const day_km = askedDay_km(job);
   // What does not do it as taken does not do it with the whole band either, and is not driven through that.
   const isBanded = job.sizing.sure === "wholeBand" && plain.range[condition].value - day_km >= reserve_km;

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { demos } from "../../../../shared/demos/index.ts";
 import type { Job } from "../../../../shared/job/job.ts";
 import { drivenRoad } from "../../../../shared/job/job.ts";
+import { readJob } from "../../../../shared/job/readJob.ts";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { judgePack } from "../../../../sim/plan/layouts/judgePack.ts";
@@ -67,6 +69,21 @@ describe("the smallest pack that will do", () => {
     expect(nextSmaller?.meets).toBe(false);
     // Above the car's plate none is looked at: 9.5 kg a kilowatt-hour.
     expect([fitting < 40, driven < 12]).toEqual([true, true]);
+  });
+});
+
+describe("a pack that is held against a condition", () => {
+  it("is not refused for a harder one, in which the car stands on the road", () => {
+    // Against this wind on these tyres the car does not keep up with its road.
+    const winter = { temperature_degC: -20, rolling_ratio: 5, drag_ratio: 3, wind_kmh: 120 };
+    const weak = readJob({ ...Object(demos[0].document), conditions: { winter } });
+    const trace = roadOf(weak);
+    const judged = (condition: Job["sizing"]["condition"]) =>
+      judgePack({ ...weak, sizing: { ...weak.sizing, condition } }, weak.packs[2], trace);
+    const [now, cold] = [judged("new"), judged("winter")];
+    expect(cold.fails).toBe("other");
+    expect(cold.spare_km).toBe(Number.NEGATIVE_INFINITY);
+    expect(now.left_km?.value).toBeGreaterThan(0);
   });
 });
 
