@@ -85,8 +85,8 @@ export const measure: Command = {
       { ...drive, log: logs.pack, offset_s: numberOption(args, "offset", offsetBounds) },
       prediction ? `predicted on ${frozenOn(prediction.at)}` : "predicted by the job as it is",
     );
-    const day = drive.clock.isDated ? writeDate((drive.parts[0]?.start_s ?? 0) + drive.clock.utcOffset_s) : undefined;
-    const note = `corrected from a drive of ${drive.distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
+    const day = drive.clock.isDated ? writeDate(found.start_s + drive.clock.utcOffset_s) : undefined;
+    const note = `corrected from a drive of ${found.distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
     const corrected = correctedJob({ ...job, ...prediction?.state }, packIndex, found.fit, note);
     const { trace } = roadToDrive(job, path, undefined, warn);
     const ranges = { road: trace.title, ...bothRanges({ ...job, ...prediction?.state }, corrected, packIndex, trace) };
@@ -102,7 +102,7 @@ export const measure: Command = {
       ranges,
       ...(prediction && { predictedOn: prediction.at }),
       ...(day && { day }),
-      distance_km: drive.distance_km,
+      distance_km: found.distance_km,
     };
     print(isJson ? jsonText(measuredJson(whole)) : measuredReport(whole));
   },

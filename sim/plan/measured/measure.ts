@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
-import { J_PER_WH } from "../../../shared/units.ts";
+import { J_PER_WH, S_PER_H } from "../../../shared/units.ts";
 import type { Model } from "../../step/model.ts";
 import { accessories_W, prepare } from "../../step/prepare.ts";
 import type { PackLog } from "../../trace/packLog.ts";
@@ -53,6 +53,10 @@ export interface HeldDoing {
 /** A built car's log held against what was predicted. */
 export interface Measured {
   readonly pack: string;
+  /** When the first drive that is held against began, on the motion's clock. */
+  readonly start_s: number;
+  /** Of what volts and amps were logged of. */
+  readonly distance_km: number;
   readonly linedUp: LinedUp;
   readonly zero: ZeroOffset;
   readonly quantities: readonly HeldQuantity[];
@@ -88,12 +92,14 @@ const METER_frac = 0.01;
  * Throws InputError where the log is not of such a drive of this car.
  */
 export function measure(job: Job, packIndex: number, drive: RecordedDrive, predictedAs = "predicted"): Measured {
-  const { parts, log, hasHeights } = drive;
+  const { log, hasHeights } = drive;
   checkPackLog(log, job, packIndex);
   const model = prepare(job, job.packs[packIndex]);
-  const first = driveAsMeasured(model, parts, model.pack.ceiling_frac);
-  checkDriven(first.distance_m[first.count - 1] ?? 0, log);
-  const linedUp = lineUp(first, log, drive.offset_s);
+  const whole = driveAsMeasured(model, drive.parts, model.pack.ceiling_frac);
+  checkDriven(whole.distance_m[whole.count - 1] ?? 0, log);
+  const linedUp = lineUp(whole, log, drive.offset_s);
+  const parts = longestParts(drive.parts.filter((part) => isLogged(part, log, linedUp)));
+  const first = parts.length < drive.parts.length ? driveAsMeasured(model, parts, model.pack.ceiling_frac) : whole;
   const zero = zeroOffset(first, log, linedUp, model.accessories_W);
   const samples = packSamples(first, log, linedUp, zero.zero_A, zero.off);
   const start_frac = startCharge_frac(model.pack, samples, log.soc_frac);
@@ -132,6 +138,8 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
   });
   return {
     pack: job.packs[packIndex].name,
+    start_s: parts[0]?.start_s ?? 0,
+    distance_km: measured.distance_km,
     linedUp,
     zero,
     quantities,
@@ -149,9 +157,40 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
       voltage_V: samples.voltage_V[samples.count >> 1] ?? 0,
       isZeroKnown: zero.how === "off",
     }),
-    remarks: readingRemarks({ log, linedUp, zero, samples, model, drive: predicted, hasHeights, start_frac }),
+    remarks: [
+      ...(parts.length < drive.parts.length
+        ? [
+            message`Held against ${parts.length} of the ${drive.parts.length} drives in the log: those with volts and amps, the longest, ${q("hours", LONGEST_s / S_PER_H)} at most.`,
+          ]
+        : []),
+      ...readingRemarks({ log, linedUp, zero, samples, model, drive: predicted, hasHeights, start_frac }),
+    ],
     lines: linesOf(predicted, corrected, samples),
   };
+}
+
+/** Whether volts and amps were logged in a part of the drive. */
+function isLogged({ start_s, trace }: DrivePart, { time_s }: PackLog, { offset_s }: LinedUp): boolean {
+  const end_s = start_s + trace.time_s[trace.time_s.length - 1];
+  return time_s.some((at_s) => at_s + offset_s >= start_s && at_s + offset_s <= end_s);
+}
+
+/** More driving than this tells no more and takes minutes to work. */
+const LONGEST_s = 6 * S_PER_H;
+
+/** The longest parts of a log, in their order, up to so many hours of them; one at least. */
+function longestParts(parts: readonly DrivePart[]): readonly DrivePart[] {
+  const lasts_s = ({ trace }: DrivePart) => trace.time_s[trace.time_s.length - 1];
+  let sum_s = 0;
+  const kept = new Set(
+    [...parts]
+      .sort((a, b) => lasts_s(b) - lasts_s(a))
+      .filter((part, k) => {
+        sum_s += lasts_s(part);
+        return k === 0 || sum_s <= LONGEST_s;
+      }),
+  );
+  return parts.filter((part) => kept.has(part));
 }
 
 /** Corrected values in words, those first that move the energy of this drive most. */

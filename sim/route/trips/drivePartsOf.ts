@@ -1,4 +1,3 @@
-import { M_PER_KM } from "../../../shared/units.ts";
 import type { Trace } from "../../trace/trace.ts";
 import type { CleanedLog } from "../clean/report/cleanedLog.ts";
 import { toTrace } from "../roads/toTrace.ts";
@@ -10,7 +9,6 @@ const SHORTEST_s = 30;
 export interface DriveParts {
   readonly parts: readonly { readonly start_s: number; readonly trace: Trace }[];
   readonly hasHeights: boolean;
-  readonly distance_km: number;
 }
 
 /** The parts of a cleaned log: all that it recorded from break to break. */
@@ -29,6 +27,5 @@ export function drivePartsOf({ series }: Pick<CleanedLog, "series">): DriveParts
   return {
     parts,
     hasHeights: parts.some(({ trace }) => trace.profile !== undefined),
-    distance_km: (series.distance_m[series.count - 1] ?? 0) / M_PER_KM,
   };
 }

@@ -82,15 +82,15 @@ export function createMeasuredSession() {
       const promised = { ...job, ...prediction?.state };
       const as = prediction ? `predicted on ${measuring.frozenOn(prediction.at)}` : "predicted by the job as it is";
       const found = measuring.measure(promised, packIndex, { ...drive, log: logs.pack, offset_s }, as);
-      const start_s = drive.parts[0]?.start_s ?? 0;
+      const { start_s, distance_km } = found;
       const day = start_s > 1e8 ? new Date(1000 * start_s).toISOString().slice(0, 10) : undefined;
-      const note = `corrected from a drive of ${drive.distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
+      const note = `corrected from a drive of ${distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
       const corrected = measuring.correctedJob(promised, packIndex, found.fit, note);
       const road = await work.roadTrace(job);
       const { pack, verdict, doings, sentences, notTold, remarks, lines, linedUp } = found;
       return {
         ...{ kind: "drive", pack, verdict, doings, sentences, notTold, remarks, lines, day },
-        distance_km: drive.distance_km,
+        distance_km,
         offset_s: linedUp.offset_s,
         rows: found.quantities.map(({ id, ...row }) => {
           const [words, kind] = measuring.quantityWords[id];
