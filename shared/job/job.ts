@@ -20,6 +20,7 @@ import { Supply } from "./schema/supply.ts";
 import { Vehicle } from "./schema/vehicle.ts";
 import { Weights, weighedFault } from "./schema/weights.ts";
 import { Wiring } from "./schema/wiring.ts";
+import { Year } from "./schema/year.ts";
 import { isInSchema } from "./schemaAt.ts";
 
 export const JOB_FORMAT = "bellhousing-job";
@@ -173,6 +174,8 @@ const shape = z.strictObject({
   roads: z.array(Road).min(1).max(60),
   /** Where it is charged, the usual place first; a household socket where there is none. */
   supplies: z.array(Supply).max(8).default([]),
+  /** The year that every evening is worked out for; an invented one where left out. */
+  year: Year.optional(),
   /** What prices are in, as it is printed: EUR. */
   currency: z.string().trim().max(10).optional(),
   /** What the conversion costs and what it saves; nothing else hangs on it. */

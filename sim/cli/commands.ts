@@ -18,6 +18,7 @@ import { torque } from "./commands/torque.ts";
 import { trace } from "./commands/trace.ts";
 import { vary } from "./commands/vary.ts";
 import { weigh } from "./commands/weigh.ts";
+import { year } from "./commands/year.ts";
 
 /** Every command, in the order of `--help`. A new one is a file of its own and a line here. */
 export const commands: readonly Command[] = [
@@ -29,6 +30,7 @@ export const commands: readonly Command[] = [
   regen,
   packs,
   vary,
+  year,
   charge,
   costs,
   currents,

@@ -65,6 +65,10 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: [],
   },
   "sim/plan/conditions": { rooms: ["shared", ...physics, "sim/step", "sim/plan/going"], packages: [] },
+  "sim/plan/year": {
+    rooms: ["shared", ...physics, "sim/step", "sim/plan/going", "sim/plan/conditions"],
+    packages: [],
+  },
   "sim/plan/findings": {
     rooms: ["shared", ...physics, "sim/step", "sim/plan/driveReport.ts", "sim/plan/going", "sim/plan/reasons"],
     packages: runTime,

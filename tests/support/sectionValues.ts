@@ -8,7 +8,10 @@ import {
   packsInQuestion,
   roadTrace,
   steadyTable,
+  type Trace,
   unknownsOfPacks,
+  yearOf,
+  yearRanges,
 } from "../../sim/index.ts";
 import { currentsPlan } from "../../sim/plan/currents/currentsPlan.ts";
 import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
@@ -18,6 +21,13 @@ import { runSteps } from "../../sim/route/log/steps.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
+
+/** The year of a job over a road. */
+function yearFor(job: Job, road: Trace): Values["year"] {
+  const ranges = yearRanges(job, road);
+  if (!ranges) throw new Error("nobody cancelled");
+  return yearOf(job, ranges);
+}
 
 /** Every value a section may ask for, worked by the simulation itself, as the page would have them. */
 export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
@@ -39,6 +49,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     road,
     runs,
     judged: runs.candidates,
+    year: yearFor(job, road),
     inConditions: { today: runs.candidates, drives: [] },
     enough: runs.enough,
     chargePlan: charging,

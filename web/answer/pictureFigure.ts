@@ -1,8 +1,10 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
-import { html, nothing, render } from "lit-html";
+import { html, nothing, render, type TemplateResult } from "lit-html";
 import type { FieldContext } from "../fields/fieldContext.ts";
 import { type AnswerPicture, drawAnswer } from "./picture/drawAnswer.ts";
+import { eveningsByPack } from "./picture/eveningDots.ts";
 import { readAnswer } from "./picture/readAnswer.ts";
+import { readEvenings } from "./picture/readEvenings.ts";
 import { pinnedWords } from "./pin.ts";
 import type { ShownAnswer } from "./shownAnswer.ts";
 
@@ -70,6 +72,10 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     const found = jobEditor.job.value.pinned;
     return found && new Map(found.answer.packs.map(({ name, left_km }) => [name, left_km ?? {}]));
   });
+  const evenings = computed(() => {
+    const { year } = shown.value;
+    return year && eveningsByPack(year, view.units.value);
+  });
   effect(() => {
     const { answer } = shown.value;
     if (!answer) {
@@ -82,6 +88,7 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     const rowHeight_px = width_px < 600 ? ROW_px.narrow : Math.max(ROW_px.least, Math.min(ROW_px.most, space_px));
     picture = drawAnswer(answer, {
       ...{ document, width_px, rowHeight_px, units: view.units.value, rows: rows.value, chosen: chosen.value },
+      ...(evenings.value && { evenings: evenings.value }),
       ...(pinned.value && {
         pinned: pinned.value,
         pinnedWords: `pinned: ${pinnedWords(jobEditor.job.value, view.units.value)}`,
@@ -98,12 +105,16 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     const unit = view.units.value === "metric" ? "Kilometres" : "Miles";
     render(
       read
-        ? readAnswer(answer, chosen.value, left, view.units.value)
+        ? (evenings.value &&
+            readEvenings(answer.packs[chosen.value]?.name ?? "", evenings.value, left, view.units.value)) ||
+            readAnswer(answer, chosen.value, left, view.units.value)
         : late === "all"
           ? html`Calculating. ${answer ? "The grey figures are for the job before the last change." : nothing}`
           : late === "bands"
             ? "Calculating what is not known; the bars are as wide as before the change."
-            : html`<strong>${unit} left on coming home.</strong> <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><circle cx="7" cy="7" r="5" class="key-new" /></svg> new</span>
+            : evenings.value
+              ? eveningsKey(shown.value.isYearLate === true)
+              : html`<strong>${unit} left on coming home.</strong> <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><circle cx="7" cy="7" r="5" class="key-new" /></svg> new</span>
                 <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><circle cx="7" cy="7" r="5.5" class="key-winter" /></svg> winter</span>
                 <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><rect x="2" y="2" width="10" height="10" class="key-winter" /></svg> ten years, winter</span>
                 <span class="key">bars: what is not known</span>`,
@@ -161,4 +172,14 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     const index = picture && point && rows.peek()[picture.rowAt(point.y)];
     if (index !== undefined) choose(index);
   });
+}
+
+/** What the dots are. */
+function eveningsKey(isLate: boolean): TemplateResult {
+  const dot = (name: string) =>
+    html`<svg viewBox="0 0 14 14" aria-hidden="true"><circle cx="7" cy="7" r="4.5" class=${name} /></svg>`;
+  return html`<strong>Every evening of the year.</strong> A dot is a driving day:
+    <span class="key">${dot("key-winter")} winter</span> <span class="key">${dot("key-other")} other days</span>
+    <span class="key">${dot("key-ring")} longest day.</span> Above the line the pack new, below it at ten years. Bar: what is
+    not known.${isLate ? " Calculating the year: the dots are those of before the change." : nothing}`;
 }

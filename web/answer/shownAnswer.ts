@@ -10,6 +10,7 @@ import {
   scaledUnknowns,
   type Unknown,
   type Use,
+  type YearReport,
 } from "../../sim/index.ts";
 import { EmptyFields } from "../editing/emptied.ts";
 
@@ -24,6 +25,9 @@ export interface ShownAnswer {
   readonly answer?: Answer;
   /** What of it is not calculated yet for what is in the job now: all of it, its bands, or nothing. */
   readonly late: "all" | "bands" | "none";
+  /** Every evening of the year, and whether it is one of before a change. */
+  readonly year?: YearReport;
+  readonly isYearLate?: boolean;
   /** How long its packs take to charge, where that is calculated. */
   readonly charging?: ChargePlan;
   /** What its packs cost, where the job has prices. */
@@ -43,6 +47,7 @@ export function shownAnswer(
   unknowns: Standing<readonly (readonly Unknown[])[]>,
   plan: Standing<ChargePlan> = { state: "waiting" },
   money: Standing<CostPlan | undefined> = { state: "waiting" },
+  year: Standing<YearReport> = { state: "waiting" },
 ): ShownAnswer {
   for (const each of [use, runs, conditions, unknowns]) {
     if (each.state !== "failed") continue;
@@ -51,17 +56,18 @@ export function shownAnswer(
   if (use.state !== "ready" || runs.state !== "ready" || conditions.state !== "ready") return { late: "all" };
   const { drives, today } = conditions.value;
   const candidates = scaledConditions(drives, today, runs.value.candidates);
-  const charging = {
+  const beside = {
     ...(plan.state === "ready" && { charging: plan.value }),
     ...(money.state === "ready" && money.value && { costs: money.value }),
+    ...(year.state === "ready" && { year: year.value, isYearLate: year.isLate }),
   };
   if (unknowns.state !== "ready")
-    return { answer: answerFor(use.value, candidates, undefined), ...charging, late: "bands" };
+    return { answer: answerFor(use.value, candidates, undefined), ...beside, late: "bands" };
   const isOld = unknowns.isLate || runs.isLate || conditions.isLate;
   const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
   return {
     answer: answerFor(use.value, candidates, bands),
-    ...charging,
+    ...beside,
     late: runs.isLate ? "all" : isOld ? "bands" : "none",
   };
 }

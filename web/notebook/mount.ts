@@ -71,6 +71,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
       standing("packUnknowns"),
       standing("chargePlan"),
       standing("costPlan"),
+      standing("year"),
     ),
   );
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context, graph.retry);

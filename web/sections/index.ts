@@ -21,6 +21,7 @@ import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";
 import theJob from "./theJob.ts";
 import theRoad from "./theRoad.ts";
+import theYear from "./theYear.ts";
 import torqueLimit from "./torqueLimit.ts";
 import whatIsOpen from "./whatIsOpen.ts";
 import whichIsEnough from "./whichIsEnough.ts";
@@ -40,6 +41,7 @@ export const sections: readonly AnySection[] = [
   packs,
   smallestPack,
   conditions,
+  theYear,
   charging,
   currents,
   settings,

@@ -12,6 +12,7 @@ import type {
   Trace,
   Unknown,
   VariedPack,
+  YearRanges,
 } from "../../sim/index.ts";
 
 /** What the page may ask of the simulation, which runs off the page's thread. */
@@ -22,6 +23,8 @@ export interface SimulationApi {
   drive(job: Job, trace: Trace): Promise<DriveReport>;
   /** Every candidate pack over a road in each of the job's conditions, totals only. */
   conditions(job: Job, trace: Trace): Promise<readonly ConditionDrives[]>;
+  /** How far each pack goes over the temperatures of a year, new and at ten years: some hundred drives. */
+  yearRanges(job: Job, trace: Trace): Promise<YearRanges>;
   /** Every pack at steady speeds on a level road. */
   steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;

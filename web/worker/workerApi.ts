@@ -9,6 +9,7 @@ import type {
   Trace,
   Unknown,
   VariedPack,
+  YearRanges,
 } from "../../sim/index.ts";
 import type { SimulationApi } from "./api.ts";
 import type { Watchable } from "./livingWorker.ts";
@@ -16,7 +17,7 @@ import type { RoadsApi } from "./roads/roadsApi.ts";
 
 /** What the simulation answers inside a worker: traces stay there under an id, and are not sent again at every change. */
 export interface SimulationInside
-  extends Omit<SimulationApi, "drive" | "conditions" | "currents" | "gearbox" | "packStudy" | "vary" | "unknowns"> {
+  extends Omit<SimulationApi, "drive" | "conditions" | "currents" | "gearbox" | "packStudy" | "vary" | "unknowns" | "yearRanges"> {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
   drive(job: Job, traceId: number): Promise<DriveReport>;
@@ -25,6 +26,7 @@ export interface SimulationInside
   currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;
   packStudy(job: Job, traceId: number): Promise<PackStudy>;
   vary(job: Job, packIndex: number, traceId: number, draw: Draw): Promise<VariedPack | undefined>;
+  yearRanges(job: Job, traceId: number): Promise<YearRanges>;
   unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;
 }
 

@@ -33,7 +33,12 @@ function shortDemo(which: number) {
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, short(inner)]));
   };
   const job = readJob(demos[which]?.document);
-  return readJob({ ...(short({ ...job, roads: [] }) as object), packs: job.packs.slice(0, 2), roads: job.roads });
+  return readJob({
+    ...(short({ ...job, roads: [] }) as object),
+    year: job.year,
+    packs: job.packs.slice(0, 2),
+    roads: job.roads,
+  });
 }
 
 /** Kinds of field that have had every text; fields of a kind have one pattern of path, such as `packs-*-name`. */

@@ -3,6 +3,8 @@ import { inUnits, type UnitHabit } from "../../../shared/quantity/writeQuantity.
 import { type Answer, type Band, type ConditionId, conditionNames, largestWords } from "../../../sim/index.ts";
 import * as look from "../../look/tokens.ts";
 import { type LeftAxis, leftAxis } from "./axis.ts";
+import { drawEvenings } from "./drawEvenings.ts";
+import type { Evenings } from "./eveningDots.ts";
 import { inReaders, type Mark, marksOf } from "./marks.ts";
 import { type Draw, penOf } from "./svg.ts";
 
@@ -15,6 +17,8 @@ export interface AnswerDrawing {
   /** Packs from the top down, and the one whose band is drawn in full. */
   readonly rows: readonly number[];
   readonly chosen: number | undefined;
+  /** Every evening of the year by pack's name: dots in place of the marks. */
+  readonly evenings?: ReadonlyMap<string, Evenings>;
   /** What was left by pack in a pinned state, by the pack's name. */
   readonly pinned?: ReadonlyMap<string, Partial<Record<ConditionId, Band>>>;
   readonly pinnedWords?: string;
@@ -56,7 +60,10 @@ export function drawAnswer(answer: Answer, drawing: AnswerDrawing): AnswerPictur
   const left_px = isNarrow ? 2 : 138;
   const right_px = width_px - (isNarrow ? 10 : 14);
   const axis = leftAxis(
-    rows.flatMap((i) => marksOf(answer.packs[i], units).flatMap(({ band }) => [band.low, band.high])),
+    rows.flatMap((i) => [
+      ...marksOf(answer.packs[i], units).flatMap(({ band }) => [band.low, band.high]),
+      ...extremesOf(drawing.evenings?.get(answer.packs[i].name)),
+    ]),
     isNarrow ? 5 : 9,
   );
   const toPixel = (left: number) => left_px + ((left - axis.from) / (axis.to - axis.from)) * (right_px - left_px);
@@ -197,6 +204,12 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   group.append(
     pen("line", { class: "middle", x1: left_px, x2: right_px, y1: middle_px, y2: middle_px, stroke: look.pinned }),
   );
+  const evenings = drawing.evenings?.get(pack.name);
+  if (evenings) {
+    group.append(...yearRow(pen, answer, evenings, drawing, { middle_px, space_px, isChosen }, frame));
+    group.append(...pinnedSpans(pen, pack.name, drawing, { y0: y0 + strip_px, space_px, isChosen }, frame));
+    return group;
+  }
   for (const mark of marksOf(pack, units)) {
     const y_px = middle_px + MARK_ratio[mark.condition] * space_px;
     group.append(markShape(pen, mark, y_px, toPixel, isChosen, left_px));
@@ -207,6 +220,91 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
   if (waste && !isChosen) group.append(...wasteNote(pen, messageIn(waste, units), y0, space_px, frame, pack, units));
   return group;
+}
+
+/** Every evening of a pack as dots; for the chosen one also its band, and the name of its longest day. */
+function yearRow(
+  pen: Draw,
+  answer: Answer,
+  evenings: Evenings,
+  { units }: AnswerDrawing,
+  { middle_px, space_px, isChosen }: RingsAt,
+  frame: RowFrame,
+): SVGElement[] {
+  const { index, left_px, right_px, isNarrow, toPixel } = frame;
+  const pack = answer.packs[index];
+  const room = { above_px: 0.5 * space_px, below_px: 0.42 * space_px };
+  const out = drawEvenings(pen, evenings, { middle_px, ...room, left_px, right_px, toPixel });
+  const short = (side: Evenings["new"]) => side.filter(({ left }) => toPixel(left) < left_px).length;
+  for (const [count, y_px] of [
+    [short(evenings.new), middle_px - 8],
+    [short(evenings.old), middle_px + 17],
+  ] as const) {
+    if (count > 0)
+      out.push(
+        halo(
+          pen,
+          { x: left_px + 4, y: y_px, fill: look.inkSoft },
+          `‹ ${count === 1 ? "1 day" : `${count} days`}`,
+          look.tint,
+        ),
+      );
+  }
+  if (!isChosen) {
+    const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
+    if (waste) {
+      const from_px = toPixel(0) + 10;
+      const lines = messageIn(waste, units).split("; ");
+      const free_px = toPixel(Math.min(...evenings.new.map(({ left }) => left))) - 10 - from_px;
+      if (free_px > 6.6 * Math.max(...lines.map(({ length }) => length)))
+        out.push(
+          ...lines.map((line, i) =>
+            pen("text", { class: "waste", x: from_px, y: middle_px - 22 + 16 * i, fill: look.inkSoft }, line),
+          ),
+        );
+    }
+    return out;
+  }
+  const old = marksOf(pack, units).find(({ condition }) => condition === "tenYearsWinter");
+  if (old) {
+    const y_px = middle_px + 0.4 * space_px;
+    out.push(markShape(pen, old, y_px, toPixel, true, left_px));
+    const words = isNarrow ? "winter, ten years" : "usual winter day, ten years";
+    const low_px = Math.max(left_px, toPixel(old.band.low));
+    const isLeft = low_px - 10 - LETTER_px * words.length > left_px;
+    const x = isLeft ? low_px - 10 : Math.min(right_px - LETTER_px * words.length, toPixel(old.band.high) + 10);
+    out.push(
+      halo(
+        pen,
+        { class: "mark-label", x, y: y_px + 5, "text-anchor": isLeft ? "end" : "start", "font-weight": 600 },
+        words,
+      ),
+    );
+  }
+  const longest = evenings.new.filter(({ isLongest }) => isLongest).map(({ left }) => left);
+  if (longest.length > 0 && answer.longestDay_km !== undefined && !isNarrow) {
+    const day = inUnits("distance", answer.longestDay_km, units);
+    const words = `longest day, ${Math.round(day.number)} ${day.unit}`;
+    const ring_px = toPixel(Math.min(...longest));
+    const width_px = LETTER_px * words.length;
+    const isLeft = ring_px - 12 - width_px > left_px;
+    const x = isLeft ? ring_px - 12 : Math.max(left_px + 4, ring_px) + 12;
+    out.push(
+      halo(
+        pen,
+        { x, y: middle_px - 0.3 * space_px, "text-anchor": isLeft ? "end" : "start", "font-style": "italic" },
+        words,
+      ),
+    );
+  }
+  return out;
+}
+
+/** The least and the most that is left of a pack's evenings. */
+function extremesOf(evenings: Evenings | undefined): number[] {
+  if (!evenings) return [];
+  const all = [...evenings.new, ...evenings.old].map(({ left }) => left);
+  return all.length === 0 ? [] : [Math.min(...all), Math.max(...all)];
 }
 
 interface NamesAt {
@@ -431,13 +529,16 @@ function wasteNote(
 }
 
 /** The picture in words. */
-function altOf({ packs }: Answer, { rows, units }: AnswerDrawing): string {
+function altOf({ packs }: Answer, { rows, units, evenings }: AnswerDrawing): string {
   const unit = units === "metric" ? "Kilometres" : "Miles";
   const each = rows.map((i) => {
     const { name, verdict, stop } = packs[i];
     if (stop) return `${name}: stop`;
+    const year = evenings?.get(name);
+    const home = (days: Evenings["new"]) => `${days.filter(({ left }) => left >= 0).length} of ${days.length}`;
+    const days = year ? [`new, home on ${home(year.new)} driving days, at ten years on ${home(year.old)}`] : [];
     const marks = marksOf(packs[i], units).map(({ condition, words }) => `${conditionNames[condition]} ${words}`);
-    return `${name}: ${[...marks, ...(verdict ? [verdict] : [])].join(", ")}`;
+    return `${name}: ${[...marks, ...days, ...(verdict ? [verdict] : [])].join(", ")}`;
   });
   return `${unit} left on coming home from a usual day. ${each.join(". ")}.`;
 }

@@ -12,6 +12,7 @@ import { packFields } from "./packFields.ts";
 import { vehicleFields } from "./vehicleFields.ts";
 import { weightFields } from "./weightFields.ts";
 import { wiringFields } from "./wiringFields.ts";
+import { yearFields } from "./yearFields.ts";
 
 /** What stands in for a value that nobody knows yet. */
 export interface Usual {
@@ -67,4 +68,5 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...costFields,
   ...conditionFields,
   ...wiringFields,
+  ...yearFields,
 };

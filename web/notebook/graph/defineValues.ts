@@ -1,7 +1,16 @@
 import { computed, type ReadonlySignal, signal } from "@preact/signals-core";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/schema/road.ts";
-import { answerFor, chargePlan, costPlan, enoughFor, packsInQuestion, scaledConditions } from "../../../sim/index.ts";
+import {
+  answerFor,
+  chargePlan,
+  costPlan,
+  enoughFor,
+  packsInQuestion,
+  scaledConditions,
+  type YearRanges,
+  yearOf,
+} from "../../../sim/index.ts";
 import { EmptyFields } from "../../editing/emptied.ts";
 import { keepShared } from "../../editing/keepShared.ts";
 import { logInView } from "../../log/logInView.ts";
@@ -19,10 +28,17 @@ export function defineValues(
 ): Definition[] {
   const sameMachine = remembering((whole: Job) => machineOf(whole));
   const sameClimate = remembering((whole: Job) => ({ ...machineOf(whole), ...climateOf(whole) }));
+  const sameYear = remembering((whole: Job) => ({
+    ...machineOf(whole),
+    ...climateOf(whole),
+    allowance: whole.allowance,
+    ...(whole.year && { year: whole.year }),
+  }));
   const sameUse = remembering((whole: Job) => ({
     ...machineOf(whole),
     ...climateOf(whole),
     usualDay_km: whole.usualDay_km,
+    ...(whole.year && { year: whole.year }),
     allowance: whole.allowance,
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
     ...(whole.longestDaysAYear !== undefined && { longestDaysAYear: whole.longestDaysAYear }),
@@ -196,6 +212,24 @@ export function defineValues(
       },
     },
     {
+      name: "yearClimate",
+      inputs: ["job", "emptied"],
+      compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
+        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|engine|notes)/.test(path));
+        return sameYear(whole);
+      },
+    },
+    {
+      name: "yearRanges",
+      inputs: ["yearClimate", "road"],
+      ask: ({ yearClimate, road }: Values & { yearClimate: Job }) => simulation.yearRanges(yearClimate, road),
+    },
+    {
+      name: "year",
+      inputs: ["use", "yearRanges"],
+      compute: ({ use, yearRanges }: Values & { yearRanges: YearRanges }) => yearOf(use, yearRanges),
+    },
+    {
       name: "judged",
       inputs: ["runs", "inConditions"],
       compute: ({ runs, inConditions: { today, drives } }: Values) => scaledConditions(drives, today, runs.candidates),
@@ -247,6 +281,7 @@ function machineOf(job: Job): Job {
     costs: _costs,
     wiring: _wiring,
     conditions: _conditions,
+    year: _year,
     ...others
   } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];

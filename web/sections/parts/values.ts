@@ -18,6 +18,7 @@ import type {
   Trace,
   Unknown,
   VariedPack,
+  YearReport,
 } from "../../../sim/index.ts";
 import type { Along } from "../../charts/parts/axes/roadAxis.ts";
 import type { BroughtMap } from "../../fields/staging.ts";
@@ -43,6 +44,8 @@ export interface Values {
   readonly inConditions: InConditions;
   /** The packs of `runs`, each with its conditions. */
   readonly judged: readonly Candidate[];
+  /** Every evening of a year with each pack, new and at ten years. */
+  readonly year: YearReport;
   readonly enough: Enough;
   /** The answer with its bands: from `use`, `runs` and `packUnknowns`. */
   readonly answer: Answer;

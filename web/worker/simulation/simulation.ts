@@ -11,6 +11,7 @@ import {
   steadyTable,
   type Trace,
   unknownsOfPacks,
+  yearRanges,
 } from "../../../sim/index.ts";
 import { cycleText } from "../roads/cycleText.ts";
 import { stepped } from "../stepped.ts";
@@ -37,6 +38,11 @@ export const simulation: SimulationInside = {
     return transfer(report, columnsOf(report));
   },
   conditions: async (job, traceId) => driveConditions(job, kept(traceId)),
+  async yearRanges(job, traceId) {
+    const ranges = yearRanges(job, kept(traceId));
+    if (!ranges) throw new Error("a year that nobody cancelled was not driven");
+    return ranges;
+  },
   steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
   motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
   async gearbox(job, packIndex, traceId) {

@@ -6,6 +6,8 @@ import { sendTrace } from "./sendTrace.ts";
 
 /** What is not of the answer begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
 const REST_ms = 250;
+/** The year begins later, so that what the verdict waits for is before it in its worker. */
+const YEAR_REST_ms = 800;
 
 /**
  * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
@@ -14,12 +16,15 @@ const REST_ms = 250;
 export function startSimulation(drives: LivingWorker<WorkerApi>, studies: LivingWorker<WorkerApi>): SimulationApi {
   const ask = oneOfAKind();
   const atRest = oneOfAKind(REST_ms);
+  const afterStudies = oneOfAKind(YEAR_REST_ms);
   return {
     road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
     drive: (job, trace) =>
       ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
     conditions: (job, trace) =>
       ask("conditions", () => drives.ask(async (life) => life.api.conditions(job, await sendTrace(life, trace)))),
+    yearRanges: (job, trace) =>
+      afterStudies("year", () => studies.ask(async (life) => life.api.yearRanges(job, await sendTrace(life, trace)))),
     steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),

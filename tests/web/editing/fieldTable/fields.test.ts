@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { heaters, usualWinter } from "../../../../shared/parts/heaters.ts";
 import { readQuantity } from "../../../../shared/quantity.ts";
 import { allowedRange } from "../../../../web/editing/fieldTable/allowedRange.ts";
 import { fieldAt, labelOf } from "../../../../web/editing/fieldTable/fieldAt.ts";
@@ -29,7 +30,13 @@ const points = {
   motor: { ...job.motor, envelope: { kind: "points" as const, speed_rpm: [0, 8000], torque_Nm: [120, 40] } },
 };
 const flat = { ...job, motor: { ...job.motor, loss: { kind: "flat" as const, efficiency_frac: 0.85 } } };
-const alternatives = [job, coastDown, dragArea, massFactor, points, flat];
+const burner = heaters.find(({ id }) => id === "fuel") ?? heaters[0];
+const winter = usualWinter(burner.heat);
+const burns = {
+  ...job,
+  conditions: { winter, old: { resistance_ratio: 1.3 }, others: [{ ...winter, name: "as winter", isOld: false }] },
+};
+const alternatives = [job, coastDown, dragArea, massFactor, points, flat, burns];
 
 describe("fields of the page", () => {
   it.each(quantities)("%s has bounds in the schema of the job", (path) => {

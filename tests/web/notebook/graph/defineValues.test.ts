@@ -15,6 +15,7 @@ const silent: SimulationApi = {
   road: () => never,
   drive: () => never,
   conditions: () => never,
+  yearRanges: () => never,
   steady: () => never,
   motorSurface: () => never,
   gearbox: () => never,

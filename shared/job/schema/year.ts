@@ -1,0 +1,24 @@
+import * as z from "zod";
+import { between } from "./number.ts";
+
+const MONTHS = 12;
+
+/** The year that the packs are judged over: how cold it gets, and on which days the car is driven. */
+export const Year = z.strictObject({
+  /** Mean temperature of each month's days, January first. */
+  months_degC: z.array(between(-40, 45)).length(MONTHS),
+  /** How far single days lie from their month, as a standard deviation. */
+  scatter_K: between(0, 15).default(3),
+  daysAWeek: z.int().min(1).max(7).default(5),
+  /** Weeks in which the car stands. */
+  holidayWeeks: z.int().min(0).max(51).default(4),
+  /** How far driven days lie from the usual one at most, as a share of it. */
+  spread_frac: between(0, 0.9).default(0),
+});
+export type Year = z.infer<typeof Year>;
+
+/** An invented year with frost in winter, for a job that says nothing of its own. */
+export const inventedYear: Year = {
+  months_degC: [2, 3, 6, 9, 13, 16, 18, 18, 15, 11, 6, 3],
+  ...{ scatter_K: 3, daysAWeek: 5, holidayWeeks: 4, spread_frac: 0 },
+};

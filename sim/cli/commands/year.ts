@@ -1,0 +1,78 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { yearOf, yearRanges } from "../../plan/year/driveYear.ts";
+import type { PackYear, YearReport } from "../../plan/year/yearReport.ts";
+import { hasOption, textOption } from "../arguments/optionValue.ts";
+import { packIndexOf } from "../arguments/packOption.ts";
+import type { Command } from "../command.ts";
+import { readJobFile } from "../files/jobFile.ts";
+import { onlyJobPath } from "../files/oneJob.ts";
+import { jsonText } from "../printing/json.ts";
+import { textTable } from "../printing/table.ts";
+import { wrapText } from "../printing/wrapText.ts";
+import { roadToDrive } from "../roads/roadToDrive.ts";
+
+/** So many of the days that fail are named. */
+const NAMED = 4;
+
+export const year: Command = {
+  name: "year",
+  usage: "JOB [--pack NAME] [--trace ID|FILE] [--json]",
+  summary:
+    "every evening of a year with each pack, new and at ten years: km left, and the days that would not get home",
+  options: {
+    pack: { type: "string", value: "NAME", help: "this pack alone; else all" },
+    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
+    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+  },
+  run(args, print, warn) {
+    const path = onlyJobPath(args, "year");
+    const whole = readJobFile(path);
+    const packs = textOption(args, "pack") === undefined ? whole.packs : [whole.packs[packIndexOf(whole, args)]];
+    const job = { ...whole, packs };
+    const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
+    const ranges = yearRanges(job, trace);
+    if (!ranges) throw new Error("a year that nobody cancelled was not driven");
+    const report = yearOf(job, ranges);
+    if (!job.year) warn("the job has no year of its own: temperatures and holidays are invented ones");
+    print(
+      hasOption(args, "json")
+        ? jsonText({ job: job.title, trace: trace.id, ...report })
+        : asText(job, trace.title, report),
+    );
+  },
+};
+
+function asText(
+  job: Job,
+  road: string,
+  { days, driven_degC, largestError_km, confirmedDays, packs }: YearReport,
+): string {
+  const driven = days.filter(({ kind }) => kind !== "off");
+  const [least, most] = [driven_degC[0], driven_degC[driven_degC.length - 1]];
+  const longest = days.filter(({ kind }) => kind === "longest").length;
+  const head = `${driven.length} driven days of a year on ${road}, ${n(least, 2)} to ${n(most, 2)} degC; usual day ${n(job.usualDay_km)} km${longest > 0 ? `, longest ${n(job.longestDay_km ?? 0)} km on ${longest}` : ""}`;
+  const table = textTable(
+    [
+      { heading: "\npack" },
+      { heading: "\nage (years)", isNumber: true },
+      { heading: "km left:\nworst", isNumber: true },
+      { heading: "\nmiddle", isNumber: true },
+      { heading: "\nbest", isNumber: true },
+      { heading: "days not\nhome", isNumber: true },
+      { heading: "\nwhich" },
+    ],
+    packs.map((pack) => row(pack, days)),
+  );
+  const note = `Driven at ${driven_degC.length} temperatures, days between them on straight lines; ${confirmedDays} days driven to confirm that differ by ${n(largestError_km, 2)} km at most. Every day begins charged.`;
+  return `${job.title}\n${wrapText(head)}\n\n${table}\n\n${wrapText(note)}`;
+}
+
+function row({ name, age_years, evenings_km, failingDays }: PackYear, days: YearReport["days"]): string[] {
+  const left = evenings_km.filter((_, day) => days[day].kind !== "off").sort((a, b) => a - b);
+  const at = (share: number) => String(Math.floor(left[Math.round(share * (left.length - 1))]));
+  const worst = [...failingDays].sort((a, b) => b.short_km - a.short_km).slice(0, NAMED);
+  const named = worst.map(({ date, short_km }) => `${date} (${Math.ceil(short_km)} short)`).join(", ");
+  const more = failingDays.length > NAMED ? ", …" : "";
+  return [name, String(age_years), at(0), at(0.5), at(1), String(failingDays.length), `${named}${more}`];
+}

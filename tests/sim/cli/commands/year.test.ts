@@ -1,0 +1,39 @@
+import { join } from "node:path";
+import { expect, it } from "vitest";
+import { changedDemoFile } from "../../../support/changedDemo.ts";
+import { runCommand } from "../../../support/runCommand.ts";
+
+const path = join(import.meta.dirname, "../../../../shared/demos/piano-tuner.bellhousing.json");
+
+it("has the keys that a program reads: 365 evenings for each pack, new and at ten years, and the days that fail", async () => {
+  const { code, out } = await runCommand("year", path, "--json", "--pack", "13 kWh");
+  expect(code).toBe(0);
+  const { packs, days } = JSON.parse(out);
+  expect(packs.map(({ name, age_years }: { name: string; age_years: number }) => [name, age_years])).toEqual([
+    ["13 kWh", 0],
+    ["13 kWh", 10],
+  ]);
+  expect(days).toHaveLength(365);
+  for (const { evenings_km, failingDays } of packs) {
+    expect(evenings_km).toHaveLength(365);
+    const short = evenings_km.filter((left_km: number) => left_km < 0);
+    expect(failingDays).toHaveLength(short.length);
+  }
+  expect(packs[1].failingDays.length).toBeGreaterThanOrEqual(packs[0].failingDays.length);
+});
+
+it("prints a row a pack and age with the days that would not get home", async () => {
+  const { out } = await runCommand("year", path, "--pack", "8 kWh");
+  expect(out).toMatch(/driven days of a year/);
+  expect(out).toMatch(/^8 kWh +10 .*short\)/m);
+  expect(out.replaceAll("\n", " ")).toMatch(/days driven to confirm/);
+});
+
+it("says of a year of eleven months that twelve are wanted, and of a week of eight days that it has seven", async () => {
+  const short = changedDemoFile({ year: { months_degC: Array(11).fill(5) } });
+  const { code, err } = await runCommand("year", short);
+  expect(code).toBe(2);
+  expect(err).toMatch(/year\.months_degC: found 11 entries, at least 12 wanted/);
+  const long = changedDemoFile({ "year.daysAWeek": 8 });
+  expect((await runCommand("year", long)).err).toMatch(/year\.daysAWeek: found 8/);
+});

@@ -1,0 +1,131 @@
+import * as look from "../../look/tokens.ts";
+import { type Dot, type Evening, type Evenings, LEAST_px, pilesOf } from "./eveningDots.ts";
+import type { Draw } from "./svg.ts";
+
+/** Where the evenings of a row stand. */
+export interface EveningsAt {
+  readonly middle_px: number;
+  /** Room above the row's line and below it. */
+  readonly above_px: number;
+  readonly below_px: number;
+  readonly left_px: number;
+  readonly right_px: number;
+  readonly toPixel: (left: number) => number;
+}
+
+/** More longest days than this stand as small rings, so that they have room. */
+const FEW_RINGS = 6;
+/** Taken as the width of a letter. */
+const LETTER_px = 7;
+const RING_px = { few: 4.5, many: 2.5 };
+
+/** Every evening of a pack's year: above the row's line new, below it at ten years; the longest days as rings. */
+export function drawEvenings(pen: Draw, evenings: Evenings, at: EveningsAt): SVGElement[] {
+  return [...side(pen, evenings.new, -1, at.above_px, at), ...side(pen, evenings.old, 1, at.below_px, at)];
+}
+
+function side(
+  pen: Draw,
+  evenings: readonly Evening[],
+  direction: 1 | -1,
+  height_px: number,
+  { middle_px, left_px, right_px, toPixel }: EveningsAt,
+): SVGElement[] {
+  const { dots, pitch_px, tallest } = pilesOf(evenings, toPixel, height_px - 2, left_px + 2);
+  const y_px = (place: number) => middle_px + direction * (2 + (place + 0.5) * pitch_px);
+  const isOutline = tallest * pitch_px > height_px && pitch_px <= LEAST_px;
+  const out: SVGElement[] = isOutline
+    ? outline(pen, dots, pitch_px, direction, { middle_px, height_px, tallest, right_px })
+    : [true, false].map((isWinter) =>
+        // A line of no length with round ends is a dot: one path for hundreds of days.
+        pen("path", {
+          class: isWinter ? "days is-winter" : "days",
+          d: dots
+            .filter((dot) => dot.isWinter === isWinter)
+            .map(({ x_px, place }) => `M${round(x_px)} ${round(y_px(place))}h0`)
+            .join(""),
+          stroke: isWinter ? look.dayWinter : look.dayOther,
+          "stroke-width": pitch_px - 0.6,
+          "stroke-linecap": "round",
+          fill: "none",
+        }),
+      );
+  return [...out, ...rings(pen, evenings, direction, { middle_px, left_px, toPixel })];
+}
+
+/** Piles that are too tall for dots, as outlines, winter next to the line; above it with how many days the tallest column has. */
+function outline(
+  pen: Draw,
+  dots: readonly Dot[],
+  pitch_px: number,
+  direction: 1 | -1,
+  {
+    middle_px,
+    height_px,
+    tallest,
+    right_px,
+  }: { middle_px: number; height_px: number; tallest: number; right_px: number },
+): SVGElement[] {
+  const columns = (of: readonly Dot[]) => {
+    const tops = new Map<number, number>();
+    for (const { x_px, place } of of) tops.set(x_px, Math.max(tops.get(x_px) ?? 0, place + 1));
+    return [...tops].sort(([a], [b]) => a - b);
+  };
+  const drawn = (of: readonly Dot[], colour: string, name: string) => {
+    const d = columns(of)
+      .map(([x_px, count]) => {
+        const y_px = middle_px + (direction * count * height_px) / tallest;
+        return `M${round(x_px - pitch_px / 2)} ${round(middle_px)}V${round(y_px)}h${pitch_px}V${round(middle_px)}`;
+      })
+      .join("");
+    return pen("path", { class: name, d, fill: colour, stroke: "none" });
+  };
+  const winter = dots.filter(({ isWinter }) => isWinter);
+  const [at_px] = columns(dots).reduce((a, b) => (b[1] > a[1] ? b : a));
+  const words = `${tallest} days`;
+  const isRight = at_px + 6 + LETTER_px * words.length < right_px;
+  const label = {
+    ...{ x: isRight ? at_px + 6 : at_px - 6, y: middle_px - height_px + 22, fill: look.inkSoft },
+    "text-anchor": isRight ? "start" : "end",
+  };
+  return [
+    drawn(dots, look.dayOther, "days"),
+    drawn(winter, look.dayWinter, "days is-winter"),
+    ...(direction < 0 ? [pen("text", label, words)] : []),
+  ];
+}
+
+/** The longest days, ringed; beyond the picture's left edge none. */
+function rings(
+  pen: Draw,
+  evenings: readonly Evening[],
+  direction: 1 | -1,
+  { middle_px, left_px, toPixel }: Pick<EveningsAt, "middle_px" | "left_px" | "toPixel">,
+): SVGElement[] {
+  const longest = evenings.filter(({ isLongest }) => isLongest).sort((a, b) => a.left - b.left);
+  const r = longest.length <= FEW_RINGS ? RING_px.few : RING_px.many;
+  const piles = new Map<number, number>();
+  return longest.flatMap(({ left }) => {
+    const x_px = toPixel(left);
+    if (x_px < left_px + r) return [];
+    const column = Math.floor(x_px / (2 * r));
+    const place = piles.get(column) ?? 0;
+    piles.set(column, place + 1);
+    const y_px = middle_px + direction * (3 + r + place * (2 * r + 2));
+    return [
+      pen("circle", {
+        class: "longest",
+        cx: x_px,
+        cy: y_px,
+        r,
+        fill: look.paper,
+        stroke: look.ink,
+        "stroke-width": 1.6,
+      }),
+    ];
+  });
+}
+
+function round(px: number): number {
+  return Math.round(100 * px) / 100;
+}
