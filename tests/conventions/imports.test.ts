@@ -65,6 +65,8 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: [],
   },
   "sim/plan/conditions": { rooms: ["shared", ...physics, "sim/step", "sim/plan/going"], packages: [] },
+  "sim/battery/ageing": { rooms: [], packages: [] },
+  "sim/plan/years": { rooms: ["shared", ...physics, "sim/plan/year"], packages: [] },
   "sim/plan/year": {
     rooms: ["shared", ...physics, "sim/step", "sim/plan/going", "sim/plan/conditions"],
     packages: [],

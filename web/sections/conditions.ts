@@ -1,6 +1,7 @@
+import type { Job } from "../../shared/job/job.ts";
 import { message, messageIn, quantity as q } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import type { ConditionDrive } from "../../sim/index.ts";
+import { agedPack, type ConditionDrive, packUse } from "../../sim/index.ts";
 import { conditionsForm } from "../forms/car/conditionsForm.ts";
 import { defineSection } from "./parts/section.ts";
 
@@ -11,8 +12,8 @@ export default defineSection({
   question: "What do winter, a heated cabin and ten years make of each pack's range?",
   given: conditionsForm,
   fields: ["conditions", "allowance"],
-  inputs: ["job", "judged", "packIndex", "units"],
-  compute: ({ job, judged, packIndex, units }) => {
+  inputs: ["job", "judged", "runs", "packIndex", "units"],
+  compute: ({ job, judged, runs, packIndex, units }) => {
     const drives = judged.map(({ conditions }) => drivesOf(conditions));
     const chosen = judged[packIndex] ?? judged[0];
     const today = { name: "new, today", battery_Whpkm: chosen.battery_Whpkm, range_km: chosen.range_km };
@@ -45,6 +46,8 @@ export default defineSection({
               message`Winter is taken as ${job.allowance.winter_ratio} times today's energy, on every road and with every pack. With a driven winter it follows from temperature and heater.`,
               units,
             ),
+      ageing: ageingRows(job, Math.min(packIndex, job.packs.length - 1), chosen.range_km, runs.trace.mean_kmh),
+      isNickel: job.module.chemistry === "nickel",
       behind: drives.flatMap((each, i) =>
         each
           .filter(({ isStuck, missed_frac }) => isStuck || missed_frac > 0.02)
@@ -52,8 +55,8 @@ export default defineSection({
       ),
     };
   },
-  plot: ({ pack, names, byPack, byCondition }) =>
-    names.length === 0
+  plot: ({ pack, names, byPack, byCondition, ageing, isNickel }) => [
+    ...(names.length === 0
       ? []
       : [
           {
@@ -74,7 +77,18 @@ export default defineSection({
             rows: byCondition,
             note: "Heater: what its thermostat lets through on average; one that is on by the hour is in the energy from the pack.",
           },
-        ],
+        ]),
+    ...(ageing.length === 0
+      ? []
+      : [
+          {
+            caption: `What published laws of ageing leave of ${pack}, on usual days`,
+            columns: [{ title: "Years" }, { title: "Capacity left" }, { title: "Resistance" }],
+            rows: ageing,
+            note: `By two laws each, from single cells in a laboratory: ${isNickel ? "Schmalstieg 2014 and, as a cross-check, Xu 2018" : "Naumann 2018 and 2020, and Wang 2011"}. Used modules, heat under a floor and standing full age faster: what is entered above as capacity at ten years is what counts.`,
+          },
+        ]),
+  ],
   sentence: ({ sentence }) => sentence,
   attention: ({ behind }) => behind,
   caution:
@@ -89,6 +103,18 @@ function drivesOf(
   if (!conditions) return [];
   const { winter, tenYearsWinter, others } = conditions;
   return [...(winter ? [winter] : []), ...(tenYearsWinter ? [tenYearsWinter] : []), ...others];
+}
+
+function ageingRows(job: Job, packIndex: number, range_km: number, mean_kmh: number): string[][] {
+  if (range_km <= 0 || mean_kmh <= 0) return [];
+  const percent = (share: number) => Math.round(100 * share);
+  return agedPack(job, job.packs[packIndex], packUse(job, job.packs[packIndex], range_km, mean_kmh)).map(
+    ({ years, capacity_frac: { low, high }, resistance_ratio }) => [
+      String(years),
+      percent(low) === percent(high) ? `${percent(low)} %` : `${percent(low)} to ${percent(high)} %`,
+      resistance_ratio === undefined ? "–" : `× ${resistance_ratio.toFixed(2)}`,
+    ],
+  );
 }
 
 function rangeWords({ range_km, rangeEnd, isStuck }: ConditionDrive, units: UnitHabit): string {

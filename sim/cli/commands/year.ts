@@ -1,7 +1,13 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
+import { rangeOn } from "../../plan/going/range.ts";
 import { yearOf, yearRanges } from "../../plan/year/driveYear.ts";
 import type { PackYear, YearReport } from "../../plan/year/yearReport.ts";
+import { agedPack, packUse } from "../../plan/years/ageing.ts";
+import { prepare } from "../../step/prepare.ts";
+import { characteristics } from "../../trace/characteristics.ts";
+import type { Trace } from "../../trace/trace.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import type { Command } from "../command.ts";
@@ -37,11 +43,22 @@ export const year: Command = {
     if (!job.year) warn("the job has no year of its own: temperatures and holidays are invented ones");
     print(
       hasOption(args, "json")
-        ? jsonText({ job: job.title, trace: trace.id, ...report })
+        ? jsonText({ job: job.title, trace: trace.id, ...report, ageing: ageing(job, trace) })
         : asText(job, trace.title, report),
     );
   },
 };
+
+/** What published laws of ageing leave of each pack, used on this road's usual days. */
+function ageing(job: Job, trace: Trace) {
+  const { mean_mps } = characteristics(trace);
+  return job.packs.flatMap((pack) => {
+    const range_km = rangeOn(prepare(job, pack), trace).distance_m / M_PER_KM;
+    if (range_km <= 0) return [];
+    const use = packUse(job, pack, range_km, mean_mps / MPS_PER_KMH);
+    return [{ name: pack.name, years: agedPack(job, pack, use) }];
+  });
+}
 
 function asText(
   job: Job,
