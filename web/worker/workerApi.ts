@@ -17,7 +17,10 @@ import type { RoadsApi } from "./roads/roadsApi.ts";
 
 /** What the simulation answers inside a worker: traces stay there under an id, and are not sent again at every change. */
 export interface SimulationInside
-  extends Omit<SimulationApi, "drive" | "conditions" | "currents" | "gearbox" | "packStudy" | "vary" | "unknowns" | "yearRanges"> {
+  extends Omit<
+    SimulationApi,
+    "drive" | "conditions" | "currents" | "gearbox" | "packStudy" | "vary" | "unknowns" | "yearRanges"
+  > {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
   drive(job: Job, traceId: number): Promise<DriveReport>;
