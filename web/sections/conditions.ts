@@ -33,7 +33,9 @@ export default defineSection({
         writeQuantity("energyUse", each.battery_Whpkm, units),
         `× ${(each.battery_Whpkm / today.battery_Whpkm).toFixed(2)}`,
         "heater_kW" in each && each.heater_kW > 0 ? writeQuantity("electricPower", each.heater_kW, units, 2) : "–",
-        "fuel_l100km" in each && each.fuel_l100km > 0 ? `${each.fuel_l100km.toFixed(1)} l/100 km` : "–",
+        "fuel_l100km" in each && each.fuel_l100km > 0
+          ? writeQuantity("volume", (each.fuel_l100km * each.range_km) / 100, units, 2)
+          : "–",
         km(each.range_km),
       ]),
       sentence:
@@ -71,7 +73,7 @@ export default defineSection({
               { title: "From the pack" },
               { title: "Times today's" },
               { title: "Heater" },
-              { title: "Heater's fuel" },
+              { title: "Heater's fuel, on one charge" },
               { title: "Range" },
             ],
             rows: byCondition,
