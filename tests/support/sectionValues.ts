@@ -70,7 +70,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     ],
     motorSurface: motorSurface(job, packIndex),
     gearbox: gearboxStudy(job, packIndex, road),
-    currents: currentsPlan(job, packIndex, road),
+    currentsPlan: currentsPlan(job, packIndex, road),
     get packStudy() {
       return packStudy(job, road);
     },

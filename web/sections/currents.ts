@@ -16,8 +16,8 @@ export default defineSection({
     ${form.fields("wiring.cable_m", "wiring.cable_mm2", "wiring.conductor_degC")}
     ${form.fields("wiring.capacitance_uF", "wiring.precharge_ohm", "wiring.prechargeLoad_W", "wiring.loadWakes_V")}`,
   fields: ["requirement.longHill_km", "requirement.longHill_ratio", "motor.fullCurrent_A", "wiring"],
-  inputs: ["currents", "units"],
-  compute: ({ currents, units }) => {
+  inputs: ["currentsPlan", "units"],
+  compute: ({ currentsPlan: currents, units }) => {
     const inWords = (sentence: Parameters<typeof messageIn>[0]) => messageIn(sentence, units);
     const { fuse, cable, road, hill, packContinuous_A, pack, greatest, preCharge } = currents;
     const amperes = (current_A: number) => writeQuantity("current", current_A, units, 2);

@@ -8,8 +8,8 @@ export default defineSection({
   title: "Settings",
   question:
     "What is set in controller, charger, battery management and converter, and where does each value come from?",
-  inputs: ["job", "currents", "chargePlan", "answer", "packIndex", "units"],
-  compute: ({ job, currents, chargePlan, answer, packIndex, units }) => {
+  inputs: ["job", "currentsPlan", "chargePlan", "answer", "packIndex", "units"],
+  compute: ({ job, currentsPlan: currents, chargePlan, answer, packIndex, units }) => {
     const index = Math.min(packIndex, job.packs.length - 1);
     const inWords = (sentence: Parameters<typeof messageIn>[0]) => messageIn(sentence, units);
     const { pack, groups, cautions } = settingsSheet(job, index, currents, chargePlan);

@@ -7,7 +7,7 @@ import { labelLine } from "./originGroups.ts";
 import type { SheetContent } from "./sheetContent.ts";
 
 const PICTURE_px = 680;
-const ROW_px = 48;
+const ROW_px = 46;
 /** Columns that the table of packs has room for with their usual space between. */
 const MOST_WIDE = 8;
 /** Words of use beyond this many letters go on in full on the second page. */

@@ -39,7 +39,7 @@ export const sheetStyle = `
 .sheet .columns h2 { border-top: 1px solid #111; font-size: 13px; margin-top: 4px; padding-top: 2px; }
 .sheet .facts { display: grid; gap: 1px 8px; grid-template-columns: 76px minmax(0, 1fr); }
 .sheet .facts dt { font-weight: 700; }
-.sheet .sign { display: grid; gap: 28px; grid-template-columns: 1fr 1fr; margin-top: auto; padding-top: 14px; }
+.sheet .sign { display: grid; gap: 28px; grid-template-columns: 1fr 1fr; margin-top: auto; padding-top: 10px; }
 .sheet .sign p { border-top: 1px solid #111; font-size: 12px; padding-top: 2px; }
 .sheet .foot { border-top: 3px double #111; font-size: 11.5px; padding-top: 4px; }
 .sheet .boxes { table-layout: fixed; }

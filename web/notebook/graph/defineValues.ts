@@ -254,7 +254,7 @@ export function defineValues(
     },
     { name: "wiring", inputs: ["job"], compute: (values: Values) => sameWiring(values.job) },
     {
-      name: "currents",
+      name: "currentsPlan",
       inputs: ["machine", "wiring", "packIndex", "road"],
       ask: ({ machine, wiring, packIndex, road }: Values & { wiring: Pick<Job, "wiring"> }) =>
         simulation.currents({ ...machine, ...wiring }, packIn(machine, packIndex), road),

@@ -167,7 +167,7 @@ function paperOf(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting
 
 /** The settings sheet, for the pack that the currents are of. */
 function settingsOf(sheets: Sheets, job: Job, answer: Answer, { graph }: PaperSetting): string | (() => HTMLElement) {
-  const currents = ready<CurrentsPlan>(graph, "currents");
+  const currents = ready<CurrentsPlan>(graph, "currentsPlan");
   const charging = ready<ChargePlan>(graph, "chargePlan");
   const index = job.packs.findIndex(({ name }) => name === currents?.pack);
   if (!currents || !charging || index < 0) return "The currents are still being calculated; the sheet follows.";

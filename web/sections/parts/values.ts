@@ -67,7 +67,7 @@ export interface Values {
   /** Gears, torque caps, hill and regen, with the pack in view. */
   readonly gearbox: GearboxStudy;
   /** Currents of that pack over the road and the long hill. */
-  readonly currents: CurrentsPlan;
+  readonly currentsPlan: CurrentsPlan;
   readonly charts: readonly OwnChart[];
   /** A motor map from a file that is staged and is not in the job. */
   readonly broughtMap?: BroughtMap | undefined;

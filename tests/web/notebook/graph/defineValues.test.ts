@@ -1,10 +1,12 @@
 import { signal } from "@preact/signals-core";
 import { expect, it } from "vitest";
+import { chapters } from "../../../../web/chapters/index.ts";
 import { EmptyFields } from "../../../../web/editing/emptied.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
 import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
 import { defineValues } from "../../../../web/notebook/graph/defineValues.ts";
 import { createGraph } from "../../../../web/notebook/graph/graph.ts";
+import { sections } from "../../../../web/sections/index.ts";
 import type { SimulationApi } from "../../../../web/worker/api.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
@@ -34,6 +36,13 @@ function standing(...emptied: readonly string[]) {
     return reading.state === "failed" && reading.error instanceof EmptyFields ? reading.message : reading.state;
   });
 }
+
+it("has a value of its own name for every section and chapter beside those that they ask for", () => {
+  const { jobEditor, view } = createFieldContext(createJobEditor({ job: demoJob(), drafts: {} }), noRoads);
+  const graph = createGraph(defineValues(jobEditor.job, view, silent, signal([])));
+  expect(() => graph.add([...sections, ...chapters])).not.toThrow();
+  graph.stop();
+});
 
 it("waits for an emptied wheel radius, by name, in all that depends on it", () => {
   const waiting = "Waiting for “Rolling radius of the tyre”: empty";
