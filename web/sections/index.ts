@@ -2,7 +2,7 @@ import asPredicted from "./asPredicted.ts";
 import axleWeights from "./axleWeights.ts";
 import charging from "./charging.ts";
 import conditions from "./conditions.ts";
-import currents from "./currents.ts";
+import currentsAndFuses from "./currentsAndFuses.ts";
 import energyPerKm from "./energyPerKm.ts";
 import hills from "./hills.ts";
 import money from "./money.ts";
@@ -43,7 +43,7 @@ export const sections: readonly AnySection[] = [
   conditions,
   theYear,
   charging,
-  currents,
+  currentsAndFuses,
   settings,
   energyPerKm,
   operatingPoints,

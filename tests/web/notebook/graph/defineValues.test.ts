@@ -56,3 +56,14 @@ it("drives the car on while only the usual day is empty", () => {
 it("waits for nothing where no field is empty", () => {
   expect(standing()).toEqual(["ready", "ready"]);
 });
+
+it("gives no value the name of a section or a chapter, which stand in the same graph", async () => {
+  const [{ sections }, { chapters }] = await Promise.all([
+    import("../../../../web/sections/index.ts"),
+    import("../../../../web/chapters/index.ts"),
+  ]);
+  const { jobEditor, view } = createFieldContext(createJobEditor({ job: demoJob(), drafts: {} }), noRoads);
+  const graph = createGraph(defineValues(jobEditor.job, view, silent));
+  const parts = [...sections, ...chapters].map(({ name }) => ({ name, from: signal(0) }));
+  expect(() => graph.add(parts)).not.toThrow();
+});

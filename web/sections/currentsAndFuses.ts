@@ -8,7 +8,7 @@ import { defineSection } from "./parts/section.ts";
 
 /** What currents flow, for how long, and what has to carry them? */
 export default defineSection({
-  name: "currents",
+  name: "currentsAndFuses",
   title: "Currents",
   question: "What currents flow, for how long, and what has to carry them?",
   given: (form) =>
