@@ -87,7 +87,7 @@ export default defineSection({
             caption: `What published laws of ageing leave of ${pack}, on usual days`,
             columns: [{ title: "Years" }, { title: "Capacity left" }, { title: "Resistance" }],
             rows: ageing,
-            note: `By two laws each, from single cells in a laboratory: ${isNickel ? "Schmalstieg 2014 and, as a cross-check, Xu 2018" : "Naumann 2018 and 2020, and Wang 2011"}. Used modules, heat under a floor and standing full age faster: what is entered above as capacity at ten years is what counts.`,
+            note: `By two laws each, from single cells in a laboratory: ${isNickel ? "Schmalstieg and others and, as a cross-check, Xu and others" : "Naumann and others, and Wang and others"}. Used modules, heat under a floor and standing full age faster: what is entered above as capacity at ten years is what counts.`,
           },
         ]),
   ],
