@@ -30,10 +30,10 @@ export function chapterFrame({ name, title, working }: AnyChapter): TemplateResu
     <div class="chapter-text">
       <h2 id="${name}-title">${title}</h2>
       <p class="sentence" data-place="sentence"></p>
-      <div data-place="given"></div>
       <p class="aside"><a href="#${working}">The numbers behind this</a></p>
     </div>
     <div class="chapter-figure" data-place="figure"></div>
+    <div class="chapter-given" data-place="given"></div>
   </section>`;
 }
 
