@@ -28,8 +28,11 @@ export default defineChapter({
       curves,
       limit_Nm,
       engine: engine?.curve,
-      // Which gear to live in, and whether it starts on the hill.
-      also: [gearbox.gearAdvice.head, ...(gearbox.hill?.words.slice(0, 1) ?? [])]
+      // Which gear to live in; where none will do, whether it starts on the hill at all.
+      also: [
+        gearbox.gearAdvice.head,
+        ...(gearbox.gearAdvice.recommended ? [] : (gearbox.hill?.words.slice(0, 1) ?? [])),
+      ]
         .map((each) => messageIn(each, units))
         .join(" "),
     };

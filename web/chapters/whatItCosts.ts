@@ -10,7 +10,7 @@ export default defineChapter({
   title: "What it costs",
   working: "money",
   given: (form) =>
-    html`${
+    html`<p class="aside besides">${messageIn(BESIDES, form.job.units)}</p>${
       form.job.costs?.running
         ? form.fields("costs.running.yearly.0.distance_km", "costs.running.use_l100km", "costs.running.price_perl")
         : ""
@@ -21,7 +21,9 @@ export default defineChapter({
     if (!costPlan || !pack) return undefined;
     const [year] = pack.yearly;
     return {
-      words: [...costSentences(costPlan, pack), BESIDES].map((each) => messageIn(each, units)).join(" "),
+      words: costSentences(costPlan, pack)
+        .map((each) => messageIn(each, units))
+        .join(" "),
       name: pack.quote.pack,
       lines: year && {
         pack: { name: pack.quote.pack, spent: year.spent },
@@ -34,7 +36,7 @@ export default defineChapter({
   sentence: (result) => result?.words ?? "Not priced yet: work, cells and running costs are entered under Money.",
   plot: (result, drawing) =>
     result?.lines && {
-      caption: `Does it pay back? All that is spent over the years, ${result.name} beside ${result.lines.other.name}; the bands are everything at its low to everything at its high end`,
+      caption: `Does it pay back? All that is spent, ${result.name} beside ${result.lines.other.name}; bands from all low to all high`,
       chart: cumulativeCost(result.lines, drawing),
     },
 });

@@ -63,6 +63,7 @@ export default defineSection({
         message`New, ${name} ${failing(fresh?.failingDays.length ?? 0)}; at ten years it ${failing(worst.length)}${worstWords}.`,
         units,
       ),
+      inShort: `${name} not home on ${dayCount(fresh?.failingDays.length ?? 0)} new, ${dayCount(worst.length)} at ten years`,
     };
   },
   plot: ({ name, rows, worst, note }) => [
@@ -91,7 +92,7 @@ export default defineSection({
   ],
   sentence: ({ sentence, isInvented }) =>
     isInvented ? `${sentence} The year’s temperatures and holidays are invented until they are entered.` : sentence,
-  inShort: ({ sentence }) => sentence,
+  inShort: ({ inShort }) => inShort,
 });
 
 function dayCount(count: number): string {

@@ -56,7 +56,7 @@ export default defineSection({
     },
   ],
   sentence: ({ sentences }) => sentences.join(" "),
-  inShort: ({ sentences }) => sentences[0] ?? "",
+  inShort: ({ pack }) => (pack === undefined ? "none of the packs" : pack),
   attention: ({ pack }) => (pack === undefined ? ["None of the packs on the table is enough."] : []),
 });
 

@@ -31,9 +31,9 @@ export function chapterFrame({ name, title, working }: AnyChapter): TemplateResu
       <h2 id="${name}-title">${title}</h2>
       <p class="sentence" data-place="sentence"></p>
       <p class="aside"><a href="#${working}">The numbers behind this</a></p>
+      <div data-place="given"></div>
     </div>
     <div class="chapter-figure" data-place="figure"></div>
-    <div class="chapter-given" data-place="given"></div>
   </section>`;
 }
 

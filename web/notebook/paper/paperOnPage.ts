@@ -99,7 +99,7 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
 
 function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () => void) {
   return html`<h2 id="paper-title">Paper</h2>
-    <p class="aside">The client sheet is one page with the answer, and one with what it assumes. Nothing on it says where anybody lives.</p>
+    <p class="aside">One page with the answer, one with what it assumes; nothing on it says where anybody lives.</p>
     <p class="buttons paper-tools">
       <label>
         Print
