@@ -1,5 +1,5 @@
 // What cleaning keeps of a drive's energy, over three makers of logs: npx tsx tests/bench/logEnergyTable.ts [seeds] [intervals] [none|recorded]
-import { logCases, type Recovered, recovered } from "../support/logCases.ts";
+import { logCases, type Recovered, recovered } from "../logs/logCases.ts";
 
 const seeds = Number(process.argv[2] ?? 3);
 const intervals = (process.argv[3] ?? "1,5,10,30").split(",").map(Number);

@@ -11,8 +11,8 @@ import { type CDPSession, chromium, type Page } from "playwright-core";
 import { build } from "vite";
 import { listen } from "../../sim/cli/serving/listen.ts";
 import { staticServer } from "../../sim/cli/serving/staticServer.ts";
+import { gpxOfSize } from "../logs/gpxOfSize.ts";
 import { chromiumFlags, chromiumPath } from "../support/chromium.ts";
-import { gpxOfSize } from "../support/gpxOfSize.ts";
 
 const size_MB = Number(process.argv[2] ?? 50);
 const isProfiled = process.argv.includes("--profile");

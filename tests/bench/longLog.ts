@@ -2,9 +2,9 @@
 import { resourceUsage } from "node:process";
 import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
+import { amongHouses, makeLog, makeTruth } from "../logs/logMaker.ts";
+import { writeGpx } from "../logs/logWriter.ts";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { amongHouses, makeLog, makeTruth } from "../support/logMaker.ts";
-import { writeGpx } from "../support/logWriter.ts";
 
 const S_PER_H = 3600;
 const hours = Number(process.argv[2] ?? 10);

@@ -1,6 +1,6 @@
 // How often the bands of a fit hold the truth, over many cars built otherwise than their job: `npx tsx tests/bench/measureCoverage.ts [SEEDS]`.
-import { mixedDrive } from "../support/builtCar.ts";
-import { coverageOf, jobWithDatasheet, recover } from "../support/recoverBuilt.ts";
+import { mixedDrive } from "../logs/builtCar.ts";
+import { coverageOf, jobWithDatasheet, recover } from "../logs/recoverBuilt.ts";
 
 const seeds = Number(process.argv[2] ?? 200);
 const from = Number(process.argv[3] ?? 1);

@@ -1,5 +1,5 @@
 // What comes back from made logs against what was: npx tsx tests/bench/routeAccuracyTable.ts [seeds]
-import { recover } from "../support/routeAccuracy.ts";
+import { recover } from "../logs/routeAccuracy.ts";
 
 const seeds = Number(process.argv[2] ?? 6);
 const levels = [

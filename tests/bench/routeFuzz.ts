@@ -1,6 +1,6 @@
 // Many damaged logs through the readers and the cleaning: npx tsx tests/bench/routeFuzz.ts [runs per form] [seed]
 import fc from "fast-check";
-import { damaged, damages, digest, soundLogs } from "../support/logFuzz.ts";
+import { damaged, damages, digest, soundLogs } from "../logs/logFuzz.ts";
 
 const runs = Number(process.argv[2] ?? 10000);
 const seed = Number(process.argv[3] ?? 1);

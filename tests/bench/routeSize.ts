@@ -5,7 +5,7 @@ import { cleanLogInSteps } from "../../sim/route/clean/cleanLog.ts";
 import type { Steps } from "../../sim/route/log/steps.ts";
 import { readLogInSteps } from "../../sim/route/readLog.ts";
 import { splitTrips } from "../../sim/route/trips/splitTrips.ts";
-import { gpxOfSize } from "../support/gpxOfSize.ts";
+import { gpxOfSize } from "../logs/gpxOfSize.ts";
 
 const size = Number(process.argv[2] ?? Number.NaN);
 if (Number.isNaN(size)) {

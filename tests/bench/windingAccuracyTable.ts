@@ -1,5 +1,5 @@
 // What comes back of logs of the second maker against what was: npx tsx tests/bench/windingAccuracyTable.ts [seeds]
-import { type Recovered, recoverWinding } from "../support/recoverWinding.ts";
+import { type Recovered, recoverWinding } from "../logs/recoverWinding.ts";
 
 const seeds = Number(process.argv[2] ?? 20);
 

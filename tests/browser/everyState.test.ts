@@ -1,10 +1,10 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makeLog, makeTruth, openSky } from "../logs/logMaker.ts";
+import { writeGpx } from "../logs/logWriter.ts";
 import { axeFinds } from "../support/axeFinds.ts";
 import { changedDemoFile } from "../support/changedDemo.ts";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { makeLog, makeTruth, openSky } from "../support/logMaker.ts";
-import { writeGpx } from "../support/logWriter.ts";
 import { answered, openWorking, worked } from "../support/notebookPage.ts";
 import { type OpenNotebook, openNotebook, startChromium } from "../support/openNotebook.ts";
 

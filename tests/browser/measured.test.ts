@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
+import { drivenAndLogged, motionCsv, packCsv, shortDrive } from "../logs/builtCar.ts";
 import { axeFinds } from "../support/axeFinds.ts";
-import { drivenAndLogged, motionCsv, packCsv, shortDrive } from "../support/builtCar.ts";
 import { demoJob } from "../support/demoJob.ts";
 import { expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";

@@ -2,10 +2,10 @@ import { readFileSync } from "node:fs";
 import type { Browser, Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Job } from "../../shared/job/job.ts";
+import { makeLog, makeTruth, type Spoiling, withParking } from "../logs/logMaker.ts";
+import { writeCsv, writeGpx } from "../logs/logWriter.ts";
 import { axeFinds } from "../support/axeFinds.ts";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { makeLog, makeTruth, type Spoiling, withParking } from "../support/logMaker.ts";
-import { writeCsv, writeGpx } from "../support/logWriter.ts";
 import { choosePaper, expectNoSidewaysScroll, finding, unfold, worked } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 

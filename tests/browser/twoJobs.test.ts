@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makeLog, makeTruth } from "../logs/logMaker.ts";
+import { writeGpx } from "../logs/logWriter.ts";
 import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
-import { makeLog, makeTruth } from "../support/logMaker.ts";
-import { writeGpx } from "../support/logWriter.ts";
 import { answered, unfold, write } from "../support/notebookPage.ts";
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 

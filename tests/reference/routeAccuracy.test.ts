@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { recover } from "../support/routeAccuracy.ts";
+import { recover } from "../logs/routeAccuracy.ts";
 
 // A standard cycle becomes a log of a receiver that is no gentler than receivers are: positions wander by 3 m (open) or 8 m
 // (street) per axis with a time constant of 20 s, plus 0.5 m new in each fix; recorded speed is off by 0.15 m/s; the

@@ -2,9 +2,9 @@ import { randomNormal } from "d3-random";
 import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
-import { makeLog, makeTruth, seeded } from "../support/logMaker.ts";
-import { madeLog } from "../support/madeFixes.ts";
-import { wavyElevation_m } from "../support/routeAccuracy.ts";
+import { makeLog, makeTruth, seeded } from "../logs/logMaker.ts";
+import { madeLog } from "../logs/madeFixes.ts";
+import { wavyElevation_m } from "../logs/routeAccuracy.ts";
 
 /** Climb of 10 km at 1 Hz after cleaning, with 3 m of white noise on every height. */
 function climbFound_m(speed_kmh: number, height: (distance_m: number) => number, seed: number) {

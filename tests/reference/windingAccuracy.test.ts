@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { recoverWinding } from "../support/recoverWinding.ts";
+import { recoverWinding } from "../logs/recoverWinding.ts";
 
 // A second maker of logs that the cleaning was not made with: roads of bends and corners taken at up to 2 m/s2 sideways,
 // driven as they allow, faults at random times. Tolerances are those asked of the cleaning: distance 1 %, energy at the

@@ -25,8 +25,8 @@ import {
   inventedPacks,
   inventedRoadLoad,
   inventedSteady,
-} from "./inventedDrive.ts";
-import { inventedLog, inventedTrack } from "./inventedLog.ts";
+} from "../logs/inventedDrive.ts";
+import { inventedLog, inventedTrack } from "../logs/inventedLog.ts";
 
 const [weak, middle] = inventedPacks as [(typeof inventedPacks)[0], (typeof inventedPacks)[0]];
 const gear = { name: "third gear", speedPerRpm_mps: 0.3 / ((4.1 * 1.4 * 60) / (2 * Math.PI)) };

@@ -3,9 +3,9 @@ import { demos } from "../../shared/demos/index.ts";
 import type { Job } from "../../shared/job/job.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import type { OwnChart } from "../../shared/job/schema/chart.ts";
+import { makeLog, makeTruth } from "../logs/logMaker.ts";
+import { writeGpx } from "../logs/logWriter.ts";
 import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
-import { makeLog, makeTruth } from "./logMaker.ts";
-import { writeGpx } from "./logWriter.ts";
 import { answered, worked } from "./notebookPage.ts";
 import { type OpenNotebook, openNotebook, openWorkings } from "./openNotebook.ts";
 

@@ -2,8 +2,8 @@ import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../sim/route/clean/cleanLog.ts";
 import { joinLogs } from "../../../sim/route/joinLogs.ts";
 import { readLog } from "../../../sim/route/readLog.ts";
-import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
-import { writeCsv, writeGpx } from "../../support/logWriter.ts";
+import { makeLog, makeTruth, openSky } from "../../logs/logMaker.ts";
+import { writeCsv, writeGpx } from "../../logs/logWriter.ts";
 
 const truth = makeTruth(new Array(400).fill(15), 1);
 const rows = makeLog(truth, { ...openSky, seed: 2, elevation_m: undefined });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { damaged, damages, digest, soundLogs } from "../../support/logFuzz.ts";
+import { damaged, damages, digest, soundLogs } from "../../logs/logFuzz.ts";
 
 const outcomes = ["cleaned", "refused"];
 

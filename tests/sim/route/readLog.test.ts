@@ -3,8 +3,8 @@ import { InputError } from "../../../shared/problems.ts";
 import { cleanLog } from "../../../sim/route/clean/cleanLog.ts";
 import { CancelledError } from "../../../sim/route/log/steps.ts";
 import { LARGEST_LOG_MB, readLog } from "../../../sim/route/readLog.ts";
-import { makeLog, makeTruth, openSky } from "../../support/logMaker.ts";
-import { writeCsv, writeGpx, writeNmea } from "../../support/logWriter.ts";
+import { makeLog, makeTruth, openSky } from "../../logs/logMaker.ts";
+import { writeCsv, writeGpx, writeNmea } from "../../logs/logWriter.ts";
 
 const encoder = new TextEncoder();
 const codeOf = (run: () => unknown): string => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
-import { demoFigures } from "../../support/demoFigures.ts";
 import { drawing } from "../../support/drawing.ts";
 import { overlapsOf, wordsOf } from "../../support/wordsOf.ts";
+import { demoFigures } from "./demoDrawings.ts";
 
 // The jobs on board through the real simulation: what a reader sees first must be clean at a phone's width too.
 describe.each(demos.map((demo) => demo.id))("figures of the demo %s", (id) => {

@@ -13,8 +13,8 @@ import { smallMultiples } from "../../../web/charts/smallMultiples.ts";
 import { speedTrace } from "../../../web/charts/speedTrace.ts";
 import { steadySpeed } from "../../../web/charts/steadySpeed.ts";
 import { torqueCurve } from "../../../web/charts/torqueCurve.ts";
+import { inventedMotorMap } from "../../logs/inventedDrive.ts";
 import { drawing } from "../../support/drawing.ts";
-import { inventedMotorMap } from "../../support/inventedDrive.ts";
 
 /** A run of `rows` samples with each column filled by `fill(row)`; time and distance rise by one. */
 function run(rows: number, fill: (row: number) => number): Channels {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { energyLedger } from "../../../web/charts/energyLedger.ts";
 import { highlight } from "../../../web/look/tokens.ts";
+import { inventedLedgers } from "../../logs/inventedDrive.ts";
 import { drawing } from "../../support/drawing.ts";
-import { inventedLedgers } from "../../support/inventedDrive.ts";
 
 type Ledger = (typeof inventedLedgers)[0];
 const first = inventedLedgers[0] as Ledger;

@@ -8,9 +8,9 @@ import { rawAgainstCleaned } from "../../../web/charts/rawAgainstCleaned.ts";
 import { smallMultiples } from "../../../web/charts/smallMultiples.ts";
 import { speedTrace } from "../../../web/charts/speedTrace.ts";
 import { highlight } from "../../../web/look/tokens.ts";
+import { inventedMotorMap } from "../../logs/inventedDrive.ts";
+import { seeded } from "../../logs/logMaker.ts";
 import { drawing } from "../../support/drawing.ts";
-import { inventedMotorMap } from "../../support/inventedDrive.ts";
-import { seeded } from "../../support/logMaker.ts";
 
 const SAMPLES = 300_000;
 /** A dense cloud of dots on an A4 page comes to this; a line of four points a pixel to an eighth of it. */

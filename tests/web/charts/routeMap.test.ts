@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { onPlane } from "../../../web/charts/parts/track/trackOnPlane.ts";
 import { routeMap } from "../../../web/charts/routeMap.ts";
+import { inventedTrack } from "../../logs/inventedLog.ts";
 import { drawing } from "../../support/drawing.ts";
-import { inventedTrack } from "../../support/inventedLog.ts";
 
 const columns = (lon: number[], lat: number[]) => ({
   longitude_deg: Float64Array.from(lon),

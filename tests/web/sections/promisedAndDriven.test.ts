@@ -4,7 +4,7 @@ import type { Table } from "../../../web/sections/parts/section.ts";
 import promisedAndDriven from "../../../web/sections/promisedAndDriven.ts";
 import { createLogSession } from "../../../web/worker/roads/logSession.ts";
 import type { MeasuredOutcome } from "../../../web/worker/roads/measuredApi.ts";
-import { drivenAndLogged, motionCsv, packCsv, shortDrive } from "../../support/builtCar.ts";
+import { drivenAndLogged, motionCsv, packCsv, shortDrive } from "../../logs/builtCar.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { drawing } from "../../support/drawing.ts";

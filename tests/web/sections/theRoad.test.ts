@@ -4,12 +4,12 @@ import type { LogInView } from "../../../web/log/logInView.ts";
 import type { Worked } from "../../../web/sections/parts/section.ts";
 import theRoad from "../../../web/sections/theRoad.ts";
 import { createLogSession } from "../../../web/worker/roads/logSession.ts";
+import { makeLog, makeTruth, type Spoiling, withParking } from "../../logs/logMaker.ts";
+import { writeCsv, writeGpx } from "../../logs/logWriter.ts";
 import { cycleSpeeds_mps } from "../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../support/cycleTexts.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { drawing } from "../../support/drawing.ts";
-import { makeLog, makeTruth, type Spoiling, withParking } from "../../support/logMaker.ts";
-import { writeCsv, writeGpx } from "../../support/logWriter.ts";
 import { sectionValues } from "../../support/sectionValues.ts";
 
 const spoiling: Spoiling = {

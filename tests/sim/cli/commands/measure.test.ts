@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { readJobText } from "../../../../shared/job/readJob.ts";
-import { type BuiltLog, drivenAndLogged, motionCsv, packCsv, shortDrive } from "../../../support/builtCar.ts";
+import { type BuiltLog, drivenAndLogged, motionCsv, packCsv, shortDrive } from "../../../logs/builtCar.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { runCommand } from "../../../support/runCommand.ts";
 

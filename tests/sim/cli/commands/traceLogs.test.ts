@@ -3,11 +3,11 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { amongHouses, type LogRow, makeLog, makeTruth, withParking } from "../../../logs/logMaker.ts";
+import { writeCsv, writeGpx, writeNmea } from "../../../logs/logWriter.ts";
 import { changedDemoFile } from "../../../support/changedDemo.ts";
 import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
 import { emptyFolder } from "../../../support/emptyFolder.ts";
-import { amongHouses, type LogRow, makeLog, makeTruth, withParking } from "../../../support/logMaker.ts";
-import { writeCsv, writeGpx, writeNmea } from "../../../support/logWriter.ts";
 import { runCommand } from "../../../support/runCommand.ts";
 
 const S_PER_DAY = 86_400;

@@ -6,7 +6,7 @@ import { correctedJob } from "../../../../sim/plan/measured/correctedJob.ts";
 import { type Measured, measure, type RecordedDrive } from "../../../../sim/plan/measured/measure.ts";
 import { toTrace } from "../../../../sim/route/roads/toTrace.ts";
 import { prepare } from "../../../../sim/step/prepare.ts";
-import { type BuiltLog, drivenAndLogged, mixedDrive, shortDrive } from "../../../support/builtCar.ts";
+import { type BuiltLog, drivenAndLogged, mixedDrive, shortDrive } from "../../../logs/builtCar.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 
 const job = demoJob();

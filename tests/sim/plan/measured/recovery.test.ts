@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { mixedDrive, shortDrive } from "../../../support/builtCar.ts";
-import { behind_s, coverageOf, jobWithDatasheet, recover } from "../../../support/recoverBuilt.ts";
+import { mixedDrive, shortDrive } from "../../../logs/builtCar.ts";
+import { behind_s, coverageOf, jobWithDatasheet, recover } from "../../../logs/recoverBuilt.ts";
 
 // Synthetic truth: cars built otherwise than their job, driven by the project's own stepper at 0.2 s, logged at 1 Hz with noise, and
 // recovered. What is hidden is drawn anew for each; tests/bench/measureCoverage.ts does the same over 200.

@@ -5,7 +5,7 @@ import { messageIn } from "../../../../shared/quantity/message.ts";
 import type { ChargeRow } from "../../../../sim/plan/charging/chargeRow.ts";
 import { type CostPlan, costPlan } from "../../../../sim/plan/money/costPlan.ts";
 import { costNotes, costSentences } from "../../../../sim/plan/money/costWords.ts";
-import { jobOf, rowOf, sundayCar, tenKwh, workingVan } from "../../../support/clientsByHand.ts";
+import { jobOf, rowOf, sundayCar, tenKwh, workingVan } from "./clientsByHand.ts";
 
 function planOf(costs: object, row: ChargeRow, changes: Partial<Job> = {}): CostPlan {
   const plan = costPlan(jobOf(costs, changes), [tenKwh], { rows: [[row]] });

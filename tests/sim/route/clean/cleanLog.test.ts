@@ -3,8 +3,8 @@ import { InputError } from "../../../../shared/problems.ts";
 import { cleanLog } from "../../../../sim/route/clean/cleanLog.ts";
 import { type CleanedLog, Mended, type RepairKind } from "../../../../sim/route/clean/report/cleanedLog.ts";
 import { CancelledError } from "../../../../sim/route/log/steps.ts";
-import { makeLog, makeTruth } from "../../../support/logMaker.ts";
-import { madeLog, steadyRows } from "../../../support/madeFixes.ts";
+import { makeLog, makeTruth } from "../../../logs/logMaker.ts";
+import { madeLog, steadyRows } from "../../../logs/madeFixes.ts";
 
 const START_s = Date.UTC(2024, 4, 3, 8, 0, 0) / 1000;
 const repair = (log: CleanedLog, kind: RepairKind) => log.repairs.find((one) => one.kind === kind);

@@ -4,9 +4,9 @@ import { climbOf } from "../../../../sim/route/clean/heights/cleanHeights.ts";
 import { joinLogs } from "../../../../sim/route/joinLogs.ts";
 import { writeFar } from "../../../../sim/route/log/writeFar.ts";
 import { readLog } from "../../../../sim/route/readLog.ts";
-import { writeGpx } from "../../../support/logWriter.ts";
-import { madeLog, steadyRows } from "../../../support/madeFixes.ts";
-import { windingDrive, windingLog } from "../../../support/windingDrive.ts";
+import { writeGpx } from "../../../logs/logWriter.ts";
+import { madeLog, steadyRows } from "../../../logs/madeFixes.ts";
+import { windingDrive, windingLog } from "../../../logs/windingDrive.ts";
 
 const START_s = 1_741_680_000;
 const town = windingDrive("town", 11, 1500);

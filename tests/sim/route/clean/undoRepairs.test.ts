@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../../sim/route/clean/cleanLog.ts";
 import { type RepairKind, repairKinds } from "../../../../sim/route/clean/report/cleanedLog.ts";
+import { amongHouses, makeLog, makeTruth, withParking } from "../../../logs/logMaker.ts";
+import { madeLog } from "../../../logs/madeFixes.ts";
 import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
-import { amongHouses, makeLog, makeTruth, withParking } from "../../../support/logMaker.ts";
-import { madeLog } from "../../../support/madeFixes.ts";
 
 const truth = makeTruth(
   withParking(cycleSpeeds_mps("udds"), 300),

@@ -4,7 +4,7 @@ import { toTrace, wholeTrace } from "../../../../sim/route/roads/toTrace.ts";
 import { findPlaces } from "../../../../sim/route/trips/findPlaces.ts";
 import { type Parking, splitTrips } from "../../../../sim/route/trips/splitTrips.ts";
 import { guessUtcOffset_s, summariseDays } from "../../../../sim/route/trips/summariseDays.ts";
-import { madeLog } from "../../../support/madeFixes.ts";
+import { madeLog } from "../../../logs/madeFixes.ts";
 
 const H_s = 3600;
 const MONDAY_s = Date.UTC(2024, 3, 29) / 1000;

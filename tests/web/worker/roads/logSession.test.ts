@@ -3,10 +3,10 @@ import { Road } from "../../../../shared/job/schema/road.ts";
 import { openMeasuring, openRoutes } from "../../../../sim/index.ts";
 import { createLogSession } from "../../../../web/worker/roads/logSession.ts";
 import type { Answer, Brought, Drive, LogSetting, RoadsApi } from "../../../../web/worker/roads/roadsApi.ts";
+import { amongHouses, type LogRow, makeLog, makeTruth, type Spoiling, withParking } from "../../../logs/logMaker.ts";
+import { writeCsv, writeGpx, writeNmea } from "../../../logs/logWriter.ts";
 import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";
-import { amongHouses, type LogRow, makeLog, makeTruth, type Spoiling, withParking } from "../../../support/logMaker.ts";
-import { writeCsv, writeGpx, writeNmea } from "../../../support/logWriter.ts";
 
 const spoiling: Spoiling = { ...amongHouses, seed: 5 };
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));

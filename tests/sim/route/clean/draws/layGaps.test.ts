@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../../../sim/route/clean/cleanLog.ts";
-import { madeLog, steadyRows } from "../../../../support/madeFixes.ts";
+import { madeLog, steadyRows } from "../../../../logs/madeFixes.ts";
 
 const START_s = Date.UTC(2024, 4, 3, 8) / 1000;
 const SPEED_mps = 13.2;

@@ -2,8 +2,8 @@ import { randomNormal } from "d3-random";
 import { expect, it } from "vitest";
 import { RepairList } from "../../../../../sim/route/clean/report/repairList.ts";
 import { findJumps } from "../../../../../sim/route/clean/rows/findJumps.ts";
-import { seeded } from "../../../../support/logMaker.ts";
-import { madeLog } from "../../../../support/madeFixes.ts";
+import { seeded } from "../../../../logs/logMaker.ts";
+import { madeLog } from "../../../../logs/madeFixes.ts";
 
 it("shows the noise of the positions' changes by its standard deviation", () => {
   const normal = randomNormal.source(seeded(3))(0, 0.4);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../../../sim/route/clean/cleanLog.ts";
 import type { CleanedLog } from "../../../../../sim/route/clean/report/cleanedLog.ts";
-import { madeLog, steadyRows } from "../../../../support/madeFixes.ts";
+import { madeLog, steadyRows } from "../../../../logs/madeFixes.ts";
 
 const START_s = Date.UTC(2024, 4, 3, 8) / 1000;
 const rows = (factor: (i: number) => number) =>

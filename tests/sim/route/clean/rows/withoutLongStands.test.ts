@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { cleanLog } from "../../../../../sim/route/clean/cleanLog.ts";
 import type { CleanedLog } from "../../../../../sim/route/clean/report/cleanedLog.ts";
 import { splitTrips } from "../../../../../sim/route/trips/splitTrips.ts";
-import { madeLog } from "../../../../support/madeFixes.ts";
+import { madeLog } from "../../../../logs/madeFixes.ts";
 
 const START_s = Date.UTC(2024, 4, 3, 8) / 1000;
 const S_PER_H = 3600;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { operatingPoints } from "../../../../../web/charts/operatingPoints.ts";
+import { inventedMotorMap, inventedPacks } from "../../../../logs/inventedDrive.ts";
 import { drawing } from "../../../../support/drawing.ts";
-import { inventedMotorMap, inventedPacks } from "../../../../support/inventedDrive.ts";
 import { snapshotSvg } from "../../../../support/snapshotSvg.ts";
 
 const [pack, other] = inventedPacks as [(typeof inventedPacks)[0], (typeof inventedPacks)[0]];

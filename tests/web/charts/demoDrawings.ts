@@ -1,19 +1,19 @@
-import { demos } from "../../shared/demos/index.ts";
-import { readJob } from "../../shared/job/readJob.ts";
-import { M_PER_KM } from "../../shared/units.ts";
-import { chargePlan, driveJob, motorSurface, roadTrace, steadyTable, usualDays } from "../../sim/index.ts";
-import { anyChannel } from "../../web/charts/anyChannel.ts";
-import { dayByHour } from "../../web/charts/dayByHour.ts";
-import { daysDistribution } from "../../web/charts/daysDistribution.ts";
-import { energyLedger } from "../../web/charts/energyLedger.ts";
-import { operatingPoints } from "../../web/charts/operatingPoints.ts";
-import type { Chart, Drawing } from "../../web/charts/parts/figure/chart.ts";
-import { rangeAgainstNeed } from "../../web/charts/rangeAgainstNeed.ts";
-import { smallMultiples } from "../../web/charts/smallMultiples.ts";
-import { speedTrace } from "../../web/charts/speedTrace.ts";
-import { steadySpeed } from "../../web/charts/steadySpeed.ts";
-import { torqueCurve } from "../../web/charts/torqueCurve.ts";
-import { cycleTexts } from "./cycleTexts.ts";
+import { demos } from "../../../shared/demos/index.ts";
+import { readJob } from "../../../shared/job/readJob.ts";
+import { M_PER_KM } from "../../../shared/units.ts";
+import { chargePlan, driveJob, motorSurface, roadTrace, steadyTable, usualDays } from "../../../sim/index.ts";
+import { anyChannel } from "../../../web/charts/anyChannel.ts";
+import { dayByHour } from "../../../web/charts/dayByHour.ts";
+import { daysDistribution } from "../../../web/charts/daysDistribution.ts";
+import { energyLedger } from "../../../web/charts/energyLedger.ts";
+import { operatingPoints } from "../../../web/charts/operatingPoints.ts";
+import type { Chart, Drawing } from "../../../web/charts/parts/figure/chart.ts";
+import { rangeAgainstNeed } from "../../../web/charts/rangeAgainstNeed.ts";
+import { smallMultiples } from "../../../web/charts/smallMultiples.ts";
+import { speedTrace } from "../../../web/charts/speedTrace.ts";
+import { steadySpeed } from "../../../web/charts/steadySpeed.ts";
+import { torqueCurve } from "../../../web/charts/torqueCurve.ts";
+import { cycleTexts } from "../../support/cycleTexts.ts";
 
 /** The figures of a demo job as the notebook draws them: the job's own packs, its first road, the real simulation. */
 export function demoFigures(id: string): Record<string, (drawing: Drawing) => Chart> {

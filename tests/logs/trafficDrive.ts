@@ -1,4 +1,4 @@
-import { type Draws, drawsOf } from "./draws.ts";
+import { type Draws, drawsOf } from "../support/draws.ts";
 import type { Truth } from "./logMaker.ts";
 
 // The third kind of truth, written without a look at the cleaning: the driver follows other cars (the intelligent driver

@@ -1,13 +1,13 @@
 import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import type { CleanedLog } from "../../sim/route/clean/report/cleanedLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
-import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
+import { wheelEnergy_Jpm } from "../support/wheelEnergy.ts";
 import { type LogRow, makeLog, makeTruth, type Truth, withParking } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
 import { phone, phoneLog } from "./phoneLog.ts";
 import { stopsOf, wavyElevation_m } from "./routeAccuracy.ts";
 import { trafficDrive } from "./trafficDrive.ts";
-import { wheelEnergy_Jpm } from "./wheelEnergy.ts";
 import { windingDrive, windingLog } from "./windingDrive.ts";
 
 /** A drive that is known exactly, and a receiver's log of it. */

@@ -1,9 +1,9 @@
-import type { Job } from "../../shared/job/job.ts";
-import { Costs } from "../../shared/job/schema/costs.ts";
-import type { ChargeRow } from "../../sim/plan/charging/chargeRow.ts";
-import type { CostJob } from "../../sim/plan/money/costPlan.ts";
-import { inventedCandidate } from "./inventedCandidate.ts";
-import { inventedJob } from "./inventedJob.ts";
+import type { Job } from "../../../../shared/job/job.ts";
+import { Costs } from "../../../../shared/job/schema/costs.ts";
+import type { ChargeRow } from "../../../../sim/plan/charging/chargeRow.ts";
+import type { CostJob } from "../../../../sim/plan/money/costPlan.ts";
+import { inventedCandidate } from "../../../support/inventedCandidate.ts";
+import { inventedJob } from "../../../support/inventedJob.ts";
 
 const exact = (amount: number) => ({ low: amount, high: amount });
 const upkeep = (servicing: number, roadCharge_perday = 0) => ({ servicing: exact(servicing), roadCharge_perday });

@@ -2,10 +2,10 @@ import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
 import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import type { CleanedLog } from "../../sim/route/clean/report/cleanedLog.ts";
 import { readLog } from "../../sim/route/readLog.ts";
-import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
+import { wheelEnergy_Jpm } from "../support/wheelEnergy.ts";
 import { makeLog, makeTruth, type Spoiling, type Truth, withParking } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
-import { wheelEnergy_Jpm } from "./wheelEnergy.ts";
 
 /** A road of waves: 30 m from valley to crest, so that 10 km hold a climb of 200 m. */
 export function wavyElevation_m(distance_m: number): number {

@@ -11,8 +11,8 @@ import { segmentsOf } from "../../sim/plan/measured/segments.ts";
 import { toTrace } from "../../sim/route/roads/toTrace.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import type { Trace } from "../../sim/trace/trace.ts";
+import { demoJob } from "../support/demoJob.ts";
 import { drivenAndLogged } from "./builtCar.ts";
-import { demoJob } from "./demoJob.ts";
 import { seeded } from "./logMaker.ts";
 
 /** The first demo's saloon with a motor whose losses were measured: what a workshop has that orders by datasheet. */

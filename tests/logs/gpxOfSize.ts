@@ -1,4 +1,4 @@
-import { cycleSpeeds_mps } from "./cycleSpeeds.ts";
+import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { amongHouses, type LogRow, makeLog, makeTruth, withParking } from "./logMaker.ts";
 
 /** The cycle driven is this long, so that its hill ends where it began. */

@@ -1,4 +1,4 @@
-import { type Draws, drawsOf } from "./draws.ts";
+import { type Draws, drawsOf } from "../support/draws.ts";
 import type { LogRow } from "./logMaker.ts";
 import { radiiAt_m, type TrafficTruth } from "./trafficDrive.ts";
 
