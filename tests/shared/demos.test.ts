@@ -76,7 +76,7 @@ describe.each(demos.map(({ id, document }) => [id, document] as const))("%s", (i
 
   it("takes its motor and module from the generic parts as they are", () => {
     // The rotor's inertia may differ: a kept flywheel and clutch turn with it.
-    const { rotorInertia_kgm2, ...motor } = job.motor;
+    const { rotorInertia_kgm2, fullCurrent_A: _nameplate, ...motor } = job.motor;
     const sameMotor = motors.find(({ data }) => data.name === motor.name)?.data;
     expect(sameMotor).toEqual({ ...motor, rotorInertia_kgm2: sameMotor?.rotorInertia_kgm2 });
     expect(rotorInertia_kgm2).toBeGreaterThanOrEqual(sameMotor?.rotorInertia_kgm2 ?? Number.POSITIVE_INFINITY);
