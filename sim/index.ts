@@ -31,7 +31,6 @@ export {
 export type { CurrentsPlan } from "./plan/currents/currentsPlan.ts";
 export { currentCautions, currentsSentence, startingPoints } from "./plan/currents/currentWords.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
-export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { enoughFor } from "./plan/enough.ts";
@@ -40,7 +39,6 @@ export type { GearRow } from "./plan/gears/gearTable.ts";
 export { gearName } from "./plan/gears/oneGear.ts";
 export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
-export { steadyTable } from "./plan/going/steadyTable.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
@@ -63,7 +61,7 @@ export { varyWords } from "./plan/vary/varyWords.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";
-export { yearOf, yearRanges } from "./plan/year/driveYear.ts";
+export { yearOf } from "./plan/year/yearOf.ts";
 export type { YearRanges, YearReport } from "./plan/year/yearReport.ts";
 export { type AgedPack, agedPack, packUse } from "./plan/years/ageing.ts";
 export type { BuiltCarLogs } from "./route/builtCarLogs.ts";
@@ -119,6 +117,16 @@ export async function openRoutes() {
   };
 }
 
+/** Ranges over a year, steady speeds, and what the motor can do: a piece of its own, asked for once the answer stands. */
+export async function openOtherDrives() {
+  const [{ yearRanges }, { steadyTable }, { motorSurface }] = await Promise.all([
+    import("./plan/year/driveYear.ts"),
+    import("./plan/going/steadyTable.ts"),
+    import("./plan/drive/motorSurface.ts"),
+  ]);
+  return { yearRanges, steadyTable, motorSurface };
+}
+
 /** Currents and what carries them: a piece of its own, asked for once the answer stands. */
 export async function openCurrents() {
   return import("./plan/currents/currentsPlan.ts");
@@ -138,15 +146,14 @@ export async function openMeasuring() {
     import("./plan/measured/correctedJob.ts"),
     import("./plan/measured/packWords.ts"),
     import("./plan/measured/quantities.ts"),
-    import("./plan/predictions/besideWords.ts"),
     import("./plan/measured/ranges.ts"),
     import("./route/builtCarLogs.ts"),
     import("./route/trips/drivePartsOf.ts"),
   ]);
-  const [measured, charger, check, corrected, pack, quantities, beside, ranges, logs, parts] = pieces;
+  const [measured, charger, check, corrected, pack, quantities, ranges, logs, parts] = pieces;
   return {
     ...{ ...measured, ...charger, ...corrected, ...pack, ...ranges, ...logs, ...parts },
-    ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords, frozenOn: beside.frozenOn },
+    ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords },
   };
 }
 
