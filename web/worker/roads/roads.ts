@@ -19,8 +19,8 @@ async function ask<T>(question: (work: LogWork) => Promise<Answer<T>>): Promise<
   return had.kind === "done" ? question(had.value) : had;
 }
 
-/** Tells the work on logs something, unless nothing was ever asked of it. */
-async function tell(what: (work: LogWork) => Promise<void>): Promise<void> {
+/** Passes something on to the work on logs, unless nothing was ever asked of it. */
+async function pass(what: (work: LogWork) => Promise<void>): Promise<void> {
   const work = await coming?.catch(() => undefined);
   if (work) await what(work);
 }
@@ -29,8 +29,8 @@ async function tell(what: (work: LogWork) => Promise<void>): Promise<void> {
 export const roads: RoadsApi = {
   bring: (...asked) => ask((work) => work.bring(...asked)),
   again: (...asked) => ask((work) => work.again(...asked)),
-  cancel: () => tell((work) => work.cancel()),
-  discard: () => tell((work) => work.discard()),
+  cancel: () => pass((work) => work.cancel()),
+  discard: () => pass((work) => work.discard()),
   view: (piece) => ask((work) => work.view(piece)),
   roadOf: (...asked) => ask((work) => work.roadOf(...asked)),
   routeRoad: (...asked) => ask((work) => work.routeRoad(...asked)),
