@@ -61,7 +61,7 @@ export { varyWords } from "./plan/vary/varyWords.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";
-export { yearOf } from "./plan/year/yearOf.ts";
+export { yearOf, yearRanges } from "./plan/year/driveYear.ts";
 export type { YearRanges, YearReport } from "./plan/year/yearReport.ts";
 export { type AgedPack, agedPack, packUse } from "./plan/years/ageing.ts";
 export type { BuiltCarLogs } from "./route/builtCarLogs.ts";
@@ -117,14 +117,13 @@ export async function openRoutes() {
   };
 }
 
-/** Ranges over a year, steady speeds, and what the motor can do: a piece of its own, asked for once the answer stands. */
+/** Steady speeds, and what the motor can do: a piece of its own, asked for once the answer stands. */
 export async function openOtherDrives() {
-  const [{ yearRanges }, { steadyTable }, { motorSurface }] = await Promise.all([
-    import("./plan/year/driveYear.ts"),
+  const [{ steadyTable }, { motorSurface }] = await Promise.all([
     import("./plan/going/steadyTable.ts"),
     import("./plan/drive/motorSurface.ts"),
   ]);
-  return { yearRanges, steadyTable, motorSurface };
+  return { steadyTable, motorSurface };
 }
 
 /** Currents and what carries them: a piece of its own, asked for once the answer stands. */

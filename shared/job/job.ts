@@ -220,7 +220,7 @@ export const Job = shape.check(
     if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
       fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
   }),
-  across(["weights", "vehicle.kerb_kg"], ({ weights, vehicle }, fault) => {
+  across(["weights.weighed", "vehicle.kerb_kg"], ({ weights, vehicle }, fault) => {
     const wrong = weights && weighedFault(weights, vehicle.kerb_kg);
     if (wrong !== undefined) fault(["weights", "weighed"], wrong);
   }),

@@ -53,7 +53,7 @@ export const Weights = z
       .default({}),
   })
   .check(
-    across(["boxes"], ({ boxes }, fault) => {
+    across(["boxes.*.share_frac"], ({ boxes }, fault) => {
       const sum = boxes.reduce((total, { share_frac }) => total + share_frac, 0);
       if (Math.abs(sum - 1) > ROUNDED_frac)
         fault(
@@ -61,19 +61,22 @@ export const Weights = z
           `found shares that sum to ${Number(sum.toPrecision(4))}, 1 wanted: all of the pack sits somewhere`,
         );
     }),
-    across(["wheelbase_mm", "out", "in", "load", "boxes"], (weights, fault) => {
-      const { wheelbase_mm } = weights;
-      for (const list of ["out", "in", "load", "boxes"] as const) {
-        weights[list].forEach(({ place_mm: at_mm }, i) => {
-          if (at_mm >= -OVERHANG_mm.front && at_mm <= wheelbase_mm + OVERHANG_mm.rear) return;
-          const end_mm = wheelbase_mm + OVERHANG_mm.rear;
-          fault(
-            [list, i, "place_mm"],
-            `found ${at_mm} mm, beyond the bumpers: ${-OVERHANG_mm.front} to ${end_mm} mm allowed`,
-          );
-        });
-      }
-    }),
+    across(
+      ["wheelbase_mm", "out.*.place_mm", "in.*.place_mm", "load.*.place_mm", "boxes.*.place_mm"],
+      (weights, fault) => {
+        const { wheelbase_mm } = weights;
+        for (const list of ["out", "in", "load", "boxes"] as const) {
+          weights[list].forEach(({ place_mm: at_mm }, i) => {
+            if (at_mm >= -OVERHANG_mm.front && at_mm <= wheelbase_mm + OVERHANG_mm.rear) return;
+            const end_mm = wheelbase_mm + OVERHANG_mm.rear;
+            fault(
+              [list, i, "place_mm"],
+              `found ${at_mm} mm, beyond the bumpers: ${-OVERHANG_mm.front} to ${end_mm} mm allowed`,
+            );
+          });
+        }
+      },
+    ),
   );
 export type Weights = z.infer<typeof Weights>;
 

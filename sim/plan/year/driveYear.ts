@@ -7,9 +7,16 @@ import { characteristics } from "../../trace/characteristics.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { ageOf } from "../conditions/condition.ts";
 import { rangeOn } from "../going/range.ts";
-import { type DayOfYear, daysOfYear } from "./days.ts";
+import { type DayOfYear, daysOfYear, type YearJob } from "./days.ts";
 import { weatherAt, winterShare } from "./weatherAt.ts";
-import { AGES_years, type PackRanges, type YearRanges } from "./yearReport.ts";
+import {
+  AGES_years,
+  type FailingDay,
+  type PackRanges,
+  type PackYear,
+  type YearRanges,
+  type YearReport,
+} from "./yearReport.ts";
 
 /** Temperatures at which a year is driven, its ends among them. */
 const TEMPERATURES = 9;
@@ -45,6 +52,35 @@ export function yearRanges(job: Job, trace: Trace, isCancelled: () => boolean = 
     }
   }
   return { driven_degC, largestError_km, confirmedDays, packs };
+}
+
+/**
+ * Every evening of a year: what is left of a day is what one charge goes at its temperature, less what is driven. Every day begins charged
+ * to the ceiling.
+ */
+export function yearOf(job: YearJob, { packs, ...driven }: YearRanges): YearReport {
+  const days = daysOfYear(job);
+  return {
+    ...driven,
+    days,
+    packs: packs.map(({ name, age_years, ranges_km }) =>
+      packYear(name, age_years, days, (at_degC) => straightAt(driven.driven_degC, ranges_km, at_degC)),
+    ),
+  };
+}
+
+/** A pack's evenings from its range by temperature. */
+function packYear(
+  name: string,
+  age_years: number,
+  days: readonly DayOfYear[],
+  range_km: (at_degC: number) => number,
+): PackYear {
+  const evenings_km = days.map(({ temperature_degC, distance_km }) => range_km(temperature_degC) - distance_km);
+  const failingDays = days.flatMap(({ date, distance_km, temperature_degC, kind }, day): FailingDay[] =>
+    evenings_km[day] < 0 ? [{ date, distance_km, temperature_degC, kind, short_km: -evenings_km[day] }] : [],
+  );
+  return { name, age_years, evenings_km, failingDays };
 }
 
 /** Rising: the year's ends, steps between them, where winter begins and is reached, and where cells begin to take a charge. */

@@ -6,9 +6,8 @@ import { driveConditions } from "../../../../sim/plan/conditions/driveConditions
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { rangeOn } from "../../../../sim/plan/going/range.ts";
 import { daysOfYear } from "../../../../sim/plan/year/days.ts";
-import { yearRanges } from "../../../../sim/plan/year/driveYear.ts";
+import { yearOf, yearRanges } from "../../../../sim/plan/year/driveYear.ts";
 import { weatherAt } from "../../../../sim/plan/year/weatherAt.ts";
-import { yearOf } from "../../../../sim/plan/year/yearOf.ts";
 import { prepareIn } from "../../../../sim/step/prepare.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";
 import { inventedJob } from "../../../support/inventedJob.ts";
