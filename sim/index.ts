@@ -31,7 +31,6 @@ export {
 export type { CurrentsPlan } from "./plan/currents/currentsPlan.ts";
 export { currentCautions, currentsSentence, startingPoints } from "./plan/currents/currentWords.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
-export { motorSurface } from "./plan/drive/motorSurface.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { enoughFor } from "./plan/enough.ts";
@@ -40,7 +39,6 @@ export type { GearRow } from "./plan/gears/gearTable.ts";
 export { gearName } from "./plan/gears/oneGear.ts";
 export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
-export { steadyTable } from "./plan/going/steadyTable.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
@@ -119,6 +117,15 @@ export async function openRoutes() {
   };
 }
 
+/** Steady speeds, and what the motor can do: a piece of its own, asked for once the answer stands. */
+export async function openOtherDrives() {
+  const [{ steadyTable }, { motorSurface }] = await Promise.all([
+    import("./plan/going/steadyTable.ts"),
+    import("./plan/drive/motorSurface.ts"),
+  ]);
+  return { steadyTable, motorSurface };
+}
+
 /** Currents and what carries them: a piece of its own, asked for once the answer stands. */
 export async function openCurrents() {
   return import("./plan/currents/currentsPlan.ts");
@@ -138,15 +145,14 @@ export async function openMeasuring() {
     import("./plan/measured/correctedJob.ts"),
     import("./plan/measured/packWords.ts"),
     import("./plan/measured/quantities.ts"),
-    import("./plan/predictions/besideWords.ts"),
     import("./plan/measured/ranges.ts"),
     import("./route/builtCarLogs.ts"),
     import("./route/trips/drivePartsOf.ts"),
   ]);
-  const [measured, charger, check, corrected, pack, quantities, beside, ranges, logs, parts] = pieces;
+  const [measured, charger, check, corrected, pack, quantities, ranges, logs, parts] = pieces;
   return {
     ...{ ...measured, ...charger, ...corrected, ...pack, ...ranges, ...logs, ...parts },
-    ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords, frozenOn: beside.frozenOn },
+    ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords },
   };
 }
 

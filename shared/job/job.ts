@@ -242,10 +242,3 @@ function hasPlace(path: string): boolean {
   if (places.size < 1000) places.set(place, known);
   return known;
 }
-
-/** The road that the packs are judged on. */
-export function drivenRoad(job: Pick<Job, "roads" | "drivenRoad">): Job["roads"][number] {
-  const road = job.roads.find(({ id }) => id === job.drivenRoad) ?? job.roads[0];
-  if (!road) throw new Error("a job without a road got past its reader");
-  return road;
-}

@@ -37,7 +37,7 @@ async function openHeld(): Promise<() => void> {
   return release;
 }
 
-it("draws the answer from less than 300 kB of script, gzipped, the worker's included", async () => {
+it("draws the answer from less than 200 kB of script, gzipped, the worker's included", async () => {
   const asked: string[] = [];
   const scripts = new Map<string, Promise<Buffer>>();
   // The table of the cycle that the demo drives comes as a script too, and is none.
@@ -68,7 +68,7 @@ it("draws the answer from less than 300 kB of script, gzipped, the worker's incl
   const [start_kB, all_kB] = [await weigh_kB(before), await weigh_kB(asked)];
   console.log(`script before the answer ${start_kB.toFixed(0)} kB, at rest ${all_kB.toFixed(0)} kB gzipped`);
   expect(before.some((url) => /insideWorker/.test(url))).toBe(true);
-  expect(start_kB).toBeLessThan(300);
+  expect(start_kB).toBeLessThan(200);
   expect(all_kB).toBeGreaterThan(start_kB);
 });
 

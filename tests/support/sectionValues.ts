@@ -4,19 +4,19 @@ import {
   chargePlan,
   costPlan,
   driveJob,
-  motorSurface,
   packsInQuestion,
   roadTrace,
-  steadyTable,
   type Trace,
   unknownsOfPacks,
   yearOf,
-  yearRanges,
 } from "../../sim/index.ts";
 import { currentsPlan } from "../../sim/plan/currents/currentsPlan.ts";
+import { motorSurface } from "../../sim/plan/drive/motorSurface.ts";
 import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
+import { steadyTable } from "../../sim/plan/going/steadyTable.ts";
 import { packStudy } from "../../sim/plan/layouts/packStudy.ts";
 import { varyPack } from "../../sim/plan/vary/varyPack.ts";
+import { yearRanges } from "../../sim/plan/year/driveYear.ts";
 import { runSteps } from "../../sim/route/log/steps.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";

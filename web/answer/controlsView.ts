@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit-html";
-import { drivenRoad } from "../../shared/job/job.ts";
+import { drivenRoad } from "../../shared/job/drivenRoad.ts";
 import { withFirst } from "../editing/listEdits.ts";
 import type { Form } from "../fields/fieldContext.ts";
 

@@ -1,5 +1,6 @@
 import { decidingState } from "../../shared/job/decidingState.ts";
-import { decidingKeys, drivenRoad, type Job, type Pinned } from "../../shared/job/job.ts";
+import { drivenRoad } from "../../shared/job/drivenRoad.ts";
+import { decidingKeys, type Job, type Pinned } from "../../shared/job/job.ts";
 import { isAtOrBelow } from "../../shared/job/path.ts";
 import { type Message, message, messageIn, quantity as q } from "../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";

@@ -1,6 +1,7 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal, untracked } from "@preact/signals-core";
 import { html, nothing, type TemplateResult } from "lit-html";
-import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import { drivenRoad } from "../../shared/job/drivenRoad.ts";
+import type { Job } from "../../shared/job/job.ts";
 import { isAtOrBelow } from "../../shared/job/path.ts";
 import type { OwnChart } from "../../shared/job/schema/chart.ts";
 import type { QuantityOptions } from "../../shared/quantity/reading/reading.ts";

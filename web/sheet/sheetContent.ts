@@ -1,4 +1,5 @@
-import { drivenRoad, type Job } from "../../shared/job/job.ts";
+import { drivenRoad } from "../../shared/job/drivenRoad.ts";
+import type { Job } from "../../shared/job/job.ts";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { moneyBetween } from "../../shared/quantity/money.ts";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";

@@ -1,6 +1,7 @@
 import * as z from "zod";
+import { common_h } from "../hoursOfDay.ts";
 import { across } from "./across.ts";
-import { common_h, Hours } from "./clock.ts";
+import { Hours } from "./clock.ts";
 import { above0, between, line } from "./number.ts";
 
 /**

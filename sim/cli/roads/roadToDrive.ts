@@ -1,4 +1,5 @@
-import { drivenRoad, type Job } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
+import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/schema/road.ts";
 import { nearest } from "../../../shared/nearest.ts";
 import { InputError, inputError } from "../../../shared/problems.ts";

@@ -1,4 +1,5 @@
-import { clock_h, type Hours, pieces_h } from "../../../shared/job/schema/clock.ts";
+import { clock_h, pieces_h } from "../../../shared/job/hoursOfDay.ts";
+import type { Hours } from "../../../shared/job/schema/clock.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { S_PER_H } from "../../../shared/units.ts";
 import { straightAt } from "../../math/straightAt.ts";

@@ -1,4 +1,5 @@
-import { common_h, type Hours, span_h } from "../../../shared/job/schema/clock.ts";
+import { common_h, span_h } from "../../../shared/job/hoursOfDay.ts";
+import type { Hours } from "../../../shared/job/schema/clock.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { J_PER_KWH, S_PER_H } from "../../../shared/units.ts";
 import { straightAt } from "../../math/straightAt.ts";

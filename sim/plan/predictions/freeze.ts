@@ -1,5 +1,6 @@
 import { decidingState } from "../../../shared/job/decidingState.ts";
-import { drivenRoad, type Job, type Prediction } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
+import type { Job, Prediction } from "../../../shared/job/job.ts";
 import { PREDICTION_LAYOUT, type PredictedPack } from "../../../shared/job/schema/predictions.ts";
 import { PROGRAM_VERSION } from "../../../shared/programVersion.ts";
 import type { Answer } from "../answer/answer.ts";

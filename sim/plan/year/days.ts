@@ -1,5 +1,6 @@
+import { inventedYear } from "../../../shared/job/inventedYear.ts";
 import type { Job } from "../../../shared/job/job.ts";
-import { inventedYear, type Year } from "../../../shared/job/schema/year.ts";
+import type { Year } from "../../../shared/job/schema/year.ts";
 
 /** One day of a plain year: one that is no leap year and begins on the first day of a working week. */
 export interface DayOfYear {

@@ -1,6 +1,6 @@
+import { inventedYear } from "../../../shared/job/inventedYear.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
-import { inventedYear } from "../../../shared/job/schema/year.ts";
 import { ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { naumannCalendarLoss_frac, naumannCycleLoss_frac } from "../../battery/ageing/naumannIronPhosphate.ts";
 import { SCHMALSTIEG_CELL_Ah, schmalstieg } from "../../battery/ageing/schmalstiegNickel.ts";

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
 import type { Job } from "../../../shared/job/job.ts";
-import { drivenRoad } from "../../../shared/job/job.ts";
 import { withPath } from "../../../shared/job/path.ts";
 import { answerFor } from "../../../sim/plan/answer/answer.ts";
 import { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "../../../sim/plan/answer/unknownsOfPacks.ts";

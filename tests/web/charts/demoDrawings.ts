@@ -1,7 +1,9 @@
 import { demos } from "../../../shared/demos/index.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { M_PER_KM } from "../../../shared/units.ts";
-import { chargePlan, driveJob, motorSurface, roadTrace, steadyTable, usualDays } from "../../../sim/index.ts";
+import { chargePlan, driveJob, roadTrace, usualDays } from "../../../sim/index.ts";
+import { motorSurface } from "../../../sim/plan/drive/motorSurface.ts";
+import { steadyTable } from "../../../sim/plan/going/steadyTable.ts";
 import { anyChannel } from "../../../web/charts/anyChannel.ts";
 import { dayByHour } from "../../../web/charts/dayByHour.ts";
 import { daysDistribution } from "../../../web/charts/daysDistribution.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
-import { drivenRoad } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { checkJob } from "../../../web/editing/checkJob.ts";
 import type { EditorState } from "../../../web/editing/jobEditor.ts";

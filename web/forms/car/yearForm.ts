@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from "lit-html";
-import { inventedYear } from "../../../shared/job/schema/year.ts";
+import { inventedYear } from "../../../shared/job/inventedYear.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { optionalGroup } from "../../fields/optionalGroup.ts";
 

@@ -1,6 +1,7 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from "@preact/signals-core";
 import { html, nothing, render } from "lit-html";
-import { drivenRoad, type Job } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
+import type { Job } from "../../../shared/job/job.ts";
 import type { Answer, ChargePlan, CurrentsPlan, DriveReport, Trace } from "../../../sim/index.ts";
 import { reloadView } from "../../look/reloadView.ts";
 import { keptPart } from "../../worker/keptPart.ts";

@@ -1,4 +1,5 @@
-import { drivenRoad, type Job } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
+import type { Job } from "../../../shared/job/job.ts";
 import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";

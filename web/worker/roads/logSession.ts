@@ -1,5 +1,5 @@
 // The work on logs, without the thread around it.
-import { drivenRoad } from "../../../shared/job/job.ts";
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
 import { InputError, inputError, type Problem } from "../../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { type Measuring, type Routes, roadTrace, type Trace, type TypedDriving } from "../../../sim/index.ts";

@@ -1,5 +1,14 @@
 import { inputError } from "../../../shared/problems.ts";
-import type { BuiltCarLogs, DriveParts, LogFile, Measuring, Routes, Steps, Trace } from "../../../sim/index.ts";
+import {
+  type BuiltCarLogs,
+  type DriveParts,
+  frozenOn,
+  type LogFile,
+  type Measuring,
+  type Routes,
+  type Steps,
+  type Trace,
+} from "../../../sim/index.ts";
 import type { MeasuredOutcome, MeasuredRequest } from "./measuredApi.ts";
 
 /** What the logs of a built car were read into, kept while the same files are held against something else. */
@@ -80,7 +89,7 @@ export function createMeasuredSession() {
       work.comparing();
       const prediction = which === undefined ? undefined : job.predictions[which];
       const promised = { ...job, ...prediction?.state };
-      const as = prediction ? `predicted on ${measuring.frozenOn(prediction.at)}` : "predicted by the job as it is";
+      const as = prediction ? `predicted on ${frozenOn(prediction.at)}` : "predicted by the job as it is";
       const found = measuring.measure(promised, packIndex, { ...drive, log: logs.pack, offset_s }, as);
       const { start_s, distance_km } = found;
       const day = start_s > 1e8 ? new Date(1000 * start_s).toISOString().slice(0, 10) : undefined;

@@ -3,16 +3,16 @@ import {
   type DriveReport,
   driveConditions,
   driveJob,
-  motorSurface,
   openCurrents,
   openGearbox,
+  openOtherDrives,
   openPackStudies,
   roadTrace,
-  steadyTable,
   type Trace,
   unknownsOfPacks,
   yearRanges,
 } from "../../../sim/index.ts";
+import { fetchPart } from "../fetchPart.ts";
 import { cycleText } from "../roads/cycleText.ts";
 import { stepped } from "../stepped.ts";
 import type { SimulationInside } from "../workerApi.ts";
@@ -39,30 +39,35 @@ export const simulation: SimulationInside = {
   },
   conditions: async (job, traceId) => driveConditions(job, kept(traceId)),
   async yearRanges(job, traceId) {
+    // Not fetched apart: the answer's picture has the year, which would then wait for the studies asked for meanwhile.
     const ranges = yearRanges(job, kept(traceId));
     if (!ranges) throw new Error("a year that nobody cancelled was not driven");
     return ranges;
   },
-  steady: async (job, speeds_kmh) => job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh)),
-  motorSurface: async (job, packIndex) => motorSurface(job, packIndex),
+  async steady(job, speeds_kmh) {
+    const { steadyTable } = await fetchPart(openOtherDrives);
+    return job.packs.map((_, packIndex) => steadyTable(job, packIndex, speeds_kmh));
+  },
+  motorSurface: async (job, packIndex) => (await fetchPart(openOtherDrives)).motorSurface(job, packIndex),
   async gearbox(job, packIndex, traceId) {
-    const { gearboxStudy } = await openGearbox();
-    return gearboxStudy(job, packIndex, kept(traceId));
+    const trace = kept(traceId);
+    return (await fetchPart(openGearbox)).gearboxStudy(job, packIndex, trace);
   },
   async currents(job, packIndex, traceId) {
     const trace = kept(traceId);
-    return (await openCurrents()).currentsPlan(job, packIndex, trace);
+    return (await fetchPart(openCurrents)).currentsPlan(job, packIndex, trace);
   },
   async packStudy(job, traceId) {
-    const { packStudy } = await openPackStudies();
-    return packStudy(job, kept(traceId));
+    const trace = kept(traceId);
+    return (await fetchPart(openPackStudies)).packStudy(job, trace);
   },
   async vary(job, packIndex, traceId, draw) {
-    const { varyPack } = await openPackStudies();
+    const trace = kept(traceId);
+    const { varyPack } = await fetchPart(openPackStudies);
     latest += 1;
     const asked = latest;
     const done = await stepped(
-      varyPack(job, packIndex, kept(traceId), draw),
+      varyPack(job, packIndex, trace, draw),
       () => {},
       () => asked !== latest,
     );

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { drivenRoad, type Job } from "../../../../shared/job/job.ts";
+import { drivenRoad } from "../../../../shared/job/drivenRoad.ts";
+import type { Job } from "../../../../shared/job/job.ts";
 import {
   type Answer,
   answerFor,

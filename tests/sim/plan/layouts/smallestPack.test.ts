@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../../shared/demos/index.ts";
+import { drivenRoad } from "../../../../shared/job/drivenRoad.ts";
 import type { Job } from "../../../../shared/job/job.ts";
-import { drivenRoad } from "../../../../shared/job/job.ts";
 import { readJob } from "../../../../shared/job/readJob.ts";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";

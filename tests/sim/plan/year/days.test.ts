@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { inventedYear } from "../../../../shared/job/schema/year.ts";
+import { inventedYear } from "../../../../shared/job/inventedYear.ts";
 import { DAYS, daysOfYear } from "../../../../sim/plan/year/days.ts";
 
 const year = { ...inventedYear, scatter_K: 0, holidayWeeks: 0 };
