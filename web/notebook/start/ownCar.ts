@@ -51,7 +51,7 @@ function firstJob(): Job {
  * and cells is the first demo's, as a workshop might begin with, in the size that a car of this kind and its day ask for.
  */
 export function ownCar(body: BodyPart = bodies[0]): Job {
-  const { engine: _engine, longestDay_km: _longest, currency: _currency, costs: _costs, ...demo } = firstJob();
+  const demo = startOf(firstJob());
   const { gross_kg: _gross, balance: _balance, ...vehicle } = demo.vehicle;
   const job: Job = {
     ...demo,
@@ -69,6 +69,13 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
     origins: {},
   };
   return readJob(withBody(withDrive({ ...job, origins: allUsual(job) }), body));
+}
+
+/** The first demo without what is said of its car and its client alone. */
+function startOf(job: Job): Job {
+  const { engine: _engine, weights: _weights, wiring: _wiring, year: _year, costs: _costs, ...rest } = job;
+  const { longestDay_km: _longest, longestDaysAYear: _times, currency: _currency, ...start } = rest;
+  return { ...start, requirement: {}, predictions: [] };
 }
 
 /**

@@ -26,7 +26,10 @@ describe("a car of one's own to begin with", () => {
     expect(job.use).toBe("");
     expect(JSON.stringify(job)).not.toMatch(/piano|tuner|harbour|garage/i);
     expect(job.supplies).toEqual([]);
-    expect(job).not.toHaveProperty("currency");
+    for (const key of ["currency", "costs", "weights", "wiring", "year", "engine", "longestDay_km"])
+      expect(job).not.toHaveProperty(key);
+    expect(job.requirement).toEqual({});
+    expect(job.predictions).toEqual([]);
   });
 
   it("drives every road it comes with", () => {
