@@ -46,7 +46,7 @@ describe("first visit", () => {
     await page.selectOption("#first-people", "3");
     await page.selectOption("#first-supply", "household-socket-13-a");
     const said = await saidBelow(page);
-    expect(said).toMatch(/ kWh: (not enough|only just|enough)\. A usual day of 19 miles ends/);
+    expect(said).toMatch(/ kWh: (not enough|only just|enough)\. (A usual day of 19 miles ends|In the condition)/);
     expect(said).toMatch(/At ten years, in winter, the 19 miles day ends between \d+ miles? (short|left) and \d/);
     await expectNoSidewaysScroll(page);
     expect(faults).toEqual([]);
