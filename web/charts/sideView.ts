@@ -1,7 +1,7 @@
 import { greys, highlight, ink, inkSoft, paper } from "../look/tokens.ts";
 import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
 import { drawBox, drawDots, drawPath, writeWords } from "./parts/figure/annotate.ts";
-import type { Chart, Drawing } from "./parts/figure/chart.ts";
+import type { Chart, Drawing, Reading } from "./parts/figure/chart.ts";
 import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
 import { BELOW_PX, drawFrame, type Frame, xPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
@@ -63,7 +63,7 @@ export function sideView(input: SideViewInput, drawing: Drawing): Chart {
     right: drawing.width_px - LEFT_PX,
     top,
     bottom,
-    height: bottom + BELOW_PX,
+    height: Math.ceil(bottom + BELOW_PX),
     x: [along(Math.min(...places) - margin_m), along(Math.max(...places) + margin_m)],
     y: [bottom - top, 0],
   };
@@ -174,8 +174,35 @@ export function sideView(input: SideViewInput, drawing: Drawing): Chart {
         ["centre of gravity", "all", inUnit(units.mass, front_kg + rear_kg), along(gravityPlace_m)],
       ],
     },
-    read: () => ({ where: "", values: [] }),
+    position: {
+      quantity: "place_m",
+      first: Math.min(...places),
+      last: Math.max(...places),
+      step: 0.1,
+      isVertical: false,
+      from_px: frame.top,
+      to_px: frame.bottom,
+      toPixel: at,
+      fromPixel: (pixel) => {
+        const [first, last] = frame.x;
+        return (first + ((pixel - frame.left) / (frame.right - frame.left)) * (last - first)) / along(1);
+      },
+    },
+    read: readAt,
   };
+
+  /** What sits at the place nearest to one, or what an axle there carries. */
+  function readAt(place_m: number): Reading {
+    const all = [
+      ...items.map((item) => ({ place_m: item.place_m, label: item.name, text: kg(item.mass_kg) })),
+      { place_m: 0, label: "front axle", text: kg(front_kg) },
+      { place_m: wheelbase_m, label: "rear axle", text: kg(rear_kg) },
+    ];
+    const away = (each: { place_m: number }) => Math.abs(each.place_m - place_m);
+    const nearest = all.reduce((a, b) => (away(b) < away(a) ? b : a));
+    const values = all.filter((each) => Math.abs(each.place_m - nearest.place_m) < 0.05);
+    return { where: metres(nearest.place_m), values: values.map(({ label: name, text }) => ({ label: name, text })) };
+  }
 
   function metres(place_m: number): string {
     return `${threeFigures(along(place_m))} ${units.height.sign}`;

@@ -8,7 +8,7 @@ import { gearSpeeds } from "../charts/gearSpeeds.ts";
 import { gearboxForm, gearboxPaths } from "../forms/motor/gearboxForm.ts";
 import { shiftingChoice } from "../forms/motor/shiftingChoice.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
-import { gearTable } from "./parts/gearTable.ts";
+import { gearTables } from "./parts/gearTable.ts";
 import { defineSection } from "./parts/section.ts";
 import { stateTable } from "./parts/stateTable.ts";
 import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
@@ -60,7 +60,7 @@ export default defineSection({
     });
     const fastest = rows.filter(({ isUsed }) => isUsed).toSorted((a, b) => b.top_kmh - a.top_kmh)[0];
     return {
-      gearTable: gearTable(gearbox, job.requirement.startHill_ratio !== undefined, units),
+      gearTables: gearTables(gearbox, job.requirement.startHill_ratio !== undefined, units),
       states: gearbox.driveStates.length > 0 ? [stateTable(gearbox, units)] : [],
       others: gearbox.gearAdvice.others.map(({ gear, why }) => [gear, `${messageIn(why, units)}.`]),
       advice: [
@@ -86,8 +86,8 @@ export default defineSection({
       })),
     };
   },
-  plot: ({ gearTable: table, others, states, rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
-    table,
+  plot: ({ gearTables: tables, others, states, rows, speeds, curves, maxSpeed_rpm, roadTop_mps }, drawing) => [
+    ...tables,
     ...(others.length === 0
       ? []
       : [

@@ -18,7 +18,7 @@ export function yearForm(form: Form): TemplateResult {
       without: "An invented year stands in: 2 °C in January, 18 °C in July, five days a week, four weeks of holidays.",
       start: () => ({ ...inventedYear }),
     },
-    () => html`${form.fields("usualDay_km", "year.spread_frac", "year.daysAWeek", "year.holidayWeeks")}
+    () => html`${form.fields("year.spread_frac", "year.daysAWeek", "year.holidayWeeks")}
       ${form.fields("longestDay_km", "longestDaysAYear")}
       ${form.fold(
         "Temperatures of the months",

@@ -161,7 +161,9 @@ function paperOf(paper: Paper, sheets: Sheets | undefined, setting: PaperSetting
   const { profile } = ready<Trace>(setting.graph, "road") ?? {};
   return () => {
     const date = setting.now?.() ?? new Date();
-    const content = sheets.sheetContent({ job, runs, answer, profile, chosen, units, date });
+    // With the winters as driven, as the answer beside it has them.
+    const candidates = ready<DriveReport["candidates"]>(setting.graph, "judged") ?? runs.candidates;
+    const content = sheets.sheetContent({ job, runs: { ...runs, candidates }, answer, profile, chosen, units, date });
     return sheets.inStyle(document, sheets.clientSheet(document, content, answer, units));
   };
 }

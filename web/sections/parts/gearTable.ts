@@ -4,21 +4,24 @@ import type { Table } from "./section.ts";
 
 type HillOfGear = NonNullable<GearRow["hill"]>;
 
-/** What the car does in each gear left alone, a row a gear; below them changing as set, where the job changes. */
-export function gearTable(study: GearboxStudy, isHillAsked: boolean, units: UnitHabit): Table {
+/**
+ * What the car does in each gear left alone, a row a gear; below them changing as set, where the job changes. What it does on the hill
+ * stands in a table of its own, so that both fit a sheet of paper.
+ */
+export function gearTables(study: GearboxStudy, isHillAsked: boolean, units: UnitHabit): readonly Table[] {
   const { gears, demand, changing, gearAdvice, pack } = study;
   const q = (kind: Parameters<typeof writeQuantity>[0], value: number | undefined, digits?: number) =>
     value === undefined ? "-" : writeQuantity(kind, value, units, digits);
   const { hill_ratio, top_kmh } = demand;
   const hill = hill_ratio === undefined ? undefined : q("gradient", hill_ratio, 3);
   const recommended = gearAdvice.recommended && gearName(gearAdvice.recommended);
+  const nameOf = (row: GearRow) => (gearName(row) === recommended ? `${gearName(row)}, recommended` : gearName(row));
   const rows = gears.map((row) => [
-    gearName(row) === recommended ? `${gearName(row)}, recommended` : gearName(row),
+    nameOf(row),
     q("speed", row.top_kmh),
     q("speed", row.easy_kmh),
     row.top_kmh < top_kmh ? `${q("rotation", row.motorAtTop_rpm)}: no` : q("rotation", row.motorAtTop_rpm),
     row.steepestStart_percent === 0 ? "none" : q("gradient", row.steepestStart_percent / 100, 2),
-    ...(row.hill ? [q("torque", row.hill.needed_Nm), startOf(row.hill, units), climbOf(row.hill, units)] : []),
     row.to50kmh_s === undefined ? "not reached" : `${row.to50kmh_s.toFixed(1)} s`,
     q("energyUse", row.battery_Whpkm),
     missed(row.missed_frac, units),
@@ -26,13 +29,12 @@ export function gearTable(study: GearboxStudy, isHillAsked: boolean, units: Unit
   const changed = changing && [
     `changing ${changing.gears.join(", ")}`,
     ...["", "", "", ""],
-    ...(hill === undefined ? [] : ["", "", ""]),
     changing.to50kmh_s === undefined ? "not reached" : `${changing.to50kmh_s.toFixed(1)} s`,
     q("energyUse", changing.battery_Whpkm),
     missed(changing.missed_frac, units),
   ];
   const from = isHillAsked ? "the client's hill" : "the steepest stretch of the road";
-  return {
+  const driven: Table = {
     caption: `What the car does in each gear, left in it, with ${pack}`,
     columns: [
       { title: "Gear" },
@@ -40,19 +42,32 @@ export function gearTable(study: GearboxStudy, isHillAsked: boolean, units: Unit
       { title: "A tenth in hand" },
       { title: `Motor at ${q("speed", top_kmh)}` },
       { title: "Starts on up to" },
-      ...(hill === undefined
-        ? []
-        : [{ title: `${hill}: needs` }, { title: "Has, to spare" }, { title: "Climbs, held for" }]),
       { title: `0 to ${q("speed", 50)}` },
       { title: "From the pack" },
       { title: "Road missed" },
     ],
     rows: changed ? [...rows, changed] : rows,
-    note:
-      hill === undefined
-        ? "The road is level and no hill is asked for: type one under Hills."
-        : `Starts with everybody aboard and the pack charged; ${hill} is ${from}.`,
+    ...(hill === undefined && { note: "The road is level and no hill is asked for: type one under Hills." }),
   };
+  if (hill === undefined) return [driven];
+  return [
+    driven,
+    {
+      caption: `What each gear does on ${hill}`,
+      columns: [
+        { title: "Gear" },
+        { title: `${hill}: needs` },
+        { title: "Has, to spare" },
+        { title: "Climbs, held for" },
+      ],
+      rows: gears.flatMap((row) =>
+        row.hill
+          ? [[nameOf(row), q("torque", row.hill.needed_Nm), startOf(row.hill, units), climbOf(row.hill, units)]]
+          : [],
+      ),
+      note: `Starts with everybody aboard and the pack charged; ${hill} is ${from}.`,
+    },
+  ];
 }
 
 function startOf({ available_Nm, spare_frac, starts }: HillOfGear, units: UnitHabit): string {

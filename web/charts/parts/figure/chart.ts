@@ -45,6 +45,7 @@ export type PositionQuantity =
   | "logDuration" // logarithm, to the base of ten, of a duration in seconds
   | "year" // from the day it is paid for
   | "way" // place in the list of packs and alternatives
+  | "place_m" // behind the front axle of a car seen from the side
   | "unknown" // place in the list of unknown values
   | `channel ${ChannelName}`; // value of any other channel of a run, in the unit shown
 
