@@ -67,11 +67,11 @@ export default defineSection({
     },
     {
       caption: "Where to begin: starting points for what carries these currents",
-      columns: [
-        { title: "Part", isText: true },
-        { title: "Rests on", isText: true },
-      ],
-      rows: points.map(([sentence, basis]) => [sentence, basis]),
+      columns: [{ title: "Part" }, { title: "Begin with", isText: true }, { title: "Rests on", isText: true }],
+      rows: points.map(([sentence, basis]) => {
+        const [part = "", ...rest] = sentence.split(": ");
+        return [part, rest.join(": "), basis];
+      }),
       note: cautions.join(" "),
     },
     {
@@ -83,7 +83,7 @@ export default defineSection({
         { title: "Heat in it" },
         { title: "Peak" },
         { title: "Rating" },
-        { title: "", isText: true },
+        { title: "Heed", isText: true },
       ],
       rows: shelf,
     },
