@@ -52,6 +52,8 @@ interface PageView {
   readonly charts: ReadonlySignal<readonly OwnChart[]>;
   /** Whether sections that are not for the client are left out on the screen too. */
   readonly isForClient: Signal<boolean>;
+  /** Workings that stand open, by name; the same with every job. */
+  readonly openWorkings: Signal<ReadonlySet<string>>;
   /** What is staged for the open job; that of another job is another one. */
   readonly staging: Staging;
 }
@@ -91,6 +93,7 @@ export function createFieldContext(jobEditor: JobEditor, roads: RoadsApi): Field
     packIndex: signal<number | undefined>(undefined),
     charts: computed(() => jobEditor.job.value.charts),
     isForClient: signal(false),
+    openWorkings: signal<ReadonlySet<string>>(new Set()),
     get staging() {
       return staging.value;
     },

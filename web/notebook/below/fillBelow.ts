@@ -49,7 +49,7 @@ export function fillBelow(page: HTMLElement, places: BelowPlaces, setting: Below
   );
   const place = (name: string) =>
     places.workings.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? places.workings;
-  const workings = openWorkings(page, sections);
+  const workings = openWorkings(page, sections, setting.context.view.openWorkings);
   effect(() => {
     render(workingsHead(workings), place("workings-head"));
   });

@@ -66,6 +66,7 @@ export function defineValues(
     { name: "broughtMap", from: computed(() => view.staging.map.value) },
     { name: "logInView", from: logInView(() => view.staging.log) },
     { name: "measuredOutcome", from: computed(() => view.staging.measured.outcome.value) },
+    { name: "areUnknownsOpen", from: computed(() => view.openWorkings.value.has("whatIsOpen")) },
     { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
     {
       name: "packIndex",
@@ -136,10 +137,13 @@ export function defineValues(
       ask: ({ sized, road }: Values & { sized: Job }) => simulation.packStudy(sized, road),
     },
     {
+      // The longest of the studies, and nothing outside its working shows it.
       name: "varied",
-      inputs: ["sized", "answerIndex", "road", "packUnknowns"],
-      ask: ({ sized, answerIndex, road }: Values & { sized: Job }) =>
-        simulation.vary(sized, packIn(sized, answerIndex), road, { variants: 128, seed: 1 }),
+      inputs: ["sized", "answerIndex", "road", "packUnknowns", "areUnknownsOpen"],
+      ask: async ({ sized, answerIndex, road, areUnknownsOpen }: Values & { sized: Job; areUnknownsOpen: boolean }) =>
+        areUnknownsOpen
+          ? simulation.vary(sized, packIn(sized, answerIndex), road, { variants: 128, seed: 1 })
+          : undefined,
     },
     {
       name: "unknowns",

@@ -1,4 +1,4 @@
-import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
+import { computed, effect, type ReadonlySignal, type Signal } from "@preact/signals-core";
 import type { AnySection } from "../../sections/parts/section.ts";
 import { scrollToTop } from "./scrollToTop.ts";
 
@@ -13,10 +13,14 @@ export interface OpenWorkings {
   openFor(id: string): void;
 }
 
-/** Follows the heads of the workings in `page`, and links into them, which open what they lead to. */
-export function openWorkings(page: HTMLElement, sections: readonly AnySection[]): OpenWorkings {
+/** Follows the heads of the workings in `page`, and links into them, which open what they lead to; `open` says which are. */
+export function openWorkings(
+  page: HTMLElement,
+  sections: readonly AnySection[],
+  open: Signal<ReadonlySet<string>>,
+): OpenWorkings {
   const names = sections.map(({ name }) => name);
-  const open = signal<ReadonlySet<string>>(new Set(rememberedNames().filter((name) => names.includes(name))));
+  open.value = new Set(rememberedNames().filter((name) => names.includes(name)));
   effect(() => remember([...open.value]));
   const put = (name: string, isOpen: boolean) => {
     const others = [...open.peek()].filter((each) => each !== name);

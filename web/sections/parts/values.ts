@@ -79,7 +79,7 @@ export interface Values {
   readonly keptTrack?: KeptTrack | undefined;
   /** Every layout of the module, and the smallest pack that will do. */
   readonly packStudy: PackStudy;
-  /** The recommended pack in many variants of what is not known; absent while newer ones are on their way. */
+  /** The recommended pack in many variants of what is not known; absent while its working is closed. */
   readonly varied: VariedPack | undefined;
   /** The pack that is recommended, or else the first. */
   readonly answerIndex: number;
@@ -95,6 +95,8 @@ export interface View {
   /** Nothing chosen: the pack that is enough. */
   readonly packIndex: ReadonlySignal<number | undefined>;
   readonly charts: ReadonlySignal<readonly OwnChart[]>;
+  /** Workings that stand open: some studies are asked for only then. */
+  readonly openWorkings: ReadonlySignal<ReadonlySet<string>>;
   readonly staging: {
     readonly map: ReadonlySignal<BroughtMap | undefined>;
     readonly measured: Pick<MeasuredStaging, "outcome">;

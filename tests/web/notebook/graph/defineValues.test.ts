@@ -67,3 +67,23 @@ it("gives no value the name of a section or a chapter, which stand in the same g
   const parts = [...sections, ...chapters].map(({ name }) => ({ name, from: signal(0) }));
   expect(() => graph.add(parts)).not.toThrow();
 });
+
+it("asks for the variants of what is not known only while their working is open", async () => {
+  const { jobEditor, view } = createFieldContext(createJobEditor({ job: demoJob(), drafts: {} }), noRoads);
+  const asked: string[] = [];
+  const vary = async () => {
+    asked.push("vary");
+    return {} as never;
+  };
+  const ofValues = defineValues(jobEditor.job, view, { ...silent, vary });
+  const known = ["sized", "answerIndex", "road", "packUnknowns"];
+  const graph = createGraph([
+    ...known.map((name) => ({ name, from: signal(name === "sized" ? demoJob() : 0) })),
+    ...ofValues.filter(({ name }) => name === "varied" || name === "areUnknownsOpen"),
+  ]);
+  await expect.poll(() => graph.read("varied").value).toEqual({ state: "ready", value: undefined, isLate: false });
+  expect(asked).toEqual([]);
+  view.openWorkings.value = new Set(["whatIsOpen"]);
+  expect(asked).toEqual(["vary"]);
+  graph.stop();
+});
