@@ -1,9 +1,10 @@
 import geodesic from "geographiclib-geodesic";
+import { type Draws, drawsOf } from "../support/draws.ts";
 import type { LogRow, Truth } from "./logMaker.ts";
 
 // A second maker of logs, that shares nothing with the first but the form of its rows: here the road comes first, as
-// curvature along distance, and the speed follows from its bends, corners and stops; the draws, the plane and the times
-// of the faults are made otherwise too. What the cleaning does well on one maker's logs only, it does not do well.
+// curvature along distance, and the speed follows from its bends, corners and stops; the plane and the times of the faults
+// are made otherwise too. What the cleaning does well on one maker's logs only, it does not do well.
 
 export type Country = "town" | "hills";
 
@@ -192,26 +193,6 @@ function curvatureAt(piece: RoadPiece | undefined, along_m: number): number {
   if (!piece) return 0;
   const third_m = piece.long_m / 3;
   return (1 / piece.radius_m) * Math.max(0, Math.min(1, along_m / third_m, (piece.long_m - along_m) / third_m));
-}
-
-interface Draws {
-  between(least: number, most: number): number;
-  normal(): number;
-}
-
-/** Draws of a 32-bit counter mixed by multiplication and shifts; normal ones by Box and Muller's pair. */
-function drawsOf(seed: number): Draws {
-  let count = seed * 2_654_435_761;
-  const uniform = () => {
-    count = (count + 0x9e3779b9) | 0;
-    let mixed = Math.imul(count ^ (count >>> 16), 0x21f0aaad);
-    mixed = Math.imul(mixed ^ (mixed >>> 15), 0x735a2d97);
-    return ((mixed ^ (mixed >>> 15)) >>> 0) / 2 ** 32;
-  };
-  return {
-    between: (least, most) => least + (most - least) * uniform(),
-    normal: () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform()),
-  };
 }
 
 /** Faults that come on the mean every `mean_s`, at random, and last `least_s` to `most_s`. */

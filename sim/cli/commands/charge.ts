@@ -7,6 +7,7 @@ import { driveInConditions } from "../../plan/conditions/driveConditions.ts";
 import { driveCandidate } from "../../plan/drive/driveCandidate.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
+import { forProgram, onlyPack } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -20,9 +21,9 @@ export const charge: Command = {
   usage: "JOB [--pack NAME] [--trace ID|FILE] [--json]",
   summary: "hours, energy and cost of charging each pack at each of the job's supplies",
   options: {
-    pack: { type: "string", value: "NAME", help: "this pack alone; else all" },
+    pack: onlyPack,
     trace: { type: "string", value: "ID|FILE", help: "the road of the usual day, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "charge");

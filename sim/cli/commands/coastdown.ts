@@ -10,6 +10,7 @@ import { airDensity_kgpm3 } from "../../vehicle/airDensity.ts";
 import type { Banded, CoastBand, CoastDay } from "../../vehicle/coastDown/evaluateCoastDown.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { quantityOption } from "../arguments/readOption.ts";
+import { forProgram } from "../arguments/usualOptions.ts";
 import type { Command, CommandArguments, Print } from "../command.ts";
 import { answerOptions, logAnswers } from "../logs/logAnswers.ts";
 import { jsonText } from "../printing/json.ts";
@@ -45,7 +46,7 @@ export const coastdown: Command = {
     terms: { type: "string", value: "2|3", help: "constant and square (2), or with a linear term too (3); else 2" },
     back: { type: "string", value: "LOG,...", help: "logs of the other direction; those before it are of the one" },
     ...answerOptions,
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    json: forProgram,
   },
   run(args, print, warn) {
     const bands = givenBands(args, warn);

@@ -13,6 +13,7 @@ import { quoteTable } from "../../plan/money/quoteTable.ts";
 import type { Span } from "../../plan/money/span.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
+import { forProgram, onlyPack } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { checkPlace, isSameFile, writeText } from "../files/files.ts";
 import { readJobFile } from "../files/jobFile.ts";
@@ -28,9 +29,9 @@ export const costs: Command = {
   usage: "JOB [--pack NAME] [--trace ID|FILE] [--json] [--quote FILE.csv [--force]]",
   summary: "price of each pack, what it costs to run and whether it pays back",
   options: {
-    pack: { type: "string", value: "NAME", help: "this pack alone; else all" },
+    pack: onlyPack,
     trace: { type: "string", value: "ID|FILE", help: "the road of the usual day, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    json: forProgram,
     quote: { type: "string", value: "FILE.csv", help: "write every line of the quotes, for a spreadsheet" },
     force: { type: "boolean", help: "with --quote: replace a file of that name" },
   },

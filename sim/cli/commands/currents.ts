@@ -7,6 +7,7 @@ import { currentCautions, currentsSentence, startingPoints } from "../../plan/cu
 import type { ShelfRow } from "../../plan/currents/preChargeShelf.ts";
 import { chosenPack } from "../arguments/chosenPack.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
+import { forProgram, overRoad } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -21,8 +22,8 @@ export const currents: Command = {
   summary: "currents by how long they last; where to begin with fuse, contactor, cable and pre-charge",
   options: {
     pack: { type: "string", value: "NAME", help: "with this pack; else the one that is recommended" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "currents");

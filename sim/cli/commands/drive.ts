@@ -10,6 +10,7 @@ import { resample } from "../../trace/resample.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { prepareDriveline } from "../../vehicle/driveline.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
+import { forProgram } from "../arguments/usualOptions.ts";
 import type { Command, CommandArguments, Print } from "../command.ts";
 import { checkPlace, isSameFile, writeText } from "../files/files.ts";
 import { readJobFile } from "../files/jobFile.ts";
@@ -35,7 +36,7 @@ export const drive: Command = {
       help: "a road of the job, a standard cycle, a speed trace or a log; else the job's first road",
     },
     step: { type: "string", value: "S", help: "seconds a step, 0.01 to 60; else the road's own samples" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    json: forProgram,
     channels: { type: "string", value: "FILE.csv", help: "write every sample of every pack, for a spreadsheet" },
     force: { type: "boolean", help: "with --channels: replace a file of that name" },
   },

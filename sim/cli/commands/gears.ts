@@ -7,6 +7,7 @@ import { recommendGear } from "../../plan/gears/recommendGear.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { quantityOption } from "../arguments/readOption.ts";
+import { forProgram, overRoad, withPack } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -20,15 +21,15 @@ export const gears: Command = {
   usage: 'JOB [--pack NAME] [--hill "1 in 6"] [--top "70 mph"] [--trace ID|FILE] [--json]',
   summary: "what the car does in each gear left alone, and which gear to live in",
   options: {
-    pack: { type: "string", value: "NAME", help: "with this pack aboard; else the heaviest" },
+    pack: withPack,
     hill: {
       type: "string",
       value: "GRADIENT",
       help: "the steepest hill to start on; else the job's, or the steepest 60 m of the road",
     },
     top: { type: "string", value: "SPEED", help: "the top speed wanted; else the job's, or the road's" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "gears");

@@ -13,6 +13,7 @@ import type { Trace } from "../../trace/trace.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { quantityOption } from "../arguments/readOption.ts";
+import { forProgram, overRoad, withPack } from "../arguments/usualOptions.ts";
 import type { Command, CommandArguments } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -31,9 +32,9 @@ export const hills: Command = {
     length: { type: "string", value: "LENGTH", help: "how long it is; else as on the road, or 1 km" },
     load: { type: "string", value: "MASS", help: "people and luggage aboard; else the job's" },
     speed: { type: "string", value: "SPEED", help: "climbed at this speed; else 30 km/h, or what a low gear does" },
-    pack: { type: "string", value: "NAME", help: "with this pack aboard; else the heaviest" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    pack: withPack,
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "hills");

@@ -11,6 +11,7 @@ import { writeDate } from "../../route/log/writeTime.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { quantityOption } from "../arguments/readOption.ts";
+import { forProgram } from "../arguments/usualOptions.ts";
 import type { Command, CommandArguments } from "../command.ts";
 import { writeText } from "../files/files.ts";
 import { readJobFile } from "../files/jobFile.ts";
@@ -46,7 +47,7 @@ export const measure: Command = {
     socket: { type: "string", value: "KWH", help: "what a meter at the socket counted over a log of charging" },
     corrected: { type: "string", value: "FILE", help: "write the job as corrected by the log, beside the prediction" },
     force: { type: "boolean", help: "with --corrected: replace a file of that name" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    json: forProgram,
     ...answerOptions,
   },
   run(args, print, warn) {

@@ -13,6 +13,7 @@ import type { Trace } from "../../trace/trace.ts";
 import { choiceOption } from "../arguments/choiceOption.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { quantityOption } from "../arguments/readOption.ts";
+import { forProgram, overRoad } from "../arguments/usualOptions.ts";
 import type { Command, CommandArguments } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -33,8 +34,8 @@ export const packs: Command = {
     sure: { type: "string", value: "HOW", help: "asTaken, or wholeBand: with all that is not known; else the job's" },
     most: { type: "string", value: "N", help: "look at packs of up to so many modules, 1 to 400" },
     mass: { type: "string", value: "MASS", help: "look at packs of up to this mass, boxes and all" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "packs");

@@ -10,6 +10,7 @@ import { besideWords, rangeWords } from "../../plan/predictions/besideWords.ts";
 import { type Beside, compare } from "../../plan/predictions/compare.ts";
 import { freeze, withPrediction } from "../../plan/predictions/freeze.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
+import { forProgram } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readText, writeText } from "../files/files.ts";
 import { readJobFile } from "../files/jobFile.ts";
@@ -26,7 +27,7 @@ export const predicted: Command = {
   options: {
     freeze: { type: "boolean", help: "keep what is predicted now in the job file, beside those that are there" },
     note: { type: "string", value: "TEXT", help: "what it is frozen for: the quote, after the visit" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "predicted");

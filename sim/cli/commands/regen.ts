@@ -5,6 +5,7 @@ import { type RegenRow, regenSweep, usualLimits_Nm } from "../../plan/regen/rege
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { readTorques_Nm } from "../arguments/torquesOption.ts";
+import { forProgram, overRoad, withPack } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -19,9 +20,9 @@ export const regen: Command = {
   summary: "what several settings of braking by the motor return and ask of pack, axle and driver",
   options: {
     limits: { type: "string", value: "NM,...", help: "torques at the motor shaft to try; else some around the job's" },
-    pack: { type: "string", value: "NAME", help: "with this pack aboard; else the heaviest" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    pack: withPack,
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "regen");

@@ -12,6 +12,7 @@ import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { quantityOption } from "../arguments/readOption.ts";
 import { readTorques_Nm } from "../arguments/torquesOption.ts";
+import { forProgram, overRoad, withPack } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -26,14 +27,14 @@ export const torque: Command = {
   summary: "what several caps of the motor's torque put through the old gearbox and shafts, and cost the driver",
   options: {
     caps: { type: "string", value: "NM,...", help: "torques at the motor shaft to try; else some around the job's" },
-    pack: { type: "string", value: "NAME", help: "with this pack aboard; else the heaviest" },
+    pack: withPack,
     hill: {
       type: "string",
       value: "GRADIENT",
       help: "the hill to start on; else the job's, or the steepest of the road",
     },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "torque");

@@ -7,6 +7,7 @@ import { type Draw, type VariedPack, varyPack } from "../../plan/vary/varyPack.t
 import { varyWords } from "../../plan/vary/varyWords.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
+import { forProgram, onlyPack, overRoad } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -25,9 +26,9 @@ export const vary: Command = {
   options: {
     variants: { type: "string", value: "N", help: "variants of each pack, 16 to 100000; 256 if left out" },
     seed: { type: "string", value: "S", help: "another draw of them, 0 to 2147483647; 1 if left out" },
-    pack: { type: "string", value: "NAME", help: "this pack alone; else all" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    pack: onlyPack,
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "vary");

@@ -10,6 +10,7 @@ import { characteristics } from "../../trace/characteristics.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
+import { forProgram, onlyPack, overRoad } from "../arguments/usualOptions.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
 import { onlyJobPath } from "../files/oneJob.ts";
@@ -27,9 +28,9 @@ export const year: Command = {
   summary:
     "every evening of a year with each pack, new and at ten years: km left, and the days that would not get home",
   options: {
-    pack: { type: "string", value: "NAME", help: "this pack alone; else all" },
-    trace: { type: "string", value: "ID|FILE", help: "the road, as drive takes it; else the job's" },
-    json: { type: "boolean", help: "for a program: one object, units in the keys" },
+    pack: onlyPack,
+    trace: overRoad,
+    json: forProgram,
   },
   run(args, print, warn) {
     const path = onlyJobPath(args, "year");
