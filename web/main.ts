@@ -40,6 +40,7 @@ const TRIED_OUT = [
     "allowance.winter_ratio",
     "allowance.aged_frac",
     "conditions.winter.temperature_degC",
+    "conditions.winter.heat.power_kW",
     "packs.*.ceiling_frac",
     "pinned",
   ],

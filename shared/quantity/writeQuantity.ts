@@ -38,6 +38,9 @@ const american: Partial<Record<QuantityKind, string>> = {
   dragSquare: "lbf/mph²",
 };
 
+/** Units that some readers are used to and the job file is not. */
+export const readersUnits: readonly string[] = [...Object.values(british), ...Object.values(american)];
+
 /**
  * A value, in the job file's unit for its kind, for a person: in the units he is used to, to so many significant figures
  * at most, with its unit, the same that figures are drawn in: pounds, never hundredweights, so that masses can be held

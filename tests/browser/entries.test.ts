@@ -76,9 +76,9 @@ describe("what is put into a field", () => {
   });
 
   it.each([
-    ["vehicle.kerb_kg", "1,371", "= 1371 kg"],
-    ["vehicle.kerb_kg", "1.371,6", "= 1371.6 kg; comma read as the decimal point"],
-    ["vehicle.kerb_kg", "900+40+35", "= 975 kg"],
+    ["vehicle.load_kg", "1,371", "= 1371 kg"],
+    ["vehicle.load_kg", "1.371,6", "= 1371.6 kg; comma read as the decimal point"],
+    ["vehicle.load_kg", "900+40+35", "= 975 kg"],
     ["vehicle.roadLoad.frontalArea_m2", "58 in x 55 in x 0.82", "= 1.69 m²"],
     ["vehicle.roadLoad.drag_coeff", "0.50 to 0.65", "= 0.575 ± 0.075; a band: its middle is used"],
     ["driveline.finalDrive_ratio", "10 and 43 teeth", "= 4.3; taken as 43/10"],

@@ -1,18 +1,7 @@
 import { quantityKinds } from "../../shared/quantity/kinds/kinds.ts";
+import { readersUnits } from "../../shared/quantity/writeQuantity.ts";
 
-const furtherSigns = [
-  "miles",
-  "Wh/mile",
-  "mpg (US)",
-  "hp",
-  "minutes",
-  "seconds",
-  "hours",
-  "days",
-  "lbf/mph",
-  "lbf/mph²",
-  "%",
-];
+const furtherSigns = [...readersUnits, "minutes", "seconds", "hours", "days", "%"];
 // Longer signs first, so that km/h is not read as km; examples such as `1 in 7` among the spellings are no signs.
 const signs = [...Object.values(quantityKinds).flatMap(({ unit, spellings }) => [unit, ...spellings]), ...furtherSigns]
   .filter((sign) => /^[^\d:]+/.test(sign) && !/^\d|^rise/.test(sign))

@@ -85,7 +85,7 @@ export default defineSection({
       : [
           {
             caption: `What published laws of ageing leave of ${pack}, on usual days`,
-            columns: [{ title: "Years" }, { title: "Capacity left" }, { title: "Resistance" }],
+            columns: [{ title: "After", isText: true }, { title: "Capacity left" }, { title: "Resistance" }],
             rows: ageing,
             note: `By two laws each, from single cells in a laboratory: ${isNickel ? "Schmalstieg and others and, as a cross-check, Xu and others" : "Naumann and others, and Wang and others"}. Used modules, heat under a floor and standing full age faster: what is entered above as capacity at ten years is what counts.`,
           },
@@ -112,7 +112,7 @@ function ageingRows(job: Job, packIndex: number, range_km: number, mean_kmh: num
   const percent = (share: number) => Math.round(100 * share);
   return agedPack(job, job.packs[packIndex], packUse(job, job.packs[packIndex], range_km, mean_kmh)).map(
     ({ years, capacity_frac: { low, high }, resistance_ratio }) => [
-      String(years),
+      years === 0 ? "new" : `${years} years`,
       percent(low) === percent(high) ? `${percent(low)} %` : `${percent(low)} to ${percent(high)} %`,
       resistance_ratio === undefined ? "–" : `× ${resistance_ratio.toFixed(2)}`,
     ],

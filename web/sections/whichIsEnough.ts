@@ -56,7 +56,7 @@ export default defineSection({
     },
   ],
   sentence: ({ sentences }) => sentences.join(" "),
-  inShort: ({ pack }) => (pack === undefined ? "no pack is enough." : `${pack}: enough.`),
+  summary: ({ pack }) => (pack === undefined ? "no pack is enough." : `${pack}: enough.`),
   attention: ({ pack }) => (pack === undefined ? ["None of the packs on the table is enough."] : []),
 });
 

@@ -10,7 +10,7 @@ const { candidates } = driveJob(job, roadTrace(job.roads[0], cycleTexts));
 it("says winter, night and the other places of the client's own supplies", () => {
   const plan = chargePlan(job, candidates);
   expect(chargeFact(plan.rows[1], "metric")).toMatch(
-    /^usual day in winter 4¼ h; 23:30 to 7:30 gives \d\d km\. Wall unit, if one were fitted: 3¼ h, empty to full 6 h$/,
+    /^usual day in winter 4 h; 23:30 to 7:30 gives \d\d km\. Wall unit, if one were fitted: 3¼ h, empty to full 6 h$/,
   );
   expect(placeWords(plan.supplies[0], "metric")).toBe("Garage, household socket, 2.2 kW from the wall");
 });
