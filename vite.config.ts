@@ -81,18 +81,20 @@ function forNode(mode: "command" | "library"): UserConfig {
 
 // One project a room, so that `npx vitest run --project sim` runs that room alone. All of them together are the gate.
 const rooms = ["shared", "sim", "web", "reference", "invariants", "conventions", "plots"];
+// Tests that put a document in place before they load the page's library, which keeps the one that it first found.
+const inDocument = ["tests/web/**/*.document.test.ts"];
 const roomProjects = rooms.map((room) => ({
   extends: true as const,
   test: {
     name: room,
     include: [`tests/${room}/**/*.test.ts`],
+    exclude: inDocument,
     setupFiles: ["tests/support/sameCases.ts"],
     // A test that asks nothing passes whatever the program does.
     expect: { requireAssertions: true },
-    // A worker loads each module once, not once a file: none keeps what a test changes, but for the page's library, which keeps
-    // the document that it first found.
+    // A worker loads each module once, not once a file: none keeps what a test changes.
     pool: "threads" as const,
-    isolate: room === "web",
+    isolate: false,
     // Snapshots of text and pictures must not depend on where the machine stands.
     env: { TZ: "UTC" },
     // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.
@@ -112,6 +114,18 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
   coverage: { provider: "v8", include: ["shared/**/*.ts", "sim/**/*.ts", "web/**/*.ts"] },
   projects: [
     ...roomProjects,
+    {
+      extends: true,
+      test: {
+        name: "document",
+        include: inDocument,
+        setupFiles: ["tests/support/sameCases.ts"],
+        expect: { requireAssertions: true },
+        env: { TZ: "UTC" },
+        testTimeout: 120_000,
+        benchmark: { include: [] },
+      },
+    },
     {
       extends: true,
       test: {

@@ -22,15 +22,8 @@ import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
 import { cycleTexts } from "./cycleTexts.ts";
 
-/** The year of a job over a road. */
-function yearFor(job: Job, road: Trace): Values["year"] {
-  const ranges = yearRanges(job, road);
-  if (!ranges) throw new Error("nobody cancelled");
-  return yearOf(job, ranges);
-}
-
-/** Every value a section may ask for, worked by the simulation itself, as the page would have them. */
-export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
+/** What the simulation says of a job, each part driven when it is first asked for and then kept: no units are in it. */
+function drivenOf(job: Job) {
   const road = roadTrace(job.roads[0], cycleTexts);
   const runs = driveJob(job, road, { channels: true });
   const packIndex = Math.max(
@@ -38,9 +31,45 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     runs.candidates.findIndex(({ name }) => name === runs.enough.pack),
   );
   const inQuestion = packsInQuestion(job, runs.candidates);
-  const packUnknowns = unknownsOfPacks(job, inQuestion, road);
-  const charging = chargePlan({ ...job, units: changes.units ?? job.units }, runs.candidates);
+  const packUnknowns = once(() => unknownsOfPacks(job, inQuestion, road));
   return {
+    ...{ road, runs, packIndex, inQuestion, packUnknowns },
+    year: once(() => yearFor(job, road)),
+    answer: once(() => answerFor(job, runs.candidates, packUnknowns())),
+    motorSurface: once(() => motorSurface(job, packIndex)),
+    gearbox: once(() => gearboxStudy(job, packIndex, road)),
+    currentsPlan: once(() => currentsPlan(job, packIndex, road)),
+    packStudy: once(() => packStudy(job, road)),
+    varied: once(() => runSteps(varyPack(job, packIndex, road, { variants: 16, seed: 1 }))),
+  };
+}
+
+function once<T>(work: () => T): () => T {
+  let kept: { readonly value: T } | undefined;
+  return () => {
+    kept ??= { value: work() };
+    return kept.value;
+  };
+}
+
+/** The year of a job over a road. */
+function yearFor(job: Job, road: Trace): Values["year"] {
+  const ranges = yearRanges(job, road);
+  if (!ranges) throw new Error("nobody cancelled");
+  return yearOf(job, ranges);
+}
+
+const driven = new Map<string, ReturnType<typeof drivenOf>>();
+
+/** Every value a section may ask for, worked by the simulation itself, as the page would have them. */
+export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
+  const key = JSON.stringify(job);
+  const of = driven.get(key) ?? drivenOf(job);
+  driven.set(key, of);
+  const { road, runs, packIndex } = of;
+  const units = changes.units ?? "metric";
+  const charging = chargePlan({ ...job, units: changes.units ?? job.units }, runs.candidates);
+  const values: Values = {
     job,
     machine: job,
     use: job,
@@ -49,7 +78,9 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     road,
     runs,
     judged: runs.candidates,
-    year: yearFor(job, road),
+    get year() {
+      return of.year();
+    },
     inConditions: { today: runs.candidates, drives: [] },
     enough: runs.enough,
     chargePlan: charging,
@@ -57,7 +88,9 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     along: "time",
     packIndex,
     answerIndex: packIndex,
-    steady: job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh(changes.units ?? "metric"))),
+    get steady() {
+      return job.packs.map((_, index) => steadyTable(job, index, steadySpeeds_kmh(units)));
+    },
     charts: [
       { x: "time", y: "batteryCurrent", packs: [], caption: "" },
       {
@@ -68,19 +101,32 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
         caption: "Where it is lost",
       },
     ],
-    motorSurface: motorSurface(job, packIndex),
-    gearbox: gearboxStudy(job, packIndex, road),
-    currentsPlan: currentsPlan(job, packIndex, road),
+    get motorSurface() {
+      return of.motorSurface();
+    },
+    get gearbox() {
+      return of.gearbox();
+    },
+    get currentsPlan() {
+      return of.currentsPlan();
+    },
     get packStudy() {
-      return packStudy(job, road);
+      return of.packStudy();
     },
     get varied() {
-      return runSteps(varyPack(job, packIndex, road, { variants: 16, seed: 1 }));
+      return of.varied();
     },
-    unknowns: packUnknowns[packIndex],
-    packsInQuestion: inQuestion,
-    packUnknowns,
-    answer: answerFor(job, runs.candidates, packUnknowns),
-    ...changes,
+    get unknowns() {
+      return of.packUnknowns()[packIndex];
+    },
+    packsInQuestion: of.inQuestion,
+    get packUnknowns() {
+      return of.packUnknowns();
+    },
+    get answer() {
+      return of.answer();
+    },
   };
+  // Getters stay getters: what nobody asks for is not driven.
+  return Object.defineProperties(values, Object.getOwnPropertyDescriptors(changes)) as Values;
 }

@@ -85,7 +85,8 @@ describe("sections", () => {
   it("say at the top which pack is enough", () => {
     const section = named("whichIsEnough");
     const result = section.compute(situations["the demo"] as never) as never;
-    expect(section.inShort?.(result)).toMatch(/kWh: enough\./);
+    expect(section.summary?.(result)).toMatch(/kWh: enough\./);
+    expect(section.sentence(result)).toMatch(/kWh: enough\. A usual day of /);
   });
 
   it("say by how much the best pack falls short where none is enough", () => {
