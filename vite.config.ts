@@ -82,7 +82,7 @@ function forNode(mode: "command" | "library"): UserConfig {
 // One project a room, so that `npx vitest run --project sim` runs that room alone. All of them together are the gate.
 const rooms = ["shared", "sim", "web", "reference", "invariants", "conventions", "plots"];
 // Tests that put a document in place before they load the page's library, which keeps the one that it first found.
-const inDocument = ["tests/web/**/*.document.test.ts"];
+const inDocument = ["tests/web/**/*InDocument.test.ts"];
 const roomProjects = rooms.map((room) => ({
   extends: true as const,
   test: {

@@ -5,7 +5,7 @@ import { TRACES, walkFields } from "../support/fieldWalk.ts";
 import { answered, openFolds, saidAt, worked } from "../support/notebookPage.ts";
 import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
-// Bad input on the page with its figures, by a field of each kind. Every field there is, alone, is in tests/web/sections/everyField.document.test.ts.
+// Bad input on the page with its figures, by a field of each kind. Every field there is, alone, is in tests/web/sections/everyFieldInDocument.test.ts.
 
 let browser: Browser;
 let notebook: OpenNotebook;
