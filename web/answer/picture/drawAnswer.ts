@@ -48,6 +48,8 @@ const LOW_ROW_px = 60;
 const MARK_ratio: Readonly<Record<ConditionId, number>> = { new: -0.34, winter: -0.05, tenYearsWinter: 0.25 };
 /** Taken as the width of a letter where room for words is looked for. */
 const LETTER_px = 7;
+/** Share of a row that lies below its line. */
+const BELOW_ratio = 0.46;
 
 /**
  * Every pack's evening on coming home: a row a pack, along it what is left of the day. New above the row's line, winter next to it, at
@@ -178,7 +180,7 @@ function row(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame: RowFrame)
   const y0 = top_px + place * rowHeight_px;
   const strip_px = isNarrow ? 20 : 0;
   const space_px = rowHeight_px - strip_px;
-  const middle_px = y0 + strip_px + 0.54 * space_px;
+  const middle_px = y0 + strip_px + (1 - BELOW_ratio) * space_px;
   const group = pen("g", { class: isChosen ? "row is-chosen" : "row", "data-row": place });
   const edge = (y_px: number) =>
     pen("line", {
@@ -267,7 +269,7 @@ function yearRow(
   }
   const old = marksOf(pack, units).find(({ condition }) => condition === "tenYearsWinter");
   if (old) {
-    const y_px = middle_px + 0.4 * space_px;
+    const y_px = middle_px + BELOW_ratio * space_px - 11; // its letters stay over the row's edge
     out.push(markShape(pen, old, y_px, toPixel, true, left_px));
     const words = isNarrow ? "winter, ten years" : "usual winter day, ten years";
     const low_px = Math.max(left_px, toPixel(old.band.low));
@@ -327,7 +329,7 @@ function names(pen: Draw, { packs }: Answer, index: number, at: NamesAt): SVGEle
   if (isNarrow) {
     return [
       halo(pen, { x: 4, y: y0 + 16, "font-weight": heavy }, short),
-      halo(pen, { x: 4 + 9 * Math.max(8, short.length), y: y0 + 16, fill: look.inkSoft }, weight),
+      halo(pen, { x: right_px - 8 * word.length - 8, y: y0 + 16, "text-anchor": "end", fill: look.inkSoft }, weight),
       halo(pen, { x: right_px, y: y0 + 16, "text-anchor": "end", "font-weight": 600 }, word),
     ];
   }

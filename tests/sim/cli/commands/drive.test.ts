@@ -287,7 +287,12 @@ describe("the table", () => {
   it("says at least where driving on ended after a day", async () => {
     // A slow road and a pack that outlasts it: nothing but the clock ends the driving.
     const road = { kind: "trace", id: "slow", title: "Slow", time_s: [0, 10, 590, 600], speed_kmh: [0, 4, 4, 0] };
-    const path = changedDemoFile({ roads: [road], "packs.0.parallelModules": 90, "accessories.standing_W": 0 });
+    const path = changedDemoFile({
+      origins: {},
+      roads: [road],
+      "packs.0.parallelModules": 90,
+      "accessories.standing_W": 0,
+    });
     expect((await driven(path)).candidates[0]?.rangeEnd).toBe("time");
     expect((await runCommand("drive", path)).out).toMatch(/ over [\d.]+ /);
   });
