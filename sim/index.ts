@@ -146,12 +146,13 @@ export async function openMeasuring() {
     import("./plan/measured/packWords.ts"),
     import("./plan/measured/quantities.ts"),
     import("./plan/measured/ranges.ts"),
+    import("./plan/measured/serviceWords.ts"),
     import("./route/builtCarLogs.ts"),
     import("./route/trips/drivePartsOf.ts"),
   ]);
-  const [measured, charger, check, corrected, pack, quantities, ranges, logs, parts] = pieces;
+  const [measured, charger, check, corrected, pack, quantities, ranges, service, logs, parts] = pieces;
   return {
-    ...{ ...measured, ...charger, ...corrected, ...pack, ...ranges, ...logs, ...parts },
+    ...{ ...measured, ...charger, ...corrected, ...pack, ...ranges, ...service, ...logs, ...parts },
     ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords },
   };
 }

@@ -6,6 +6,7 @@ import { isCharging } from "../../plan/measured/checkPackLog.ts";
 import { correctedJob } from "../../plan/measured/correctedJob.ts";
 import { measure as held } from "../../plan/measured/measure.ts";
 import { bothRanges } from "../../plan/measured/ranges.ts";
+import { agedByLaws, serviceWords } from "../../plan/measured/serviceWords.ts";
 import { frozenOn } from "../../plan/predictions/besideWords.ts";
 import { writeDate } from "../../route/log/writeTime.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
@@ -23,11 +24,12 @@ import { roadToDrive } from "../roads/roadToDrive.ts";
 import { watchOn } from "../serving/watch.ts";
 
 const offsetBounds = { low: -1e10, high: 1e10, unit: "s" };
+const yearsBounds = { low: 0, high: 40, unit: "years" };
 const socketBounds = { low: 0.05, high: 1000, unit: "kWh" };
 
 export const measure: Command = {
   name: "measure",
-  usage: "JOB LOG... [--pack NAME] [--offset S] [--socket KWH] [--corrected FILE] [--json]",
+  usage: "JOB LOG... [--pack NAME] [--offset S] [--socket KWH] [--years N] [--corrected FILE] [--json]",
   summary: "the built car's log of volts, amps and motion held against what was predicted, and what differs",
   options: {
     pack: { type: "string", value: "NAME", help: "the pack that was built in; else the heaviest" },
@@ -45,6 +47,7 @@ export const measure: Command = {
       help: "against the car on that drive, negative from behind; else the job's",
     },
     socket: { type: "string", value: "KWH", help: "what a meter at the socket counted over a log of charging" },
+    years: { type: "string", value: "N", help: "since the build: holds the pack against what ageing leaves by then" },
     corrected: { type: "string", value: "FILE", help: "write the job as corrected by the log, beside the prediction" },
     force: { type: "boolean", help: "with --corrected: replace a file of that name" },
     json: forProgram,
@@ -91,6 +94,13 @@ export const measure: Command = {
     const corrected = correctedJob({ ...job, ...prediction?.state }, packIndex, found.fit, note);
     const { trace } = roadToDrive(job, path, undefined, warn);
     const ranges = { road: trace.title, ...bothRanges({ ...job, ...prediction?.state }, corrected, packIndex, trace) };
+    const years = numberOption(args, "years", yearsBounds);
+    const service =
+      years === undefined
+        ? []
+        : serviceWords(found.packFound, agedByLaws({ ...job, ...prediction?.state }, packIndex, trace, years));
+    if (years !== undefined && service.length === 0)
+      warn("--years: this drive does not show the pack's capacity, so that its age is held against nothing");
     const file = textOption(args, "corrected");
     if (file !== undefined) {
       const title = `${job.title} (${note})`.slice(0, 200);
@@ -101,6 +111,7 @@ export const measure: Command = {
       job,
       found,
       ranges,
+      service,
       ...(prediction && { predictedOn: prediction.at }),
       ...(day && { day }),
       distance_km: found.distance_km,

@@ -14,6 +14,8 @@ interface WholeReport {
   readonly job: Job;
   readonly found?: Measured;
   readonly ranges?: BothRanges & { readonly road: string };
+  /** The pack held against what ageing leaves by now. */
+  readonly service?: readonly Message[];
   readonly charger?: ChargerFound;
   readonly predictedOn?: string;
   readonly day?: string;
@@ -21,7 +23,7 @@ interface WholeReport {
 }
 
 /** What was measured, predicted and corrected, for people. */
-export function measuredReport({ job, found, ranges, charger, day, distance_km }: WholeReport): string {
+export function measuredReport({ job, found, ranges, service = [], charger, day, distance_km }: WholeReport): string {
   const list = (sentences: readonly Message[]) =>
     sentences.map((sentence) => wrapText(messageIn(sentence, "metric"))).join("\n");
   if (!found) return [job.title, ...(charger ? [list([charger.sentence])] : [])].join("\n\n");
@@ -34,7 +36,7 @@ export function measuredReport({ job, found, ranges, charger, day, distance_km }
     doingTable(found),
     list(others),
     ...(found.notTold.length > 0 ? [list(found.notTold)] : []),
-    list(packWords(found.packFound, job.allowance.aged_frac)),
+    list([...packWords(found.packFound, job.allowance.aged_frac), ...service]),
     ...(ranges ? [wrapText(rangeLine(ranges, day))] : []),
     `How the log was read\n${list(found.remarks)}`,
   ].join("\n\n");
@@ -101,7 +103,7 @@ function doingTable({ doings }: Measured): string {
 }
 
 /** The same as one object for programs, units in the keys. */
-export function measuredJson({ job, found, ranges, predictedOn, day, distance_km }: WholeReport) {
+export function measuredJson({ job, found, ranges, service = [], predictedOn, day, distance_km }: WholeReport) {
   if (!found) throw new Error("a report of nothing was asked for");
   const { pack, linedUp, zero, quantities, doings, fit, packFound, verdict } = found;
   const inWords = (sentences: readonly Message[]) => sentences.map((sentence) => messageIn(sentence, "metric"));
@@ -130,7 +132,7 @@ export function measuredJson({ job, found, ranges, predictedOn, day, distance_km
     range: ranges ?? null,
     findings: inWords(found.sentences),
     notTold: inWords(found.notTold),
-    packWords: inWords(packWords(packFound, job.allowance.aged_frac)),
+    packWords: inWords([...packWords(packFound, job.allowance.aged_frac), ...service]),
     remarks: inWords(found.remarks),
   };
 }

@@ -60,10 +60,13 @@ export function packUse(job: AgeingJob, pack: Pack, range_km: number, mean_kmh: 
  * standing with Naumann's or with Wang's for cycling. They were found on single small cells in a laboratory: nothing of modules that
  * differ, of vibration or of faults is in them.
  */
-export function agedPack({ module }: Pick<Job, "module">, pack: Pack, use: PackUse): AgedPack[] {
-  return YEARS.map((years) =>
-    module.chemistry === "nickel" ? nickel(module, pack, use, years) : ironPhosphate(use, years),
-  );
+export function agedPack(job: Pick<Job, "module">, pack: Pack, use: PackUse): AgedPack[] {
+  return YEARS.map((years) => agedAfter(job, pack, use, years));
+}
+
+/** The same after any number of years. */
+export function agedAfter({ module }: Pick<Job, "module">, pack: Pack, use: PackUse, years: number): AgedPack {
+  return module.chemistry === "nickel" ? nickel(module, pack, use, years) : ironPhosphate(use, years);
 }
 
 function nickel(module: Job["module"], pack: Pack, use: PackUse, years: number): AgedPack {

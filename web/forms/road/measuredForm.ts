@@ -21,6 +21,10 @@ export function measuredForm(form: Form): TemplateResult {
     ...{ id: "measured-socket", label: "Counted at the socket, for a log of charging", kind: "energy", usual: "" },
     ...{ min: 0.05, max: 1000, mayBeEmpty: true },
   });
+  const years = roadQuantity(form, {
+    ...{ id: "measured-years", label: "Years since the build, for the pack’s age", kind: "number", usual: "" },
+    ...{ unit: "years", min: 0, max: 40, mayBeEmpty: true },
+  });
   const last = job.predictions.length - 1;
   const against = measured.against.value ?? (last >= 0 ? last : AS_IT_IS);
   const packIndex = form.view.packIndex.value ?? builtPack(job);
@@ -33,6 +37,7 @@ export function measuredForm(form: Form): TemplateResult {
         offset_s:
           offset.value === undefined ? undefined : measured.way.value === "behind" ? offset.value : -offset.value,
         socket_kWh: socket.value,
+        years: years.value,
       },
       files,
     );
@@ -77,7 +82,7 @@ export function measuredForm(form: Form): TemplateResult {
         </span>
       </p>
       ${form.fold(
-        "Clocks that are not found, and the meter at the socket",
+        "Clocks that are not found, the meter at the socket, and the car’s age",
         form.fields(
           viewChoice(
             "measured-way",
@@ -93,6 +98,7 @@ export function measuredForm(form: Form): TemplateResult {
           ),
           offset.field,
           socket.field,
+          years.field,
         ),
       )}
       ${progress(form)}

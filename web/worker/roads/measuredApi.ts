@@ -13,6 +13,8 @@ export interface MeasuredRequest {
   readonly offset_s?: number | undefined;
   /** What a meter at the socket counted, for a log of charging. */
   readonly socket_kWh?: number | undefined;
+  /** Years since the build, for what ageing leaves of the pack. */
+  readonly years?: number | undefined;
 }
 
 /** One figure of the table. */

@@ -74,7 +74,7 @@ export function createMeasuredSession() {
       work: MeasuredWork,
     ): Promise<MeasuredOutcome> {
       const { logs, drive } = await readAll(routes, measuring, files, work);
-      const { job, packIndex, prediction: which, offset_s, socket_kWh } = request;
+      const { job, packIndex, prediction: which, offset_s, socket_kWh, years } = request;
       const isCharge = drive === undefined || measuring.isCharging(logs.pack);
       if (isCharge && socket_kWh !== undefined) {
         const { sentence } = measuring.chargerFromLog(logs.pack, socket_kWh, job.charger.efficiency_frac);
@@ -105,7 +105,12 @@ export function createMeasuredSession() {
           const [words, kind] = measuring.quantityWords[id];
           return { ...row, words, kind };
         }),
-        packSentences: measuring.packWords(found.packFound, job.allowance.aged_frac),
+        packSentences: [
+          ...measuring.packWords(found.packFound, job.allowance.aged_frac),
+          ...(years === undefined
+            ? []
+            : measuring.serviceWords(found.packFound, measuring.agedByLaws(promised, packIndex, road, years))),
+        ],
         correctedCount: found.fit.fitted.length,
         corrected: {
           vehicle: corrected.vehicle,

@@ -41,7 +41,7 @@ const motion = () => join(folder, "motion.csv");
 describe("a drive with hidden changes in two files whose clocks differ", () => {
   it("prints both lines, where they differ, what to look at, and writes the corrected job beside", async () => {
     const corrected = join(folder, "corrected.bellhousing.json");
-    const { code, out } = await runCommand(
+    const { code, out, err } = await runCommand(
       "measure",
       job,
       motion(),
@@ -49,8 +49,11 @@ describe("a drive with hidden changes in two files whose clocks differ", () => {
       ...pack,
       "--corrected",
       corrected,
+      "--years",
+      "2",
     );
     expect(code).toBe(0);
+    expect(err).toContain("--years: this drive does not show the pack's capacity");
     expect(out).toMatch(/^Logged \d+ Wh\/km, predicted by the job as it is \d+ Wh\/km: \d+ % more\./m);
     expect(out).toMatch(/Amps written as negative leave the pack/);
     expect(out).toMatch(/moved by \+[67]\.\d s/);
