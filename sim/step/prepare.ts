@@ -1,14 +1,14 @@
 import type { Job } from "../../shared/job/job.ts";
 import type { Pack } from "../../shared/job/schema/battery.ts";
 import type { CabinHeat, Weather } from "../../shared/job/schema/conditions.ts";
-import { MM_PER_M, W_PER_KW, ZERO_CELSIUS_K } from "../../shared/units.ts";
+import { W_PER_KW, ZERO_CELSIUS_K } from "../../shared/units.ts";
 import { packMass_kg } from "../battery/packMass.ts";
 import { preparePack, type Wear } from "../battery/preparePack.ts";
 import { prepareController, prepareMotor } from "../motor/prepareMotor.ts";
 import { prepareCabin } from "../vehicle/cabin.ts";
 import { prepareDriveline } from "../vehicle/driveline.ts";
 import { prepareGrip } from "../vehicle/grip.ts";
-import { testMass_kg } from "../vehicle/masses.ts";
+import { inertia_kg, testMass_kg } from "../vehicle/masses.ts";
 import { AS_EVER, prepareRoadLoad } from "../vehicle/prepareRoadLoad.ts";
 import type { Model } from "./model.ts";
 
@@ -49,16 +49,12 @@ export function prepareIn(job: Job, pack: Pack, condition: DrivenIn, like?: Prep
   const driveline = prepareDriveline(job);
   const mass_kg = testMass_kg(vehicle, packMass_kg(pack, job.module));
   const road = prepareRoadLoad({ vehicle, environment }, mass_kg, driveline.frontShaftDrag_Nm, weather ?? AS_EVER);
-  const radius_m = vehicle.tyres.loadedRadius_mm / MM_PER_M;
   const byParts = vehicle.inertia.kind === "parts";
   const ambient_K = environment.temperature_degC + ZERO_CELSIUS_K;
   return {
     testMass_kg: mass_kg,
     road,
-    inertia_kg:
-      vehicle.inertia.kind === "parts"
-        ? road.mass_kg + vehicle.tyres.wheelsInertia_kgm2 / (radius_m * radius_m)
-        : road.mass_kg * vehicle.inertia.mass_ratio,
+    inertia_kg: inertia_kg(vehicle, road.mass_kg),
     noLoadDrag_Nm: job.driveline.noLoadDrag_Nm,
     gears: driveline.gears,
     gearUp_mps: driveline.gearUp_mps,

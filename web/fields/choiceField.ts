@@ -18,6 +18,7 @@ export function choiceField(context: Editing, path: string, field: Extract<Field
     <label for=${ids.input}>${field.label}</label>
     <span class="entry">
       <select id=${ids.input} aria-describedby="${ids.says} ${ids.hint}" aria-invalid=${draft ? "true" : "false"} @change=${choose}>
+        ${value === undefined && !draft ? html`<option value="" selected>not said</option>` : nothing}
         ${Object.entries(field.choices).map(
           ([key, words]) => html`<option value=${key} .selected=${(draft?.typed ?? value) === key}>${words}</option>`,
         )}

@@ -10,6 +10,7 @@ import motor from "./motor.ts";
 import motorAndGears from "./motorAndGears.ts";
 import operatingPoints from "./operatingPoints.ts";
 import ownCharts from "./ownCharts.ts";
+import pace from "./pace.ts";
 import packs from "./packs.ts";
 import type { AnySection } from "./parts/section.ts";
 import promisedAndDriven from "./promisedAndDriven.ts";
@@ -36,6 +37,7 @@ export const sections: readonly AnySection[] = [
   motor,
   motorAndGears,
   torqueLimit,
+  pace,
   hills,
   regen,
   packs,

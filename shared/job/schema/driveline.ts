@@ -52,6 +52,10 @@ export const Driveline = z
     /** Drag torque at the gearbox input while it turns, driving or not. */
     noLoadDrag_Nm: between(0, 100).default(0),
     transferBox: TransferBox.optional(),
+    /** Whether the old clutch is kept between motor and gearbox, or the motor turns the gearbox's input shaft at all times. */
+    coupling: z.enum(["clutch", "direct"]).optional(),
+    /** How long a change of gear leaves the wheels without drive. */
+    change_s: between(0, 10).optional(),
     /** What the old parts stand, either way. */
     limits: z
       .strictObject({

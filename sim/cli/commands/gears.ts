@@ -1,9 +1,12 @@
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
+import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { changing, changingWords } from "../../plan/gears/changing.ts";
 import { demandOf, type GearRow, gearTable } from "../../plan/gears/gearTable.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
 import { recommendGear } from "../../plan/gears/recommendGear.ts";
+import { type Pace, paceOf } from "../../plan/going/pace.ts";
+import { paceRows, paceWords } from "../../plan/going/paceWords.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
 import { quantityOption } from "../arguments/readOption.ts";
@@ -19,7 +22,8 @@ import { roadToDrive } from "../roads/roadToDrive.ts";
 export const gears: Command = {
   name: "gears",
   usage: 'JOB [--pack NAME] [--hill "1 in 6"] [--top "70 mph"] [--trace ID|FILE] [--json]',
-  summary: "what the car does in each gear left alone, and which gear to live in",
+  summary:
+    "what the car does in each gear left alone, and which gear to live in; starts and top speed beside the old engine",
   options: {
     pack: withPack,
     hill: {
@@ -48,6 +52,7 @@ export const gears: Command = {
     const changed = changing(job, packIndex, trace);
     const comparison = changed && changingWords(changed, recommended);
     const sentences = [...reasons, ...(comparison ? [comparison] : [])].map((reason) => messageIn(reason, "metric"));
+    const pace = paceOf(job, packIndex);
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       print(
@@ -60,6 +65,7 @@ export const gears: Command = {
           changing: changed ?? null,
           recommended: recommended ? { gear: recommended.gear, range: recommended.range ?? null } : null,
           reasons: sentences,
+          pace: paceJson(pace),
         }),
       );
       return;
@@ -70,6 +76,10 @@ export const gears: Command = {
         `${job.title}\n${pack} aboard; ${trace.title}, top speed ${n(demand.top_kmh)} km/h${asked}`,
         table(rows),
         sentences.map((sentence) => wrapText(sentence)).join("\n"),
+        paceTable(pace),
+        paceWords(pace, "metric")
+          .map((sentence) => wrapText(sentence))
+          .join("\n"),
       ].join("\n\n"),
     );
   },
@@ -106,6 +116,49 @@ function table(rows: readonly GearRow[]): string {
       n(100 * row.missed_frac, 2),
     ]),
   );
+}
+
+function paceTable(pace: Pace): string {
+  const seconds = (value_s: number | undefined) => (value_s === undefined ? "-" : n(value_s));
+  const top = (car: Pace["engine"]) => (car ? n(car.top.speed_mps / MPS_PER_KMH) : "-");
+  return textTable(
+    [
+      { heading: "from rest, and on the way up" },
+      { heading: "motor", isNumber: true },
+      { heading: "old engine", isNumber: true },
+    ],
+    [
+      ...paceRows(pace, "metric").map(({ from_kmh, to_kmh, motor_s, engine_s }) => [
+        `${from_kmh} to ${to_kmh} km/h (s)`,
+        seconds(motor_s),
+        seconds(engine_s),
+      ]),
+      ["top speed (km/h)", top(pace.motor), top(pace.engine)],
+    ],
+  );
+}
+
+function paceJson(pace: Pace) {
+  const { motor, engine, known, change } = pace;
+  const car = ({ mass_kg, top }: typeof motor) => ({
+    mass_kg,
+    top_kmh: top.speed_mps / MPS_PER_KMH,
+    topGear: top.gear,
+    endedBy: top.because,
+  });
+  return {
+    motor: car(motor),
+    engine: engine ? car(engine) : null,
+    rows: paceRows(pace, "metric").map(({ motor_s, engine_s, ...row }) => ({
+      ...row,
+      motor_s: motor_s ?? null,
+      engine_s: engine_s ?? null,
+    })),
+    engineAssumed: known.assumed,
+    engineMissing: known.missing,
+    change_s: change?.change_s ?? null,
+    notes: paceWords(pace, "metric"),
+  };
 }
 
 function heldText({ held_s, isHeldToEmpty }: NonNullable<GearRow["hill"]>): string {

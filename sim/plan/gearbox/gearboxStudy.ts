@@ -5,6 +5,7 @@ import { type Changing, changing, changingWords } from "../gears/changing.ts";
 import { type DriveState, fourWheelDrive, hubWords } from "../gears/fourWheelDrive.ts";
 import { demandOf, type GearDemand, type GearRow, gearTable } from "../gears/gearTable.ts";
 import { type GearAdvice, recommendGear } from "../gears/recommendGear.ts";
+import { type Pace, paceOf } from "../going/pace.ts";
 import { type AskedHill, hillAsked } from "../hills/hillAsked.ts";
 import { hillWords } from "../hills/hillWords.ts";
 import { type HillVerdict, judgeHill } from "../hills/judgeHill.ts";
@@ -27,6 +28,8 @@ export interface GearboxStudy {
   /** How levers and hubs may stand; empty without a part-time transfer box. */
   readonly driveStates: readonly DriveState[];
   readonly hubWords?: Message;
+  /** Standing starts and top speed, beside the old engine's. */
+  readonly pace: Pace;
   readonly caps: readonly TorqueRow[];
   readonly recommendedCap?: RecommendedLimit;
   readonly capWords: readonly Message[];
@@ -63,6 +66,7 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
     ...(changed && { changing: { ...changed, ...(changedWords && { words: changedWords }) } }),
     driveStates,
     ...(hubs && { hubWords: hubs }),
+    pace: paceOf(job, packIndex),
     caps,
     ...(recommendedCap && { recommendedCap }),
     capWords: torqueAdvice(job, caps, recommendedCap),

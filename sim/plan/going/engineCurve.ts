@@ -84,7 +84,8 @@ function samples(from_rpm: number, to_rpm: number, named: readonly number[]): nu
   return [...speeds].sort((a, b) => a - b);
 }
 
-function ratingProblems(rating: EngineRating): Problem[] {
+/** What contradicts itself in a rating, a problem each. */
+export function ratingProblems(rating: EngineRating): Problem[] {
   const problems: Problem[] = [];
   const report = (where: string, message: string) => void problems.push({ code: "engine-rating", where, message });
   const { ratedTorque_Nm, torque_rpm, ratedPower_kW, power_rpm, idle_rpm, limit_rpm } = rating;

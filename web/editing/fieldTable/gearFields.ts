@@ -31,6 +31,16 @@ export const gearFields: Readonly<Record<string, Field>> = {
   "driveline.noLoadDrag_Nm": quantity("torque", "Drag of the gearbox turning idle", {
     ...usual(0.5, "oil and bearings"),
   }),
+  "driveline.coupling": {
+    type: "choice",
+    label: "Between motor and gearbox",
+    choices: { clutch: "the old clutch", direct: "direct, no clutch" },
+  },
+  "driveline.change_s": quantity("duration", "A change of gear takes", {
+    ...optional,
+    help: "Wheels without drive meanwhile: about 0.8 s with the clutch, 2.5 s without one (common practice, no source).",
+    ...likely(0.3, 5, "a change of gear"),
+  }),
   "driveline.limits.gearboxInput_Nm": quantity("torque", "Gearbox input limit", {
     ...optional,
     help: "The old engine's peak torque, unless the box is known to be stronger.",

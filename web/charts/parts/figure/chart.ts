@@ -43,6 +43,7 @@ export type PositionQuantity =
   | "hour_h" // since the midnight before a day
   | "supply" // place in the list of supplies
   | "logDuration" // logarithm, to the base of ten, of a duration in seconds
+  | "startTime_s" // time from rest at full throttle
   | "year" // from the day it is paid for
   | "way" // place in the list of packs and alternatives
   | "place_m" // behind the front axle of a car seen from the side
