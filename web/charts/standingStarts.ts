@@ -45,8 +45,8 @@ export function standingStarts(starts: readonly StartLine[], drawing: Drawing): 
   });
   const shown = (value: number) => `${threeFigures(value)} ${units.speed.sign}`;
   const described = lines.map(({ name, points }) => {
-    const told = [10, 20, SHOWN_s].map((at_s) => `${shown(points[at_s / EACH_s]?.y ?? 0)} after ${at_s} s`);
-    return `${name} ${told.join(", ")}`;
+    const reached = [10, 20, SHOWN_s].map((at_s) => `${shown(points[at_s / EACH_s]?.y ?? 0)} after ${at_s} s`);
+    return `${name} ${reached.join(", ")}`;
   });
   const alt = `Speed over time from rest at full throttle: ${described.join("; ")}.`;
   nameFigure(svg, alt);

@@ -14,8 +14,9 @@ import type { StandingStart } from "./standingStart.ts";
 export const CLUTCHED_s = 0.8;
 /** The clutch is taken up over so long. Common practice, no source. */
 const TAKEN_UP_s = 0.5;
-/** Flywheel, clutch and crank, for each newton metre of best torque. Common practice, no source: 0.1 kg m² at 100 Nm. */
-const FLYWHEEL_kgm2pNm = 0.001;
+/** Flywheel, clutch and crank of an engine of 100 Nm; of others in proportion to their best torque. Common practice, no source. */
+const FLYWHEEL_kgm2 = 0.1;
+const FLYWHEEL_AT_Nm = 100;
 /** This near its limit the driver changes up. Assumed. */
 const AT_LIMIT_frac = 0.99;
 
@@ -54,7 +55,7 @@ export function engineCar(job: Job, rating: EngineRating): EngineCar {
     grip: prepareGrip(job, mass_kg, prepared.drivenAxle),
     noLoadDrag_Nm: driveline.noLoadDrag_Nm,
     // With one factor on the mass, what turns is in that factor.
-    flywheel_kgm2: vehicle.inertia.kind === "parts" ? FLYWHEEL_kgm2pNm * rating.ratedTorque_Nm : 0,
+    flywheel_kgm2: vehicle.inertia.kind === "parts" ? (FLYWHEEL_kgm2 * rating.ratedTorque_Nm) / FLYWHEEL_AT_Nm : 0,
     speed_radps: curve.speed_rpm.map((speed_rpm) => speed_rpm * RADPS_PER_RPM),
     torque_Nm: curve.torque_Nm,
     slip_radps: rating.torque_rpm * RADPS_PER_RPM,
