@@ -18,6 +18,7 @@ import { Road } from "./schema/road.ts";
 import { Sizing } from "./schema/sizing.ts";
 import { Supply } from "./schema/supply.ts";
 import { Vehicle } from "./schema/vehicle.ts";
+import { unknownRoads, unknownSupplies, Week } from "./schema/week.ts";
 import { Weights, weighedFault } from "./schema/weights.ts";
 import { Wiring } from "./schema/wiring.ts";
 import { Year } from "./schema/year.ts";
@@ -176,6 +177,8 @@ const shape = z.strictObject({
   supplies: z.array(Supply).max(8).default([]),
   /** The year that every evening is worked out for; an invented one where left out. */
   year: Year.optional(),
+  /** A week by the clock, with what is charged between its trips; nothing else hangs on it. */
+  week: Week.optional(),
   /** What prices are in, as it is printed: EUR. */
   currency: z.string().trim().max(10).optional(),
   /** What the conversion costs and what it saves; nothing else hangs on it. */
@@ -219,6 +222,12 @@ export const Job = shape.check(
   across(["drivenRoad", "roads.*.id"], ({ drivenRoad, roads }, fault) => {
     if (drivenRoad !== undefined && roads.every(({ id }) => id !== drivenRoad))
       fault(["drivenRoad"], `found "${drivenRoad}", the id of one of the roads wanted`);
+  }),
+  across(["week.days.*.trips.*.road", "roads.*.id"], ({ week, roads }, fault) => {
+    for (const [path, message] of unknownRoads(week, roads)) fault(["week", ...path], message);
+  }),
+  across(["week.days.*.trips.*.parkedAt", "supplies.*.name"], ({ week, supplies }, fault) => {
+    for (const [path, message] of unknownSupplies(week, supplies)) fault(["week", ...path], message);
   }),
   across(["weights.weighed.*", "vehicle.kerb_kg"], ({ weights, vehicle }, fault) => {
     const wrong = weights && weighedFault(weights, vehicle.kerb_kg);

@@ -17,6 +17,7 @@ import { sheet } from "./commands/sheet.ts";
 import { torque } from "./commands/torque.ts";
 import { trace } from "./commands/trace.ts";
 import { vary } from "./commands/vary.ts";
+import { week } from "./commands/week.ts";
 import { weigh } from "./commands/weigh.ts";
 import { year } from "./commands/year.ts";
 
@@ -31,6 +32,7 @@ export const commands: readonly Command[] = [
   packs,
   vary,
   year,
+  week,
   charge,
   costs,
   currents,

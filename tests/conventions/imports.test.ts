@@ -71,6 +71,10 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: ["shared", ...physics, "sim/step", "sim/plan/going", "sim/plan/conditions"],
     packages: [],
   },
+  "sim/plan/week": {
+    rooms: ["shared", ...physics, "sim/step", "sim/plan/going", "sim/plan/conditions", "sim/plan/charging"],
+    packages: [],
+  },
   "sim/plan/findings": {
     rooms: ["shared", ...physics, "sim/step", "sim/plan/driveReport.ts", "sim/plan/going", "sim/plan/reasons"],
     packages: runTime,

@@ -13,6 +13,8 @@ export interface Charge {
   /** How long the set voltage held the current back. */
   readonly taper_s: number;
   readonly end_frac: number;
+  /** Of the cells, then. */
+  readonly end_K: number;
   /** Into the cells as open-circuit energy, into the terminals, and out of the wall; the car's own draw is in the last alone. */
   readonly stored_J: number;
   readonly terminal_J: number;
@@ -81,15 +83,17 @@ export function chargePack(
     course.soc_frac.push(soc_frac);
     course.wall_J.push(wall_J);
     course.current_A.push(step.end_A);
+    if (dt_s > 0) {
+      const heat_W = (lost_J / dt_s) * here.cellsShare_frac;
+      temperature_K = warmed_K(pack.heat, factors, temperature_K, heat_W, ambient_K, dt_s);
+    }
     if (isOutOfTime) {
       end = within_s < MOST_s ? "time" : "stuck";
       break;
     }
     if (step.part < 1) break;
-    const heat_W = (lost_J / dt_s) * here.cellsShare_frac;
-    temperature_K = warmed_K(pack.heat, factors, temperature_K, heat_W, ambient_K, dt_s);
   }
-  return { time_s, taper_s, end_frac: soc_frac, stored_J, terminal_J, wall_J, end, course };
+  return { time_s, taper_s, end_frac: soc_frac, end_K: temperature_K, stored_J, terminal_J, wall_J, end, course };
 }
 
 /** One step of charge: the part of it before the charge ends, and means over that part. */

@@ -35,16 +35,24 @@ export function chargeSetting(job: ChargingJob, pack: Pack, supply: Supply): Rea
 }
 
 /** Why a pack is not charged at a supply, where it is not; no hours then stand beside it. */
-export function chargeStop(
-  { pack, feed, carDraw_W, start_K }: ReadyToCharge,
-  { charger }: ChargingJob,
-): Message | undefined {
-  if (charger.max_V !== undefined && charger.max_V < pack.max_V)
-    return message`The charger goes to ${q("voltage", charger.max_V)} and this pack has ${q("voltage", pack.max_V)} when full: it is never charged full. Use a charger of a higher voltage, or fewer modules in series.`;
+export function chargeStop(setting: ReadyToCharge, job: ChargingJob): Message | undefined {
+  const { pack, start_K } = setting;
+  const never = neverCharged(setting, job);
+  if (never) return never;
   if (start_K <= pack.coldChargeNone_K)
     return message`The cells are at ${degrees(start_K)} and take no charge at or below ${degrees(pack.coldChargeNone_K)}: warm the pack first.`;
   if (start_K >= pack.heat.derateTo_K)
     return message`The cells are at ${degrees(start_K)} and take no charge from ${degrees(pack.heat.derateTo_K)} on: let the pack cool first.`;
+  return undefined;
+}
+
+/** Why a pack is not charged at a supply whatever its temperature. */
+export function neverCharged(
+  { pack, feed, carDraw_W }: Pick<ReadyToCharge, "pack" | "feed" | "carDraw_W">,
+  { charger }: Pick<ChargingJob, "charger">,
+): Message | undefined {
+  if (charger.max_V !== undefined && charger.max_V < pack.max_V)
+    return message`The charger goes to ${q("voltage", charger.max_V)} and this pack has ${q("voltage", pack.max_V)} when full: it is never charged full. Use a charger of a higher voltage, or fewer modules in series.`;
   if (feed.power_W <= carDraw_W)
     return message`The charger gives ${q("accessoryPower", feed.power_W)} here and the car itself draws ${q("accessoryPower", carDraw_W)}: nothing reaches the pack.`;
   return undefined;

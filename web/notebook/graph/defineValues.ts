@@ -286,6 +286,7 @@ function machineOf(job: Job): Job {
     wiring: _wiring,
     conditions: _conditions,
     year: _year,
+    week: _week,
     ...others
   } = rest;
   const roads: Job["roads"] = [{ kind: "trace", id: "none", title: "none", time_s: [0, 1], speed_kmh: [0, 0] }];

@@ -1,0 +1,124 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { weekdayNames } from "../../../shared/job/weekdays.ts";
+import { dayAndTime, momentOf } from "../../../shared/job/weekTimes.ts";
+import { inputError } from "../../../shared/problems.ts";
+import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
+import { driveWeeks, roadsOfWeek } from "../../plan/week/driveWeek.ts";
+import type { PackWeek, WeekReport } from "../../plan/week/weekReport.ts";
+import { weekNotes, weekSentences } from "../../plan/week/weekWords.ts";
+import { hasOption, textOption } from "../arguments/optionValue.ts";
+import { packIndexOf } from "../arguments/packOption.ts";
+import { forProgram, onlyPack } from "../arguments/usualOptions.ts";
+import type { Command } from "../command.ts";
+import { readJobFile } from "../files/jobFile.ts";
+import { onlyJobPath } from "../files/oneJob.ts";
+import { jsonText } from "../printing/json.ts";
+import { textTable } from "../printing/table.ts";
+import { wrapText } from "../printing/wrapText.ts";
+import { roadToDrive } from "../roads/roadToDrive.ts";
+
+export const week: Command = {
+  name: "week",
+  usage: "JOB [--pack NAME] [--json]",
+  summary: "the job's week by the clock with each pack: charge at every departure, lowest point, days not done",
+  options: { pack: onlyPack, json: forProgram },
+  run(args, print, warn) {
+    const path = onlyJobPath(args, "week");
+    const whole = readJobFile(path);
+    const packs = textOption(args, "pack") === undefined ? whole.packs : [whole.packs[packIndexOf(whole, args)]];
+    const job = { ...whole, packs };
+    const traces = new Map(roadsOfWeek(job).map((id) => [id, roadToDrive(job, path, id, warn).trace]));
+    const report = driveWeeks(job, traces);
+    if (!report)
+      throw inputError(
+        "week-none",
+        `${path} week`,
+        "found no trip, days with trips by the clock wanted: see week.days",
+      );
+    print(hasOption(args, "json") ? jsonText(asJson(job, report)) : asText(job, report));
+  },
+};
+
+function asJson(job: Job, report: WeekReport) {
+  return {
+    job: job.title,
+    isWinterAFactor: report.isWinterAFactor,
+    packs: report.packs.map((each) => ({
+      ...each,
+      stands: each.stands.map(({ stop, ...stand }) => ({ ...stand, ...(stop && { stop: messageIn(stop, "metric") }) })),
+      findings: weekSentences(each).map((sentence) => messageIn(sentence, "metric")),
+    })),
+    notes: weekNotes(report).map((note) => messageIn(note, "metric")),
+  };
+}
+
+function asText(job: Job, report: WeekReport): string {
+  const { packs } = report;
+  const [{ trips }] = packs;
+  const km = trips.reduce((sum, { asked_km }) => sum + asked_km, 0);
+  const head = `A week of ${trips.length} trips, ${n(km, 3)} km, from ${dayAndTime(trips[0].leaves_h)} to the same a week later`;
+  const table = textTable(
+    [
+      { heading: "\npack" },
+      { heading: "\ncondition" },
+      { heading: "lowest\n%", isNumber: true },
+      { heading: "\nwhen" },
+      { heading: "km\nmore", isNumber: true },
+      { heading: "wall\nkWh", isNumber: true },
+      { heading: "a week\nlater %", isNumber: true },
+      { heading: "days not done\n(km short)" },
+    ],
+    packs.map(row),
+  );
+  const [first] = packs;
+  const course = textTable(
+    [
+      { heading: "leaves" },
+      { heading: "with %", isNumber: true },
+      { heading: "arrives" },
+      { heading: "with %", isNumber: true },
+      { heading: "km", isNumber: true },
+      { heading: "then at" },
+      { heading: "wall kWh", isNumber: true },
+    ],
+    first.trips.map((trip, i) => {
+      const { supply, wall_kWh } = first.stands[i];
+      return [
+        dayAndTime(trip.leaves_h),
+        percent(trip.leaves_frac),
+        momentOf(trip.arrives_h).time,
+        percent(trip.arrives_frac),
+        n(trip.driven_km, 3),
+        supply ?? "-",
+        supply === undefined ? "" : n(wall_kWh, 2),
+      ];
+    }),
+  );
+  const sentences = packs.flatMap((each) => weekSentences(each)).map((each) => messageIn(each, job.units));
+  const notes = weekNotes(report).map((each) => messageIn(each, job.units));
+  return [
+    `${job.title}\n${wrapText(head)}`,
+    table,
+    `${first.name}, ${first.condition}, trip by trip\n${course}`,
+    ...[...sentences, ...notes].map((each) => wrapText(each)),
+  ].join("\n\n");
+}
+
+function row({ name, condition, lowest, reserve_km, wall_kWh, ends_frac, failingDays }: PackWeek): string[] {
+  const failing = failingDays.map(({ weekday, short_km }) => `${weekdayNames[weekday]} (${Math.ceil(short_km)})`);
+  return [
+    name,
+    condition,
+    percent(lowest.soc_frac),
+    dayAndTime(lowest.at_h),
+    failing.length > 0 || reserve_km === undefined ? "-" : String(Math.floor(reserve_km)),
+    n(wall_kWh, 3),
+    percent(ends_frac),
+    failing.length > 0 ? failing.join(", ") : "none",
+  ];
+}
+
+function percent(frac: number): string {
+  return String(Math.round(100 * frac));
+}

@@ -1,0 +1,93 @@
+import { weekdayNames } from "../../../shared/job/weekdays.ts";
+import { dayAndTime, momentOf } from "../../../shared/job/weekTimes.ts";
+import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
+import type { FailingDay, PackWeek, WeekReport } from "./weekReport.ts";
+
+/** A week that ends by more than this of the pack below where it began is not one to be driven time and again. */
+const SAME_frac = 0.01;
+/** A minute late is on time. */
+const LATE_h = 1 / 60;
+const MIN_PER_H = 60;
+/** Waiting for warmer cells is said from a quarter of an hour on. */
+const WAITED_h = 0.25;
+
+/** Where a pack is at its lowest: the middle of a sentence. */
+export function lowestWords({ lowest, floor_frac, failingDays, reserve_km }: PackWeek): Message {
+  const { weekday, time } = momentOf(lowest.at_h);
+  const at = message`on ${weekdayNames[weekday]} at ${time}`;
+  if (failingDays.length > 0) return message`empty (${q("fraction", floor_frac, 2)}) ${at}`;
+  const reserve =
+    reserve_km === undefined ? message`` : message`, ${whole("distance", reserve_km)} more until it is empty`;
+  return message`lowest ${at} with ${q("fraction", lowest.soc_frac, 2)} left${reserve}`;
+}
+
+/** The days that are not driven to their end, those that are as much short in one sentence. */
+export function failingWords({ name, failingDays }: PackWeek): Message[] {
+  const groups = new Map<number, FailingDay[]>();
+  for (const day of failingDays) {
+    const whole_km = Math.ceil(day.short_km);
+    groups.set(whole_km, [...(groups.get(whole_km) ?? []), day]);
+  }
+  return [...groups.values()].map((days) => {
+    const short = whole("distance", Math.max(...days.map(({ short_km }) => short_km)), "up");
+    const isOne = days.length === 1;
+    return message`${days.map(dayWords).join(", ")} ${isOne ? "is" : "are"} not done with ${name}: ${short} short${isOne ? "" : " each"}.`;
+  });
+}
+
+function dayWords({ weekday, name }: FailingDay): string {
+  return name === undefined ? weekdayNames[weekday] : `${weekdayNames[weekday]} (${name})`;
+}
+
+/** What one week came to, in sentences that say its condition where it is not the first. */
+export function weekSentences(week: PackWeek): Message[] {
+  const { name, condition, failingDays, ceiling_frac, ends_frac } = week;
+  const head =
+    failingDays.length === 0
+      ? message`${name}, ${condition}, does the week: ${lowestWords(week)}.`
+      : message`${name}, ${condition}, does not do the week: ${lowestWords(week)}.`;
+  const first = week.trips[0];
+  const falls =
+    failingDays.length === 0 && ceiling_frac - ends_frac > SAME_frac
+      ? [
+          message`It leaves on ${dayAndTime(first.leaves_h)} with ${q("fraction", ceiling_frac, 2)} and a week later with ${q("fraction", ends_frac, 2)}: such weeks do not follow one another.`,
+        ]
+      : [];
+  return [head, ...failingWords(week), ...falls];
+}
+
+/** What is to be known beside the result: places where it does not charge, waiting for warmer cells, trips that take longer than the clock gives them. */
+export function weekNotes({ packs, isWinterAFactor }: WeekReport): Message[] {
+  const notes = packs.flatMap((week) => [
+    ...week.stands.flatMap(({ supply, stop, waited_h, from_h }) => [
+      ...(supply !== undefined && stop ? [message`${week.name} at ${supply}: ${stop}`] : []),
+      ...(supply !== undefined && waited_h > WAITED_h
+        ? [
+            message`${week.name}, ${week.condition}, after ${dayAndTime(from_h)} at ${supply}: the charge waits ${q("hours", waited_h, 2)} for cells that are too cold or too warm.`,
+          ]
+        : []),
+    ]),
+    ...week.trips.flatMap(({ missed_km, leaves_h }) =>
+      missed_km > 0
+        ? [
+            message`${week.name}, ${week.condition}, on ${dayAndTime(leaves_h)}: the car falls behind its road by ${q("distance", missed_km, 2)}, its pack not empty.`,
+          ]
+        : [],
+    ),
+  ]);
+  const late = packs[0].trips.flatMap(({ late_h, arrives_h, leaves_h }) =>
+    late_h > LATE_h
+      ? [
+          message`The trip on ${dayAndTime(leaves_h)} takes ${Math.round(late_h * MIN_PER_H)} minutes longer by its road than by the clock: it is over at ${momentOf(arrives_h).time}.`,
+        ]
+      : [],
+  );
+  const factor = isWinterAFactor
+    ? [message`Winter is a factor in this job: the week is driven in the job’s own weather alone.`]
+    : [];
+  const seen = new Set<string>();
+  return [...late, ...notes, ...factor].filter((note) => {
+    const key = JSON.stringify(note);
+    return !seen.has(key) && seen.add(key);
+  });
+}
