@@ -16,7 +16,7 @@ interface TimedDay {
   }[];
 }
 
-/** A trip at its place in the week, and the stand behind it. Hours count from Monday 0:00; those of the last stand go on into the next week. */
+/** A trip at its place in the week, and the time parked after it. Hours count from Monday 0:00; those of the last parking go on into the next week. */
 export interface TimedTrip {
   /** Places in the lists of the week: which day, and which of its trips. */
   readonly day: number;
@@ -26,7 +26,7 @@ export interface TimedTrip {
   readonly arrives_h: number;
   /** When the car leaves for the trip after it. */
   readonly nextLeaves_h: number;
-  /** From when to when it may charge, were it to stand for as long; the whole stand where no times are given. */
+  /** From when to when it may charge, were it parked for as long; all of the parking where no times are given. */
   readonly plugged_h: readonly [from_h: number, to_h: number];
 }
 

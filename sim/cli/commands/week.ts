@@ -46,7 +46,10 @@ function asJson(job: Job, report: WeekReport) {
     isWinterAFactor: report.isWinterAFactor,
     packs: report.packs.map((each) => ({
       ...each,
-      stands: each.stands.map(({ stop, ...stand }) => ({ ...stand, ...(stop && { stop: messageIn(stop, "metric") }) })),
+      parkings: each.parkings.map(({ stop, ...parking }) => ({
+        ...parking,
+        ...(stop && { stop: messageIn(stop, "metric") }),
+      })),
       findings: weekSentences(each).map((sentence) => messageIn(sentence, "metric")),
     })),
     notes: weekNotes(report).map((note) => messageIn(note, "metric")),
@@ -83,7 +86,7 @@ function asText(job: Job, report: WeekReport): string {
       { heading: "wall kWh", isNumber: true },
     ],
     first.trips.map((trip, i) => {
-      const { supply, wall_kWh } = first.stands[i];
+      const { supply, wall_kWh } = first.parkings[i];
       return [
         dayAndTime(trip.leaves_h),
         percent(trip.leaves_frac),

@@ -7,8 +7,8 @@ import { createRunContext, type RunContext } from "../../step/runContext.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { ageOf, type Condition, wintersOf } from "../conditions/condition.ts";
 import { asked_m, driveTrip, type Mark, type WeekRoad, weekRoad } from "./driveTrip.ts";
-import { stand } from "./stand.ts";
-import type { DrivenTrip, FailingDay, PackWeek, Stand, WeekReport } from "./weekReport.ts";
+import { park } from "./park.ts";
+import type { DrivenTrip, FailingDay, PackWeek, Parking, WeekReport } from "./weekReport.ts";
 
 /** What is lost of a road to falling behind by less than this share of it nobody notices. */
 const NOTICED_frac = 0.01;
@@ -45,7 +45,7 @@ export function driveWeeks(job: Job, traces: Traces, isCancelled: () => boolean 
 
 /**
  * One pack through the week of its job in one condition; nothing where no trip is in it. It begins at the week's first departure, charged to the
- * ceiling, and goes on with charge and temperatures from trip to stand to trip until the same departure a week later.
+ * ceiling, and goes on with charge and temperatures from trip to parking to trip until the same departure a week later.
  *
  * Each road is driven from the departure on, at its own pace; until the arrival by the clock the car then stands on the way, without charging. Where the pack
  * is empty on the way, the rest of the trip is not driven, and the week goes on at its end with the empty pack: the car was brought there.
@@ -74,7 +74,7 @@ export function driveWeek(
     course.soc_frac.push(soc_frac);
   };
   const trips: DrivenTrip[] = [];
-  const stands: Stand[] = [];
+  const parkings: Parking[] = [];
   const emptied = new Map<number, number>();
   for (const time of times) {
     const { parkedAt, road: roadId } = week.days[time.day].trips[time.trip];
@@ -85,11 +85,11 @@ export function driveWeek(
     trips.push(driven.trip);
     const supply = supplies.find(({ name }) => name === parkedAt);
     const from_h = Math.min(time.nextLeaves_h, driven.trip.arrives_h);
-    stands.push(
-      stand(context, job, pack, supply, { from_h, to_h: time.nextLeaves_h, plugged_h: time.plugged_h }, mark),
+    parkings.push(
+      park(context, job, pack, supply, { from_h, to_h: time.nextLeaves_h, plugged_h: time.plugged_h }, mark),
     );
   }
-  return reportOf(pack.name, condition.name, model.pack, { trips, stands, course, emptied, days: week.days });
+  return reportOf(pack.name, condition.name, model.pack, { trips, parkings, course, emptied, days: week.days });
 }
 
 /** One trip: driven over its road, and then stood on the way until its arrival. */
@@ -128,7 +128,7 @@ function drive(
 
 interface Driven {
   readonly trips: readonly DrivenTrip[];
-  readonly stands: readonly Stand[];
+  readonly parkings: readonly Parking[];
   readonly course: PackWeek["course"];
   /** When the pack was empty, by trip. */
   readonly emptied: ReadonlyMap<number, number>;
@@ -139,7 +139,7 @@ function reportOf(
   name: string,
   condition: string,
   { ceiling_frac, floor_frac }: { readonly ceiling_frac: number; readonly floor_frac: number },
-  { trips, stands, course, emptied, days }: Driven,
+  { trips, parkings, course, emptied, days }: Driven,
 ): PackWeek {
   const sum = <T>(list: readonly T[], of: (entry: T) => number) => list.reduce((total, each) => total + of(each), 0);
   const least = course.soc_frac.reduce((at, soc_frac, i) => (soc_frac < course.soc_frac[at] ? i : at), 0);
@@ -147,14 +147,14 @@ function reportOf(
   const driven_km = sum(trips, (trip) => trip.driven_km);
   const perKm_frac = sum(trips, ({ leaves_frac, arrives_frac }) => leaves_frac - arrives_frac) / driven_km;
   return {
-    ...{ name, condition, ceiling_frac, floor_frac, trips, stands, lowest },
+    ...{ name, condition, ceiling_frac, floor_frac, trips, parkings, lowest },
     ...(perKm_frac > 0 && { reserve_km: Math.max(0, lowest.soc_frac - floor_frac) / perKm_frac }),
     failingDays: failingDays(trips, emptied, days),
     driven_km,
-    wall_kWh: sum(stands, ({ wall_kWh }) => wall_kWh),
-    stored_kWh: sum(stands, ({ stored_kWh }) => stored_kWh),
+    wall_kWh: sum(parkings, ({ wall_kWh }) => wall_kWh),
+    stored_kWh: sum(parkings, ({ stored_kWh }) => stored_kWh),
     drawn_kWh: sum(trips, ({ drawn_kWh }) => drawn_kWh),
-    ends_frac: stands[stands.length - 1].to_frac,
+    ends_frac: parkings[parkings.length - 1].to_frac,
     course,
   };
 }

@@ -24,8 +24,8 @@ export interface DrivenTrip {
   readonly drawn_kWh: number;
 }
 
-/** A stand between two trips, or from the last trip to the first of the next week. */
-export interface Stand {
+/** The car parked between two trips, or from the last trip to the first of the next week. */
+export interface Parking {
   readonly from_h: number;
   readonly to_h: number;
   /** Where it was plugged in. */
@@ -64,7 +64,7 @@ export interface PackWeek {
   readonly ceiling_frac: number;
   readonly floor_frac: number;
   readonly trips: readonly DrivenTrip[];
-  readonly stands: readonly Stand[];
+  readonly parkings: readonly Parking[];
   readonly lowest: { readonly soc_frac: number; readonly at_h: number };
   /** How much further it would have gone from its lowest point by what the week draws for a kilometre; nothing where it draws nothing. */
   readonly reserve_km?: number;

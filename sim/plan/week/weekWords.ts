@@ -59,7 +59,7 @@ export function weekSentences(week: PackWeek): Message[] {
 /** What is to be known beside the result: places where it does not charge, waiting for warmer cells, trips that take longer than the clock gives them. */
 export function weekNotes({ packs, isWinterAFactor }: WeekReport): Message[] {
   const notes = packs.flatMap((week) => [
-    ...week.stands.flatMap(({ supply, stop, waited_h, from_h }) => [
+    ...week.parkings.flatMap(({ supply, stop, waited_h, from_h }) => [
       ...(supply !== undefined && stop ? [message`${week.name} at ${supply}: ${stop}`] : []),
       ...(supply !== undefined && waited_h > WAITED_h
         ? [

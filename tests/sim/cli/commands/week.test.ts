@@ -22,11 +22,11 @@ it("has the keys that a program reads, charge at every departure and arrival amo
   expect(packs.map(({ condition }: { condition: string }) => condition)).toEqual([
     ...["new", "new, winter", "ten years, winter"],
   ]);
-  const [{ trips, stands, failingDays, wall_kWh, stored_kWh }] = packs;
+  const [{ trips, parkings, failingDays, wall_kWh, stored_kWh }] = packs;
   expect(trips).toHaveLength(10);
   expect(failingDays).toEqual([]);
   trips.slice(1).forEach(({ leaves_frac }: { leaves_frac: number }, i: number) => {
-    expect(leaves_frac).toBe(stands[i].to_frac);
+    expect(leaves_frac).toBe(parkings[i].to_frac);
   });
   expect(stored_kWh).toBeLessThan(0.9 * wall_kWh);
 });

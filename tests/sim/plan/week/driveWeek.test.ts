@@ -61,12 +61,12 @@ describe("a week", () => {
   });
 
   it("pays at the wall what is stored, what cells and leads lose and what the car draws, over the charger's efficiency", () => {
-    const { stands, course, ceiling_frac } = weekOf([working], {
+    const { parkings, course, ceiling_frac } = weekOf([working], {
       module: { resistance: { soc_frac: [0, 1], module_mohm: [200, 200] }, capacity_Ah: 12 },
       pack: { leads_mohm: 50 },
       charger: { efficiency_frac: 0.8, carDraw_W: 40 },
     });
-    const charging = stands.filter(({ wall_kWh }) => wall_kWh > 0);
+    const charging = parkings.filter(({ wall_kWh }) => wall_kWh > 0);
     expect(charging).toHaveLength(5);
     for (const { wall_kWh, given_kWh, stored_kWh, car_kWh } of charging) {
       expect(0.8 * wall_kWh).toBeCloseTo(given_kWh, 9);
@@ -135,7 +135,7 @@ describe("a week", () => {
     const stopped = weekOf([sister("Post")], { ...flatPack(4), charger: { power_kW: 0.5 } });
     expect(stopped.failingDays).toEqual([]);
     // Three hours of half a kilowatt, the lead out for the fourth.
-    expect(stopped.stands[0].stored_kWh).toBeCloseTo(1.5, 6);
+    expect(stopped.parkings[0].stored_kWh).toBeCloseTo(1.5, 6);
     expect(stopped.ends_frac).toBe(1);
   });
 
@@ -188,7 +188,7 @@ describe("a week", () => {
       heat: { capacity_kJpK: 100, cooling_WpK: 10, derateFrom_degC: 45, derateTo_degC: 60 },
     };
     const at = (pack_degC: number) =>
-      weekOf([working], { module: cold, environment: { temperature_degC: -10, pack_degC } }).stands[1];
+      weekOf([working], { module: cold, environment: { temperature_degC: -10, pack_degC } }).parkings[1];
     // At its usual place the pack stands as warm as at the start: 5 degC there, from about -9 after a day outside. With C/G of 10 000 s
     // it passes nought after 10 000 ln(14/5) s.
     const garage = at(5);

@@ -10,15 +10,15 @@ import { cabinAtStart_K } from "../../vehicle/cabin.ts";
 import { chargePack } from "../charging/chargePack.ts";
 import { chargeSetting, neverCharged } from "../charging/chargeSetting.ts";
 import type { Mark } from "./driveTrip.ts";
-import type { Stand } from "./weekReport.ts";
+import type { Parking } from "./weekReport.ts";
 
 /** A charge is worked out in pieces of so long, between which its cells warm and cool. */
 const PIECE_s = 900;
 /** Rests shorter than this are rounding. */
 const SHORT_s = 1e-3;
 
-/** One stand of the car, in hours since Monday 0:00. */
-export interface StandTimes {
+/** When the car is parked, in hours since Monday 0:00. */
+export interface ParkTimes {
   readonly from_h: number;
   readonly to_h: number;
   /** From when to when the charger is on. */
@@ -30,14 +30,14 @@ export interface StandTimes {
  * its supply between the times given, by `chargePack`, in pieces of a quarter of an hour. Cells that are too cold wait until they are not. At the usual place
  * of the job the cells stand as warm as the job says of the start, in a garage say; elsewhere in the air. A parked car draws nothing.
  */
-export function stand(
+export function park(
   context: RunContext,
   job: Job,
   pack: Pack,
   supply: Supply | undefined,
-  { from_h, to_h, plugged_h }: StandTimes,
+  { from_h, to_h, plugged_h }: ParkTimes,
   mark: Mark,
-): Stand {
+): Parking {
   const { state, model } = context;
   const isUsualPlace = supply !== undefined && supply === job.supplies[0];
   const around_K = isUsualPlace ? model.packStart_K : model.ambient_K;
@@ -97,7 +97,7 @@ function restPack({ state }: RunContext, heat: HeatLump, around_K: number, time_
   state.pack.temperature_K = rested_K(heat, state.pack.temperature_K, around_K, time_s);
 }
 
-/** Motor and cabin after a stand; a cabin that is warmed from the socket is warm where there is one. Peak budgets are whole again. */
+/** Motor and cabin after being parked; a cabin that is warmed from the socket is warm where there is one. Peak budgets are whole again. */
 function restCar({ state }: RunContext, { motor, cabin, ambient_K }: Model, isAtSocket: boolean, time_s: number): void {
   state.motor_K = rested_K(motor.heat, state.motor_K, ambient_K, time_s);
   if (cabin)
