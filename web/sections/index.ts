@@ -4,6 +4,7 @@ import charging from "./charging.ts";
 import conditions from "./conditions.ts";
 import currentsAndFuses from "./currentsAndFuses.ts";
 import energyPerKm from "./energyPerKm.ts";
+import heat from "./heat.ts";
 import hills from "./hills.ts";
 import money from "./money.ts";
 import motor from "./motor.ts";
@@ -39,6 +40,7 @@ export const sections: readonly AnySection[] = [
   torqueLimit,
   pace,
   hills,
+  heat,
   regen,
   packs,
   smallestPack,

@@ -11,4 +11,6 @@ export const Requirement = z.strictObject({
   /** The longest climb of the client's roads, and its gradient: what currents are judged by beside the road. */
   longHill_km: above0(200).optional(),
   longHill_ratio: between(0.001, 0.6).optional(),
+  /** The hot day that motor and pack are judged on. */
+  hotDay_degC: between(15, 55).optional(),
 });

@@ -4,6 +4,8 @@ import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
+import { heatStudy } from "../../plan/heat/heatStudy.ts";
+import { heatWords } from "../../plan/heat/heatWords.ts";
 import type { Hill } from "../../plan/hills/climb.ts";
 import { surfaces } from "../../plan/hills/gripOnHill.ts";
 import { hillAsked } from "../../plan/hills/hillAsked.ts";
@@ -25,13 +27,15 @@ import { roadToDrive } from "../roads/roadToDrive.ts";
 export const hills: Command = {
   name: "hills",
   usage:
-    'JOB [--hill "1 in 6"] [--length "400 m"] [--load "5 x 75 kg"] [--speed "20 mph"] [--pack NAME] [--trace ID|FILE] [--json]',
-  summary: "start and climb of a hill in each gear: torque, grip, heat, the motor's rating",
+    'JOB [--hill "1 in 6"] [--length "400 m"] [--load "5 x 75 kg"] [--speed "20 mph"] [--hot "35 C"] [--pack NAME] [--trace ID|FILE] [--json]',
+  summary:
+    "start and climb of a hill in each gear: torque, grip, heat, the motor's rating; motor and pack on a hot day",
   options: {
     hill: { type: "string", value: "GRADIENT", help: "the hill; else the job's, or the steepest 60 m of the road" },
     length: { type: "string", value: "LENGTH", help: "how long it is; else as on the road, or 1 km" },
     load: { type: "string", value: "MASS", help: "people and luggage aboard; else the job's" },
     speed: { type: "string", value: "SPEED", help: "climbed at this speed; else 30 km/h, or what a low gear does" },
+    hot: { type: "string", value: "TEMPERATURE", help: "a hot day for motor and pack; else the job's, or 35 °C" },
     pack: withPack,
     trace: overRoad,
     json: forProgram,
@@ -40,13 +44,17 @@ export const hills: Command = {
     const path = onlyJobPath(args, "hills");
     const typed = readJobFile(path);
     const load_kg = quantityOption(args, "load", "mass", { min: 0, max: 5000, label: "a load" });
-    const job = load_kg === undefined ? typed : { ...typed, vehicle: { ...typed.vehicle, load_kg } };
+    const hotDay_degC = quantityOption(args, "hot", "temperature", { min: 15, max: 55, label: "a hot day" });
+    const laden = load_kg === undefined ? typed : { ...typed, vehicle: { ...typed.vehicle, load_kg } };
+    const job = hotDay_degC === undefined ? laden : { ...laden, requirement: { ...laden.requirement, hotDay_degC } };
     const packIndex = packIndexOf(job, args);
     const speed_kmh = quantityOption(args, "speed", "speed", { min: 2, max: 150, label: "a speed" });
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const hill = hillOf(job, args, trace, path);
     const verdict = judgeHill(job, packIndex, hill, speed_kmh);
     const sentences = hillWords(job, hill, verdict).map((sentence) => messageIn(sentence, "metric"));
+    const heat = heatStudy(job, packIndex, trace);
+    const hot = heatWords(job, heat).map((sentence) => messageIn(sentence, "metric"));
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
       const rows = verdict.rows.map((row) => ({ ...row, range: row.range ?? null }));
@@ -59,13 +67,15 @@ export const hills: Command = {
           gears: rows,
           grip: verdict.grip,
           notes: sentences,
+          hotDay: { ...heat, notes: hot },
         }),
       );
       return;
     }
     const head = `${job.title}\n${pack} aboard, ${n(verdict.mass_kg, 4)} kg; ${n(hill.length_m)} m at ${n(100 * hill.grade_ratio)} %`;
     const tables = [gearTable(verdict), ...(verdict.grip.length > 0 ? [gripTable(verdict)] : [])];
-    print([head, ...tables, sentences.map((sentence) => wrapText(sentence)).join("\n")].join("\n\n"));
+    const said = [sentences, hot].map((each) => each.map((sentence) => wrapText(sentence)).join("\n"));
+    print([head, ...tables, ...said].join("\n\n"));
   },
 };
 

@@ -1,11 +1,13 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { RADPS_PER_RPM } from "../../../shared/units.ts";
+import { RADPS_PER_RPM, W_PER_KW } from "../../../shared/units.ts";
+import { greatestWhere } from "../../math/halving.ts";
 import { share } from "../../math/share.ts";
 import { envelopeTorque_Nm } from "../../motor/envelope.ts";
 import { motorLoss_W } from "../../motor/loss.ts";
 import type { Model } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
 import type { MotorSurface } from "../driveReport.ts";
+import { hotDay_degC } from "../heat/hotDay.ts";
 import { packFigures } from "./packFigures.ts";
 
 const COLUMNS = 81;
@@ -47,7 +49,7 @@ export function motorSurface(job: Job, packIndex: number): MotorSurface {
       speed_rpm: speed / RADPS_PER_RPM,
       torque_Nm: envelope_Nm(model, speed, nominal_V),
     })),
-    limits: limitCurves(model, speed_radps, nominal_V),
+    limits: [...limitCurves(model, speed_radps, nominal_V), ...continuousCurves(job, model, speed_radps, nominal_V)],
     maxSpeed_rpm: motor.max_radps / RADPS_PER_RPM,
   };
 }
@@ -76,6 +78,37 @@ function limitCurves(model: Model, speed_radps: Float64Array, nominal_V: number)
     ...model.gears.map((gear) => curve(`driveline in ${gear.name}`, () => gear.drive_Nm)),
   ];
   return curves.filter(({ points }) => points.length > 1);
+}
+
+/**
+ * What the motor gives for as long as asked, within its envelope: the maker's continuous power, and the torque at which what motor and
+ * controller lose is what leaves a motor that is as hot as it may be without giving less, on a hot day:
+ *
+ *   loss(T, ω) = cooling (T_derate - T_day)
+ */
+function continuousCurves(
+  job: Job,
+  model: Model,
+  speed_radps: Float64Array,
+  nominal_V: number,
+): MotorSurface["limits"] {
+  const { rating, heat } = job.motor;
+  const { loss, envelope } = model.motor;
+  const curve = (name: string, torque_Nm: (speed: number) => number) => ({
+    name,
+    points: Array.from(speed_radps, (speed) => ({
+      speed_rpm: speed / RADPS_PER_RPM,
+      torque_Nm: Math.min(torque_Nm(speed), envelope_Nm(model, speed, nominal_V)),
+    })),
+  });
+  const power_W = (rating?.continuous_kW ?? 0) * W_PER_KW;
+  const leaves_W = heat && heat.cooling_WpK * (heat.derateFrom_degC - hotDay_degC(job));
+  const cool_Nm = (speed: number) =>
+    greatestWhere(0, envelope.peakTorque_Nm, (torque_Nm) => motorLoss_W(loss, torque_Nm, speed) <= (leaves_W ?? 0));
+  return [
+    ...(rating ? [curve("continuous by its maker", (speed) => (speed > 0 ? power_W / speed : Infinity))] : []),
+    ...(leaves_W !== undefined && leaves_W > 0 ? [curve("continuous on a hot day", cool_Nm)] : []),
+  ];
 }
 
 /** Driving torque at which controller power reaches a limit: by halving, since loss may be any table. */

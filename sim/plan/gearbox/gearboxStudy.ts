@@ -6,6 +6,8 @@ import { type DriveState, fourWheelDrive, hubWords } from "../gears/fourWheelDri
 import { demandOf, type GearDemand, type GearRow, gearTable } from "../gears/gearTable.ts";
 import { type GearAdvice, recommendGear } from "../gears/recommendGear.ts";
 import { type Pace, paceOf } from "../going/pace.ts";
+import { type HeatStudy, heatStudy } from "../heat/heatStudy.ts";
+import { heatFaults, heatWords } from "../heat/heatWords.ts";
 import { type AskedHill, hillAsked } from "../hills/hillAsked.ts";
 import { hillWords } from "../hills/hillWords.ts";
 import { type HillVerdict, judgeHill } from "../hills/judgeHill.ts";
@@ -37,6 +39,8 @@ export interface GearboxStudy {
   readonly shafts: readonly (Tried & { readonly gears: readonly ShaftTorques[] })[];
   /** Absent where no hill is asked for and the road is level. */
   readonly hill?: { readonly asked: AskedHill; readonly verdict: HillVerdict; readonly words: readonly Message[] };
+  /** Motor and pack on a hot day: what was driven, in sentences, and what is at fault. */
+  readonly heat: { readonly study: HeatStudy; readonly words: readonly Message[]; readonly faults: readonly Message[] };
   readonly regen: readonly RegenRow[];
   /** Torque of the setting to begin with; absent where none is free of faults. */
   readonly regenBegin_Nm?: number;
@@ -56,6 +60,7 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
   const recommendedCap = recommendLimit(job);
   const caps = torqueSweep(job, packIndex, trace, usualCaps_Nm(job), demand.hill_ratio);
   const verdict = asked && judgeHill(job, packIndex, asked);
+  const heat = heatStudy(job, packIndex, trace);
   const regen = regenSweep(job, packIndex, trace, usualLimits_Nm(job));
   const { recommended, words } = regenAdvice(regen);
   return {
@@ -75,6 +80,7 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
       gears: shaftTorques(job, tried.torque_Nm),
     })),
     ...(asked && verdict && { hill: { asked, verdict, words: hillWords(job, asked, verdict) } }),
+    heat: { study: heat, words: heatWords(job, heat), faults: heatFaults(job, heat) },
     regen,
     ...(recommended && { regenBegin_Nm: recommended.torque_Nm }),
     regenWords: words,

@@ -31,6 +31,11 @@ export const jobFields: Readonly<Record<string, Field>> = {
     ...chosen,
     help: "Left empty: 1 km of it, or what the road has.",
   }),
+  "requirement.hotDay_degC": quantity("temperature", "A hot day", {
+    ...optional,
+    ...chosen,
+    help: "Of the air, in the shade. Left empty: 35 °C.",
+  }),
   "sizing.day": {
     type: "choice",
     label: "Day on one charge",

@@ -100,3 +100,21 @@ it("draws the limits that lie under the envelope's peak", () => {
   expect(power.length).toBeGreaterThan(20);
   for (const drawn_W of power) expect(drawn_W).toBeCloseTo(20_000, 3);
 });
+
+it("has what the motor gives for as long as asked: its maker's power, and the torque whose loss a hot day takes away", () => {
+  const motor = {
+    ...job.motor,
+    rating: { continuous_kW: 6 },
+    heat: { capacity_kJpK: 20, cooling_WpK: 4, derateFrom_degC: 135, derateTo_degC: 155 },
+  };
+  const { limits, speed_rpm } = motorSurface({ ...job, motor }, 0);
+  const line = (name: string) => limits.find((limit) => limit.name === name)?.points ?? [];
+  const i = 40; // 3000 rpm
+  const speed_radps = (speed_rpm[i] * Math.PI) / 30;
+  expect(line("continuous by its maker")[i].torque_Nm).toBeCloseTo(6000 / speed_radps, 6);
+  // 4 W/K over 100 K is 400 W: 100 and 0.2 ω of it are there without torque, 0.3 T² is the rest.
+  expect(line("continuous on a hot day")[i].torque_Nm).toBeCloseTo(Math.sqrt((400 - 100 - 0.2 * speed_radps) / 0.3), 6);
+  const { limits: hotter } = motorSurface({ ...job, motor, requirement: { hotDay_degC: 50 } }, 0);
+  const less = hotter.find(({ name }) => name === "continuous on a hot day")?.points ?? [];
+  expect(less[i].torque_Nm).toBeCloseTo(Math.sqrt((340 - 100 - 0.2 * speed_radps) / 0.3), 6);
+});
