@@ -10,7 +10,9 @@ export function heatWords(job: Job, study: HeatStudy): Message[] {
   const { hot_degC } = study;
   return [
     ...study.courses.map((course) => [
-      ...message`On a day of ${q("temperature", hot_degC)} ${courseWords(study, course)}`,
+      ...(course.name === "road"
+        ? message`On a day of ${q("temperature", hot_degC)} this road`
+        : hillWords(study, course)),
       ...temperatureWords(job, course),
       ...heldWords(course),
     ]),
@@ -35,22 +37,24 @@ export function heatFaults(job: Job, { courses, hot_degC }: HeatStudy): Message[
   });
 }
 
-function courseWords({ hill }: HeatStudy, { name, times, isEmpty }: HeatCourse): Message {
-  if (name === "road") return message`this road`;
+function hillWords({ hill }: HeatStudy, { times, isEmpty }: HeatCourse): Message {
   const often = isEmpty ? message`until the pack is empty, the ${ordinal(times)} time` : message`${times} times`;
   const assumed = hill.isAssumed ? " (assumed: name the client's own)" : "";
-  return message`the long hill, ${q("distance", hill.length_km)} at ${q("gradient", hill.grade_ratio, 2)}${assumed}, up at ${q("speed", hill.speed_kmh)} and down again ${often},`;
+  return message`The long hill, ${q("distance", hill.length_km)} at ${q("gradient", hill.grade_ratio, 2)}${assumed}, up at ${q("speed", hill.speed_kmh)} and down again ${often},`;
 }
 
-function temperatureWords({ motor, module }: Job, { motor_degC, pack_degC }: HeatCourse): Message {
-  const part = (name: string, hottest_degC: number, from_degC: number) =>
-    message`${name} to ${q("temperature", Math.round(hottest_degC))}, and it gives less from ${q("temperature", from_degC)} on`;
+/** How hot the parts get; from where on they give less is said with the first course alone. */
+function temperatureWords({ motor, module }: Job, { name, motor_degC, pack_degC }: HeatCourse): Message {
+  const part = (what: string, hottest_degC: number, from_degC: number) => {
+    const hottest = message`${what} to ${q("temperature", Math.round(hottest_degC))}`;
+    return name === "road" ? message`${hottest}, which gives less from ${q("temperature", from_degC)} on` : hottest;
+  };
   const parts = [
     ...(motor.heat && motor_degC !== undefined ? [part("the motor", motor_degC, motor.heat.derateFrom_degC)] : []),
     ...(module.heat && pack_degC !== undefined ? [part("the pack", pack_degC, module.heat.derateFrom_degC)] : []),
   ];
   if (parts.length === 0) return message` heats nothing of which it is known how it warms`;
-  return message` takes ${parts.flatMap((each, i) => (i === 0 ? each : ["; ", ...each]))}`;
+  return message` takes ${parts.flatMap((each, i) => (i === 0 ? each : [name === "road" ? "; " : " and ", ...each]))}`;
 }
 
 function heldWords({ heldBack_s, behind_s }: HeatCourse): Message {
