@@ -74,8 +74,8 @@ export const hills: Command = {
     }
     const head = `${job.title}\n${pack} aboard, ${n(verdict.mass_kg, 4)} kg; ${n(hill.length_m)} m at ${n(100 * hill.grade_ratio)} %`;
     const tables = [gearTable(verdict), ...(verdict.grip.length > 0 ? [gripTable(verdict)] : [])];
-    const said = [sentences, hot].map((each) => each.map((sentence) => wrapText(sentence)).join("\n"));
-    print([head, ...tables, ...said].join("\n\n"));
+    const sentenceLists = [sentences, hot].map((each) => each.map((sentence) => wrapText(sentence)).join("\n"));
+    print([head, ...tables, ...sentenceLists].join("\n\n"));
   },
 };
 

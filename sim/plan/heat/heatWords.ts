@@ -25,15 +25,15 @@ export function heatWords(job: Job, study: HeatStudy): Message[] {
 export function heatFaults(job: Job, { courses, hot_degC }: HeatStudy): Message[] {
   return courses.flatMap((course) => {
     const where = course.name === "road" ? "on this road" : "on the long hill";
-    const said: Message[] = [];
+    const found: Message[] = [];
     if (course.heldBack_s >= FELT_s)
-      said.push(
+      found.push(
         message`Heat holds the car back ${where} on a day of ${q("temperature", hot_degC)}, for ${q("duration", course.heldBack_s, 2)}.`,
       );
     const { rating } = job.motor;
     if (rating && isOver(course))
-      said.push(message`The motor gives more ${where} than its maker rates it for as long as asked.`);
-    return said;
+      found.push(message`The motor gives more ${where} than its maker rates it for as long as asked.`);
+    return found;
   });
 }
 
