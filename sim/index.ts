@@ -59,6 +59,7 @@ export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { Draw, VariedPack } from "./plan/vary/varyPack.ts";
 export { varyWords } from "./plan/vary/varyWords.ts";
+export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";

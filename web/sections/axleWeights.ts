@@ -2,7 +2,16 @@ import { html, nothing } from "lit-html";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MM_PER_M } from "../../shared/units.ts";
-import { axleLoads, type Load, overWords, packMass_kg, splitWords, weightNotes } from "../../sim/index.ts";
+import {
+  axleLoads,
+  type Load,
+  overPlate,
+  overPlateWords,
+  overWords,
+  packMass_kg,
+  splitWords,
+  weightNotes,
+} from "../../sim/index.ts";
 import { type PlacedItem, sideView } from "../charts/sideView.ts";
 import { weightsForm } from "../forms/car/weightsForm.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
@@ -31,6 +40,7 @@ export default defineSection({
       (load) => load.pack === undefined || load.pack === chosen.name || load.name === laden?.name,
     );
     const over = shown.filter((load) => load.pack === chosen.name && load.over.length > 0);
+    const first = overPlate(weights, chosen.name, pack_kg);
     const split = splitWords(chosen.name, pack_kg, weights);
     return {
       pack: chosen.name,
@@ -46,6 +56,7 @@ export default defineSection({
       },
       before: axlesInWords(loads[0], units),
       after: laden && axlesInWords(laden, units),
+      overFirst: first && messageIn(overPlateWords(chosen.name, first), units),
       split: split && messageIn(split, units),
       over: over.map((load) => `With ${chosen.name}, ${load.name}: ${messageIn(overWords(load.over), units)}.`),
       notes: weightNotes(job, weights).map((note) => messageIn(note, units)),
@@ -65,8 +76,9 @@ export default defineSection({
   },
   sentence: (found) => {
     if (!found) return "Only the whole car has been weighed: add the axle loads to see what rests where.";
-    const { before, after, pack, laden, split, notes } = found;
+    const { before, after, pack, laden, split, notes, overFirst } = found;
     return [
+      ...(overFirst ? [overFirst] : []),
       `As it arrived ${before}; ${laden?.name ?? ""} with ${pack} ${after ?? ""}.`,
       ...(split ? [split] : []),
       ...notes,

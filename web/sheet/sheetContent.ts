@@ -11,6 +11,8 @@ import {
   chargePlan,
   costPlan,
   type DriveReport,
+  overPlate,
+  overWords,
   type Profile,
   settlementWords,
 } from "../../sim/index.ts";
@@ -133,7 +135,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
       [
         "Weight",
         run &&
-          `${mass(run.testMass_kg)} as driven${gross_kg === undefined ? "; plated weight not known" : `; plated ${mass(gross_kg)}`}`,
+          `${mass(run.testMass_kg)} as driven${gross_kg === undefined ? "; plated weight not known" : `; plated ${mass(gross_kg)}`}${overFact(job, run, units)}`,
       ],
       ["Price", priceFact(costs)],
       [
@@ -150,6 +152,16 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
             .map((each) => messageIn(each, units))
             .join(" "),
   };
+}
+
+/** What is over its plate, and in which state, in a few words; nothing where all is within its plates. */
+function overFact(
+  { weights }: Job,
+  { name, pack }: SheetInput["runs"]["candidates"][number],
+  units: UnitHabit,
+): string {
+  const over = weights && overPlate(weights, name, pack.mass_kg);
+  return over ? `; ${over.load.name}: ${messageIn(overWords(over.load.over), units)}` : "";
 }
 
 /** What the prices are, and what the client would pay without the conversion. */

@@ -2,6 +2,7 @@ import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { packMass_kg } from "../../battery/packMass.ts";
+import { overPlate, overPlateWords } from "../../plan/weight/overPlate.ts";
 import { packSplit } from "../../plan/weight/packSplit.ts";
 import { overWords, splitWords } from "../../plan/weight/splitWords.ts";
 import { axleLoads, type Load } from "../../plan/weight/weigh.ts";
@@ -33,6 +34,10 @@ export const weigh: Command = {
       pack: pack.name,
       split: packSplit(weights, packMass_kg(pack, job.module)),
     }));
+    const over = job.packs.flatMap((pack) => {
+      const found = overPlate(weights, pack.name, packMass_kg(pack, job.module));
+      return found ? [messageIn(overPlateWords(pack.name, found), "metric")] : [];
+    });
     const notes = weightNotes(job, weights).map((note) => messageIn(note, "metric"));
     if (hasOption(args, "json")) {
       print(
@@ -40,6 +45,7 @@ export const weigh: Command = {
           job: job.title,
           loads: loads.map((load) => ({ ...load, pack: load.pack ?? null })),
           splits: splits.map(({ pack, split }) => ({ pack, ...(split ?? { front: null, rear: null, over: [] }) })),
+          overPlate: over,
           notes,
         }),
       );
@@ -49,7 +55,14 @@ export const weigh: Command = {
       const words = splitWords(pack.name, packMass_kg(pack, job.module), weights);
       return words ? [messageIn(words, "metric")] : [];
     });
-    print([job.title, table(loads), ...[...sentences, ...notes].map((text) => wrapText(text))].join("\n\n"));
+    print(
+      [
+        job.title,
+        ...over.map((text) => wrapText(text, "! ")),
+        table(loads),
+        ...[...sentences, ...notes].map((text) => wrapText(text)),
+      ].join("\n\n"),
+    );
   },
 };
 

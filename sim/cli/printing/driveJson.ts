@@ -37,12 +37,13 @@ function answerJson(answer: Answer) {
     sentence: sentences.map((sentence) => messageIn(sentence, "metric")).join(" "),
     recommended: nameOf(answer.recommended),
     enough: nameOf(answer.enough),
-    packs: answer.packs.map(({ name, verdict, left, longest, stop, cannot }, i) => ({
+    packs: answer.packs.map(({ name, verdict, left, longest, stop, overPlate, cannot }, i) => ({
       name,
       verdict: verdict ?? null,
       ...(left && { left_km: left }),
       ...(longest && { longestDayLeft_km: longest }),
       ...(stop && { stop: stopJson(stop) }),
+      ...(overPlate && { overPlate: messageIn(overPlate, "metric") }),
       ...(cannot && { cannot: messageIn(cannot, "metric") }),
       ...(answer.settlements[i] && {
         measure: settlementWords(answer, i)

@@ -2,6 +2,7 @@ import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
 import type { RangeEnds, Unknown } from "../unknowns.ts";
+import { overPlate, overPlateWords } from "../weight/overPlate.ts";
 import { type Band, bandOf, type Ends, shifted } from "./band.ts";
 import {
   type ByCondition,
@@ -36,6 +37,8 @@ export interface PackAnswer {
   readonly usable_kWh: number;
   /** Why it may not be used; it then has no verdict and no kilometres. */
   readonly stop?: Stop;
+  /** Laden it is over a plate: what, and that it may not be driven so. */
+  readonly overPlate?: Message;
   /** Why the car with it does not drive this road; it then has no kilometres, or they hold for a road driven more slowly. */
   readonly cannot?: Message;
   /** What else is asked of the car and it does not do with this pack: start on the client's hill, reach his top speed. */
@@ -64,9 +67,11 @@ export function packAnswer(
   const { name, pack, testMass_kg } = candidate;
   const unmet = candidate.findings.filter(({ kind }) => UNMET.includes(kind)).map(({ sentence }) => sentence);
   const { mass_kg, usable_kWh } = pack;
-  const base = { name, mass_kg, testMass_kg, usable_kWh, isAtLeast: false, unmet, mayFail: [] };
+  const bare = { name, mass_kg, testMass_kg, usable_kWh, isAtLeast: false, unmet, mayFail: [] };
   const stop = stopOf(use, packIndex, candidate);
-  if (stop) return { ...base, stop };
+  if (stop) return { ...bare, stop };
+  const over = use.weights && overPlate(use.weights, name, mass_kg);
+  const base = { ...bare, ...(over && { overPlate: overPlateWords(name, over) }) };
   const not = whyNot(candidate);
   if (not && !not.hasRange) return { ...base, cannot: not.why };
   const range = byCondition((condition) =>

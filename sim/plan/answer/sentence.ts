@@ -30,15 +30,20 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
   }
   if (pack.unmet.length > 0) {
     const verdict = pack.verdict ? [message`For the day, ${pack.name} is ${pack.verdict}.`] : [];
-    const sentences = [...pack.unmet, ...verdict, ...dayOf(answer, pack)];
+    const sentences = [...overOf(pack), ...pack.unmet, ...verdict, ...dayOf(answer, pack)];
     return { headline: message`The car does not do what is asked.`, sentences, isStop: false };
   }
   const headline = pack.verdict ? message`${pack.name}: ${pack.verdict}.` : message`${pack.name}: calculating …`;
   return {
     headline,
-    sentences: [...dayOf(answer, pack), ...otherwise(answer, index), ...longestOf(answer, pack)],
+    sentences: [...overOf(pack), ...dayOf(answer, pack), ...otherwise(answer, index), ...longestOf(answer, pack)],
     isStop: false,
   };
+}
+
+/** That it is over a plate when laden, before all that it can do. */
+function overOf({ overPlate }: PackAnswer): Message[] {
+  return overPlate ? [overPlate] : [];
 }
 
 /** The usual day, in the three conditions. */

@@ -1,10 +1,12 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, type MessageQuantity, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
+import { overPlate } from "../weight/overPlate.ts";
+import type { Load } from "../weight/weigh.ts";
 
 /** A danger for which a pack may not be used: the limit, what it would be, and two ways out. No range stands beside it. */
 export interface Stop {
-  readonly kind: "packAboveController" | "packBelowController" | "aboveGross";
+  readonly kind: "packAboveController" | "packBelowController" | "aboveGross" | "abovePlate";
   readonly limit: MessageQuantity;
   readonly value: MessageQuantity;
   readonly sentence: Message;
@@ -18,16 +20,17 @@ export interface Way {
 }
 
 /** What of a job decides whether a pack may be used. */
-export type Limits = Pick<Job, "controller" | "vehicle" | "packs">;
+export type Limits = Pick<Job, "controller" | "vehicle" | "packs" | "weights">;
 
 /** Why a pack may not be used with this controller and in this car, or nothing. */
 export function stopOf(job: Limits, packIndex: number, { pack, testMass_kg }: Candidate): Stop | undefined {
-  const { controller, vehicle } = job;
+  const { controller, vehicle, packs } = job;
   if (pack.max_V > controller.max_V) return aboveController(job, packIndex, pack);
   if (pack.max_V < controller.min_V) return belowController(job, packIndex, pack);
   if (vehicle.gross_kg !== undefined && testMass_kg > vehicle.gross_kg)
     return aboveGross(packIndex, testMass_kg, vehicle.gross_kg);
-  return undefined;
+  const over = job.weights && overPlate(job.weights, packs[packIndex]?.name ?? "", pack.mass_kg);
+  return job.weights && over?.isAlways ? abovePlate(job.weights, packIndex, over.load) : undefined;
 }
 
 function aboveController({ controller }: Limits, packIndex: number, pack: Candidate["pack"]): Stop {
@@ -77,6 +80,31 @@ function aboveGross(packIndex: number, testMass_kg: number, gross_kg: number): S
     ways: [
       { words: message`Use fewer modules`, path: `packs.${packIndex}.parallelModules` },
       { words: message`Carry ${over} less`, path: "vehicle.load_kg" },
+    ],
+  };
+}
+
+/** An axle, its tyres or the whole car above what they may carry already with its driver alone: it could never be driven. */
+function abovePlate({ plates }: NonNullable<Job["weights"]>, packIndex: number, load: Load): Stop {
+  const { what, by_kg } = load.over.reduce((most, each) => (each.by_kg > most.by_kg ? each : most));
+  const most_kg = {
+    "front axle": plates.front_kg,
+    "rear axle": plates.rear_kg,
+    gross: plates.gross_kg,
+    "front tyres": plates.frontTyres_kg,
+    "rear tyres": plates.rearTyres_kg,
+  }[what];
+  const limit = whole("mass", most_kg ?? 0, "down");
+  const value = whole("mass", (most_kg ?? 0) + by_kg, "up");
+  const rests = what === "gross" ? message`the car weighs ${value}` : message`${value} rest on the ${what}`;
+  return {
+    kind: "abovePlate",
+    limit,
+    value,
+    sentence: message`${load.name === "empty" ? "Empty" : "With its driver alone"}, ${rests} with this pack. No more than ${limit} may: so it may not be driven on the road; local codes decide.`,
+    ways: [
+      { words: message`Use fewer modules`, path: `packs.${packIndex}.parallelModules` },
+      { words: message`Split the pack otherwise between its boxes`, path: "weights.boxes.0.share_frac" },
     ],
   };
 }

@@ -28,7 +28,8 @@ export function axleLoads(job: Pick<Job, "packs" | "module">, weights: Weights):
   return [arrived, ...job.packs.flatMap((pack) => packLoads(weights, pack.name, packMass_kg(pack, job.module)))];
 }
 
-function packLoads(weights: Weights, pack: string, pack_kg: number): Load[] {
+/** Loads of the axles with a pack of `pack_kg`: empty, with its driver, fully laden, and towing where it tows. */
+export function packLoads(weights: Weights, pack: string, pack_kg: number): Load[] {
   const { driver, load, ball, boxes } = weights;
   const empty = boxes.reduce(
     (at, { place_mm, share_frac }) => put(at, weights, pack_kg * share_frac, place_mm),

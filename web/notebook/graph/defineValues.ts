@@ -40,6 +40,7 @@ export function defineValues(
     usualDay_km: whole.usualDay_km,
     ...(whole.year && { year: whole.year }),
     allowance: whole.allowance,
+    ...(whole.weights && { weights: whole.weights }),
     ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
     ...(whole.longestDaysAYear !== undefined && { longestDaysAYear: whole.longestDaysAYear }),
   }));

@@ -26,6 +26,15 @@ it("prints the axles before and after with each pack, and what is over", async (
   expect(splits).toHaveLength(5);
 });
 
+it("says first which pack puts the car over a plate", async () => {
+  const path = changedDemoFile({ weights: { ...weights, plates: { rear_kg: 600 } } });
+  const { out } = await runCommand("weigh", path);
+  // 606.8 kg on the rear axle in the table above, rounded up.
+  expect(out).toMatch(/^.*\n\n! With 29 kWh, empty: rear axle 7 kg over\. /);
+  const { overPlate } = JSON.parse((await runCommand("weigh", path, "--json")).out);
+  expect(overPlate).toHaveLength(1);
+});
+
 describe("bad input ends in 2 with a sentence", () => {
   it.each([
     ["no weights", { weights: undefined }, /weights: found none: wheelbase, axles as weighed/],
