@@ -1,9 +1,11 @@
-// What cleaning keeps of a drive's energy, over three makers of logs: npx tsx tests/bench/logEnergyTable.ts [seeds] [intervals] [none|recorded]
+// What cleaning keeps of a drive's energy, over three makers of logs: npx tsx tests/bench/logEnergyTable.ts [seeds] [intervals] [none|recorded|both] [first seed]
 import { logCases, type Recovered, recovered } from "../logs/logCases.ts";
 
 const seeds = Number(process.argv[2] ?? 3);
 const intervals = (process.argv[3] ?? "1,5,10,30").split(",").map(Number);
-const columns = process.argv[4] ? [process.argv[4] === "recorded"] : [true, false];
+const which = process.argv[4] ?? "both";
+const columns = which === "both" ? [true, false] : [which === "recorded"];
+const first = Number(process.argv[5] ?? 1);
 
 const percent = (value: number) => (100 * value).toFixed(1).padStart(6);
 const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
@@ -27,11 +29,13 @@ function line(name: string, found: readonly Recovered[]): string {
   ].join("  ");
 }
 
-console.log(`errors in %, mean absolute and mean, over ${seeds} logs of each kind; energy at the wheel with heights`);
+console.log(
+  `errors in %, mean absolute and mean, over ${seeds} logs of each kind from seed ${first} on; energy at the wheel with heights`,
+);
 for (const hasSpeed of columns) {
   for (const sampling_s of intervals) {
     const byName = new Map<string, Recovered[]>();
-    for (let seed = 1; seed <= seeds; seed++) {
+    for (let seed = first; seed < first + seeds; seed++) {
       for (const one of logCases(seed, sampling_s, hasSpeed)) {
         byName.set(one.name, [...(byName.get(one.name) ?? []), recovered(one)]);
       }

@@ -45,8 +45,11 @@ import { type SegmentSetting, segmentSetting } from "./segmentSetting.ts";
 const STILL_m = 50;
 /** Recorded speeds that make less than this in all are a standing car's. */
 const NOTHING_m = 1;
-/** Speeds further apart show nothing of their noise. */
-const DENSE_s = 4;
+/**
+ * Positions further apart than this do not tell how lively a car is driven: what they show is how its mean speed changes from one to the
+ * next, and that is the traffic's doing.
+ */
+const TELLING_s = 15;
 
 /**
  * A log turned into a drive at one row a second that can be trusted, with every repair said. In this order:
@@ -120,12 +123,10 @@ function* cleanSegments(
   const sample = yield* slowed(knowSegment(rows, longest, setting, repairs), 0.2, 0.3);
   const fitted = sample.isEmpty
     ? { factor_ratio: 1, noise: sample.noise }
-    : fitDriving(
-        sample.known,
-        sample.about_mps,
-        sample.noise,
-        setting.speedCover_frac > 0 && found.interval_s < DENSE_s,
-      );
+    : fitDriving(sample.known, sample.about_mps, sample.noise, {
+        hasSpeeds: setting.speedCover_frac > 0,
+        showsDriving: setting.speedCover_frac > 0 || found.interval_s <= TELLING_s,
+      });
   let done = 0;
   for (const segment of found.segments) {
     const share = (segment.to - segment.from) / rows.count;

@@ -8,6 +8,8 @@ const factors_ratio = [0.25, 0.4, 0.6, 0.8, 1, 1.3, 1.7, 2.2];
 const SPREAD_LOG = 0.35;
 /** Noise of recorded speeds that is tried: whole km/h scatter by 0.08, a telephone in a street by a few tenths. */
 const speedNoises_mps = [0.05, 0.1, 0.15, 0.22, 0.35, 0.7];
+/** Noise of a position along the road that is tried, no less than that of the fix itself: bends and corners between fixes add to it. */
+const waysOff_m = [0, 1, 2, 4];
 /** Moments looked at. */
 const LONGEST_FIT = 2000;
 
@@ -16,22 +18,30 @@ export function spreadOf(speed_mps: Float64Array, factor_ratio: number): Float64
   return speed_mps.map((each_mps) => factor_ratio * usualAcceleration_mps2(Math.abs(each_mps)));
 }
 
-/** What a log shows of its driver and of its recorded speeds. */
+/** What a log shows of its driver, of its recorded speeds and of its positions along the road. */
 interface FittedDriving {
   readonly factor_ratio: number;
   readonly noise: AlongNoise;
 }
 
+/** What there is to fit. */
+interface Fitted {
+  readonly hasSpeeds: boolean;
+  /** False where the log cannot show how lively it is driven: then it is driven as the published cycles are. */
+  readonly showsDriving: boolean;
+}
+
 /**
- * How lively this log is driven and how its recorded speeds scatter: the factor on the accelerations of the published cycles and the noise that
- * are likeliest, by the filter's likelihood [Kalman1960] over up to 2,000 moments in the log's middle and by what is usual. A parabola
- * through the best three refines the factor.
+ * How lively this log is driven and how its speeds and positions scatter: the factor on the accelerations of the published cycles and the
+ * noise that are likeliest, by the filter's likelihood [Kalman1960] over up to 2,000 moments in the log's middle and by what is usual. A
+ * parabola through the best three refines the factor. Noise and factor are fitted in turn: what bends and corners do to positions laid
+ * along the road would else be taken for a lively driver.
  */
 export function fitDriving(
   known: AlongRoad,
   speed_mps: Float64Array,
   noise: AlongNoise,
-  hasSpeeds: boolean,
+  { hasSpeeds, showsDriving }: Fitted,
 ): FittedDriving {
   const first = Math.max(0, Math.floor((known.time_s.length - LONGEST_FIT) / 2));
   const last = Math.min(known.time_s.length, first + LONGEST_FIT);
@@ -41,14 +51,17 @@ export function fitDriving(
     for (let k = 0; k < last - first; k++) filter.step(k);
     return filter.logLikelihood - 0.5 * (Math.log(factor_ratio) / SPREAD_LOG) ** 2;
   };
+  const factorUnder = (scatter: AlongNoise) =>
+    showsDriving ? bestFactor(factors_ratio.map((each) => likelihood(each, scatter))) : 1;
   let scatter = noise;
-  for (let round = 0; hasSpeeds && round < 2; round++) {
-    const factor_ratio = round === 0 ? 1 : bestFactor(factors_ratio.map((each) => likelihood(each, scatter)));
-    const tried = speedNoises_mps.map((each) => ({ ...noise, speed_mps: each }));
-    const likely = tried.map((each) => likelihood(factor_ratio, each));
-    scatter = tried[indexOfMost(likely)];
+  for (let round = 0; round < 2; round++) {
+    const factor_ratio = round === 0 ? 1 : factorUnder(scatter);
+    const likeliest = (tried: readonly AlongNoise[]) =>
+      tried[indexOfMost(tried.map((each) => likelihood(factor_ratio, each)))];
+    if (hasSpeeds) scatter = likeliest(speedNoises_mps.map((each) => ({ ...scatter, speed_mps: each })));
+    scatter = likeliest(waysOff_m.map((each) => ({ ...scatter, white_m: Math.max(noise.white_m, each) })));
   }
-  return { factor_ratio: bestFactor(factors_ratio.map((each) => likelihood(each, scatter))), noise: scatter };
+  return { factor_ratio: factorUnder(scatter), noise: scatter };
 }
 
 /** The factor at the crest of the likelihoods of those tried. */

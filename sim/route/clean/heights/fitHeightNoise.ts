@@ -13,6 +13,8 @@ const correlations_s = [20, 60, 180, 600];
 const SCARCE = 300;
 const LONGEST_FIT = 1800;
 const START: HeightNoise = { slope_ratio: 0.015, slopeLasts_m: 120, white_m: 1, correlated_m: 3.5, correlation_s: 60 };
+/** Few heights far apart may be hills or noise alike: the search begins at both, and what is likelier at its end is taken. */
+const HILLY: HeightNoise = { ...START, slope_ratio: 0.04, correlated_m: 7 };
 
 /**
  * The noise under which the heights are likeliest, by the innovations of the filter [Kalman1960] over up to half an hour of
@@ -30,7 +32,10 @@ export function fitHeightNoise(time_s: Float64Array, distance_m: Float64Array, e
     slope_ratio: isScarce ? slopes_ratio.filter((slope) => slope > 0.01) : slopes_ratio,
     slopeLasts_m: isScarce ? [START.slopeLasts_m] : slopesLast_m,
   };
-  return climbed(START, tried, (noise) => {
-    return smooth(heightModel(time_s, distance_m, elevation_m, noise, first, last), false).logLikelihood;
-  });
+  const likelihood = (noise: HeightNoise) =>
+    smooth(heightModel(time_s, distance_m, elevation_m, noise, first, last), false).logLikelihood;
+  const found = climbed(START, tried, likelihood);
+  if (!isScarce) return found;
+  const hilly = climbed(HILLY, tried, likelihood);
+  return likelihood(hilly) > likelihood(found) ? hilly : found;
 }
