@@ -112,7 +112,7 @@ export function withDrive(job: Job): Job {
     motor,
     controller: { ...controller, ...(Number.isFinite(cap_Nm) && { torqueCap_Nm: cap_Nm }) },
     driveline: { ...job.driveline, limits },
-    packs: packsFor({ ...job, packs: start.packs }),
+    packs: packsFor({ ...job, motor, packs: start.packs }),
   };
 }
 

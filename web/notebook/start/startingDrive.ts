@@ -6,6 +6,10 @@ const POWER_PER_KG = 40;
 const SCALED = "; scaled to the car's weight";
 /** Of a pack's energy, between ceiling and floor. */
 const USABLE_frac = 0.85;
+/** What a kilogram more takes, on roads where there is stopping. Common practice, no source. */
+const PER_KG_Whpkm = 0.07;
+const MIXED_kmh = 35;
+const MOST_STRINGS = 30;
 
 /** The motor with its controller and an old gearbox's limits, in the size that a car of this weight asks for. */
 export function driveFor(start: Job, kerb_kg: number): Pick<Job, "motor" | "controller" | "driveline"> {
@@ -49,15 +53,18 @@ export function isScaled({ origin }: Job["motor"]): boolean {
 }
 
 /**
- * Packs about the one that the usual day asks for in winter with old cells, one size below it and one or two above.
- * Driving the road then judges them.
+ * Packs about the one that the usual day asks for in winter with old cells, and that gives the motor its power: one size below it and one or
+ * two above. Driving the road then judges them.
  */
 export function packsFor(start: Job): Job["packs"] {
   const { usualDay_km, allowance, module } = start;
-  const asked_kWh =
-    (firstUse_Whpkm(start) * usualDay_km * allowance.winter_ratio) / allowance.aged_frac / USABLE_frac / 1000;
   const string_kWh = start.packs[0].seriesModules * moduleEnergy_kWh(module);
-  const wanted = Math.min(20, Math.max(1, Math.round(asked_kWh / string_kWh)));
+  const string_kg = start.packs[0].seriesModules * module.mass_kg * (1 + start.packs[0].boxes_frac);
+  const usable_frac = USABLE_frac * allowance.aged_frac * (start.conditions?.winter?.usable_frac ?? 1);
+  // Each string carries its own weight too.
+  const string_km = (1000 * string_kWh * usable_frac) / usualDay_km - PER_KG_Whpkm * string_kg;
+  const byDay = string_km > 0 ? winterUse_Whpkm(start) / string_km : MOST_STRINGS;
+  const wanted = Math.min(MOST_STRINGS, Math.max(1, Math.floor(byDay), stringsForPower(start)));
   const sizes = [...new Set([wanted - 1, wanted, wanted + 1, Math.round(1.5 * wanted)])].filter((size) => size > 0);
   return sizes
     .toSorted((a, b) => a - b)
@@ -71,7 +78,28 @@ export function packsFor(start: Job): Job["packs"] {
 /** Energy per km by weight and drag area, before anything is driven; good to a fifth. Common practice, no source. */
 export function firstUse_Whpkm({ vehicle: { roadLoad, kerb_kg, load_kg } }: Job): number {
   const dragArea_m2 = roadLoad.kind === "physical" ? roadLoad.drag_coeff * roadLoad.frontalArea_m2 : 1;
-  return 30 + 0.07 * (kerb_kg + load_kg) + 50 * dragArea_m2;
+  return 30 + PER_KG_Whpkm * (kerb_kg + load_kg) + 50 * dragArea_m2;
+}
+
+/** The same on a winter's day, at the pace of a mixed road: a tenth for cold air and tyres, and what the heater draws. Common practice, no source. */
+function winterUse_Whpkm(start: Job): number {
+  const winter = start.conditions?.winter;
+  if (!winter) return firstUse_Whpkm(start) * start.allowance.winter_ratio;
+  const { heat, temperature_degC } = winter;
+  const heater_W =
+    heat.kind === "thermostat"
+      ? Math.min(1000 * heat.power_kW, heat.loss_WpK * Math.max(0, heat.cabin_degC - temperature_degC))
+      : heat.kind === "byHour"
+        ? 1000 * heat.power_kW
+        : 0;
+  return 1.1 * firstUse_Whpkm(start) + heater_W / MIXED_kmh;
+}
+
+/** Strings that together give the motor its power, cold and half empty: a quarter less than their highest current at mean volts. Assumed. */
+function stringsForPower({ motor, module, packs: [pack] }: Job): number {
+  const mean_kV = (pack.seriesModules * moduleEnergy_kWh(module)) / module.capacity_Ah;
+  const string_kW = 0.75 * mean_kV * module.discharge.peak_A;
+  return motor.envelope.kind === "peak" ? Math.ceil(motor.envelope.power_kW / string_kW) : 1;
 }
 
 /** Between full and empty, by the trapezoid rule over the open-circuit curve. */

@@ -87,6 +87,23 @@ describe("a car of one's own to begin with", () => {
     expect(candidates.at(-1)?.range_km).toBeGreaterThan(asked_km);
   });
 
+  it.each(bodies.map(({ id }) => id))(
+    "has a pack among its first that does a day of 20 to 80 km in a %s, old and in winter",
+    (id) => {
+      const [body] = bodies.filter((each) => each.id === id);
+      for (const usualDay_km of [20, 40, 80]) {
+        const job = withBody({ ...ownCar(body), usualDay_km }, body);
+        for (const road of job.roads.slice(0, 3)) {
+          const { candidates } = driveJob({ ...job, roads: [road] }, roadTrace(road, cycleTexts));
+          const doing = candidates.filter(
+            ({ conditions }) => (conditions?.tenYearsWinter?.range_km ?? 0) >= usualDay_km,
+          );
+          expect([usualDay_km, road.id, doing.length > 0]).toEqual([usualDay_km, road.id, true]);
+        }
+      }
+    },
+  );
+
   it("takes on another shape's motor and packs, unless somebody has chosen some", () => {
     const [microcar] = bodies.filter(({ id }) => id === "microcar");
     expect(withBody(ownCar(), microcar).packs).toEqual(ownCar(microcar).packs);
