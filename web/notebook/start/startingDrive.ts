@@ -97,8 +97,8 @@ function winterUse_Whpkm(start: Job): number {
 
 /** Strings that together give the motor its power, cold and half empty: a quarter less than their highest current at mean volts. Assumed. */
 function stringsForPower({ motor, module, packs: [pack] }: Job): number {
-  const mean_kV = (pack.seriesModules * moduleEnergy_kWh(module)) / module.capacity_Ah;
-  const string_kW = 0.75 * mean_kV * module.discharge.peak_A;
+  const mean_V = (1000 * pack.seriesModules * moduleEnergy_kWh(module)) / module.capacity_Ah;
+  const string_kW = (0.75 * mean_V * module.discharge.peak_A) / 1000;
   return motor.envelope.kind === "peak" ? Math.ceil(motor.envelope.power_kW / string_kW) : 1;
 }
 
