@@ -60,6 +60,9 @@ export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { Draw, VariedPack } from "./plan/vary/varyPack.ts";
 export { varyWords } from "./plan/vary/varyWords.ts";
 export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
+export type { PackWeek, WeekReport } from "./plan/week/weekReport.ts";
+export { roadsOfWeek } from "./plan/week/weekRoadIds.ts";
+export { lowestWords, weekNotes, weekSentences } from "./plan/week/weekWords.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";
@@ -182,6 +185,11 @@ export async function openPackStudies() {
     import("./plan/vary/varyPack.ts"),
   ]);
   return { packStudy, varyPack };
+}
+
+/** A week by the clock: a piece of its own, as few jobs have one and the answer does without. */
+export async function openWeek() {
+  return import("./plan/week/driveWeek.ts");
 }
 
 export type Explanations = Awaited<ReturnType<typeof openExplanations>>;

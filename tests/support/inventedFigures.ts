@@ -15,6 +15,7 @@ import { smallMultiples } from "../../web/charts/smallMultiples.ts";
 import { speedTrace } from "../../web/charts/speedTrace.ts";
 import { steadySpeed } from "../../web/charts/steadySpeed.ts";
 import { torqueCurve } from "../../web/charts/torqueCurve.ts";
+import { weekCharge } from "../../web/charts/weekCharge.ts";
 import {
   inventedDayLines,
   inventedDays_m,
@@ -27,6 +28,7 @@ import {
   inventedSteady,
 } from "../logs/inventedDrive.ts";
 import { inventedLog, inventedTrack } from "../logs/inventedLog.ts";
+import { inventedWeek } from "../logs/inventedWeek.ts";
 
 const [weak, middle] = inventedPacks as [(typeof inventedPacks)[0], (typeof inventedPacks)[0]];
 const gear = { name: "third gear", speedPerRpm_mps: 0.3 / ((4.1 * 1.4 * 60) / (2 * Math.PI)) };
@@ -65,6 +67,15 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
           night: { hours_h: 8, isCheap: true },
         },
         { name: "Wall unit, 16 A", usualDay_h: 1.9, winterDay_h: 2.5, emptyToFull_h: 3.6 },
+      ],
+      drawing,
+    ),
+  weekCharge: (drawing) =>
+    weekCharge(
+      "13 kWh",
+      [
+        { condition: "new", floor_frac: 0.1, ...inventedWeek(0.12) },
+        { condition: "ten years, winter", floor_frac: 0.14, ...inventedWeek(0.19) },
       ],
       drawing,
     ),

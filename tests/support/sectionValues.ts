@@ -16,6 +16,7 @@ import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
 import { steadyTable } from "../../sim/plan/going/steadyTable.ts";
 import { packStudy } from "../../sim/plan/layouts/packStudy.ts";
 import { varyPack } from "../../sim/plan/vary/varyPack.ts";
+import { driveWeeks } from "../../sim/plan/week/driveWeek.ts";
 import { yearRanges } from "../../sim/plan/year/driveYear.ts";
 import { runSteps } from "../../sim/route/log/steps.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
@@ -35,6 +36,7 @@ function drivenOf(job: Job) {
   return {
     ...{ road, runs, packIndex, inQuestion, packUnknowns },
     year: once(() => yearFor(job, road)),
+    week: once(() => driveWeeks(job, new Map(job.roads.map((each) => [each.id, roadTrace(each, cycleTexts)])))),
     answer: once(() => answerFor(job, runs.candidates, packUnknowns())),
     motorSurface: once(() => motorSurface(job, packIndex)),
     gearbox: once(() => gearboxStudy(job, packIndex, road)),
@@ -80,6 +82,9 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     judged: runs.candidates,
     get year() {
       return of.year();
+    },
+    get week() {
+      return of.week();
     },
     inConditions: { today: runs.candidates, drives: [] },
     enough: runs.enough,

@@ -4,9 +4,11 @@ import { NEW_TITLE } from "../../shared/job/newTitle.ts";
 import { atPath, withPath } from "../../shared/job/path.ts";
 import { checkJob } from "./checkJob.ts";
 import type { EditorState } from "./jobEditor.ts";
+import { withPlacesFollowed } from "./placesFollowed.ts";
 import { problemAt } from "./problemAt.ts";
 
 const CAR_NAME = "vehicle.name";
+const PLACE_NAME = /^supplies\.\d+\.name$/;
 
 /** What is known of an edit besides its value. */
 export interface About {
@@ -23,7 +25,8 @@ export function edited(before: EditorState, path: string, typed: string, value: 
   const isAgain = typed.trim() !== "" && before.job.origins[path]?.typed === typed;
   const meant = isAgain ? atPath(before.job, path) : value;
   const changed = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
-  const alone = path === CAR_NAME ? titled(changed, before.job) : changed;
+  const called = path === CAR_NAME ? titled(changed, before.job) : changed;
+  const alone = PLACE_NAME.test(path) ? withPlacesFollowed(called, before.job) : called;
   // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
   const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
   if (waiting.length > 0) {

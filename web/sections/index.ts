@@ -23,6 +23,7 @@ import stateOfCharge from "./stateOfCharge.ts";
 import theCar from "./theCar.ts";
 import theJob from "./theJob.ts";
 import theRoad from "./theRoad.ts";
+import theWeek from "./theWeek.ts";
 import theYear from "./theYear.ts";
 import torqueLimit from "./torqueLimit.ts";
 import whatIsOpen from "./whatIsOpen.ts";
@@ -47,6 +48,7 @@ export const sections: readonly AnySection[] = [
   conditions,
   theYear,
   charging,
+  theWeek,
   currentsAndFuses,
   settings,
   energyPerKm,

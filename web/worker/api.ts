@@ -12,6 +12,7 @@ import type {
   Trace,
   Unknown,
   VariedPack,
+  WeekReport,
   YearRanges,
 } from "../../sim/index.ts";
 
@@ -25,6 +26,8 @@ export interface SimulationApi {
   conditions(job: Job, trace: Trace): Promise<readonly ConditionDrives[]>;
   /** How far each pack goes over the temperatures of a year, new and at ten years: some hundred drives. */
   yearRanges(job: Job, trace: Trace): Promise<YearRanges>;
+  /** These packs through the job's week, over roads of the job itself; nothing where no trip is in it. */
+  weeks(job: Job, packIndexes: readonly number[]): Promise<WeekReport | undefined>;
   /** Every pack at steady speeds on a level road. */
   steady(job: Job, speeds_kmh: readonly number[]): Promise<readonly (readonly SteadyRow[])[]>;
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;

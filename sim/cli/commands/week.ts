@@ -4,8 +4,9 @@ import { dayAndTime, momentOf } from "../../../shared/job/weekTimes.ts";
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
-import { driveWeeks, roadsOfWeek } from "../../plan/week/driveWeek.ts";
+import { driveWeeks } from "../../plan/week/driveWeek.ts";
 import type { PackWeek, WeekReport } from "../../plan/week/weekReport.ts";
+import { roadsOfWeek } from "../../plan/week/weekRoadIds.ts";
 import { weekNotes, weekSentences } from "../../plan/week/weekWords.ts";
 import { hasOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
@@ -98,7 +99,11 @@ function asText(job: Job, report: WeekReport): string {
       ];
     }),
   );
-  const sentences = packs.flatMap((each) => weekSentences(each)).map((each) => messageIn(each, job.units));
+  const sentences = packs.map((each) =>
+    weekSentences(each)
+      .map((said) => messageIn(said, job.units))
+      .join(" "),
+  );
   const notes = weekNotes(report).map((each) => messageIn(each, job.units));
   return [
     `${job.title}\n${wrapText(head)}`,

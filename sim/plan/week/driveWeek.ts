@@ -13,16 +13,11 @@ import type { DrivenTrip, FailingDay, PackWeek, Parking, WeekReport } from "./we
 /** What is lost of a road to falling behind by less than this share of it nobody notices. */
 const NOTICED_frac = 0.01;
 
-/** The traces of a job's roads, by their ids. */
-export type Traces = ReadonlyMap<string, Trace>;
+/** Roads made ready, by their ids. */
+export type WeekRoads = ReadonlyMap<string, WeekRoad>;
 
 /** The job's own weather with a new pack. */
 const NEW: Condition = { name: "new" };
-
-/** Ids of the roads that a job's week is driven over. */
-export function roadsOfWeek({ week }: Pick<Job, "week">): string[] {
-  return [...new Set(week?.days.flatMap(({ trips }) => trips.map(({ road }) => road)))];
-}
 
 /** What a week is driven in: new, then winter new and at ten years where winter is driven, else at ten years in the job's own weather. */
 export function weekConditions(job: Job): Condition[] {
@@ -30,16 +25,21 @@ export function weekConditions(job: Job): Condition[] {
   return winters ? [NEW, winters.winter, winters.tenYearsWinter] : [NEW, { name: "ten years", age: ageOf(job) }];
 }
 
-/** Every pack of a job through its week in each condition; nothing where no trip is in it. `isCancelled` is asked between weeks. */
-export function driveWeeks(job: Job, traces: Traces, isCancelled: () => boolean = () => false): WeekReport | undefined {
-  const packs: PackWeek[] = [];
-  for (let i = 0; i < job.packs.length; i++) {
-    for (const condition of weekConditions(job)) {
-      if (isCancelled()) return undefined;
-      const driven = driveWeek(job, i, traces, condition);
-      if (driven) packs.push(driven);
-    }
-  }
+/** The roads of a week, made ready once for all packs and conditions. */
+export function weekRoads(traces: ReadonlyMap<string, Trace>): WeekRoads {
+  return new Map([...traces].map(([id, trace]) => [id, weekRoad(trace)]));
+}
+
+/** Packs of a job, all of them where none are named, through its week in each condition; nothing where no trip is in it. */
+export function driveWeeks(
+  job: Job,
+  traces: ReadonlyMap<string, Trace>,
+  packIndexes: readonly number[] = job.packs.map((_, i) => i),
+): WeekReport | undefined {
+  const roads = weekRoads(traces);
+  const packs = packIndexes.flatMap((packIndex) =>
+    weekConditions(job).flatMap((condition) => driveWeek(job, packIndex, roads, condition) ?? []),
+  );
   return packs.length > 0 ? { packs, isWinterAFactor: wintersOf(job) === undefined } : undefined;
 }
 
@@ -53,7 +53,7 @@ export function driveWeeks(job: Job, traces: Traces, isCancelled: () => boolean 
 export function driveWeek(
   job: Job,
   packIndex: number,
-  traces: Traces,
+  roads: WeekRoads,
   condition: Condition = NEW,
 ): PackWeek | undefined {
   const { week, supplies } = job;
@@ -62,7 +62,6 @@ export function driveWeek(
   if (week === undefined || times.length === 0) return undefined;
   const model = prepareIn(job, pack, condition);
   const context = createRunContext(model, model.pack.ceiling_frac);
-  const roads = new Map([...traces].map(([id, trace]) => [id, weekRoad(trace)]));
   const course: { at_h: number[]; soc_frac: number[] } = {
     at_h: [times[0].leaves_h],
     soc_frac: [model.pack.ceiling_frac],

@@ -1,7 +1,7 @@
 import { weekdayNames } from "../../../shared/job/weekdays.ts";
 import { dayAndTime, momentOf } from "../../../shared/job/weekTimes.ts";
 import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
-import type { FailingDay, PackWeek, WeekReport } from "./weekReport.ts";
+import type { DrivenTrip, FailingDay, PackWeek, WeekReport } from "./weekReport.ts";
 
 /** A week that ends by more than this of the pack below where it began is not one to be driven time and again. */
 const SAME_frac = 0.01;
@@ -56,38 +56,42 @@ export function weekSentences(week: PackWeek): Message[] {
   return [head, ...failingWords(week), ...falls];
 }
 
-/** What is to be known beside the result: places where it does not charge, waiting for warmer cells, trips that take longer than the clock gives them. */
+/** What is to be known beside the result: trips that take longer than the clock gives them, cars that fall behind, places where it does not charge, waiting for other cells. */
 export function weekNotes({ packs, isWinterAFactor }: WeekReport): Message[] {
-  const notes = packs.flatMap((week) => [
-    ...week.parkings.flatMap(({ supply, stop, waited_h, from_h }) => [
-      ...(supply !== undefined && stop ? [message`${week.name} at ${supply}: ${stop}`] : []),
-      ...(supply !== undefined && waited_h > WAITED_h
-        ? [
-            message`${week.name}, ${week.condition}, after ${dayAndTime(from_h)} at ${supply}: the charge waits ${q("hours", waited_h, 2)} for cells that are too cold or too warm.`,
-          ]
-        : []),
-    ]),
-    ...week.trips.flatMap(({ missed_km, leaves_h }) =>
-      missed_km > 0
-        ? [
-            message`${week.name}, ${week.condition}, on ${dayAndTime(leaves_h)}: the car falls behind its road by ${q("distance", missed_km, 2)}, its pack not empty.`,
-          ]
-        : [],
+  const late = packs[0].trips.filter(({ late_h }) => late_h > LATE_h).map(lateWords);
+  const stops = packs.flatMap(({ name, parkings }) =>
+    parkings.flatMap(({ supply, stop }) =>
+      supply !== undefined && stop ? [message`${name} at ${supply}: ${stop}`] : [],
     ),
-  ]);
-  const late = packs[0].trips.flatMap(({ late_h, arrives_h, leaves_h }) =>
-    late_h > LATE_h
-      ? [
-          message`The trip on ${dayAndTime(leaves_h)} takes ${Math.round(late_h * MIN_PER_H)} minutes longer by its road than by the clock: it is over at ${momentOf(arrives_h).time}.`,
-        ]
-      : [],
   );
   const factor = isWinterAFactor
     ? [message`Winter is a factor in this job: the week is driven in the job’s own weather alone.`]
     : [];
   const seen = new Set<string>();
-  return [...late, ...notes, ...factor].filter((note) => {
+  return [...late, ...packs.flatMap(behindWords), ...stops, ...packs.flatMap(waitedWords), ...factor].filter((note) => {
     const key = JSON.stringify(note);
     return !seen.has(key) && seen.add(key);
   });
+}
+
+function lateWords({ leaves_h, arrives_h, late_h }: DrivenTrip): Message {
+  return message`The trip on ${dayAndTime(leaves_h)} takes ${Math.round(late_h * MIN_PER_H)} minutes longer by its road than by the clock: it is over at ${momentOf(arrives_h).time}.`;
+}
+
+function behindWords({ name, condition, trips }: PackWeek): Message[] {
+  const behind = trips.filter(({ missed_km }) => missed_km > 0);
+  if (behind.length === 0) return [];
+  const most_km = Math.max(...behind.map(({ missed_km }) => missed_km));
+  const count = behind.length === 1 ? "one trip" : `${behind.length} trips`;
+  return [
+    message`${name}, ${condition}, falls behind its road on ${count}, by ${q("distance", most_km, 2)} at most, its pack not empty.`,
+  ];
+}
+
+function waitedWords({ name, condition, parkings }: PackWeek): Message[] {
+  const longest = parkings.reduce((most, each) => (each.waited_h > most.waited_h ? each : most));
+  if (longest.waited_h < WAITED_h || longest.supply === undefined) return [];
+  return [
+    message`${name}, ${condition}: at ${longest.supply} from ${dayAndTime(longest.from_h)} on the charge waits ${q("hours", longest.waited_h, 2)} for cells that are too cold or too warm.`,
+  ];
 }

@@ -10,6 +10,7 @@ import { moduleFields } from "./moduleFields.ts";
 import { motorFields } from "./motorFields.ts";
 import { packFields } from "./packFields.ts";
 import { vehicleFields } from "./vehicleFields.ts";
+import { weekFields } from "./weekFields.ts";
 import { weightFields } from "./weightFields.ts";
 import { wiringFields } from "./wiringFields.ts";
 import { yearFields } from "./yearFields.ts";
@@ -68,5 +69,6 @@ export const fieldList: Readonly<Record<string, Field>> = {
   ...costFields,
   ...conditionFields,
   ...wiringFields,
+  ...weekFields,
   ...yearFields,
 };

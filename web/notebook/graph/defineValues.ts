@@ -7,6 +7,7 @@ import {
   costPlan,
   enoughFor,
   packsInQuestion,
+  roadsOfWeek,
   scaledConditions,
   type YearRanges,
   yearOf,
@@ -34,6 +35,7 @@ export function defineValues(
     allowance: whole.allowance,
     ...(whole.year && { year: whole.year }),
   }));
+  const sameWeek = remembering((whole: Job) => weekOf(whole));
   const sameUse = remembering((whole: Job) => ({
     ...machineOf(whole),
     ...climateOf(whole),
@@ -68,6 +70,7 @@ export function defineValues(
     { name: "logInView", from: logInView(() => view.staging.log) },
     { name: "measuredOutcome", from: computed(() => view.staging.measured.outcome.value) },
     { name: "areUnknownsOpen", from: computed(() => view.openWorkings.value.has("whatIsOpen")) },
+    { name: "isWeekOpen", from: computed(() => view.openWorkings.value.has("theWeek")) },
     { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
     {
       name: "packIndex",
@@ -235,6 +238,23 @@ export function defineValues(
       compute: ({ use, yearRanges }: Values & { yearRanges: YearRanges }) => yearOf(use, yearRanges),
     },
     {
+      name: "weekJob",
+      inputs: ["job", "emptied"],
+      compute: ({ job: whole, emptied: empty }: Values & { emptied: string }) => {
+        if (whole.week === undefined) return undefined;
+        refuseEmpty(empty, (path) => !/^(usualDay_km|longestDay_km|engine|notes|wiring|costs)/.test(path));
+        return sameWeek(whole);
+      },
+    },
+    {
+      // A few drives for the one pack that is recommended; those of all packs are in its working alone.
+      name: "week",
+      inputs: ["weekJob", "answerIndex", "isWeekOpen"],
+      ask: async ({ weekJob, answerIndex, isWeekOpen }: Values & { weekJob: Job | undefined; isWeekOpen: boolean }) =>
+        weekJob &&
+        simulation.weeks(weekJob, isWeekOpen ? weekJob.packs.map((_, i) => i) : [packIn(weekJob, answerIndex)]),
+    },
+    {
       name: "judged",
       inputs: ["runs", "inConditions"],
       compute: ({ runs, inConditions: { today, drives } }: Values) => scaledConditions(drives, today, runs.candidates),
@@ -311,6 +331,20 @@ function machineOf(job: Job): Job {
     usualDay_km: 1,
     allowance: { winter_ratio: 1, aged_frac: 1 },
     roads,
+  };
+}
+
+/** What the week hangs on: the car, its conditions, where it is charged, and the roads of its trips. */
+function weekOf(job: Job): Job {
+  const { week, supplies, allowance, roads } = job;
+  const ids = roadsOfWeek(job);
+  const own = roads.filter(({ id }) => ids.includes(id));
+  const machine = machineOf(job);
+  return {
+    ...machine,
+    ...climateOf(job),
+    ...{ week, supplies, allowance },
+    roads: own.length > 0 ? own : machine.roads,
   };
 }
 

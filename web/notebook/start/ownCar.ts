@@ -73,7 +73,7 @@ export function ownCar(body: BodyPart = bodies[0]): Job {
 
 /** The first demo without what is said of its car and its client alone. */
 function startOf(job: Job): Job {
-  const { engine: _engine, weights: _weights, wiring: _wiring, year: _year, costs: _costs, ...rest } = job;
+  const { engine: _engine, weights: _weights, wiring: _wiring, year: _year, week: _week, costs: _costs, ...rest } = job;
   const { longestDay_km: _longest, longestDaysAYear: _times, currency: _currency, ...start } = rest;
   return { ...start, requirement: {}, predictions: [] };
 }

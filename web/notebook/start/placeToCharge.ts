@@ -1,6 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { atPath } from "../../../shared/job/path.ts";
 import { supplies } from "../../../shared/parts/supplies.ts";
+import { withPlacesFollowed } from "../../editing/placesFollowed.ts";
 import { usualWithin } from "./ownCar.ts";
 
 const UNKNOWN = "unknown";
@@ -27,14 +28,15 @@ export function placeOf({ supplies: own }: Job): string | undefined {
 export function withPlace(job: Job, key: string): Job {
   const [first, ...others] = job.supplies;
   const part = supplies.find(({ id }) => id === key);
-  if (part === undefined) return { ...job, supplies: [], origins: without(job.origins, "supplies.") };
+  if (part === undefined)
+    return withPlacesFollowed({ ...job, supplies: [], origins: without(job.origins, "supplies.") }, job);
   // A name that says which supply it was would be wrong beside the new one.
   const isNamed = first !== undefined && !supplies.some(({ title }) => title === first.name);
   const place = { ...first, ...part.data, ...(isNamed && { name: first.name }) };
   const origins = without(job.origins, `${FIRST}.voltage_V`, `${FIRST}.current_A`);
   for (const [at, { low, high, note }] of Object.entries(part.origins))
     origins[`${FIRST}.${at}`] = usualWithin(atPath(part.data, at), low, high, note);
-  return { ...job, supplies: [place, ...others], origins };
+  return withPlacesFollowed({ ...job, supplies: [place, ...others], origins }, job);
 }
 
 function without(origins: Job["origins"], ...starts: readonly string[]): Job["origins"] {

@@ -18,6 +18,7 @@ import type {
   Trace,
   Unknown,
   VariedPack,
+  WeekReport,
   YearReport,
 } from "../../../sim/index.ts";
 import type { Along } from "../../charts/parts/axes/roadAxis.ts";
@@ -46,6 +47,8 @@ export interface Values {
   readonly judged: readonly Candidate[];
   /** Every evening of a year with each pack, new and at ten years. */
   readonly year: YearReport;
+  /** The job's week: the recommended pack, and all of them while its working is open; nothing where no trip is in it. */
+  readonly week: WeekReport | undefined;
   readonly enough: Enough;
   /** The answer with its bands: from `use`, `runs` and `packUnknowns`. */
   readonly answer: Answer;

@@ -7,6 +7,8 @@ import {
   openGearbox,
   openOtherDrives,
   openPackStudies,
+  openWeek,
+  roadsOfWeek,
   roadTrace,
   type Trace,
   unknownsOfPacks,
@@ -43,6 +45,14 @@ export const simulation: SimulationInside = {
     const ranges = yearRanges(job, kept(traceId));
     if (!ranges) throw new Error("a year that nobody cancelled was not driven");
     return ranges;
+  },
+  async weeks(job, packIndexes) {
+    const { driveWeeks } = await fetchPart(openWeek);
+    const wanted = new Set(roadsOfWeek(job));
+    const traces = job.roads
+      .filter(({ id }) => wanted.has(id))
+      .map(async (road) => [road.id, await simulation.road(road)] as const);
+    return driveWeeks(job, new Map(await Promise.all(traces)), packIndexes);
   },
   async steady(job, speeds_kmh) {
     const { steadyTable } = await fetchPart(openOtherDrives);

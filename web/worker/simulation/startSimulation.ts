@@ -25,6 +25,7 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
       ask("conditions", () => drives.ask(async (life) => life.api.conditions(job, await sendTrace(life, trace)))),
     yearRanges: (job, trace) =>
       afterStudies("year", () => studies.ask(async (life) => life.api.yearRanges(job, await sendTrace(life, trace)))),
+    weeks: (job, packIndexes) => afterStudies("weeks", () => studies.ask(({ api }) => api.weeks(job, packIndexes))),
     steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),

@@ -1,5 +1,7 @@
 import { signal } from "@preact/signals-core";
 import { expect, it } from "vitest";
+import { demos } from "../../../../shared/demos/index.ts";
+import type { Job } from "../../../../shared/job/job.ts";
 import { chapters } from "../../../../web/chapters/index.ts";
 import { EmptyFields } from "../../../../web/editing/emptied.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
@@ -18,6 +20,7 @@ const silent: SimulationApi = {
   drive: () => never,
   conditions: () => never,
   yearRanges: () => never,
+  weeks: () => never,
   steady: () => never,
   motorSurface: () => never,
   gearbox: () => never,
@@ -86,4 +89,30 @@ it("asks for the variants of what is not known only while their working is open"
   view.openWorkings.value = new Set(["whatIsOpen"]);
   expect(asked).toEqual(["vary"]);
   graph.stop();
+});
+
+it("drives a week with the one recommended pack while its working is closed, with all while it is open, and none without trips", async () => {
+  const van = demos.findIndex(({ id }) => id === "bakery-van");
+  const askedFor = async (job: Job) => {
+    const { jobEditor, view } = createFieldContext(createJobEditor({ job, drafts: {} }), noRoads);
+    const asked: (readonly number[])[] = [];
+    const weeks: SimulationApi["weeks"] = async (whole, packIndexes) => {
+      expect(whole.roads.map(({ id }) => id)).toEqual(["shops", "udds", "market"]);
+      asked.push(packIndexes);
+      return undefined;
+    };
+    const ofValues = defineValues(jobEditor.job, view, { ...silent, weeks }, signal([]));
+    const parts = ["job", "emptied", "weekJob", "week", "isWeekOpen"];
+    const graph = createGraph([
+      { name: "answerIndex", from: signal(2) },
+      ...ofValues.filter(({ name }) => parts.includes(name)),
+    ]);
+    await expect.poll(() => graph.read("week").value).toEqual({ state: "ready", value: undefined, isLate: false });
+    view.openWorkings.value = new Set(["theWeek"]);
+    graph.stop();
+    return asked;
+  };
+  expect(await askedFor(demoJob(van))).toEqual([[2], [0, 1, 2, 3]]);
+  const { week: _week, ...without } = demoJob(van);
+  expect(await askedFor(without)).toEqual([]);
 });

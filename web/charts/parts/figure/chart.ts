@@ -41,6 +41,7 @@ export type PositionQuantity =
   | "packDifference" // the chosen pack, then the others in the order of the list
   | "ledgerPart" // place among the parts of one pack's energy, from left to right
   | "hour_h" // since the midnight before a day
+  | "week_h" // since Monday 0:00
   | "supply" // place in the list of supplies
   | "logDuration" // logarithm, to the base of ten, of a duration in seconds
   | "startTime_s" // time from rest at full throttle
