@@ -1,7 +1,7 @@
 import { weekdayNames } from "../../shared/job/weekdays.ts";
 import { dayAndTime, momentOf } from "../../shared/job/weekTimes.ts";
 import { type Message, message, messageIn, whole } from "../../shared/quantity/message.ts";
-import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { lowestWords, type PackWeek, weekNotes, weekSentences } from "../../sim/index.ts";
 import { weekCharge } from "../charts/weekCharge.ts";
 import { weekForm } from "../forms/pack/weekForm.ts";
@@ -25,7 +25,7 @@ export default defineSection({
     return {
       byPack,
       chosen,
-      rows: all.map((each) => row(each, (km) => messageIn(message`${whole("distance", km)}`, units))),
+      rows: all.map((each) => row(each, units)),
       trips: chosen?.[0].trips.map((trip, i) => {
         const { supply, wall_kWh } = chosen[0].parkings[i];
         return [
@@ -91,21 +91,21 @@ export default defineSection({
   attention: ({ failing }) => failing ?? [],
 });
 
-function row(week: PackWeek, km: (distance_km: number) => string): string[] {
+function row(week: PackWeek, units: UnitHabit): string[] {
   const { name, condition, lowest, reserve_km, wall_kWh, ends_frac, failingDays } = week;
+  const km = (distance_km: number, how: "down" | "up") =>
+    messageIn(message`${whole("distance", distance_km, how)}`, units);
   return [
     name,
     condition,
     percent(lowest.soc_frac),
     dayAndTime(lowest.at_h),
-    failingDays.length > 0 || reserve_km === undefined ? "–" : km(reserve_km),
-    `${wall_kWh.toFixed(1)} kWh`,
+    failingDays.length > 0 || reserve_km === undefined ? "–" : km(reserve_km, "down"),
+    writeQuantity("energy", wall_kWh, units, 3),
     percent(ends_frac),
     failingDays.length === 0
       ? "none"
-      : failingDays
-          .map(({ weekday, short_km }) => `${weekdayNames[weekday]}, ${km(Math.ceil(short_km))} short`)
-          .join("; "),
+      : failingDays.map(({ weekday, short_km }) => `${weekdayNames[weekday]}, ${km(short_km, "up")} short`).join("; "),
   ];
 }
 

@@ -30,7 +30,7 @@ const WeekDay = z
     from: Weekday,
     to: Weekday,
     /** In the client's words: the day to my sister. */
-    name: line.optional(),
+    name: z.string().trim().max(200).optional(),
     trips: z.array(WeekTrip).max(12).default([]),
   })
   .check(

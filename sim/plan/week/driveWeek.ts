@@ -173,7 +173,12 @@ function failingDays(
       return;
     }
     const { name } = days[day];
-    failing.push({ weekday, ...(name !== undefined && { name }), short_km, emptyAt_h: emptied.get(i) ?? 0 });
+    failing.push({
+      weekday,
+      ...(name !== undefined && name !== "" && { name }),
+      short_km,
+      emptyAt_h: emptied.get(i) ?? 0,
+    });
   });
   return failing;
 }
