@@ -55,10 +55,11 @@ export function weekCharge(pack: string, weeks: readonly WeekLine[], drawing: Dr
     ],
   });
   writeWords(svg, {
-    x: frame.left + 6,
+    x: frame.right - 6,
     y: yPixel(frame, Math.min(...floors)) + 9,
     lines: [`empty at ${floors.join(" or ")} %`],
     fill: heed,
+    anchor: "end",
     isHaloed: true,
   });
   const alt = `State of charge of ${pack} through the week. ${weeks.map(wordsOf).join("; ")}.`;

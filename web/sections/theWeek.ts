@@ -46,11 +46,12 @@ export default defineSection({
   },
   *plot({ byPack, chosen, rows, trips, notes }, drawing) {
     if (!chosen || !trips) return;
-    for (const weeks of [chosen, ...byPack.filter((each) => each !== chosen)]) {
+    const others = byPack.filter(([first]) => first.name !== chosen[0].name);
+    for (const weeks of [chosen, ...others]) {
       const [first] = weeks;
       const last = weeks[weeks.length - 1];
       yield {
-        name: `pack${byPack.indexOf(weeks) + 1}`,
+        name: `pack${byPack.findIndex(([each]) => each.name === first.name) + 1}`,
         caption: `How full is ${first.name} through the week? A ring marks the lowest point`,
         chart: weekCharge(first.name, first === last ? [first] : [first, last], drawing),
       };

@@ -14,6 +14,8 @@ import type { Parking } from "./weekReport.ts";
 
 /** A charge is worked out in pieces of so long, between which its cells warm and cool. */
 const PIECE_s = 900;
+/** Cells that take no current are asked again after so long. */
+const WAIT_s = 300;
 /** Rests shorter than this are rounding. */
 const SHORT_s = 1e-3;
 
@@ -48,6 +50,7 @@ export function park(
   restPack(context, model.pack.heat, around_K, (start_h - from_h) * S_PER_H);
   mark(start_h, from_frac);
   let at_h = start_h;
+  let isCold = false;
   const setting = supply && { ...chargeSetting(job, pack, supply), pack: model.pack, ambient_K: around_K };
   const stop = setting && neverCharged(setting, job);
   if (setting && !stop) {
@@ -63,14 +66,15 @@ export function park(
       at_h += charge.time_s / S_PER_H;
       mark(at_h, charge.end_frac);
       if (charge.end === "full") break;
-      const rest_s = piece_s - charge.time_s;
+      const rest_s = Math.min(WAIT_s, piece_s - charge.time_s);
       if (rest_s > SHORT_s) {
         sums.waited_s += rest_s;
+        isCold ||= state.pack.temperature_K <= model.pack.coldChargeFull_K;
         restPack(context, model.pack.heat, around_K, rest_s);
         at_h += rest_s / S_PER_H;
         mark(at_h, charge.end_frac);
       }
-      left_s -= piece_s;
+      left_s -= charge.time_s + Math.max(0, rest_s);
     }
   }
   restPack(context, model.pack.heat, around_K, (to_h - at_h) * S_PER_H);
@@ -87,6 +91,7 @@ export function park(
     car_kWh: sums.car_J / J_PER_KWH,
     stored_kWh: sums.stored_J / J_PER_KWH,
     waited_h: sums.waited_s / S_PER_H,
+    isCold,
     ...(stop && { stop }),
     pack_degC: state.pack.temperature_K - ZERO_CELSIUS_K,
   };

@@ -39,8 +39,9 @@ export interface Parking {
   readonly car_kWh: number;
   /** Into the cells; the rest of what was given is their heat and that of the leads. */
   readonly stored_kWh: number;
-  /** How long the charger waited since the cells were too cold, or too hot. */
+  /** How long the charger waited since the cells took no current, and whether that was for cold. */
   readonly waited_h: number;
+  readonly isCold: boolean;
   /** Why it was not charged there at all. */
   readonly stop?: Message;
   /** Of the cells at the end. */

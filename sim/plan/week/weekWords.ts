@@ -92,6 +92,6 @@ function waitedWords({ name, condition, parkings }: PackWeek): Message[] {
   const longest = parkings.reduce((most, each) => (each.waited_h > most.waited_h ? each : most));
   if (longest.waited_h < WAITED_h || longest.supply === undefined) return [];
   return [
-    message`${name}, ${condition}: at ${longest.supply} from ${dayAndTime(longest.from_h)} on the charge waits ${q("hours", longest.waited_h, 2)} for cells that are too cold or too warm.`,
+    message`${name}, ${condition}: at ${longest.supply} from ${dayAndTime(longest.from_h)} on the charge waits ${q("hours", longest.waited_h, 2)} for cells that are too ${longest.isCold ? "cold" : "warm"}.`,
   ];
 }

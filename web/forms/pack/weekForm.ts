@@ -46,7 +46,7 @@ function dayForm(form: Form, day: WeekDay, index: number): TemplateResult {
   const path = `${DAYS}.${index}`;
   const name = dayName(day);
   const trips = `${path}.trips`;
-  const tripName = (i: number) => `the trip at ${day.trips[i]?.leaves ?? ""} of ${name}`;
+  const tripName = (i: number) => `${day.trips[i]?.leaves ?? ""}, ${name}`;
   return html`<fieldset class="group" id="week-day-${index}">
     <legend>${name}</legend>
     ${form.fields(`${path}.from`, `${path}.to`, `${path}.name`)}
@@ -87,7 +87,7 @@ function pluggedForm(form: Form, path: string, name: string, trip: WeekTrip): Te
       form,
       {
         path: `${path}.plugged`,
-        name: `times of charging after ${name}`,
+        name: `times of charging (${name})`,
         without: "It charges from its arrival until it leaves again or is full.",
         start: () => ({ from: "23:30", to: "5:30" }),
       },
@@ -117,7 +117,7 @@ function placeChoice(form: Form, path: string, name: string, { parkedAt = NOWHER
           ? withPath(withPath(state.job, `${path}.plugged`, undefined), `${path}.parkedAt`, undefined)
           : withPath(state.job, `${path}.parkedAt`, place),
     }));
-  return viewChoice(idOf(`${path}.parkedAt`), `Charged at after ${name}`, choices, parkedAt, choose);
+  return viewChoice(idOf(`${path}.parkedAt`), `Charged after ${name}`, choices, parkedAt, choose);
 }
 
 function idOf(path: string): string {
