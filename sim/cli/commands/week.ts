@@ -101,7 +101,7 @@ function asText(job: Job, report: WeekReport): string {
   );
   const sentences = packs.map((each) =>
     weekSentences(each)
-      .map((said) => messageIn(said, job.units))
+      .map((sentence) => messageIn(sentence, job.units))
       .join(" "),
   );
   const notes = weekNotes(report).map((each) => messageIn(each, job.units));
