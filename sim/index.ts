@@ -59,10 +59,10 @@ export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { Draw, VariedPack } from "./plan/vary/varyPack.ts";
 export { varyWords } from "./plan/vary/varyWords.ts";
-export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
 export type { PackWeek, WeekReport } from "./plan/week/weekReport.ts";
 export { roadsOfWeek } from "./plan/week/weekRoadIds.ts";
 export { lowestWords, weekNotes, weekSentences } from "./plan/week/weekWords.ts";
+export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { weightNotes } from "./plan/weight/weightNotes.ts";
