@@ -62,6 +62,8 @@ export { varyWords } from "./plan/vary/varyWords.ts";
 export type { PackWeek, WeekReport } from "./plan/week/weekReport.ts";
 export { roadsOfWeek } from "./plan/week/weekRoadIds.ts";
 export { lowestWords, weekNotes, weekSentences } from "./plan/week/weekWords.ts";
+export { bayFits, clearanceOf_mm, POSTURES } from "./plan/weight/bayFit.ts";
+export { bayWords } from "./plan/weight/bayWords.ts";
 export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";

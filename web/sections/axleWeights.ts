@@ -4,6 +4,7 @@ import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuanti
 import { MM_PER_M } from "../../shared/units.ts";
 import {
   axleLoads,
+  bayWords,
   type Load,
   overPlate,
   overPlateWords,
@@ -15,6 +16,7 @@ import {
 import { type PlacedItem, sideView } from "../charts/sideView.ts";
 import { weightsForm } from "../forms/car/weightsForm.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
+import { bayTable } from "./parts/bayTable.ts";
 import { defineSection, type Table } from "./parts/section.ts";
 import type { Values } from "./parts/values.ts";
 
@@ -41,6 +43,7 @@ export default defineSection({
     );
     const over = shown.filter((load) => load.pack === chosen.name && load.over.length > 0);
     const first = overPlate(weights, chosen.name, pack_kg);
+    const room = bayWords(weights, job, chosen);
     const split = splitWords(chosen.name, pack_kg, weights);
     return {
       pack: chosen.name,
@@ -57,6 +60,8 @@ export default defineSection({
       before: axlesInWords(loads[0], units),
       after: laden && axlesInWords(laden, units),
       overFirst: first && messageIn(overPlateWords(chosen.name, first), units),
+      room: room && messageIn(room, units),
+      bays: bayTable(job, weights, chosen, units),
       split: split && messageIn(split, units),
       over: over.map((load) => `With ${chosen.name}, ${load.name}: ${messageIn(overWords(load.over), units)}.`),
       notes: weightNotes(job, weights).map((note) => messageIn(note, units)),
@@ -64,23 +69,25 @@ export default defineSection({
   },
   plot: (found, drawing) => {
     if (!found) return [];
-    const { view, table, pack, laden } = found;
-    if (!view || !laden) return [table];
+    const { view, table, bays, pack, laden } = found;
+    if (!view || !laden) return [table, ...bays];
     return [
       {
         caption: `Where do the masses sit? The car from the side, ${laden.name}, with ${pack}: heights in proportion to the masses`,
         chart: sideView(view, drawing),
       },
       table,
+      ...bays,
     ];
   },
   sentence: (found) => {
     if (!found) return "Only the whole car has been weighed: add the axle loads to see what rests where.";
-    const { before, after, pack, laden, split, notes, overFirst } = found;
+    const { before, after, pack, laden, split, notes, overFirst, room } = found;
     return [
       ...(overFirst ? [overFirst] : []),
       `As it arrived ${before}; ${laden?.name ?? ""} with ${pack} ${after ?? ""}.`,
       ...(split ? [split] : []),
+      ...(room ? [room] : []),
       ...notes,
     ].join(" ");
   },

@@ -36,9 +36,21 @@ export const Weights = z
     load: z.array(Item).max(40).default([]),
     /** Where the pack's boxes sit, each with its share of the pack's mass. */
     boxes: z
-      .array(z.strictObject({ name: line, place_mm, share_frac: between(0, 1) }))
+      .array(
+        z.strictObject({
+          name: line,
+          place_mm,
+          share_frac: between(0, 1),
+          /** Room inside, along the car, across it and up, for a first look at how many modules go in. */
+          length_mm: above0(5000).optional(),
+          width_mm: above0(3000).optional(),
+          height_mm: above0(2000).optional(),
+        }),
+      )
       .min(1)
       .max(12),
+    /** Kept free between modules, and between them and the walls of their box. */
+    clearance_mm: between(0, 200).optional(),
     /** Ball load of a trailer, when towing. */
     ball: z.strictObject({ mass_kg: above0(1000), place_mm }).optional(),
     /** What may rest on each axle and on both, by the car's plate, and by the tyres of an axle. All of them bind. */

@@ -2,6 +2,8 @@ import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { packMass_kg } from "../../battery/packMass.ts";
+import { bayFits } from "../../plan/weight/bayFit.ts";
+import { bayWordsOf } from "../../plan/weight/bayWords.ts";
 import { overPlate, overPlateWords } from "../../plan/weight/overPlate.ts";
 import { packSplit } from "../../plan/weight/packSplit.ts";
 import { overWords, splitWords } from "../../plan/weight/splitWords.ts";
@@ -46,6 +48,7 @@ export const weigh: Command = {
           loads: loads.map((load) => ({ ...load, pack: load.pack ?? null })),
           splits: splits.map(({ pack, split }) => ({ pack, ...(split ?? { front: null, rear: null, over: [] }) })),
           overPlate: over,
+          modulesThatFit: bayFits(weights, job.module),
           notes,
         }),
       );
@@ -55,12 +58,13 @@ export const weigh: Command = {
       const words = splitWords(pack.name, packMass_kg(pack, job.module), weights);
       return words ? [messageIn(words, "metric")] : [];
     });
+    const room = bayWordsOf(weights, job, job.packs);
     print(
       [
         job.title,
         ...over.map((text) => wrapText(text, "! ")),
         table(loads),
-        ...[...sentences, ...notes].map((text) => wrapText(text)),
+        ...[...sentences, ...(room ? [messageIn(room, "metric")] : []), ...notes].map((text) => wrapText(text)),
       ].join("\n\n"),
     );
   },

@@ -47,6 +47,7 @@ function content(form: Form, weights: Weights): TemplateResult {
     ${itemsTable(form, weights, "in", "What goes in, without the pack.", "What")}
     ${itemsTable(form, weights, "out", "What comes out.", "What")}
     ${boxesTable(form, weights)}
+    ${roomFold(form, weights)}
     ${itemsTable(form, weights, "load", "Aboard beside the driver, fully laden.", "Who or what")}
     ${optionalGroup(
       form,
@@ -112,6 +113,24 @@ function boxesTable(form: Form, { boxes }: Weights): TemplateResult {
     },
     remove: (state, i) => withoutEntry(state, path, i),
   });
+}
+
+/** What room the boxes have inside, for how many modules go in. */
+function roomFold(form: Form, { boxes }: Weights): TemplateResult {
+  const sides = [
+    ["length_mm", "along the car"],
+    ["width_mm", "across"],
+    ["height_mm", "height"],
+  ] as const;
+  const fields = boxes.flatMap(({ name }, i) =>
+    sides.map(([key, words]) => ({ path: `${PATH}.boxes.${i}.${key}`, label: `${name}, inside: ${words}` })),
+  );
+  return html`${form.fold(
+    "Room in the boxes: how many modules go in",
+    form.fields(...fields.map(({ path, label }) => form.field(path, label)), `${PATH}.clearance_mm`),
+    ...fields.map(({ path }) => path),
+    `${PATH}.clearance_mm`,
+  )}`;
 }
 
 /** The same axles with each side carrying half. */

@@ -69,3 +69,14 @@ describe("bad input ends in 2 with a sentence", () => {
     expect(err).toMatch(message);
   });
 });
+
+it("says how many modules go into boxes whose room is typed, for a program by how they stand", async () => {
+  const [front, boot] = weights.boxes;
+  const room = { length_mm: 560, width_mm: 500, height_mm: 280 };
+  const path = changedDemoFile({ weights: { ...weights, boxes: [{ ...front, ...room }, boot] } });
+  const { out } = await runCommand("weigh", path);
+  // 260 x 150 x 75 mm: three layers of two by three, 540 / 270 and 490 / 160.
+  expect(out).toMatch(/“front box”: 18 fit upright, /);
+  const { modulesThatFit } = JSON.parse((await runCommand("weigh", path, "--json")).out);
+  expect(modulesThatFit).toMatchObject([{ box: "front box", counts: { upright: 18 }, most: 18 }]);
+});
