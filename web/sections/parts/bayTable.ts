@@ -16,7 +16,7 @@ export function bayTable(
   const size = (value_mm: number) => writeQuantity("length", value_mm, units);
   return [
     {
-      caption: `Modules that fit into each box, of ${modules}`,
+      caption: `What fits into each box, of ${modulesIn(modules)}`,
       columns: [
         { title: "Box" },
         ...POSTURES.map((posture) => ({ title: posture.charAt(0).toUpperCase() + posture.slice(1) })),
@@ -24,10 +24,14 @@ export function bayTable(
       ],
       rows: fits.map(({ box, counts, share_frac }) => [
         box,
-        ...POSTURES.map((posture) => `${counts[posture]}`),
-        `${Math.round(share_frac * modules)}`,
+        ...POSTURES.map((posture) => modulesIn(counts[posture])),
+        modulesIn(Math.round(share_frac * modules)),
       ]),
       note: `A module is ${size(module.length_mm)} by ${size(module.width_mm)} by ${size(module.height_mm)} high, ${size(clearanceOf_mm(weights))} kept free on all sides, all of one box standing alike. A first look, no promise: brackets, bars, cooling and room for hands come on top, and the maker says which ways a module may stand.`,
     },
   ];
+}
+
+function modulesIn(count: number): string {
+  return count === 0 ? "none" : `${count} module${count === 1 ? "" : "s"}`;
 }

@@ -76,7 +76,7 @@ it("says how many modules go into boxes whose room is typed, for a program by ho
   const path = changedDemoFile({ weights: { ...weights, boxes: [{ ...front, ...room }, boot] } });
   const { out } = await runCommand("weigh", path);
   // 260 x 150 x 75 mm: three layers of two by three, 540 / 270 and 490 / 160.
-  expect(out).toMatch(/“front box”: 18 fit upright, /);
+  expect(out).toMatch(/“front box”:\s18\sfit\supright,/);
   const { modulesThatFit } = JSON.parse((await runCommand("weigh", path, "--json")).out);
   expect(modulesThatFit).toMatchObject([{ box: "front box", counts: { upright: 18 }, most: 18 }]);
 });
