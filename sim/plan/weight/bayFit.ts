@@ -19,7 +19,7 @@ export interface BayFit {
 
 /** Common practice, no source: for insulation, air and hands. */
 const CLEARANCE_mm = 10;
-/** Sizes typed in inches come back with a rounding error; a module is not left out for that. */
+/** Sizes typed in inches have a rounding error; a module is not left out for that. */
 const ROUNDED_mm = 1e-6;
 
 /** Room kept free between modules and to the walls. */
