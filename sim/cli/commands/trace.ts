@@ -22,11 +22,15 @@ const shownProblems = 5; // of one file; a broken log has thousands, and --json 
 
 export const trace: Command = {
   name: "trace",
-  usage: "ID|FILE... [--json] [--out FILE.csv [--force] [--keep-positions]]",
+  usage: "ID|FILE... [--json] [--moved] [--out FILE.csv [--force] [--keep-positions]]",
   summary:
     "what kind of driving cycles, speed traces and recorded logs ask for; logs are cleaned, every repair is said",
   options: {
     json: { type: "boolean", help: "for a program: files, trips and their total, units in the keys" },
+    moved: {
+      type: "boolean",
+      help: "of logs: what each repair moved in distance, energy and climb, by cleaning again without it",
+    },
     out: { type: "string", value: "FILE.csv", help: "write the road as a speed trace; of logs, all trips in one" },
     force: { type: "boolean", help: "with --out: replace a file of that name" },
     "keep-positions": { type: "boolean", help: "with --out: a log's positions too, in FILE.positions.csv" },
@@ -50,8 +54,9 @@ export const trace: Command = {
     const roads = readRoadFiles(positionals, answers, watch);
     const written = roads.filter((road) => road.kind !== "log");
     const logs = roads.flatMap((road) => (road.kind === "log" ? [road.log] : []));
-    const drives = logs.length > 0 ? recordedDrives(logs, watch) : undefined;
+    const drives = logs.length > 0 ? recordedDrives(logs, watch, hasOption(args, "moved")) : undefined;
     for (const option of idleAnswers(answers, logs)) warn(`${option}: no file leaves this open, it is not used`);
+    if (hasOption(args, "moved") && logs.length === 0) warn("--moved: no file is a recorded log, it is not used");
     if (answers.speeds !== undefined && !roads.some(({ kind }) => kind === "route"))
       warn("--speeds: no file is a planned route, it is not used");
     for (const log of logs) warnOf(log, warn);

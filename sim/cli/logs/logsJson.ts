@@ -9,7 +9,7 @@ type LikenessOf = (trip: Characteristics) => Likeness;
 
 /** What `--json` says of each log. Nothing in it says where the car was. */
 export function logFilesJson({ files, joined }: RecordedDrives, argumentOf: (file: string) => string) {
-  return files.map(({ log, cleaned }) => {
+  return files.map(({ log, cleaned, effects }) => {
     const givenWay = joined.problems.filter(({ where }) => where === log.file);
     const { verdict, reasons, interval_s, bridged_frac, speedSource, heightSource, samplingNote } = cleaned.quality;
     return {
@@ -18,7 +18,10 @@ export function logFilesJson({ files, joined }: RecordedDrives, argumentOf: (fil
       fixes: log.fixes.count,
       badLines: log.badLines,
       repairs: [
-        ...cleaned.repairs.map(({ kind, count, detail }) => ({ kind, count, detail })),
+        ...cleaned.repairs.map(({ kind, count, detail }) => {
+          const moved = effects?.get(kind);
+          return { kind, count, detail, ...(moved && { moved }) };
+        }),
         ...(givenWay.length === 0
           ? []
           : [

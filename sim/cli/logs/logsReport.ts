@@ -1,5 +1,6 @@
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import { M_PER_KM, MPS_PER_KMH, S_PER_MIN } from "../../../shared/units.ts";
+import { effectWords } from "../../route/clean/repairEffects.ts";
 import { countOf } from "../../route/log/countOf.ts";
 import type { ColumnGuess } from "../../route/log/logFile.ts";
 import { writeFar } from "../../route/log/writeFar.ts";
@@ -39,8 +40,9 @@ export function logsReport(drives: RecordedDrives, likenessOf: (trip: Characteri
   return parts.join("\n\n");
 }
 
-function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined }: RecordedDrives): string {
+function fileReport({ log, cleaned, effects }: RecordedDrives["files"][number], { joined }: RecordedDrives): string {
   const { verdict, reasons, samplingNote } = cleaned.quality;
+  const whole_m = cleaned.series.distance_m[cleaned.series.count - 1] ?? 0;
   const bad = log.badLines > 0 ? `, ${countOf(log.badLines, "line")} not usable` : "";
   const lines = [
     visibleLine(`${log.file}: ${formatWord(log).toUpperCase()}, ${countOf(log.fixes.count, "fix", "fixes")}${bad}`),
@@ -55,7 +57,11 @@ function fileReport({ log, cleaned }: RecordedDrives["files"][number], { joined 
       [`${verdict}: ${[...reasons, ...(samplingNote ? [samplingNote] : [])].join("; ")}`].join(""),
       "  quality    ",
     ),
-    ...cleaned.repairs.map(({ detail }) => wrapText(detail, "  mended     ")),
+    ...cleaned.repairs.flatMap(({ kind, detail }) => {
+      const effect = effects?.get(kind);
+      const moved = effect && wrapText(effectWords(effect, whole_m), "    moved    ");
+      return [wrapText(detail, "  mended     "), ...(moved === undefined ? [] : [moved])];
+    }),
     ...joined.problems
       .filter(({ where }) => where === log.file)
       .map(({ message }) => wrapText(message, "  left out   ")),

@@ -23,7 +23,7 @@ interface Found {
     format: string;
     fixes: number;
     badLines: number;
-    repairs: { kind: string; count: number; detail: string }[];
+    repairs: { kind: string; count: number; detail: string; moved?: { climb_m: number } }[];
     quality: string;
     isStill: boolean;
     decided: { name: string; answer: string; evidence: string }[];
@@ -474,5 +474,22 @@ describe("drive over a log", () => {
     const { code, err } = await runCommand("drive", changedDemoFile(), "--trace", path);
     expect(code).toBe(2);
     expect(err).toMatch(/--speed-unit .*; trace takes the answer, and writes a road to drive with --out$/);
+  });
+});
+
+describe("trace --moved", () => {
+  it("says beside each repair what it moved, for people and for programs", async () => {
+    const [file] = logFiles({ "made.gpx": writeGpx(rows.slice(0, 700)) });
+    const { out } = await runCommand("trace", file, "--moved");
+    expect(out).toMatch(/mended {5}.*\n(?: {13}.*\n)* {4}moved {4}(distance|energy at the wheel|climb|hardly) /);
+    const { files } = await found(file, "--moved");
+    const smoothed = files[0].repairs.find(({ kind }) => kind === "heightNoise");
+    expect(smoothed?.moved?.climb_m).toBeLessThan(0);
+    expect((await found(file)).files[0].repairs.every(({ moved }) => moved === undefined)).toBe(true);
+  });
+
+  it("is said to be of no use without a log", async () => {
+    const { err } = await runCommand("trace", "udds", "--moved");
+    expect(err).toContain("--moved: no file is a recorded log, it is not used");
   });
 });
