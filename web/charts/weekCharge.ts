@@ -7,7 +7,7 @@ import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { lineAt } from "./parts/figure/columnAt.ts";
 import { positionAlong, within, yPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
-import { packStyle } from "./parts/figure/packStyle.ts";
+import { type PackStyle, packStyle } from "./parts/figure/packStyle.ts";
 import { namedLines } from "./parts/lines/namedLines.ts";
 
 /** One pack through a week in one condition; hours count from Monday 0:00. */
@@ -21,6 +21,12 @@ export interface WeekLine {
 const DAY_h = 24;
 const TOP_PX = 34;
 const PLOT_PX = 130;
+/** Middle of the first of the lines above the figure, below what the scale is called. */
+const FIRST_PX = 28;
+/** Of a lowest point's words, each above the figure. */
+const LINE_PX = 18;
+/** Below it the names of days have two letters. */
+const NARROW_PX = 480;
 /** A point this near to the line through its neighbours is left out of what is drawn, as a share of the pack. */
 const STRAIGHT_frac = 0.002;
 
@@ -31,11 +37,12 @@ export function weekCharge(pack: string, weeks: readonly WeekLine[], drawing: Dr
   const x = [from_h, from_h + WEEK_h] as const;
   const floors = [...new Set(weeks.map(({ floor_frac }) => Math.round(100 * floor_frac)))].sort((a, b) => a - b);
   const days = Array.from({ length: 9 }, (_, day) => day * DAY_h);
+  const top_px = TOP_PX + LINE_PX * weeks.length;
   const inFrame = (hour: number) => hour > x[0] && hour < x[1];
   const { svg, frame } = namedLines(drawing, {
     lines: lines.map(({ condition, lowest, course }, i) => ({
-      name: `${condition}: lowest ${percent(lowest.soc_frac)} %, ${shortMoment(lowest.at_h)}`,
-      style: i === 0 ? packStyle(0, 0) : packStyle(i),
+      name: condition,
+      style: styleOf(i),
       points: course.at_h.map((hour, k) => ({
         x: hour,
         y: 100 * (course.soc_frac[k] ?? 0),
@@ -45,14 +52,18 @@ export function weekCharge(pack: string, weeks: readonly WeekLine[], drawing: Dr
     xLabel: "Day of the week, its name at noon",
     xTicks: {
       ticks: days.map((midnight_h) => midnight_h + DAY_h / 2).filter(inFrame),
-      tickFormat: (hour) => weekdayNames[momentOf(hour).weekday].slice(0, 3),
+      tickFormat: (hour) => weekdayNames[momentOf(hour).weekday].slice(0, drawing.width_px < NARROW_PX ? 2 : 3),
     },
     yLabel: "State of charge (%)",
-    ...{ x, y: [0, 100], top_px: TOP_PX, plotHeight_px: PLOT_PX, isDotted: false },
+    ...{ x, y: [0, 100], top_px, plotHeight_px: PLOT_PX, isDotted: false },
     marksBelow: [
       ruleY(floors, { stroke: heed, strokeWidth: 1.2 }),
       ruleX(days.filter(inFrame), { stroke: inkSoft, strokeDasharray: "1 3" }),
     ],
+  });
+  weeks.forEach(({ condition, lowest }, i) => {
+    const words = `Lowest, ${condition}: ${percent(lowest.soc_frac)} % on ${shortMoment(lowest.at_h)}`;
+    writeWords(svg, { x: 4, y: FIRST_PX + LINE_PX * i, lines: [words], fill: styleOf(i).colour });
   });
   writeWords(svg, {
     x: frame.right - 6,
@@ -64,7 +75,7 @@ export function weekCharge(pack: string, weeks: readonly WeekLine[], drawing: Dr
   });
   const alt = `State of charge of ${pack} through the week. ${weeks.map(wordsOf).join("; ")}.`;
   nameFigure(svg, alt);
-  const position = { ...positionAlong(frame, "week_h", 1, WEEK_h), from_px: TOP_PX };
+  const position = { ...positionAlong(frame, "week_h", 1, WEEK_h), from_px: top_px };
   return {
     svg,
     alt,
@@ -113,6 +124,11 @@ function thinned({ course: { at_h, soc_frac }, lowest }: WeekLine): WeekLine["co
     if (Math.abs((soc_frac[i] ?? 0) - from - share * (to - from)) > STRAIGHT_frac) kept.push(i);
   });
   return { at_h: kept.map((i) => at_h[i] ?? 0), soc_frac: kept.map((i) => soc_frac[i] ?? 0) };
+}
+
+/** The first condition in the highlight and whole, others grey and dashed. */
+function styleOf(index: number): PackStyle {
+  return index === 0 ? packStyle(0, 0) : packStyle(index);
 }
 
 function percent(frac: number): number {

@@ -52,7 +52,7 @@ export default defineSection({
       const last = weeks[weeks.length - 1];
       yield {
         name: `pack${byPack.findIndex(([each]) => each.name === first.name) + 1}`,
-        caption: `How full is ${first.name} through the week? A ring marks the lowest point`,
+        caption: `How full is ${first.name} through the week? A hollow mark is its lowest point`,
         chart: weekCharge(first.name, first === last ? [first] : [first, last], drawing),
       };
     }
