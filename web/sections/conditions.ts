@@ -48,6 +48,10 @@ export default defineSection({
               message`Winter is taken as ${job.allowance.winter_ratio} times today's energy, on every road and with every pack. With a driven winter it follows from temperature and heater.`,
               units,
             ),
+      inShort:
+        winter && old
+          ? `${chosen.name}: winter ${km(winter.range_km)}, at ten years ${km(old.range_km)}`
+          : `winter a factor of ${job.allowance.winter_ratio}`,
       ageing: ageingRows(job, Math.min(packIndex, job.packs.length - 1), chosen.range_km, runs.trace.mean_kmh),
       isNickel: job.module.chemistry === "nickel",
       behind: drives.flatMap((each, i) =>
@@ -92,6 +96,7 @@ export default defineSection({
         ]),
   ],
   sentence: ({ sentence }) => sentence,
+  inShort: ({ inShort }) => inShort,
   attention: ({ behind }) => behind,
   caution:
     "A heater on the traction voltage needs its own fuse, contactor and thermal cut-out; the law in most places wants a demister. One that burns fuel needs its exhaust outside and its fuel line away from hot parts.",
