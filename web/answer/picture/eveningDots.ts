@@ -48,7 +48,7 @@ export const LEAST_px = 2;
 
 /**
  * Usual days as dots in piles, those of winter next to the line; the pitch from the tallest pile, so that every pile has room in
- * `height_px` and no day is moved from its place. With `onlyInside`, from the picture's left edge on.
+ * `height_px` and no day is moved from its place. With `leftEdge_px`, from the picture's left edge on.
  */
 export function pilesOf(
   evenings: readonly Evening[],
@@ -56,22 +56,36 @@ export function pilesOf(
   height_px: number,
   leftEdge_px: number,
 ): Piles {
-  const usual = evenings.filter(({ isLongest }) => !isLongest);
-  for (let pitch_px = LARGEST_px; ; pitch_px -= FINER_px) {
-    const piles = new Map<number, Evening[]>();
-    for (const evening of usual) {
-      const x_px = toPixel(evening.left);
-      if (x_px < leftEdge_px) continue;
-      const column = Math.floor(x_px / pitch_px);
-      piles.set(column, [...(piles.get(column) ?? []), evening]);
-    }
-    const tallest = Math.max(0, ...[...piles.values()].map(({ length }) => length));
-    if (tallest * pitch_px > height_px && pitch_px > LEAST_px) continue;
-    const dots = [...piles].flatMap(([column, pile]) =>
-      [...pile]
-        .sort((a, b) => Number(b.isWinter) - Number(a.isWinter))
-        .map(({ isWinter }, place): Dot => ({ x_px: (column + 0.5) * pitch_px, place, isWinter })),
-    );
-    return { pitch_px, dots, tallest };
+  const days = evenings
+    .filter(({ isLongest }) => !isLongest)
+    .map(({ left, isWinter }) => ({ x_px: toPixel(left), isWinter }))
+    .filter(({ x_px }) => x_px >= leftEdge_px)
+    .sort((a, b) => Number(b.isWinter) - Number(a.isWinter));
+  let pitch_px = LARGEST_px;
+  let tallest = tallestOf(days, pitch_px);
+  while (tallest * pitch_px > height_px && pitch_px > LEAST_px) {
+    pitch_px -= FINER_px;
+    tallest = tallestOf(days, pitch_px);
   }
+  const counts = new Map<number, number>();
+  const dots = days.map(({ x_px, isWinter }): Dot => {
+    const column = Math.floor(x_px / pitch_px);
+    const place = counts.get(column) ?? 0;
+    counts.set(column, place + 1);
+    return { x_px: (column + 0.5) * pitch_px, place, isWinter };
+  });
+  return { pitch_px, dots, tallest };
+}
+
+/** How many days the fullest column has. */
+function tallestOf(days: readonly { readonly x_px: number }[], pitch_px: number): number {
+  const counts = new Map<number, number>();
+  let tallest = 0;
+  for (const { x_px } of days) {
+    const column = Math.floor(x_px / pitch_px);
+    const count = (counts.get(column) ?? 0) + 1;
+    counts.set(column, count);
+    tallest = Math.max(tallest, count);
+  }
+  return tallest;
 }
