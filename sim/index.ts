@@ -39,6 +39,7 @@ export type { GearRow } from "./plan/gears/gearTable.ts";
 export { gearName } from "./plan/gears/oneGear.ts";
 export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
+export { fuelCheck, fuelCheckWords } from "./plan/going/fuelCheck.ts";
 export { paceRows, paceWords } from "./plan/going/paceWords.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";

@@ -1,7 +1,8 @@
 import { html } from "lit-html";
+import { messageIn } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
-import type { SteadyRow } from "../../sim/index.ts";
+import { fuelCheck, fuelCheckWords, type SteadyRow } from "../../sim/index.ts";
 import { roadLoad } from "../charts/roadLoad.ts";
 import { steadySpeed } from "../charts/steadySpeed.ts";
 import { airForm } from "../forms/car/airForm.ts";
@@ -11,6 +12,7 @@ import { roadLoadChoice } from "../forms/car/roadLoadChoice.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
 import { defineSection } from "./parts/section.ts";
 import { familiarRow, familiarSpeed_kmh } from "./parts/steadySpeeds.ts";
+import type { Values } from "./parts/values.ts";
 
 /** What does it cost to hold a steady speed on the level? */
 export default defineSection({
@@ -38,8 +40,9 @@ export default defineSection({
   `,
   fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
   explains: ["rolling_N", "steady_Whpkm"],
-  inputs: ["steady", "runs", "packIndex", "units"],
-  compute: ({ steady, runs, packIndex, units }) => ({
+  inputs: ["job", "steady", "runs", "packIndex", "units"],
+  compute: ({ job, steady, runs, packIndex, units }) => ({
+    byFuel: fuelWords(job, runs.candidates[packIndex].wheelPositive_Whpkm, units),
     pack: runs.candidates[packIndex].name,
     chosen: packIndex,
     units,
@@ -87,10 +90,12 @@ export default defineSection({
       chart: steadySpeed(packs, { ...drawing, chosen }),
     },
   ],
-  sentence: ({ rows, pack, units }) => {
+  sentence: ({ rows, pack, byFuel, units }) => {
     const middle = familiarRow(rows, units);
-    if (!middle) return "The car holds none of these speeds on the level.";
-    return `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} with ${pack}.`;
+    const steady = middle
+      ? `At a steady ${middle.speed} it takes ${middle.use} from the pack and would go ${middle.range} with ${pack}.`
+      : "The car holds none of these speeds on the level.";
+    return [steady, ...byFuel].join(" ");
   },
   summary: ({ rows, pack, units }) => {
     const middle = familiarRow(rows, units);
@@ -101,6 +106,12 @@ export default defineSection({
       .filter(({ isHeld, speed_kmh }) => !isHeld && speed_kmh <= 80)
       .map(({ speed, notHeld }) => `${speed}: ${notHeld}.`),
 });
+
+/** The road's energy at the wheels beside what the client's fuel record says of it; nothing without a record. */
+function fuelWords(job: Values["job"], road_Whpkm: number, units: UnitHabit): string[] {
+  const check = fuelCheck(job, road_Whpkm);
+  return check ? [messageIn(fuelCheckWords(check), units)] : [];
+}
 
 const limitWords: Readonly<Record<SteadyRow["limit"], string>> = {
   none: "nothing in particular",

@@ -51,4 +51,4 @@ export function fuelPerHour_l({ heat }: Pick<Weather, "heat">): number {
 }
 
 /** Lower heating value of a litre: petrol 32 MJ, diesel 36 MJ. From memory. */
-const PER_LITRE_kWh = { petrol: 8.9, diesel: 10 } as const;
+export const PER_LITRE_kWh = { petrol: 8.9, diesel: 10 } as const;
