@@ -7,6 +7,7 @@ import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { chargePlan } from "../../plan/charging/chargePlan.ts";
 import { driveInConditions } from "../../plan/conditions/driveConditions.ts";
 import { driveCandidate } from "../../plan/drive/driveCandidate.ts";
+import { fuelCheck, fuelCheckWords } from "../../plan/going/fuelCheck.ts";
 import { type CostPlan, costPlan, type PackCosts } from "../../plan/money/costPlan.ts";
 import { BESIDES, costNotes, costSentences } from "../../plan/money/costWords.ts";
 import { quoteTable } from "../../plan/money/quoteTable.ts";
@@ -60,7 +61,12 @@ export const costs: Command = {
       writeText(out, quoteCsv(plan), ifThere);
       warn(`written: ${out}`);
     }
-    print(hasOption(args, "json") ? jsonText(costsJson(job, trace.id, plan)) : asText(job, trace.title, plan));
+    const byFuel = fuelCheck(job, candidates[0].wheelPositive_Whpkm);
+    if (hasOption(args, "json")) print(jsonText({ ...costsJson(job, trace.id, plan), fuelCheck: byFuel ?? null }));
+    else {
+      const check = byFuel ? ["", wrapText(messageIn(fuelCheckWords(byFuel), job.units))] : [];
+      print([asText(job, trace.title, plan), ...check].join("\n"));
+    }
   },
 };
 

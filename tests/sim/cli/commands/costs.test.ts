@@ -33,6 +33,14 @@ it("has the keys that a program reads, every amount as value, low and high", asy
   expect(pack.yearly[0]).toMatchObject({ payback_years: { value: expect.any(Number), high: null } });
 });
 
+it("holds the fuel record against the road, as a cross-check", async () => {
+  const { out } = await runCommand("costs", job);
+  expect(oneLine(out)).toMatch(/By the fuel record, a cross-check and no more: \d.* of petrol is /);
+  const { fuelCheck } = await json(job);
+  expect(fuelCheck).toMatchObject({ fuel: "petrol", road_Whpkm: expect.any(Number) });
+  expect(fuelCheck.wheelHigh_Whpkm).toBeGreaterThan(fuelCheck.wheelLow_Whpkm);
+});
+
 it("prices the module count of the pack, by hand", async () => {
   // Seven lines: parts 5400 to 6470, 95 to 134 h at 48; 15 modules at 92 to 115; 12 % on the dear sum.
   const [{ quote, price }] = (await json(job, "--pack", "13 kWh")).packs;
