@@ -7,3 +7,6 @@ export const REFERENCE_AIR_Pa = 1e5;
 
 /** Share by which rolling resistance falls for each kelvin above 20 degC. [GTR15, Annex 4, K0], from memory: 8.6e-3. */
 export const TYRE_TEMPERATURE_coeff = 8.6e-3;
+
+/** Lower heating value of a litre: petrol 32 MJ, diesel 36 MJ. From memory. */
+export const FUEL_PER_LITRE_kWh = { petrol: 8.9, diesel: 10 } as const;

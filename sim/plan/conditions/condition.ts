@@ -1,5 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Weather } from "../../../shared/job/schema/conditions.ts";
+import { FUEL_PER_LITRE_kWh } from "../../constants.ts";
 import type { DrivenIn } from "../../step/prepare.ts";
 
 /** What of a job says in which conditions its packs are driven. */
@@ -47,8 +48,5 @@ export function decidingCondition(job: WithConditions): Condition | undefined {
 /** Fuel that a heater burns while driving, in litres an hour; none for an electric one. */
 export function fuelPerHour_l({ heat }: Pick<Weather, "heat">): number {
   if (heat.kind !== "fuel") return 0;
-  return heat.power_kW / (PER_LITRE_kWh[heat.fuel] * heat.efficiency_frac);
+  return heat.power_kW / (FUEL_PER_LITRE_kWh[heat.fuel] * heat.efficiency_frac);
 }
-
-/** Lower heating value of a litre: petrol 32 MJ, diesel 36 MJ. From memory. */
-export const PER_LITRE_kWh = { petrol: 8.9, diesel: 10 } as const;

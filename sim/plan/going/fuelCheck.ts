@@ -1,7 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { WH_PER_KWH } from "../../../shared/units.ts";
-import { PER_LITRE_kWh } from "../conditions/condition.ts";
+import { FUEL_PER_LITRE_kWh } from "../../constants.ts";
 
 /**
  * Share of the heat in its fuel that an old engine brings to the wheels over mixed driving, from short cold trips to steady roads.
@@ -37,7 +37,7 @@ export function fuelCheck(
   if (running === undefined || !(road_Whpkm > 0)) return undefined;
   const { fuel, use_l100km } = running;
   const open_frac = origins["costs.running.use_l100km"]?.plusMinus_frac ?? 0;
-  const tank_Whpkm = (use_l100km / 100) * PER_LITRE_kWh[fuel] * WH_PER_KWH;
+  const tank_Whpkm = (use_l100km / 100) * FUEL_PER_LITRE_kWh[fuel] * WH_PER_KWH;
   const { low, high } = TO_WHEELS_frac[fuel];
   const wheelLow_Whpkm = tank_Whpkm * Math.max(0, 1 - open_frac) * low;
   const wheelHigh_Whpkm = tank_Whpkm * (1 + open_frac) * high;
