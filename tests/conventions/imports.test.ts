@@ -64,7 +64,10 @@ const arrows: Readonly<Record<string, Arrow>> = {
     rooms: ["shared", "sim/constants.ts", ...physics, "sim/step", "sim/plan/driveReport.ts"],
     packages: [],
   },
-  "sim/plan/conditions": { rooms: ["shared", ...physics, "sim/step", "sim/plan/going"], packages: [] },
+  "sim/plan/conditions": {
+    rooms: ["shared", "sim/constants.ts", ...physics, "sim/step", "sim/plan/going"],
+    packages: [],
+  },
   "sim/battery/ageing": { rooms: [], packages: [] },
   "sim/plan/years": { rooms: ["shared", ...physics, "sim/plan/year"], packages: [] },
   "sim/plan/year": {
