@@ -10,6 +10,8 @@ import { asked_m, driveTrip, type Mark, type WeekRoad, weekRoad } from "./driveT
 import { park } from "./park.ts";
 import type { DrivenTrip, FailingDay, PackWeek, Parking, WeekReport } from "./weekReport.ts";
 
+/** Who is empty within so many metres of the end has arrived. */
+const LEAST_m = 1;
 /** What is lost of a road to falling behind by less than this share of it nobody notices. */
 const NOTICED_frac = 0.01;
 
@@ -114,7 +116,7 @@ function drive(
       ...{ day, trip, weekday, leaves_h, arrives_h: ends_h },
       asked_km: wanted_m / M_PER_KM,
       driven_km: totals.distance_m / M_PER_KM,
-      short_km: totals.reachedFloor ? left_m / M_PER_KM : 0,
+      short_km: totals.reachedFloor && left_m >= LEAST_m ? left_m / M_PER_KM : 0,
       missed_km: isMissed ? left_m / M_PER_KM : 0,
       late_h: ends_h - arrives_h,
       leaves_frac,

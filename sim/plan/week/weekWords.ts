@@ -53,10 +53,10 @@ export function weekSentences(week: PackWeek): Message[] {
           message`It leaves on ${dayAndTime(first.leaves_h)} with ${q("fraction", ceiling_frac, 2)} and a week later with ${q("fraction", ends_frac, 2)}: such weeks do not follow one another.`,
         ]
       : [];
-  return [head, ...failingWords(week), ...falls];
+  return [head, ...failingWords(week), ...waitedWords(week), ...falls];
 }
 
-/** What is to be known beside the result: trips that take longer than the clock gives them, cars that fall behind, places where it does not charge, waiting for other cells. */
+/** What is to be known beside the result: trips that take longer than the clock gives them, cars that fall behind, places where it does not charge. */
 export function weekNotes({ packs, isWinterAFactor }: WeekReport): Message[] {
   const late = packs[0].trips.filter(({ late_h }) => late_h > LATE_h).map(lateWords);
   const stops = packs.flatMap(({ name, parkings }) =>
@@ -68,7 +68,7 @@ export function weekNotes({ packs, isWinterAFactor }: WeekReport): Message[] {
     ? [message`Winter is a factor in this job: the week is driven in the job’s own weather alone.`]
     : [];
   const seen = new Set<string>();
-  return [...late, ...packs.flatMap(behindWords), ...stops, ...packs.flatMap(waitedWords), ...factor].filter((note) => {
+  return [...late, ...packs.flatMap(behindWords), ...stops, ...factor].filter((note) => {
     const key = JSON.stringify(note);
     return !seen.has(key) && seen.add(key);
   });
@@ -88,10 +88,13 @@ function behindWords({ name, condition, trips }: PackWeek): Message[] {
   ];
 }
 
-function waitedWords({ name, condition, parkings }: PackWeek): Message[] {
+/** The longest wait of the week for cells that take no current. */
+function waitedWords({ parkings }: PackWeek): Message[] {
   const longest = parkings.reduce((most, each) => (each.waited_h > most.waited_h ? each : most));
-  if (longest.waited_h < WAITED_h || longest.supply === undefined) return [];
+  const { supply, waited_h, from_h, isCold } = longest;
+  if (waited_h < WAITED_h || supply === undefined) return [];
+  const advice = isCold ? "warm the pack first, or keep it where it stays warm" : "let it cool first";
   return [
-    message`${name}, ${condition}: at ${longest.supply} from ${dayAndTime(longest.from_h)} on the charge waits ${q("hours", longest.waited_h, 2)} for cells that are too ${longest.isCold ? "cold" : "warm"}.`,
+    message`At ${supply} from ${dayAndTime(from_h)} on the charge waits ${q("hours", waited_h, 2)} for cells that are too ${isCold ? "cold" : "warm"}: ${advice}.`,
   ];
 }

@@ -42,18 +42,6 @@ describe("what is to be known beside a week", () => {
     expect(reportOf([home], changes).packs[0].wall_kWh).toBe(0);
   });
 
-  it("is how long a charge waits for cold cells, the longest time of the week", () => {
-    const cold = {
-      coldCharge: { none_degC: 0, full_degC: 10 },
-      heat: { capacity_kJpK: 100, cooling_WpK: 10, derateFrom_degC: 45, derateTo_degC: 60 },
-    };
-    const notes = notesOf([home], { module: cold, environment: { temperature_degC: -10, pack_degC: -10 } });
-    // From Wednesday 18:00 to Monday 17:00 are 119 h, said to two figures.
-    expect(notes[0]).toMatch(
-      /^only, new: at Home from Wednesday 18:00 on the charge waits 120 h for cells that are too cold\.$/,
-    );
-  });
-
   it("is by how much a car falls behind its road, its pack not empty", () => {
     const weak: Changes = { motor: { envelope: { kind: "peak", torque_Nm: 10_000, power_kW: 2 } } };
     // 2 kW against 137 N are 14.6 m/s in place of 20.
@@ -63,6 +51,19 @@ describe("what is to be known beside a week", () => {
 });
 
 describe("the sentences on a week", () => {
+  it("say how long a charge waits for cold cells, the longest time of the week", () => {
+    const cold = {
+      coldCharge: { none_degC: 0, full_degC: 10 },
+      heat: { capacity_kJpK: 100, cooling_WpK: 10, derateFrom_degC: 45, derateTo_degC: 60 },
+    };
+    const environment = { temperature_degC: -10, pack_degC: -10 };
+    const [week] = reportOf([home], { module: cold, environment }).packs;
+    // From Wednesday 18:00 to Monday 17:00 are 119 h, in two figures.
+    expect(messageIn(weekSentences(week)[1], "metric")).toBe(
+      "At Home from Wednesday 18:00 on the charge waits 120 h for cells that are too cold: warm the pack first, or keep it where it stays warm.",
+    );
+  });
+
   it("put days that are as much short together, and say another one apart", () => {
     const far = (distance_km: number) => ({ ...home, arrives: "22:00", distance_km });
     const days = [
