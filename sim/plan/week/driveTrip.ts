@@ -129,9 +129,11 @@ function cutAfter(trace: Trace, distance_m: number): Trace {
   const times_s = [...time_s.subarray(0, last + 1), time_s[last] + share * dt_s];
   const speeds_mps = [...speed_mps.subarray(0, last + 1), speedAt_mps(share)];
   const rows = share * dt_s > SHORT_s ? times_s.length : times_s.length - 1;
-  return fromRestToRest({
+  const cut = fromRestToRest({
     ...trace,
     time_s: Float64Array.from(times_s.slice(0, rows)),
     speed_mps: Float64Array.from(speeds_mps.slice(0, rows)),
   });
+  // The road goes on where the car slows, hills and all; a piece put before it would move them along.
+  return trace.profile !== undefined && speed_mps[0] === 0 ? { ...cut, profile: trace.profile } : cut;
 }

@@ -93,7 +93,7 @@ function waitedWords({ parkings }: PackWeek): Message[] {
   const longest = parkings.reduce((most, each) => (each.waited_h > most.waited_h ? each : most));
   const { supply, waited_h, from_h, isCold } = longest;
   if (waited_h < WAITED_h || supply === undefined) return [];
-  const advice = isCold ? "warm the pack first, or keep it where it stays warm" : "let it cool first";
+  const advice = isCold ? "warm the pack first, or keep it where it stays warm" : "let the pack cool first";
   return [
     message`At ${supply} from ${dayAndTime(from_h)} on the charge waits ${q("hours", waited_h, 2)} for cells that are too ${isCold ? "cold" : "warm"}: ${advice}.`,
   ];

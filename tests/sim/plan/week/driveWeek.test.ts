@@ -183,6 +183,76 @@ describe("a week", () => {
     expect(hills({ leaves: "8:00", arrives: "9:00", distance_km: 40.8 }).drawn_kWh).toBeCloseTo(whole.drawn_kWh, 3);
   });
 
+  it("turns within a road that rises where its kilometres do, and goes round and round one that ends as high as it begins", () => {
+    const over = (rise_m: number, trip: object, halfway_m = rise_m / 2) => {
+      const profile = {
+        distance_m: Float64Array.of(0, 10_200, 20_400),
+        elevation_m: Float64Array.of(0, halfway_m, rise_m),
+      };
+      const road = { ...fromRestToRest(steadyTrace(20, 1000, 1)), profile };
+      const trips = [{ leaves: "8:00", arrives: "12:00", road: "steady", ...trip }];
+      const job = weekJob([{ from: "monday", to: "monday", trips }], { controller: { regen: { isOn: true } } });
+      return driveWeek(job, 0, weekRoads(new Map([["steady", road]])))?.drawn_kWh ?? Number.NaN;
+    };
+    const rolling_kWh = (km: number) => (DRAG_N * km * 1000) / J_PER_KWH;
+    const climb_kWh = (height_m: number) => (1400 * 9.81 * height_m) / J_PER_KWH;
+    // Five kilometres up and down again; a road and a half is up and half down. What comes down gives all back in this car.
+    expect(over(400, { way: "thereAndBack", distance_km: 10 })).toBeCloseTo(rolling_kWh(10), 2);
+    expect(over(400, { distance_km: 30.6 })).toBeCloseTo(rolling_kWh(30.6) + climb_kWh(200), 2);
+    // From the top with a full pack: it takes nothing, and the brakes have it all.
+    expect(over(400, { way: "back" })).toBeCloseTo(0, 6);
+    // Back for ten kilometres is the way home from there, here level, and not down from the top.
+    expect(over(400, { way: "back", distance_km: 10.2 }, 0)).toBeCloseTo(rolling_kWh(10.2), 3);
+    expect(over(400, { way: "once", distance_km: 10.2 }, 0)).toBeCloseTo(rolling_kWh(10.2), 3);
+    // 3 m in 20 km are level: twice round climbs them twice. 10 m are not: up and down again.
+    expect(over(3, { distance_km: 40.8 })).toBeCloseTo(rolling_kWh(40.8) + climb_kWh(6), 3);
+    expect(over(10, { distance_km: 40.8 })).toBeCloseTo(rolling_kWh(40.8), 3);
+  });
+
+  it("has a wind against it on the way out and with it on the way back, where its condition turns the wind", () => {
+    const weather = {
+      temperature_degC: 20,
+      heat: { kind: "none" },
+      isDark: false,
+      ...{ drag_ratio: 1, rolling_ratio: 1, usable_frac: 1, resistance_ratio: 1, wind_kmh: 36 },
+    } as const;
+    const drag: Changes = { vehicle: { roadLoad: { kind: "physical", drag_coeff: 0.5, frontalArea_m2: 2 } } };
+    const drawn = (way: string) => {
+      const trips = [{ leaves: "8:00", arrives: "12:00", road: "steady", way }];
+      const job = weekJob([{ from: "monday", to: "monday", trips }], drag);
+      return driveWeek(job, 0, weekRoads(steadyRoad()), { name: "wind", weather })?.drawn_kWh ?? Number.NaN;
+    };
+    // Air at 30 and at 10 m/s on half a square metre: nine times the force.
+    const rolling_kWh = (DRAG_N * ROAD_m) / J_PER_KWH;
+    expect((drawn("once") - rolling_kWh) / (drawn("back") - rolling_kWh)).toBeCloseTo(9, 1);
+    expect(drawn("thereAndBack")).toBeCloseTo(drawn("once") + drawn("back"), 6);
+  });
+
+  it("leaves with a warm cabin where it stood at a socket that warms it, and warms it on the road where not", () => {
+    const weather = {
+      temperature_degC: 0,
+      heat: { kind: "thermostat", power_kW: 2, cabin_degC: 20, capacity_kJpK: 50, loss_WpK: 10, isPreheated: true },
+      isDark: false,
+      ...{ drag_ratio: 1, rolling_ratio: 1, usable_frac: 1, resistance_ratio: 1, wind_kmh: 0 },
+    } as const;
+    const drawn = (parkedAt?: string, isPreheated = true) => {
+      const trips = [
+        { leaves: "8:00", arrives: "9:00", road: "steady", ...(parkedAt && { parkedAt }) },
+        { leaves: "17:00", arrives: "18:00", road: "steady" },
+      ];
+      const week = driveWeek(weekJob([{ from: "monday", to: "monday", trips }]), 0, weekRoads(steadyRoad()), {
+        name: "cold",
+        weather: { ...weather, heat: { ...weather.heat, isPreheated } },
+      });
+      return week?.trips[1].drawn_kWh ?? Number.NaN;
+    };
+    // 2 kW into 50 kJ/K that lose 10 W/K: 20 K after 5000 s ln(200/180), less what holding them takes as long: 0.263 kWh. After eight
+    // hours at 5000 s the cabin is cold but for 0.3 %.
+    const warming_kWh = ((2000 - 10 * 20) * 5000 * Math.log(200 / 180)) / J_PER_KWH;
+    expect(drawn() - drawn("Post")).toBeCloseTo(warming_kWh, 2);
+    expect(drawn("Post", false)).toBeCloseTo(drawn(), 9);
+  });
+
   it("waits for cells that are too cold to charge, and says for how long; warm ones do not wait", () => {
     const cold = {
       coldCharge: { none_degC: 0, full_degC: 10 },
@@ -197,6 +267,34 @@ describe("a week", () => {
     expect(garage.waited_h).toBeLessThan(1.2 * ((10_000 * Math.log(15 / 5)) / 3600) + 0.25);
     expect(garage.stored_kWh).toBeGreaterThan(0);
     expect(at(-10)).toMatchObject({ stored_kWh: 0, wall_kWh: 0 });
+  });
+
+  it("cools until the lead goes in, charges between the times given alone, and cools again until it leaves", () => {
+    const heat = { capacity_kJpK: 100, cooling_WpK: 10, derateFrom_degC: 45, derateTo_degC: 60 };
+    const trip = { leaves: "8:00", arrives: "9:00", road: "steady", parkedAt: "Post" };
+    const at = (plugged?: object, none_degC = -5) => {
+      const days = [{ from: "monday", to: "monday", trips: [{ ...trip, ...(plugged && { plugged }) }] }];
+      return weekOf(days, {
+        ...flatPack(4),
+        module: { ...flatPack(4).module, heat, coldCharge: { none_degC, full_degC: none_degC + 1 } },
+        environment: { temperature_degC: 0, pack_degC: 20 },
+      });
+    };
+    const late = at({ from: "23:30", to: "23:45" });
+    // From 20 degC on, 1000 s of driving and the day in air of 0 degC, at a time constant of 10 000 s.
+    const begins = late.course.at_h.findIndex(
+      (hour, i) => i > 0 && late.course.soc_frac[i] > late.course.soc_frac[i - 1] && hour > 9,
+    );
+    expect(late.course.at_h[begins - 1]).toBeCloseTo(23.5, 6);
+    expect(late.course.at_h[begins]).toBeCloseTo(23.69, 1);
+    expect(late.parkings[0].wall_kWh).toBeLessThanOrEqual((230 * 16 * 0.25) / 1000);
+    for (const { parkings } of [at(), late]) {
+      const away_s = 7 * 24 * 3600;
+      expect(parkings[0].pack_degC).toBeCloseTo(20 * Math.exp(-away_s / 10_000), 3);
+    }
+    // Warm from home it is charged at once; in the night the same cells have long been below 10 degC.
+    expect(at({ from: "9:00", to: "9:30" }, 10).ends_frac).toBe(1);
+    expect(at({ from: "23:30", to: "23:45" }, 10).wall_kWh).toBe(0);
   });
 
   it("is driven in the job's winters too, or at ten years where winter is a factor", () => {

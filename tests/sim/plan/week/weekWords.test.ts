@@ -64,6 +64,17 @@ describe("the sentences on a week", () => {
     );
   });
 
+  it("tell cells that are too warm from cold ones", () => {
+    // A place at 60 degC, where a slow charge goes on until the cells are at 45.
+    const warm = { heat: { capacity_kJpK: 100, cooling_WpK: 10, derateFrom_degC: 35, derateTo_degC: 45 } };
+    const away = { leaves: "8:00", arrives: "9:00", road: "steady" };
+    const environment = { temperature_degC: 20, pack_degC: 60 };
+    const [week] = reportOf([away, home], { module: warm, environment, charger: { power_kW: 0.1 } }).packs;
+    expect(messageIn(weekSentences(week)[1], "metric")).toMatch(
+      /^At Home from Wednesday 18:00 on the charge waits \d+ h for cells that are too warm: let the pack cool first\.$/,
+    );
+  });
+
   it("put days that are as much short together, and say another one apart", () => {
     const far = (distance_km: number) => ({ ...home, arrives: "22:00", distance_km });
     const days = [
