@@ -10,7 +10,7 @@ import { shiftingChoice } from "../forms/motor/shiftingChoice.ts";
 import { findingsOf } from "./parts/findingsOf.ts";
 import { gearTables } from "./parts/gearTable.ts";
 import { defineSection } from "./parts/section.ts";
-import { stateTable } from "./parts/stateTable.ts";
+import { hoodTable, stateTable } from "./parts/stateTable.ts";
 import { steadySpeeds_kmh } from "./parts/steadySpeeds.ts";
 
 /** How fast does the motor turn in each gear? */
@@ -61,12 +61,16 @@ export default defineSection({
     const fastest = rows.filter(({ isUsed }) => isUsed).toSorted((a, b) => b.top_kmh - a.top_kmh)[0];
     return {
       gearTables: gearTables(gearbox, job.requirement.startHill_ratio !== undefined, units),
-      states: gearbox.driveStates.length > 0 ? [stateTable(gearbox, units)] : [],
+      states: [
+        ...(gearbox.driveStates.length > 0 ? [stateTable(gearbox, units)] : []),
+        ...(gearbox.hoodStates.length > 0 ? [hoodTable(gearbox, units)] : []),
+      ],
       others: gearbox.gearAdvice.others.map(({ gear, why }) => [gear, `${messageIn(why, units)}.`]),
       advice: [
         gearbox.gearAdvice.head,
         ...(gearbox.changing?.words ? [gearbox.changing.words] : []),
         ...(gearbox.hubWords ? [gearbox.hubWords] : []),
+        ...(gearbox.hoodWords ? [gearbox.hoodWords] : []),
       ]
         .map((each) => messageIn(each, units))
         .join(" "),

@@ -8,6 +8,7 @@ import { steadySpeed } from "../charts/steadySpeed.ts";
 import { airForm } from "../forms/car/airForm.ts";
 import { bodyPicker, tyrePicker } from "../forms/car/bodyPicker.ts";
 import { coastDownForm } from "../forms/car/coastDownForm.ts";
+import { hoodForm } from "../forms/car/hoodForm.ts";
 import { roadLoadChoice } from "../forms/car/roadLoadChoice.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
 import { defineSection } from "./parts/section.ts";
@@ -23,6 +24,7 @@ export default defineSection({
     ${form.fields(packChoice(form, "view-pack-load"))}
     ${roadLoadChoice(form)} ${bodyPicker(form)}
     ${form.fields("vehicle.tyres.loadedRadius_mm", "vehicle.tyres.rolling_coeff")} ${tyrePicker(form)}
+    ${form.fold("An open car: its hood up and down", hoodForm(form), "vehicle.hood")}
     ${form.fold("Measure it: a coast-down by stopwatch", coastDownForm(form))}
     ${form.fold(
       "More about the tyres",
@@ -38,7 +40,7 @@ export default defineSection({
     )}
     ${form.fold("The air, the weather and the surface", airForm(form), "environment")}
   `,
-  fields: ["vehicle.roadLoad", "vehicle.tyres", "environment"],
+  fields: ["vehicle.roadLoad", "vehicle.hood", "vehicle.tyres", "environment"],
   explains: ["rolling_N", "steady_Whpkm"],
   inputs: ["job", "steady", "runs", "packIndex", "units"],
   compute: ({ job, steady, runs, packIndex, units }) => ({

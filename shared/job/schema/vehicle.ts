@@ -87,6 +87,8 @@ export const Vehicle = z.strictObject({
   roadLoad: z.discriminatedUnion("kind", [PhysicalRoadLoad, DragAreaRoadLoad, CoastDownRoadLoad]),
   inertia: Inertia.default({ kind: "parts" }),
   balance: Balance.optional(),
+  /** Of an open car: the state that its road load holds for, and how much more drag area it has with the hood down. */
+  hood: z.strictObject({ isDown: z.boolean(), downDrag_ratio: between(0.7, 2) }).optional(),
   roof: z.strictObject({ mass_kg: between(0, 1000), dragArea_m2: between(0, 5) }).optional(),
   trailer: z
     .strictObject({ mass_kg: between(0, 20_000), dragArea_m2: between(0, 10), rolling_coeff: between(0, 0.2) })

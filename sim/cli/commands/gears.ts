@@ -2,7 +2,9 @@ import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { changing, changingWords } from "../../plan/gears/changing.ts";
+import { fourWheelDrive, hubWords } from "../../plan/gears/fourWheelDrive.ts";
 import { demandOf, type GearRow, gearTable } from "../../plan/gears/gearTable.ts";
+import { hoodStates, hoodWords } from "../../plan/gears/hoodStates.ts";
 import { gearName } from "../../plan/gears/oneGear.ts";
 import { recommendGear } from "../../plan/gears/recommendGear.ts";
 import { type Pace, paceOf } from "../../plan/going/pace.ts";
@@ -51,7 +53,10 @@ export const gears: Command = {
     const { recommended, reasons } = recommendGear(rows, demand);
     const changed = changing(job, packIndex, trace);
     const comparison = changed && changingWords(changed, recommended);
-    const sentences = [...reasons, ...(comparison ? [comparison] : [])].map((reason) => messageIn(reason, "metric"));
+    const driveStates = fourWheelDrive(job, packIndex, trace);
+    const hoods = hoodStates(job, packIndex, trace);
+    const also = [comparison, hubWords(driveStates), hoodWords(hoods)].flatMap((each) => (each ? [each] : []));
+    const sentences = [...reasons, ...also].map((reason) => messageIn(reason, "metric"));
     const pace = paceOf(job, packIndex);
     const pack = job.packs[packIndex].name;
     if (hasOption(args, "json")) {
@@ -66,6 +71,8 @@ export const gears: Command = {
           recommended: recommended ? { gear: recommended.gear, range: recommended.range ?? null } : null,
           reasons: sentences,
           pace: paceJson(pace),
+          driveStates: driveStates.map((state) => ({ ...state, battery_Whpkm: state.battery_Whpkm ?? null })),
+          hoodStates: hoods.map((state) => ({ ...state, battery_Whpkm: state.battery_Whpkm ?? null })),
         }),
       );
       return;

@@ -4,6 +4,7 @@ import type { Trace } from "../../trace/trace.ts";
 import { type Changing, changing, changingWords } from "../gears/changing.ts";
 import { type DriveState, fourWheelDrive, hubWords } from "../gears/fourWheelDrive.ts";
 import { demandOf, type GearDemand, type GearRow, gearTable } from "../gears/gearTable.ts";
+import { type HoodState, hoodStates, hoodWords } from "../gears/hoodStates.ts";
 import { type GearAdvice, recommendGear } from "../gears/recommendGear.ts";
 import { type Pace, paceOf } from "../going/pace.ts";
 import { type HeatStudy, heatStudy } from "../heat/heatStudy.ts";
@@ -30,6 +31,9 @@ export interface GearboxStudy {
   /** How levers and hubs may stand; empty without a part-time transfer box. */
   readonly driveStates: readonly DriveState[];
   readonly hubWords?: Message;
+  /** Hood up and down; empty where no hood is known. */
+  readonly hoodStates: readonly HoodState[];
+  readonly hoodWords?: Message;
   /** Standing starts and top speed, beside the old engine's. */
   readonly pace: Pace;
   readonly caps: readonly TorqueRow[];
@@ -57,6 +61,8 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
   const changedWords = changed && changingWords(changed, gearAdvice.recommended);
   const driveStates = fourWheelDrive(job, packIndex, trace);
   const hubs = hubWords(driveStates);
+  const hoods = hoodStates(job, packIndex, trace);
+  const hood = hoodWords(hoods);
   const recommendedCap = recommendLimit(job);
   const caps = torqueSweep(job, packIndex, trace, usualCaps_Nm(job), demand.hill_ratio);
   const verdict = asked && judgeHill(job, packIndex, asked);
@@ -71,6 +77,8 @@ export function gearboxStudy(job: Job, packIndex: number, trace: Trace): Gearbox
     ...(changed && { changing: { ...changed, ...(changedWords && { words: changedWords }) } }),
     driveStates,
     ...(hubs && { hubWords: hubs }),
+    hoodStates: hoods,
+    ...(hood && { hoodWords: hood }),
     pace: paceOf(job, packIndex),
     caps,
     ...(recommendedCap && { recommendedCap }),

@@ -61,5 +61,5 @@ export function hubWords(rows: readonly DriveState[]): Message | undefined {
   const drag = rows.find(({ name }) => name === "hubs locked")?.shaftDrag_Nm ?? 0;
   if (drag === 0)
     return message`What the turning front shafts drag is not known, so free hubs save nothing here: turn a wheel with a spring balance. Two to five per cent is usual (common practice, no source).`;
-  return message`With the hubs free the car takes ${q("fraction", 1 - free / locked, 2)} less on this road than with them locked; then only the rear axle brakes by the motor. With both axles locked together never on a dry road: the driveline winds up.`;
+  return message`With the hubs free the car takes ${q("energyUse", locked - free, 2)} (${q("fraction", 1 - free / locked, 2)}) less on this road than with them locked; then only the rear axle brakes by the motor. With both axles locked together never on a dry road: the driveline winds up.`;
 }

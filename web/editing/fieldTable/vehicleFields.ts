@@ -1,5 +1,5 @@
 import type { Field } from "./fieldList.ts";
-import { chosen, optional, quantity, usual } from "./quantityFieldOf.ts";
+import { chosen, likely, optional, quantity, usual } from "./quantityFieldOf.ts";
 
 // Every usual value here is common practice in the trade, with no published source; the page says so beside each.
 /** Fields of the car, its old engine, its weather and its charger that a first answer does without. */
@@ -16,6 +16,16 @@ export const vehicleFields: Readonly<Record<string, Field>> = {
   "vehicle.balance.frontShare_frac": quantity("fraction", "Weight on the front axle", {
     help: "As driven, on level ground: from the corner weights.",
     ...usual(0.52, "0.50 to 0.55 with the engine in front"),
+  }),
+  "vehicle.hood.isDown": {
+    type: "yesNo",
+    label: "The drag above is that with the hood down",
+    help: "What the other state takes on this road is under Gears.",
+  },
+  "vehicle.hood.downDrag_ratio": quantity("coefficient", "Drag with the hood down", {
+    help: "Times that with the hood up.",
+    ...usual(1.2, "1.1 to 1.4 for open two-seaters; screen and side windows matter most"),
+    ...likely(0.95, 1.6, "an open car"),
   }),
   "vehicle.roof.mass_kg": quantity("mass", "Weight on the roof"),
   "vehicle.roof.dragArea_m2": quantity("area", "Drag area of what is on the roof", {

@@ -21,3 +21,16 @@ export function stateTable({ driveStates, pack }: GearboxStudy, units: UnitHabit
     note: "Low range is in the table by gear and, for the shafts, under Torque limit.",
   };
 }
+
+/** An open car with its hood up and down. */
+export function hoodTable({ hoodStates, pack }: GearboxStudy, units: UnitHabit): Table {
+  return {
+    caption: `Hood up and down on this road, with ${pack}`,
+    columns: [{ title: "The hood" }, { title: "From the pack" }],
+    rows: hoodStates.map(({ name, isAsSet, battery_Whpkm }) => [
+      isAsSet ? `${name}, as set` : name,
+      battery_Whpkm === undefined ? "does not move" : writeQuantity("energyUse", battery_Whpkm, units),
+    ]),
+    note: "How much more drag the hood makes down is typed under Drag.",
+  };
+}

@@ -37,7 +37,7 @@ describe("a part-time four-wheel drive", () => {
       return found && messageIn(found, "metric");
     };
     // 0.02 of 1400 kg is 274.7 N, to which 30 N come.
-    expect(words({})).toMatch(/^With the hubs free the car takes 9\.8 % less on this road/);
+    expect(words({})).toMatch(/^With the hubs free the car takes 8\.3 Wh\/km \(9\.8 %\) less on this road/);
     expect(words({ frontShaftDrag_Nm: 0 })).toMatch(/^What the turning front shafts drag is not known/);
     expect(words({ hubs: "none" })).toBeUndefined();
   });
