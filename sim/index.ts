@@ -102,6 +102,7 @@ export async function openRoutes() {
   const pieces = await Promise.all([
     import("./route/readLog.ts"),
     import("./route/clean/cleanLog.ts"),
+    import("./route/clean/repairEffects.ts"),
     import("./route/joinLogs.ts"),
     import("./route/trips/splitTrips.ts"),
     import("./route/trips/summariseDays.ts"),
@@ -116,10 +117,26 @@ export async function openRoutes() {
     import("./route/roads/standardCycleLike.ts"),
     import("./route/log/steps.ts"),
   ]);
-  const [read, clean, join, split, days, places, open, trace, shape, readTyped, typed, repeat, hills, like, steps] =
-    pieces;
+  const [
+    read,
+    clean,
+    effects,
+    join,
+    split,
+    days,
+    places,
+    open,
+    trace,
+    shape,
+    readTyped,
+    typed,
+    repeat,
+    hills,
+    like,
+    steps,
+  ] = pieces;
   return {
-    ...{ ...read, ...clean, ...join, ...split, ...days, ...places, ...open, ...trace, ...shape },
+    ...{ ...read, ...clean, ...effects, ...join, ...split, ...days, ...places, ...open, ...trace, ...shape },
     ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },
     ...{ standardCycles, cycleTrace, characteristics },
   };

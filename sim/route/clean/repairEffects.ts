@@ -54,7 +54,6 @@ function* repairEffectsInSteps(
   const load = options.roadLoad ?? usualRoadLoad;
   const kinds = cleaned.repairs.map(({ kind }) => kind).filter((kind) => !neverOff.has(kind));
   const off = options.off ?? [];
-  const withAll = totalsOf(cleaned, load, off);
   const effects = new Map<RepairKind, RepairEffect>();
   for (let i = 0; i < kinds.length; i++) {
     try {
@@ -62,7 +61,7 @@ function* repairEffectsInSteps(
       const steps = cleanLogInSteps(log, { ...options, off: without });
       let next = steps.next();
       for (; !next.done; next = steps.next()) yield (i + next.value) / kinds.length;
-      effects.set(kinds[i], lessThan(withAll, totalsOf(next.value, load, without)));
+      effects.set(kinds[i], repairEffect({ log: cleaned, off }, { log: next.value, off: without }, load));
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
     }
@@ -82,10 +81,23 @@ export function effectWords({ distance_m, energy_frac, climb_m }: RepairEffect, 
       : [`energy at the wheel ${signed(energy_frac, `${Math.abs(100 * energy_frac).toFixed(0)} %`)}`]),
     ...(Math.abs(climb_m) < LEAST_CLIMB_m ? [] : [`climb ${signed(climb_m, `${Math.abs(climb_m).toFixed(0)} m`)}`]),
   ];
-  return moved.length === 0 ? "hardly moved distance, energy or climb" : moved.join(", ");
+  return moved.length === 0 ? "hardly any distance, energy or climb" : moved.join(", ");
 }
 
-/** The drawn drives tell energies apart best; where one of the two has none with its heights in, the roads that were taken do. */
+/** A cleaned log, and the repairs that were left out of it. */
+interface CleanedWithout {
+  readonly log: CleanedLog;
+  readonly off: readonly RepairKind[];
+}
+
+/**
+ * A log cleaned with a repair, less the same log cleaned without it. The drawn drives tell energies apart best; where one of the two has none
+ * with its heights in, the roads that were taken do.
+ */
+export function repairEffect(withIt: CleanedWithout, without: CleanedWithout, load = usualRoadLoad): RepairEffect {
+  return lessThan(totalsOf(withIt.log, load, withIt.off), totalsOf(without.log, load, without.off));
+}
+
 function lessThan(withIt: Totals, without: Totals): RepairEffect {
   const isDrawn = withIt.drawn_J !== undefined && without.drawn_J !== undefined;
   const energyOf_J = ({ drawn_J, taken_J }: Totals) => (isDrawn && drawn_J !== undefined ? drawn_J : taken_J);

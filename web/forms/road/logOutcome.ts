@@ -61,7 +61,7 @@ function noTrips({ isStill, quality }: Drive, units: UnitHabit): TemplateResult 
 }
 
 /** Every class of repair that was done or is left out, with a tick that leaves it out. */
-function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): TemplateResult {
+function repairs(form: Form, { repairs: done, moved, days, utcOffset_s }: Drive): TemplateResult {
   const { log } = form.view.staging;
   const { off } = log.setting.value;
   const format = (words: string) => sentence(inReadersUnits(words, form.view.units.value));
@@ -80,6 +80,8 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
       ${shown.map((kind) => {
         const repair = done.find((each) => each.kind === kind);
         const id = `log-repair-${kind}`;
+        const was = moved?.[kind];
+        const left = was === undefined ? "Left as it was." : format(`Left as it was; the repair had moved ${was}`);
         const words = html`<strong>${repairWords[kind]}</strong>`;
         return html`<li>
           ${
@@ -95,7 +97,7 @@ function repairs(form: Form, { repairs: done, days, utcOffset_s }: Drive): Templ
                   <label for=${id}>${words}</label>
                 </span>`
           }
-          <span class="detail">${repair ? format(repair.detail) : "Left as it was."}</span>
+          <span class="detail">${repair ? format(repair.detail) : left}</span>
           ${
             (repair?.events.length ?? 0) > 3
               ? html`<details class="fold">

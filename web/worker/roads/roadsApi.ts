@@ -51,6 +51,8 @@ export interface Drive {
   readonly kind: "drive";
   readonly problems: readonly Problem[];
   readonly repairs: readonly Repair[];
+  /** What a repair that is left out had moved, in words; of those only that were left out one at a time. */
+  readonly moved?: Readonly<Partial<Record<RepairKind, string>>>;
   readonly quality: Quality;
   readonly isStill: boolean;
   readonly hasPositions: boolean;

@@ -1,5 +1,5 @@
 import { InputError, type Problem } from "../../../shared/problems.ts";
-import type { CleanedLog, LogFile, Routes } from "../../../sim/index.ts";
+import type { CleanedLog, LogFile, RepairKind, Routes } from "../../../sim/index.ts";
 import type { CycleKinds } from "./cycleKinds.ts";
 import { driveClock } from "./driveClock.ts";
 import { driveOf, type Sorted, sortOut } from "./driveOf.ts";
@@ -12,12 +12,22 @@ export interface ReadFile {
   readonly log: LogFile;
 }
 
+/** What was cleaned and how, and what each repair that is left out had moved. */
+interface Cleaned {
+  readonly log: CleanedLog;
+  readonly how: string;
+  readonly off: readonly RepairKind[];
+  readonly moved: Moved;
+}
+
+type Moved = Readonly<Partial<Record<RepairKind, string>>>;
+
 /** All that is known of what was brought; replaced as a whole, and only when the work on the next one is done. */
 export interface Held {
   readonly read: readonly ReadFile[];
   readonly leftOut: readonly Problem[];
   readonly joined?: ReturnType<Routes["joinLogs"]>;
-  readonly cleaned?: { readonly log: CleanedLog; readonly how: string };
+  readonly cleaned?: Cleaned;
   readonly sorted?: Sorted;
   readonly brought: Brought;
 }
@@ -55,16 +65,39 @@ export async function settleLogs(
     const how = JSON.stringify([setting.off, setting.utcOffset_s ?? 0]);
     const known = isSame && before.cleaned?.how === how ? before.cleaned.log : undefined;
     const options = { off: setting.off, utcOffset_s: clock.offset_s };
-    const cleaned = known ?? (await work.clean(routes.cleanLogInSteps(joined, options)));
+    const log = known ?? (await work.clean(routes.cleanLogInSteps(joined, options)));
+    const cleaned = {
+      log,
+      how,
+      off: setting.off,
+      moved: movedBy(routes, log, setting.off, isSame ? before : undefined),
+    };
     work.sorting();
-    const sorted = sortOut(routes, cleaned, setting.parkedLonger_s, clock.offset_s);
+    const sorted = sortOut(routes, log, setting.parkedLonger_s, clock.offset_s);
     const kinds = sorted.found.trips.length === 0 ? [] : await work.cycleKinds();
-    const brought = { files, leftOut, outcome: driveOf(routes, sorted, joined.problems, clock, kinds) };
-    return { read, leftOut, joined, cleaned: { log: cleaned, how }, sorted, brought };
+    const outcome = { ...driveOf(routes, sorted, joined.problems, clock, kinds), moved: cleaned.moved };
+    return { read, leftOut, joined, cleaned, sorted, brought: { files, leftOut, outcome } };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     return { read, leftOut, brought: { files, leftOut, outcome: { kind: "unclean", problems: error.problems } } };
   }
+}
+
+/** What each repair that is left out had moved: known where the log was cleaned with it and all others just before. */
+function movedBy(routes: Routes, log: CleanedLog, off: readonly RepairKind[], before: Held | undefined): Moved {
+  const earlier = before?.cleaned;
+  if (!earlier) return {};
+  const moved = Object.fromEntries(
+    Object.entries(earlier.moved).filter(([kind]) => off.some((each) => each === kind)),
+  ) as Moved;
+  const left = off.filter((kind) => !earlier.off.includes(kind));
+  const [kind] = left;
+  if (kind === undefined || left.length > 1 || off.length !== earlier.off.length + 1) return moved;
+  const effect = routes.repairEffect(earlier, { log, off });
+  return {
+    ...moved,
+    [kind]: routes.effectWords(effect, earlier.log.series.distance_m[earlier.log.series.count - 1] ?? 0),
+  };
 }
 
 /** What the page is told of one file. */

@@ -45,7 +45,7 @@ describe("in words", () => {
     ],
     [{ ...none, energy_frac: 0.05 }, "energy at the wheel +5 %"],
     [{ ...none, energy_frac: undefined, climb_m: 12 }, "climb +12 m"],
-    [{ distance_m: 4, energy_frac: 0.004, climb_m: 0.4 }, "hardly moved distance, energy or climb"],
+    [{ distance_m: 4, energy_frac: 0.004, climb_m: 0.4 }, "hardly any distance, energy or climb"],
   ])("is %o", (effect, words) => {
     expect(effectWords(effect, 10_000)).toBe(words);
   });

@@ -110,6 +110,18 @@ describe("a log brought to the session", () => {
     expect(driveIn(value(await session.again(setting, quiet)))).toEqual(before);
   });
 
+  it("says of a repair that is left out what it had moved, as long as it is left out", async () => {
+    value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
+    const without = driveIn(value(await session.again({ ...setting, off: ["heightNoise"] }, quiet)));
+    expect(without.moved?.heightNoise).toMatch(/climb -\d+ m$/);
+    const both = driveIn(value(await session.again({ ...setting, off: ["heightNoise", "multipath"] }, quiet)));
+    expect(both.moved?.heightNoise).toBe(without.moved?.heightNoise);
+    expect(both.moved?.multipath).toMatch(/distance|energy|climb/);
+    expect(driveIn(value(await session.again({ ...setting, off: ["multipath"] }, quiet))).moved).toEqual({
+      multipath: both.moved?.multipath,
+    });
+  });
+
   it("is split anew without being cleaned anew", async () => {
     value(await session.bring([file("monday.gpx", writeGpx(rows))], setting, quiet));
     const told: string[] = [];
