@@ -7,7 +7,7 @@ import type { Piece } from "../report/spread.ts";
  */
 export function unmodelled_frac(interval_s: number, hasSpeeds: boolean): number {
   const at_s = [1, 5, 10, 30];
-  const known = hasSpeeds ? [0.025, 0.045, 0.06, 0.06] : [0.03, 0.06, 0.05, 0.13];
+  const known = hasSpeeds ? [0.03, 0.045, 0.06, 0.06] : [0.03, 0.06, 0.05, 0.13];
   if (!(interval_s > at_s[0])) return known[0];
   let i = 0;
   while (i < at_s.length - 2 && interval_s > at_s[i + 1]) i++;
