@@ -15,6 +15,25 @@ import { solveElectrical } from "./solveElectrical.ts";
  * together. Where the motor is asked to brake, regen takes what it may and the friction brakes the rest: nothing is broken then.
  */
 export function balance(context: RunContext, end_mps: number, moving_s: number): number {
+  const wanted_Nm = wantedOfMotor_Nm(context, end_mps, moving_s);
+  if (wanted_Nm >= 0) return driveByMotor(context, wanted_Nm);
+  brakeByMotor(context, wanted_Nm);
+  return belowLimits_Nm(context, wanted_Nm);
+}
+
+/**
+ * What `balance` returns, for a search among end speeds: how an interval that brakes is shared out is not worked out, which takes longer
+ * than all the rest, and its end speed is then no number, so that it cannot pass for one that is.
+ */
+export function excess_Nm(context: RunContext, end_mps: number, moving_s: number): number {
+  const wanted_Nm = wantedOfMotor_Nm(context, end_mps, moving_s);
+  if (wanted_Nm >= 0) return driveByMotor(context, wanted_Nm);
+  context.interval.end_mps = Number.NaN;
+  return belowLimits_Nm(context, wanted_Nm);
+}
+
+/** Torque that the road and the rotor ask of the motor, below zero where it is to brake; writes what they ask, and the grip. */
+function wantedOfMotor_Nm(context: RunContext, end_mps: number, moving_s: number): number {
   const { model, interval } = context;
   interval.end_mps = end_mps;
   interval.moving_s = moving_s;
@@ -24,10 +43,18 @@ export function balance(context: RunContext, end_mps: number, moving_s: number):
     model.grip === undefined
       ? Number.POSITIVE_INFINITY
       : gripForce_N(model.grip, interval.accel_mps2, interval.sinSlope, interval.cosSlope);
-  if (wanted_Nm < 0) return brakeByMotor(context, wanted_Nm);
+  return wanted_Nm;
+}
 
+function driveByMotor(context: RunContext, wanted_Nm: number): number {
+  const { interval } = context;
   solveElectrical(context, wanted_Nm);
   interval.driveline_N = interval.wheel_N;
   interval.brake_N = 0;
   return driveExcess_Nm(context);
+}
+
+/** A car can always be braked: a number below zero that falls with the torque, so that a search finds its way. */
+function belowLimits_Nm({ model }: RunContext, wanted_Nm: number): number {
+  return wanted_Nm - model.motor.envelope.peakTorque_Nm;
 }

@@ -17,9 +17,9 @@ const PIECES = 16;
  *
  * The motor may what the driver's regen limit, the controller, the old driveline, the tyres' grip, its own envelope and the pack let it,
  * the first three and the envelope faded to nothing below a low speed. Where all of that leaves more to the pack than it gives beside
- * the accessories, the controller is off: no torque, no loss. Returns a number below zero: a car can always be braked.
+ * the accessories, the controller is off: no torque, no loss.
  */
-export function brakeByMotor(context: RunContext, wanted_Nm: number): number {
+export function brakeByMotor(context: RunContext, wanted_Nm: number): void {
   const { model, start, interval } = context;
   const gear = model.gears[start.gear];
   // What the gearbox takes beside the motor: on the overrun both help to slow the car.
@@ -42,7 +42,6 @@ export function brakeByMotor(context: RunContext, wanted_Nm: number): number {
     interval.driveline_N = wheelForce_N(gear, motor_Nm - beside_Nm);
     interval.brake_N = interval.wheel_N - interval.driveline_N;
   }
-  return wanted_Nm - model.motor.envelope.peakTorque_Nm;
 }
 
 /**

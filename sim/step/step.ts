@@ -1,5 +1,5 @@
 import { narrowBracket } from "../math/bracketedRoot.ts";
-import { balance } from "./balance.ts";
+import { balance, excess_Nm } from "./balance.ts";
 import { beginInterval } from "./beginInterval.ts";
 import { MOTOR, NONE } from "./limits.ts";
 import type { RunContext } from "./runContext.ts";
@@ -41,7 +41,7 @@ export function step(context: RunContext, target_mps: number, dt_s: number, gear
       return;
     }
   }
-  const slowest_Nm = goal_mps > slowest_mps ? balance(context, slowest_mps, dt_s) : over_Nm;
+  const slowest_Nm = goal_mps > slowest_mps ? excess_Nm(context, slowest_mps, dt_s) : over_Nm;
   if (slowest_Nm <= 0) {
     driveHeldBack(context, slowest_mps, goal_mps, slowest_Nm, over_Nm);
   } else if (state.speed_mps === 0) {
@@ -116,11 +116,11 @@ function stopInside(context: RunContext, slowest_Nm: number): void {
 
 /** The balance at an end speed; which limit the last try broke that broke one is kept. */
 function overAtSpeed_Nm(context: RunContext, end_mps: number): number {
-  const over_Nm = balance(context, end_mps, context.start.dt_s);
+  const over_Nm = excess_Nm(context, end_mps, context.start.dt_s);
   if (over_Nm > 0) context.scratch.heldBy = context.interval.limit;
   return over_Nm;
 }
 
 function overAtStop_Nm(context: RunContext, moving_s: number): number {
-  return balance(context, 0, moving_s);
+  return excess_Nm(context, 0, moving_s);
 }
