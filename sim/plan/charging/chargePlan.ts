@@ -32,7 +32,7 @@ export interface ChargePlan {
 }
 
 /** What of a job its charging hangs on. */
-export type PlanJob = RowJob & Pick<Job, "packs" | "supplies" | "units">;
+export type PlanJob = RowJob & Pick<Job, "packs" | "supplies" | "units" | "conditions">;
 
 /** Hours, energy and cost of charging each pack of a job at each of its supplies. `candidates` are the drives of its packs. */
 export function chargePlan(job: PlanJob, candidates: readonly Candidate[]): ChargePlan {
@@ -60,8 +60,9 @@ function factsOf(supply: Supply, { charger }: PlanJob): SupplyFacts {
   };
 }
 
-function notesOn({ charger, module, supplies }: PlanJob, isAssumed: boolean): Message[] {
+function notesOn({ charger, module, supplies, conditions }: PlanJob, isAssumed: boolean): Message[] {
   const { none_degC, full_degC } = module.coldCharge;
+  const winter_degC = conditions?.winter?.temperature_degC ?? Number.POSITIVE_INFINITY;
   return [
     ...(isAssumed ? [message`No supply is entered: a household socket at a usual current stands in for it.`] : []),
     ...(charger.power_kW === undefined
@@ -71,6 +72,11 @@ function notesOn({ charger, module, supplies }: PlanJob, isAssumed: boolean): Me
       ? [message`The charger takes one phase: a third of a three-phase supply.`]
       : []),
     message`These cells take no charge at or below ${q("temperature", none_degC)} and all of it from ${q("temperature", full_degC)}: a cold pack charges late or not at all.`,
+    ...(winter_degC <= none_degC
+      ? [
+          message`On a winter’s day of ${q("temperature", winter_degC)} they take none once they have cooled: plug in on coming home, while they are warm from the drive, keep them warm, or do not count on that night. Hours in winter are for cells that are warm enough.`,
+        ]
+      : []),
     message`Evening out the cells at the top can add up to an hour now and then (common practice, no source); it is not in these hours.`,
   ];
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { heaters, usualWinter } from "../../../../shared/parts/heaters.ts";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { type ChargePlan, chargePlan } from "../../../../sim/plan/charging/chargePlan.ts";
 import { driveJob } from "../../../../sim/plan/drive/driveJob.ts";
@@ -128,6 +129,19 @@ describe("what is said beside the hours", () => {
       /not entered/,
     );
     expect(words(planned(flatPack(20), socketOf(32)).notes)).not.toMatch(/No supply is entered/);
+  });
+  it("says of a winter at or below that temperature that a night may give nothing, and nothing of a milder one", () => {
+    const { heat } = heaters[0];
+    const at = (temperature_degC: number) => {
+      const conditions = {
+        winter: { ...usualWinter(heat), temperature_degC },
+        old: { resistance_ratio: 1 },
+        others: [],
+      };
+      return words(planned({ ...flatPack(20), conditions }, socketOf(32)).notes);
+    };
+    expect(at(0)).toMatch(/On a winter’s day of 0 °C they take none once they have cooled/);
+    expect(at(0.5)).not.toMatch(/On a winter’s day/);
   });
   it("asks for a circuit of its own behind a wall unit, 125 % of the load by the American code", () => {
     expect(words(planned(flatPack(20), socketOf(32)).cautions)).toMatch(
