@@ -131,14 +131,11 @@ describe("what is said beside the hours", () => {
     expect(words(planned(flatPack(20), socketOf(32)).notes)).not.toMatch(/No supply is entered/);
   });
   it("says of a winter at or below that temperature that a night may give nothing, and nothing of a milder one", () => {
-    const { heat } = heaters[0];
+    const [{ heat }] = heaters;
     const at = (temperature_degC: number) => {
-      const conditions = {
-        winter: { ...usualWinter(heat), temperature_degC },
-        old: { resistance_ratio: 1 },
-        others: [],
-      };
-      return words(planned({ ...flatPack(20), conditions }, socketOf(32)).notes);
+      const winter = { ...usualWinter(heat), temperature_degC };
+      const job = { ...bareJob(flatPack(20)), conditions: { winter, old: { resistance_ratio: 1 }, others: [] } };
+      return words(chargePlan({ ...job, supplies: [socketOf(32)] }, [candidate]).notes);
     };
     expect(at(0)).toMatch(/On a winter’s day of 0 °C they take none once they have cooled/);
     expect(at(0.5)).not.toMatch(/On a winter’s day/);
