@@ -8,6 +8,8 @@ import type { SheetContent } from "./sheetContent.ts";
 
 const PICTURE_px = 680;
 const ROW_px = 46;
+/** Where a line more stands above the picture. */
+const CLOSE_ROW_px = 38;
 /** Columns that the table of packs has room for with their usual space between. */
 const MOST_WIDE = 8;
 /** Words of use beyond this many letters go on in full on the second page. */
@@ -23,7 +25,7 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
       : drawAnswer(answer, {
           document,
           width_px: PICTURE_px,
-          rowHeight_px: ROW_px,
+          rowHeight_px: content.isOverPlate ? CLOSE_ROW_px : ROW_px,
           units,
           rows: content.rows,
           chosen: content.chosen,

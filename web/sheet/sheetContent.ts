@@ -11,8 +11,6 @@ import {
   chargePlan,
   costPlan,
   type DriveReport,
-  overPlate,
-  overWords,
   type Profile,
   settlementWords,
 } from "../../sim/index.ts";
@@ -50,6 +48,8 @@ export interface SheetContent {
   readonly sentence: string;
   /** A pack that must not be used: its numbers are not printed. */
   readonly isStop: boolean;
+  /** Fully laden the car is over a plate with this pack, which takes a line more. */
+  readonly isOverPlate: boolean;
   readonly rows: readonly number[];
   readonly chosen: number | undefined;
   readonly table: {
@@ -92,6 +92,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
     headline: messageIn(words.headline, units),
     sentence: words.sentences.map((sentence) => messageIn(sentence, units)).join(" "),
     isStop: words.isStop,
+    isOverPlate: pack?.overPlate !== undefined,
     rows,
     chosen: index,
     table: {
@@ -135,7 +136,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
       [
         "Weight",
         run &&
-          `${mass(run.testMass_kg)} as driven${gross_kg === undefined ? "; plated weight not known" : `; plated ${mass(gross_kg)}`}${overFact(job, run, units)}`,
+          `${mass(run.testMass_kg)} as driven${gross_kg === undefined ? "; plated weight not known" : `; plated ${mass(gross_kg)}`}`,
       ],
       ["Price", priceFact(costs)],
       [
@@ -152,16 +153,6 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
             .map((each) => messageIn(each, units))
             .join(" "),
   };
-}
-
-/** What is over its plate, and in which state, in a few words; nothing where all is within its plates. */
-function overFact(
-  { weights }: Job,
-  { name, pack }: SheetInput["runs"]["candidates"][number],
-  units: UnitHabit,
-): string {
-  const over = weights && overPlate(weights, name, pack.mass_kg);
-  return over ? `; ${over.load.name}: ${messageIn(overWords(over.load.over), units)}` : "";
 }
 
 /** What the prices are, and what the client would pay without the conversion. */

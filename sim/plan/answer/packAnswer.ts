@@ -2,7 +2,7 @@ import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
 import type { RangeEnds, Unknown } from "../unknowns.ts";
-import { overPlate, overPlateWords } from "../weight/overPlate.ts";
+import { overPlate, overPlateInShort } from "../weight/overPlate.ts";
 import { type Band, bandOf, type Ends, shifted } from "./band.ts";
 import {
   type ByCondition,
@@ -71,7 +71,7 @@ export function packAnswer(
   const stop = stopOf(use, packIndex, candidate);
   if (stop) return { ...bare, stop };
   const over = use.weights && overPlate(use.weights, name, mass_kg);
-  const base = { ...bare, ...(over && { overPlate: overPlateWords(name, over) }) };
+  const base = { ...bare, ...(over && { overPlate: overPlateInShort(over) }) };
   const not = whyNot(candidate);
   if (not && !not.hasRange) return { ...base, cannot: not.why };
   const range = byCondition((condition) =>

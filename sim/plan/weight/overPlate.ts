@@ -32,3 +32,9 @@ export function overPlateWords(pack: string, { load, otherSplit }: OverPlate): M
     : message``;
   return message`With ${pack}, ${load.name}: ${overWords(load.over)}. A car over its plate or over what its tyres carry may not be driven on the road; local codes decide.${helps}`;
 }
+
+/** The same in a line, for an answer that has other things to say. */
+export function overPlateInShort({ load }: OverPlate): Message {
+  const state = `${load.name.charAt(0).toUpperCase()}${load.name.slice(1)}`;
+  return message`${state}, ${overWords(load.over)}: it may not be driven so; local codes decide.`;
+}

@@ -66,7 +66,7 @@ describe("the answer on a pack that is over a plate", () => {
   it("says so before all else where that is so fully laden, and gives its range all the same", () => {
     const answer = answered(weights({ rear_kg: 560 }));
     const said = answerWords(answer).sentences.map((each) => messageIn(each, "metric"));
-    expect(said[0]).toMatch(/^With 8 kWh, fully laden: rear axle 20 kg over\. /);
+    expect(said[0]).toBe("Fully laden, rear axle 20 kg over: it may not be driven so; local codes decide.");
     expect(said[1]).toMatch(/^A usual day of 10 km ends with about 70 km left/);
     expect(answerWords(answer).isStop).toBe(false);
   });
