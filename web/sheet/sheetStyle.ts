@@ -32,9 +32,11 @@ export const sheetStyle = `
 .sheet .is-text { text-align: left; }
 .sheet .packs tbody > tr > * { max-width: 9em; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
 .sheet tr > .is-number { text-align: right; padding-right: 14px; white-space: normal; }
+.sheet .is-tight { font-size: 11.25px; }
+.sheet .is-tight tbody > tr > * { padding-bottom: 1px; padding-top: 1px; }
 .sheet .is-tight tr > .is-number { padding-right: 6px; }
 .sheet .is-tight thead th { overflow-wrap: normal; padding-right: 6px; }
-.sheet .packs tbody > tr > .is-text:last-child { overflow: visible; padding-right: 0; white-space: normal; }
+.sheet .packs tbody > tr > .is-text:last-child { line-height: 1; overflow: visible; padding-right: 0; white-space: normal; }
 .sheet tr.is-chosen > * { border-bottom: 2px solid #111; border-top: 2px solid #111; font-weight: 700; }
 .sheet .columns { display: grid; font-size: 11.5px; gap: 0 24px; grid-template-columns: 1fr 1fr; line-height: 1.25; margin-top: 4px; }
 .sheet .columns h2 { border-top: 1px solid #111; font-size: 13px; margin-top: 4px; padding-top: 2px; }
