@@ -73,6 +73,7 @@ export { yearOf, yearRanges } from "./plan/year/driveYear.ts";
 export type { YearRanges, YearReport } from "./plan/year/yearReport.ts";
 export { type AgedPack, agedPack, packUse } from "./plan/years/ageing.ts";
 export type { BuiltCarLogs } from "./route/builtCarLogs.ts";
+export type { CleanedWithout } from "./route/clean/repairEffects.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
 // Logs and typed roads. The types and lists are here; the work itself is a piece of its own, fetched when first asked for.
 export { Mended, PARKED_s, type Repair, type RepairKind, repairKinds } from "./route/clean/report/cleanedLog.ts";

@@ -85,7 +85,7 @@ export function effectWords({ distance_m, energy_frac, climb_m }: RepairEffect, 
 }
 
 /** A cleaned log, and the repairs that were left out of it. */
-interface CleanedWithout {
+export interface CleanedWithout {
   readonly log: CleanedLog;
   readonly off: readonly RepairKind[];
 }
