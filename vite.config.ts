@@ -152,7 +152,7 @@ const engines: NonNullable<ViteUserConfig["test"]> = {
   include: ["tests/engines/*.test.ts"],
   globalSetup: ["tests/engines/driver/setup.ts"],
   retry: 1,
-  testTimeout: 60_000,
+  testTimeout: 180_000,
   hookTimeout: 60_000,
   expect: { poll: { timeout: 30_000 } },
 };
