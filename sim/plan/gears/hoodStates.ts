@@ -4,6 +4,7 @@ import { J_PER_WH, M_PER_KM } from "../../../shared/units.ts";
 import { prepare } from "../../step/prepare.ts";
 import { run } from "../../step/run.ts";
 import type { Trace } from "../../trace/trace.ts";
+import { adjustModel, noChange } from "../measured/adjustModel.ts";
 
 /** An open car with its hood one way, and what the road then takes. */
 export interface HoodState {
@@ -17,28 +18,17 @@ export interface HoodState {
 export function hoodStates(job: Job, packIndex: number, trace: Trace): HoodState[] {
   const { hood } = job.vehicle;
   if (hood === undefined) return [];
+  const model = prepare(job, job.packs[packIndex]);
   return [false, true].map((isDown): HoodState => {
     const other_ratio = isDown ? hood.downDrag_ratio : 1 / hood.downDrag_ratio;
     const drag_ratio = isDown === hood.isDown ? 1 : other_ratio;
-    const { totals } = run(prepare(withDrag(job, drag_ratio), job.packs[packIndex]), trace);
+    const { totals } = run(adjustModel(model, { ...noChange, drag_ratio }), trace);
     return {
       name: isDown ? "hood down" : "hood up",
       isAsSet: isDown === hood.isDown,
       ...(totals.distance_m > 0 && { battery_Whpkm: totals.terminal_J / J_PER_WH / (totals.distance_m / M_PER_KM) }),
     };
   });
-}
-
-/** The job with so many times the drag of its body; rolling resistance stays. */
-function withDrag(job: Job, drag_ratio: number): Job {
-  const { roadLoad } = job.vehicle;
-  const changed =
-    roadLoad.kind === "physical"
-      ? { ...roadLoad, drag_coeff: roadLoad.drag_coeff * drag_ratio }
-      : roadLoad.kind === "dragArea"
-        ? { ...roadLoad, dragArea_m2: roadLoad.dragArea_m2 * drag_ratio }
-        : { ...roadLoad, f2_Npkmh2: roadLoad.f2_Npkmh2 * drag_ratio };
-  return { ...job, vehicle: { ...job.vehicle, roadLoad: changed } };
 }
 
 /** What the hood saves up, or costs down, in a sentence; nothing without one. */

@@ -49,7 +49,7 @@ export function asked_m({ way, distance_km }: Pick<WeekTrip, "way" | "distance_k
 export type Mark = (at_h: number, soc_frac: number) => void;
 
 /**
- * Drives a trip from the state as it parkings, and returns its totals. It ends early at the floor, and where the car covers less than half
+ * Drives a trip from the state as it is, and returns its totals. It ends early at the floor, and where the car covers less than half
  * of a leg. `mark` is told the charge at the end of every leg and, where the road has hills, within it.
  *
  * A road goes out, back (from its far end, or from as far out as the kilometres reach), or there and back. Kilometres beyond its length are driven
