@@ -51,6 +51,17 @@ it("rings the longest days, above the line new and below it at ten years, and le
   expect(rings[1]).toBeGreaterThan(50);
 });
 
+it("keeps a tall pile of longest days within its row, every one of them a ring of its own", () => {
+  const fifty = Array.from({ length: 50 }, () => day(5, false, true));
+  const shapes = drawEvenings(pen, { new: fifty, old: fifty }, at);
+  const rings = shapes.filter(({ tagName }) => tagName === "circle").map((ring) => Number(ring.getAttribute("cy")));
+  expect(rings).toHaveLength(100);
+  expect(new Set(rings).size).toBe(100);
+  const [radius_px] = shapes.flatMap((shape) => (shape.tagName === "circle" ? [Number(shape.getAttribute("r"))] : []));
+  expect(Math.min(...rings) - radius_px).toBeGreaterThanOrEqual(at.middle_px - at.above_px);
+  expect(Math.max(...rings) + radius_px).toBeLessThanOrEqual(at.middle_px + at.below_px);
+});
+
 it("reads how many driving days end with so much left, in the reader's unit", () => {
   const driven = { days: [], driven_degC: [0, 1], largestError_km: 0, confirmedDays: 0 };
   const days = [12, 8, 4, 20].map((left_km, k) => ({

@@ -50,7 +50,7 @@ function side(
           fill: "none",
         }),
       );
-  return [...out, ...rings(pen, evenings, direction, { middle_px, left_px, toPixel })];
+  return [...out, ...rings(pen, evenings, direction, { middle_px, height_px, left_px, toPixel })];
 }
 
 /** Piles that are too tall for dots, as outlines, winter next to the line; above it with how many days the tallest column has. */
@@ -95,35 +95,42 @@ function outline(
   ];
 }
 
-/** The longest days, ringed; beyond the picture's left edge none. */
+/** The longest days, ringed; beyond the picture's left edge none. A pile too tall for its row is pressed together. */
 function rings(
   pen: Draw,
   evenings: readonly Evening[],
   direction: 1 | -1,
-  { middle_px, left_px, toPixel }: Pick<EveningsAt, "middle_px" | "left_px" | "toPixel">,
+  {
+    middle_px,
+    height_px,
+    left_px,
+    toPixel,
+  }: Pick<EveningsAt, "middle_px" | "left_px" | "toPixel"> & { readonly height_px: number },
 ): SVGElement[] {
   const longest = evenings.filter(({ isLongest }) => isLongest).sort((a, b) => a.left - b.left);
   const r = longest.length <= FEW_RINGS ? RING_px.few : RING_px.many;
   const piles = new Map<number, number>();
-  return longest.flatMap(({ left }) => {
+  const placed = longest.flatMap(({ left }) => {
     const x_px = toPixel(left);
     if (x_px < left_px + r) return [];
     const column = Math.floor(x_px / (2 * r));
     const place = piles.get(column) ?? 0;
     piles.set(column, place + 1);
-    const y_px = middle_px + direction * (3 + r + place * (2 * r + 2));
-    return [
-      pen("circle", {
-        class: "longest",
-        cx: x_px,
-        cy: y_px,
-        r,
-        fill: look.paper,
-        stroke: look.ink,
-        "stroke-width": 1.6,
-      }),
-    ];
+    return [{ x_px, place }];
   });
+  const most = Math.max(0, ...piles.values());
+  const pitch_px = Math.min(2 * r + 2, most > 1 ? Math.max(0, height_px - 3 - 2 * r) / (most - 1) : 0);
+  return placed.map(({ x_px, place }) =>
+    pen("circle", {
+      class: "longest",
+      cx: x_px,
+      cy: middle_px + direction * (3 + r + place * pitch_px),
+      r,
+      fill: look.paper,
+      stroke: look.ink,
+      "stroke-width": 1.6,
+    }),
+  );
 }
 
 function round(px: number): number {
