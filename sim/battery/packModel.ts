@@ -25,6 +25,28 @@ export interface PackModel {
   readonly heat: LimitedHeat;
 }
 
+/** The same pack with other parts, in the same shape. */
+export function packWith(pack: PackModel, parts: Partial<PackModel>): PackModel {
+  return {
+    capacity_C: parts.capacity_C ?? pack.capacity_C,
+    openCircuit_V: parts.openCircuit_V ?? pack.openCircuit_V,
+    resistance_ohm: parts.resistance_ohm ?? pack.resistance_ohm,
+    resistance_ratio: parts.resistance_ratio ?? pack.resistance_ratio,
+    charging_ratio: parts.charging_ratio ?? pack.charging_ratio,
+    leads_ohm: parts.leads_ohm ?? pack.leads_ohm,
+    discharge: parts.discharge ?? pack.discharge,
+    charge: parts.charge ?? pack.charge,
+    coldChargeNone_K: parts.coldChargeNone_K ?? pack.coldChargeNone_K,
+    coldChargeFull_K: parts.coldChargeFull_K ?? pack.coldChargeFull_K,
+    min_V: parts.min_V ?? pack.min_V,
+    max_V: parts.max_V ?? pack.max_V,
+    ceiling_frac: parts.ceiling_frac ?? pack.ceiling_frac,
+    regenTo_frac: parts.regenTo_frac ?? pack.regenTo_frac,
+    floor_frac: parts.floor_frac ?? pack.floor_frac,
+    heat: parts.heat ?? pack.heat,
+  };
+}
+
 /** What a pack carries from one interval to the next. */
 export interface PackState {
   soc_frac: number;

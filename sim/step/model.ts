@@ -3,7 +3,7 @@ import type { ControllerModel, MotorModel } from "../motor/motorModel.ts";
 import type { Cabin } from "../vehicle/cabin.ts";
 import type { Gear } from "../vehicle/gear.ts";
 import type { Grip } from "../vehicle/grip.ts";
-import type { RoadLoad } from "../vehicle/roadLoad.ts";
+import { type RoadLoad, roadWith } from "../vehicle/roadLoad.ts";
 
 /** Everything about one car with one pack on one day, in SI, ready for stepping. Never changes during a run. */
 export interface Model {
@@ -30,36 +30,31 @@ export interface Model {
 }
 
 /**
- * The same car on its way home: the wind that was against it is with it. Written out and not spread, so that both ways are of one
- * shape and the step stays as fast as for one of them.
+ * The same car with other parts. Written out and not spread, as are the parts' own, so that all cars are of one shape: the step is then
+ * compiled once, and not anew for each car that was made from another.
  */
+export function modelWith(model: Model, parts: Partial<Model>): Model {
+  return {
+    testMass_kg: parts.testMass_kg ?? model.testMass_kg,
+    road: parts.road ?? model.road,
+    inertia_kg: parts.inertia_kg ?? model.inertia_kg,
+    noLoadDrag_Nm: parts.noLoadDrag_Nm ?? model.noLoadDrag_Nm,
+    gears: parts.gears ?? model.gears,
+    gearUp_mps: parts.gearUp_mps ?? model.gearUp_mps,
+    grip: parts.grip ?? model.grip,
+    motor: parts.motor ?? model.motor,
+    controller: parts.controller ?? model.controller,
+    pack: parts.pack ?? model.pack,
+    accessories_W: parts.accessories_W ?? model.accessories_W,
+    cabin: parts.cabin ?? model.cabin,
+    ambient_K: parts.ambient_K ?? model.ambient_K,
+    packStart_K: parts.packStart_K ?? model.packStart_K,
+    hasWindHome: parts.hasWindHome ?? model.hasWindHome,
+  };
+}
+
+/** The same car on its way home: the wind that was against it is with it. */
 export function homeward(model: Model): Model {
   const { road } = model;
-  return {
-    testMass_kg: model.testMass_kg,
-    road: {
-      mass_kg: road.mass_kg,
-      weight_N: road.weight_N,
-      rollingWeight_N: road.rollingWeight_N,
-      rollingWeight_Npmps2: road.rollingWeight_Npmps2,
-      rollingFixed_N: road.rollingFixed_N,
-      rolling_Npmps: road.rolling_Npmps,
-      drag_Npmps2: road.drag_Npmps2,
-      headWind_mps: -road.headWind_mps,
-      wheelDrag_N: road.wheelDrag_N,
-    },
-    inertia_kg: model.inertia_kg,
-    noLoadDrag_Nm: model.noLoadDrag_Nm,
-    gears: model.gears,
-    gearUp_mps: model.gearUp_mps,
-    grip: model.grip,
-    motor: model.motor,
-    controller: model.controller,
-    pack: model.pack,
-    accessories_W: model.accessories_W,
-    cabin: model.cabin,
-    ambient_K: model.ambient_K,
-    packStart_K: model.packStart_K,
-    hasWindHome: model.hasWindHome,
-  };
+  return modelWith(model, { road: roadWith(road, { headWind_mps: -road.headWind_mps }) });
 }

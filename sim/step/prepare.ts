@@ -11,6 +11,9 @@ import { prepareGrip } from "../vehicle/grip.ts";
 import { inertia_kg, testMass_kg } from "../vehicle/masses.ts";
 import { AS_EVER, prepareRoadLoad } from "../vehicle/prepareRoadLoad.ts";
 import type { Model } from "./model.ts";
+import { settleShapes } from "./settleShapes.ts";
+
+settleShapes();
 
 /** The weather that a car is driven in where it is not the job's own, and what age has made of its pack. */
 export interface DrivenIn {

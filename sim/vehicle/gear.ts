@@ -14,6 +14,19 @@ export interface Gear {
   readonly top_mps: number;
 }
 
+/** The same gear with other parts, in the same shape. */
+export function gearWith(gear: Gear, parts: Partial<Gear>): Gear {
+  return {
+    name: parts.name ?? gear.name,
+    motor_radpm: parts.motor_radpm ?? gear.motor_radpm,
+    efficiency_frac: parts.efficiency_frac ?? gear.efficiency_frac,
+    drive_Nm: parts.drive_Nm ?? gear.drive_Nm,
+    overrun_Nm: parts.overrun_Nm ?? gear.overrun_Nm,
+    regen_Nm: parts.regen_Nm ?? gear.regen_Nm,
+    top_mps: parts.top_mps ?? gear.top_mps,
+  };
+}
+
 /**
  * Torque at the gearbox input, its no-load drag apart, for a force at the tyres, in Nm; the efficiency divides when driving and
  * multiplies on the overrun.

@@ -16,6 +16,21 @@ export interface RoadLoad {
   readonly wheelDrag_N: number;
 }
 
+/** The same road load with other parts, in the same shape. */
+export function roadWith(road: RoadLoad, parts: Partial<RoadLoad>): RoadLoad {
+  return {
+    mass_kg: parts.mass_kg ?? road.mass_kg,
+    weight_N: parts.weight_N ?? road.weight_N,
+    rollingWeight_N: parts.rollingWeight_N ?? road.rollingWeight_N,
+    rollingWeight_Npmps2: parts.rollingWeight_Npmps2 ?? road.rollingWeight_Npmps2,
+    rollingFixed_N: parts.rollingFixed_N ?? road.rollingFixed_N,
+    rolling_Npmps: parts.rolling_Npmps ?? road.rolling_Npmps,
+    drag_Npmps2: parts.drag_Npmps2 ?? road.drag_Npmps2,
+    headWind_mps: parts.headWind_mps ?? road.headWind_mps,
+    wheelDrag_N: parts.wheelDrag_N ?? road.wheelDrag_N,
+  };
+}
+
 /**
  * Rolling resistance while the car moves, in newtons; callers drop it at rest.
  *

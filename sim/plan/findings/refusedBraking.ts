@@ -1,8 +1,8 @@
 import { J_PER_WH, M_PER_KM } from "../../../shared/units.ts";
-import type { PackModel } from "../../battery/packModel.ts";
+import { type PackModel, packWith } from "../../battery/packModel.ts";
 import { firstWhere } from "../../math/halving.ts";
-import type { ControllerModel } from "../../motor/motorModel.ts";
-import type { Model } from "../../step/model.ts";
+import { type ControllerModel, controllerWith } from "../../motor/motorModel.ts";
+import { type Model, modelWith } from "../../step/model.ts";
 import { recorded, run } from "../../step/run.ts";
 import type { Totals } from "../../step/totals.ts";
 import type { Trace } from "../../trace/trace.ts";
@@ -17,7 +17,7 @@ const CHARGE_frac = 0.01;
 
 interface Unbounded {
   readonly pack: Partial<PackModel>;
-  readonly controller?: Partial<ControllerModel>;
+  readonly controller: Partial<ControllerModel>;
 }
 
 /** What a full pack bounds, its voltage included, and what a cold one does. */
@@ -26,7 +26,7 @@ const neverFull: Unbounded = {
   pack: { regenTo_frac: NO_BOUND, max_V: NO_BOUND },
   controller: { max_V: NO_BOUND, rollBackAbove_V: NO_BOUND },
 };
-const neverCold: Unbounded = { pack: { coldChargeNone_K: -NO_BOUND, coldChargeFull_K: -NO_BOUND } };
+const neverCold: Unbounded = { pack: { coldChargeNone_K: -NO_BOUND, coldChargeFull_K: -NO_BOUND }, controller: {} };
 
 /**
  * Braking that the pack refused on one pass, `driven`, because it was full or its cells were cold: the same pass driven with a pack
@@ -78,9 +78,8 @@ function chargeThatTakesAll(model: Model, trace: Trace): number | undefined {
 }
 
 function unbounded(model: Model, without: Unbounded): Model {
-  return {
-    ...model,
-    pack: { ...model.pack, ...without.pack },
-    controller: { ...model.controller, ...without.controller },
-  };
+  return modelWith(model, {
+    pack: packWith(model.pack, without.pack),
+    controller: controllerWith(model.controller, without.controller),
+  });
 }

@@ -2,9 +2,10 @@ import { greatestWhere } from "../../math/halving.ts";
 import { balance } from "../../step/balance.ts";
 import { beginInterval } from "../../step/beginInterval.ts";
 import { LIMITS, type Limit } from "../../step/limits.ts";
-import type { Model } from "../../step/model.ts";
+import { type Model, modelWith } from "../../step/model.ts";
 import { beginRoad, createRunContext } from "../../step/runContext.ts";
 import type { Gear } from "../../vehicle/gear.ts";
+import { roadWith } from "../../vehicle/roadLoad.ts";
 
 /** What a car needs at the motor shaft to begin to roll, what it has there, and what bounds that. */
 export interface StartTorque {
@@ -52,12 +53,11 @@ export function steepestStart(model: Model, gear: Gear, car: StandingCar = {}): 
 function launch(model: Model, gear: Gear, sinSlope: number, load_N: number, car: StandingCar) {
   const { road } = model;
   const context = createRunContext(
-    {
-      ...model,
+    modelWith(model, {
       gears: [gear],
       gearUp_mps: new Float64Array(0),
-      road: { ...road, wheelDrag_N: road.wheelDrag_N + load_N },
-    },
+      road: roadWith(road, { wheelDrag_N: road.wheelDrag_N + load_N }),
+    }),
     car.soc_frac ?? model.pack.ceiling_frac,
   );
   const { state, interval } = context;

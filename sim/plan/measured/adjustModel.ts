@@ -1,6 +1,8 @@
 import type { Loss } from "../../motor/loss.ts";
-import type { Model } from "../../step/model.ts";
-import type { Gear } from "../../vehicle/gear.ts";
+import { controllerWith, motorWith } from "../../motor/motorModel.ts";
+import { type Model, modelWith } from "../../step/model.ts";
+import { type Gear, gearWith } from "../../vehicle/gear.ts";
+import { roadWith } from "../../vehicle/roadLoad.ts";
 
 /** By how much a car is taken to differ from what the job says; 1 and 0 where it does not. */
 export interface Change {
@@ -34,39 +36,34 @@ export function adjustModel(model: Model, change: Change): Model {
   const { road, motor, controller } = model;
   const weight_ratio = change.mass_ratio;
   const rolling_ratio = change.rolling_ratio;
-  return {
-    ...model,
+  return modelWith(model, {
     testMass_kg: model.testMass_kg * weight_ratio,
     inertia_kg: model.inertia_kg * weight_ratio,
-    road: {
-      ...road,
+    road: roadWith(road, {
       mass_kg: road.mass_kg * weight_ratio,
       weight_N: road.weight_N * weight_ratio,
       rollingWeight_N: road.rollingWeight_N * weight_ratio * rolling_ratio,
       rollingWeight_Npmps2: road.rollingWeight_Npmps2 * weight_ratio * rolling_ratio,
       rollingFixed_N: road.rollingFixed_N * weight_ratio * rolling_ratio,
       rolling_Npmps: road.rolling_Npmps * rolling_ratio,
-      wheelDrag_N: road.wheelDrag_N,
       drag_Npmps2: road.drag_Npmps2 * change.drag_ratio,
-    },
+    }),
     gears: model.gears.map((gear) => adjustedGear(gear, change)),
-    motor: { ...motor, loss: adjustedLoss(motor.loss, change.motorLoss_ratio) },
-    controller: {
-      ...controller,
+    motor: motorWith(motor, { loss: adjustedLoss(motor.loss, change.motorLoss_ratio) }),
+    controller: controllerWith(controller, {
       regen_Nm: controller.regen_Nm * change.regen_ratio,
       regen_W: controller.regen_W * change.regen_ratio,
       regen_A: controller.regen_A * change.regen_ratio,
-    },
+    }),
     accessories_W: Math.max(0, model.accessories_W + change.accessories_W),
-  };
+  });
 }
 
 function adjustedGear(gear: Gear, { meshLoss_ratio, regen_ratio }: Change): Gear {
-  return {
-    ...gear,
+  return gearWith(gear, {
     efficiency_frac: 1 - meshLoss_ratio * (1 - gear.efficiency_frac),
     regen_Nm: gear.regen_Nm * regen_ratio,
-  };
+  });
 }
 
 function adjustedLoss(loss: Loss, ratio: number): Loss {

@@ -1,5 +1,6 @@
+import { packWith } from "../../battery/packModel.ts";
 import { type Channels, createChannels } from "../../step/channels.ts";
-import type { Model } from "../../step/model.ts";
+import { type Model, modelWith } from "../../step/model.ts";
 import { run } from "../../step/run.ts";
 import type { Totals } from "../../step/totals.ts";
 import type { DrivePart } from "./recording.ts";
@@ -47,7 +48,7 @@ export function driveAsMeasured(
   startSoc_frac: number,
   scratch: Scratch = scratchFor(parts),
 ): DrivenAsMeasured {
-  const endless: Model = { ...model, pack: { ...model.pack, floor_frac: Number.NEGATIVE_INFINITY } };
+  const endless = modelWith(model, { pack: packWith(model.pack, { floor_frac: Number.NEGATIVE_INFINITY }) });
   const count = parts.reduce((sum, { trace }) => sum + trace.time_s.length - 1, 0);
   const column = () => new Float64Array(count);
   const out = {

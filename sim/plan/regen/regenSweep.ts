@@ -3,7 +3,7 @@ import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { J_PER_WH, M_PER_KM, MPS_PER_KMH, ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { greatestWhere } from "../../math/halving.ts";
 import { createChannels } from "../../step/channels.ts";
-import type { Model } from "../../step/model.ts";
+import { type Model, modelWith } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
 import { run } from "../../step/run.ts";
 import type { Trace } from "../../trace/trace.ts";
@@ -89,7 +89,7 @@ function regenRow(job: Job, packIndex: number, trace: Trace, torque_Nm: number):
 
 /** The hardest slowing from 50 km/h on the level without the friction brakes, and the force at the driven tyres in it. */
 function slowing(model: Model, soc_frac: number, pack_K: number): Slowing {
-  const car = { ...model, packStart_K: pack_K };
+  const car = modelWith(model, { packStart_K: pack_K });
   const slowing_mps2 = greatestWhere(0, HARD_mps2, (hard) => moment(car, soc_frac, hard).brake_N <= NO_BRAKE_N);
   return { slowing_mps2, drivenAxle_N: Math.max(0, moment(car, soc_frac, slowing_mps2).wheel_N) };
 }
