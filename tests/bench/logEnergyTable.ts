@@ -16,16 +16,21 @@ function line(name: string, found: readonly Recovered[]): string {
   const level = found.map(({ level_frac }) => level_frac);
   const distance = found.map(({ distance_frac }) => distance_frac);
   const width = found.map(({ log }) => (log.spread ? log.spread.energy_ratio.high - log.spread.energy_ratio.low : 0));
+  const share = (isHeld: (one: Recovered) => boolean) =>
+    `in band ${percent(found.filter(isHeld).length / found.length).slice(0, 4)}`;
+  const farWidth = found.map(({ log }) =>
+    log.spread ? log.spread.distance_ratio.high - log.spread.distance_ratio.low : 0,
+  );
   const stops = mean(found.map((each) => each.stops));
   const trueStops = mean(found.map((each) => each.trueStops));
   return [
     name.padEnd(26),
     `energy ${percent(meanAbs(energy))} mean ${percent(mean(energy))}`,
     `level ${percent(meanAbs(level))} mean ${percent(mean(level))}`,
-    `in band ${percent(mean(found.map(({ isInBand }) => (isInBand ? 1 : 0)))).slice(0, 4)} +-${percent(mean(width) / 2)}`,
-    `distance ${percent(meanAbs(distance))} mean ${percent(mean(distance))}`,
+    `${share(({ isInBand }) => isInBand)} +-${percent(mean(width) / 2)}`,
+    `distance ${percent(meanAbs(distance))} mean ${percent(mean(distance))} ${share(({ isDistanceInBand }) => isDistanceInBand)} +-${percent(mean(farWidth) / 2)}`,
     `climb ${percent(mean(found.map(({ climb_frac }) => climb_frac)))}`,
-    `stops ${stops.toFixed(0)}/${trueStops.toFixed(0)}`,
+    `stops ${stops.toFixed(1)}/${trueStops.toFixed(1)} ${share(({ areStopsInBand }) => areStopsInBand)}`,
   ].join("  ");
 }
 

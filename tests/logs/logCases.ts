@@ -6,7 +6,8 @@ import { wheelEnergy_Jpm } from "../support/wheelEnergy.ts";
 import { type LogRow, makeLog, makeTruth, type Truth, withParking } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
 import { phone, phoneLog } from "./phoneLog.ts";
-import { stopsOf, wavyElevation_m } from "./routeAccuracy.ts";
+import { wavyElevation_m } from "./routeAccuracy.ts";
+import { stopsOf } from "./stopsOf.ts";
 import { trafficDrive } from "./trafficDrive.ts";
 import { windingDrive, windingLog } from "./windingDrive.ts";
 
@@ -54,6 +55,9 @@ export interface Recovered {
   readonly trueStops: number;
   /** Whether the stated 10 to 90 % band of the energy holds the truth. */
   readonly isInBand: boolean;
+  /** The same of distance and stops. */
+  readonly isDistanceInBand: boolean;
+  readonly areStopsInBand: boolean;
   readonly log: CleanedLog;
 }
 
@@ -66,6 +70,9 @@ export function recovered({ truth, rows }: LogCase): Recovered {
   const energy_J = wheelEnergy_Jpm(series.speed_mps, series.elevation_m) * distance_m;
   const band = log.spread?.energy_ratio ?? { low: 1, high: 1 };
   const needed = trueEnergy_J / energy_J;
+  const far = log.spread?.distance_ratio ?? { low: 1, high: 1 };
+  const stopBand = log.stops?.band ?? { low: 0, high: 0 };
+  const trueStops = stopsOf(truth.speed_mps);
   const climb = (elevation_m: Float64Array) =>
     elevation_m.reduce((sum, h, i) => sum + Math.max(0, h - (elevation_m[i - 1] ?? h)), 0);
   return {
@@ -75,8 +82,10 @@ export function recovered({ truth, rows }: LogCase): Recovered {
     distance_frac: distance_m / trueDistance_m - 1,
     climb_frac: climb(series.elevation_m) / climb(truth.elevation_m) - 1,
     stops: stopsOf(series.speed_mps),
-    trueStops: stopsOf(truth.speed_mps),
+    trueStops,
     isInBand: needed >= band.low && needed <= band.high,
+    isDistanceInBand: trueDistance_m / distance_m >= far.low && trueDistance_m / distance_m <= far.high,
+    areStopsInBand: trueStops >= stopBand.low && trueStops <= stopBand.high,
     log,
   };
 }

@@ -3,7 +3,7 @@ import { climbOf } from "../../sim/route/clean/heights/cleanHeights.ts";
 import { readLog } from "../../sim/route/readLog.ts";
 import { wheelEnergy_Jpm } from "../support/wheelEnergy.ts";
 import { writeGpx } from "./logWriter.ts";
-import { stopsOf } from "./routeAccuracy.ts";
+import { stopsOf } from "./stopsOf.ts";
 import { type Country, type WindingSpoiling, windingDrive, windingLog } from "./windingDrive.ts";
 
 export interface Recovered {

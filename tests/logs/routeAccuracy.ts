@@ -6,6 +6,7 @@ import { cycleSpeeds_mps } from "../support/cycleSpeeds.ts";
 import { wheelEnergy_Jpm } from "../support/wheelEnergy.ts";
 import { makeLog, makeTruth, type Spoiling, type Truth, withParking } from "./logMaker.ts";
 import { writeGpx } from "./logWriter.ts";
+import { stopsOf } from "./stopsOf.ts";
 
 /** A road of waves: 30 m from valley to crest, so that 10 km hold a climb of 200 m. */
 export function wavyElevation_m(distance_m: number): number {
@@ -39,13 +40,4 @@ export function recover(
     log,
     truth,
   };
-}
-
-/** Times the speed comes down to a stop. */
-export function stopsOf(speed_mps: ArrayLike<number>): number {
-  let stops = 0;
-  for (let i = 1; i < speed_mps.length; i++) {
-    stops += speed_mps[i] < 0.1 && speed_mps[i - 1] >= 0.1 ? 1 : 0;
-  }
-  return stops;
 }

@@ -1,4 +1,5 @@
 import { type AboveZero, aboveZero } from "./aboveZero.ts";
+import { throughGate } from "./gate.ts";
 import { predictCovariance, predictMeans } from "./predict.ts";
 import { scalarUpdate, setMoments } from "./scalarUpdate.ts";
 import type { Observe, Passage, SwitchingModel } from "./switchingModel.ts";
@@ -171,7 +172,6 @@ export class Passages {
   private readonly covariances: readonly Float64Array[];
   private readonly work: Float64Array;
   private readonly gain: Float64Array;
-  private readonly row: Float64Array;
 
   private readonly model: SwitchingModel;
 
@@ -187,12 +187,13 @@ export class Passages {
       transition: new Float64Array(n * n),
       shift: new Float64Array(n),
       noise: new Float64Array(n * n),
-      gateState: -1,
-      gateVariance: 0,
+      gateSide: 0,
+      gateRow: new Float64Array(n),
+      gateLevel: 0,
+      gateSpread: 0,
     };
     this.work = new Float64Array(n * n);
     this.gain = new Float64Array(n);
-    this.row = new Float64Array(n);
     this.gatedMeans = views(this.gatedMean, regimes, n);
     this.gatedCovariances = views(this.gatedCovariance, regimes, n * n);
     this.means = views(this.mean, regimes, n);
@@ -209,7 +210,8 @@ export class Passages {
     passage.transition.fill(0);
     passage.shift.fill(0);
     passage.noise.fill(0);
-    passage.gateState = -1;
+    passage.gateRow.fill(0);
+    passage.gateSide = 0;
     let weight = weightBefore * model.passage(k, from, to, passage);
     if (weight < NONE) return;
     const mean = this.gatedMeans[from];
@@ -217,11 +219,8 @@ export class Passages {
     const place = at * regimes + from;
     for (let i = 0; i < n; i++) mean[i] = before.mean[place * n + i];
     for (let i = 0; i < n * n; i++) covariance[i] = before.covariance[place * n * n + i];
-    if (passage.gateState >= 0) {
-      this.row.fill(0);
-      this.row[passage.gateState] = 1;
-      const log = scalarUpdate(n, mean, covariance, this.row, passage.gateVariance, 0, this.gain);
-      weight *= Math.exp(log) * Math.sqrt(2 * Math.PI * passage.gateVariance);
+    if (passage.gateSide !== 0) {
+      weight *= throughGate(n, mean, covariance, passage, this.gain);
       if (weight < NONE) return;
     }
     this.weight[from] = weight;

@@ -4,9 +4,14 @@ export interface Passage {
   /** Added to the transition's result. */
   readonly shift: Float64Array;
   readonly noise: Float64Array;
-  /** State by which the passage is gated, -1 for none: it is taken with probability times exp(-x^2 / (2 variance)). */
-  gateState: number;
-  gateVariance: number;
+  /**
+   * What the passage is gated by, y = gateRow x, from before it: it is taken as likely as y + gateSpread e, e of the standard normal
+   * distribution, lies on the side given of gateLevel, 1 above and -1 below; 0 is no gate.
+   */
+  gateSide: -1 | 0 | 1;
+  readonly gateRow: Float64Array;
+  gateLevel: number;
+  gateSpread: number;
 }
 
 /** Takes one scalar measurement in: what it sees of the states, its variance, its value. */

@@ -7,7 +7,7 @@ import { writeFar } from "../log/writeFar.ts";
 import { writeClock, writeInterval } from "../log/writeTime.ts";
 import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
 import { type DrawnSegment, drawSegment, knowSegment } from "./cleanSegment.ts";
-import { spreadOver, unmodelled_frac } from "./draws/bands.ts";
+import { spreadOver, stopsOver, unmodelled_frac } from "./draws/bands.ts";
 import { chooseDraws } from "./draws/chooseDraws.ts";
 import type { Drives } from "./draws/drawDrives.ts";
 import { fitDriving } from "./draws/fitDriving.ts";
@@ -40,6 +40,7 @@ import { speedsAgree } from "./rows/speedsAgree.ts";
 import { withoutLongStands } from "./rows/withoutLongStands.ts";
 import type { CleanedSegment } from "./segmentGrid.ts";
 import { type SegmentSetting, segmentSetting } from "./segmentSetting.ts";
+import { shortestStop_s } from "./shortestStop.ts";
 
 /** A log that moves less than this in all is standing, whatever its noise. */
 const STILL_m = 50;
@@ -230,12 +231,14 @@ function assembled(
   const isStill = whole_m < STILL_m && noDrive === undefined;
   const unmodelled = unmodelled_frac(found.interval_s, setting.hasSpeeds);
   const spread = spreadOver(pieces, unmodelled);
+  const stops = stopsOver(pieces);
   const quality = qualityOf({
     series,
     repairs: finished,
     rows: rows.count,
     interval_s: found.interval_s,
     positionNoise_m: hasPositions ? setting.noise.correlated_m : Number.NaN,
+    shortestStop_s: shortestStop_s(found.interval_s, setting.hasSpeeds ? undefined : setting.noise),
     hasSpeeds: setting.hasSpeeds,
     speedCover_frac: setting.speedCover_frac,
     isStill,
@@ -243,6 +246,7 @@ function assembled(
     setAside_s,
     notDriven: notDriven(series, setting.utcOffset_s),
     spread,
+    stops,
   });
   return {
     series,
@@ -255,6 +259,7 @@ function assembled(
     pieces,
     unmodelled_frac: unmodelled,
     spread,
+    stops,
   };
 }
 

@@ -1,7 +1,9 @@
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
 import type { Spread } from "../../../shared/spread.ts";
+import { countOf } from "../log/countOf.ts";
 import { writeDuration, writeInterval } from "../log/writeTime.ts";
 import { type CleanedSeries, Mended, type Quality, type Repair } from "./report/cleanedLog.ts";
+import type { Stops } from "./report/spread.ts";
 
 /** What the verdict is made from. */
 interface QualityInput {
@@ -21,6 +23,9 @@ interface QualityInput {
   /** Segments that a car hardly drove, a sentence each. */
   readonly notDriven: readonly string[];
   readonly spread: Spread | undefined;
+  readonly stops: Stops | undefined;
+  /** Shorter stops than this do not show in the log. */
+  readonly shortestStop_s: number;
 }
 
 /** Less of the way than this without heights changes no climb that a person would notice. Assumed. */
@@ -97,8 +102,11 @@ export function qualityOf(input: QualityInput): Quality {
   }
   // Said of every such log, and no fault of this one.
   const known = energyWords(input.spread);
-  if (!input.hasSpeeds && !isPartly && !input.isStill && interval_s < THIN_s && known !== undefined)
+  const isFromPositions = !input.hasSpeeds && !isPartly && !input.isStill;
+  if (isFromPositions && interval_s < THIN_s && known !== undefined)
     reasons.push(`speed is worked out from positions: ${known}`);
+  if ((isFromPositions || interval_s >= THIN_s) && !input.isStill && input.stops)
+    reasons.push(stopWords(input.stops, input.shortestStop_s));
   return {
     verdict,
     reasons,
@@ -117,6 +125,9 @@ function bridgedWords(bridged_frac: number): string {
   return bridged_frac < 0.01 ? "less than 1 % bridged" : `${(100 * bridged_frac).toFixed(0)} % bridged`;
 }
 
+/** Shorter stops than this need not be said not to show. Assumed. */
+const LEAST_HIDDEN_s = 2;
+
 /** Fixes further apart than this are thin: what happens in between was not seen. */
 const THIN_s = 3;
 
@@ -129,6 +140,14 @@ function energyWords(spread: Spread | undefined): string | undefined {
   return below === above
     ? `energy at the wheel known to ±${above} %`
     : `energy at the wheel known to -${below} to +${above} %`;
+}
+
+/** How well the stops are known: `17 stops on the way, 14 to 19 by what else fits the log; one under 4 s does not show`. */
+function stopWords({ taken, band }: Stops, shortest_s: number): string {
+  const [low, high] = [Math.min(taken, Math.round(band.low)), Math.max(taken, Math.round(band.high))];
+  const known = low === high ? "" : `, ${low} to ${high} by what else fits the log`;
+  const hidden = shortest_s < LEAST_HIDDEN_s ? "" : `; one under ${writeInterval(shortest_s)} may not show`;
+  return `${countOf(taken, "stop")} on the way${known}${hidden}`;
 }
 
 /** What thin sampling leaves open, and where the driving between the fixes comes from; undefined where sampling is not thin. */

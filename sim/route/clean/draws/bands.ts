@@ -1,5 +1,5 @@
 import type { Band, Spread } from "../../../../shared/spread.ts";
-import type { Piece } from "../report/spread.ts";
+import type { Piece, Stops } from "../report/spread.ts";
 
 /**
  * What the model itself leaves out, as a share of the energy: half the width of a band of 80 %, by the seconds from fix to fix. Calibrated
@@ -44,6 +44,17 @@ export function spreadOver(pieces: readonly Piece[], unmodelled: number): Spread
     distance_ratio: bandOf(sums.distance_m.map((each) => each / taken.distance_m)),
     climb_m: bandOf(sums.climb_m),
   };
+}
+
+/** How often the drive stops on the way: as it was taken, and 10 to 90 % of the drives that fit the log; between one go and the next is a stop. */
+export function stopsOver(pieces: readonly Piece[]): Stops | undefined {
+  const [first] = pieces;
+  if (!first) return undefined;
+  const draws = pieces.reduce((least, { goes }) => Math.min(least, goes.length), first.goes.length);
+  const of = (goes: number) => Math.max(0, goes - 1);
+  const sums = new Float64Array(draws);
+  for (const { goes } of pieces) for (let draw = 0; draw < draws; draw++) sums[draw] += goes[draw];
+  return { taken: of(pieces.reduce((sum, { goes, chosen }) => sum + goes[chosen], 0)), band: bandOf(sums.map(of)) };
 }
 
 function widened({ low, high }: Band, by: number): Band {

@@ -33,6 +33,7 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
     const energy_J = new Float64Array(draws);
     const distance_m = new Float64Array(draws);
     const climb_m = new Float64Array(draws);
+    const goes = new Float64Array(draws);
     for (let draw = 0; draw < draws; draw++) {
       const at = draw * seconds;
       if (heights) heightsOf(heights, drives, draw, from, to, drawn_m);
@@ -42,6 +43,7 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
         energy_J[draw] += wheelEnergy_J(load, before_mps, after_mps, rise_m);
         distance_m[draw] += 0.5 * (before_mps + after_mps);
         climb_m[draw] += Math.max(0, rise_m);
+        goes[draw] += after_mps > 0 && (before_mps === 0 || i === from + 1) ? 1 : 0;
       }
     }
     const chosen = medianIndex(energy_J);
@@ -50,7 +52,7 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
       heightsOf(heights, drives, chosen, from, to, drawn_m);
       for (let i = from; i <= to; i++) elevation_m[i] = drawn_m[i];
     }
-    pieces.push({ from, to, chosen, energy_J, distance_m, climb_m });
+    pieces.push({ from, to, chosen, energy_J, distance_m, climb_m, goes });
   }
   return { speed_mps, elevation_m, pieces };
 }

@@ -10,6 +10,7 @@ import {
   SPEED,
   STANDING,
 } from "./drivingModel.ts";
+import { seenMoving, settle } from "./settle.ts";
 
 /** Drives that fit the log, one row a second: `speed_mps[draw * seconds + second]`, 0 exactly where the draw stands. */
 export interface Drives {
@@ -74,30 +75,11 @@ export function* drawDrives(
     for (const done of steps) yield 0.25 + 0.25 * (group + done);
     firstDraw += groups[group];
   }
-  for (let draw = 0; canStand && draw < draws; draw++) {
-    settle(result.subarray(draw * line.seconds, (draw + 1) * line.seconds));
+  const isSeen = canStand ? seenMoving(line, known.speed_mps, noise.speed_mps) : undefined;
+  for (let draw = 0; isSeen && draw < draws; draw++) {
+    settle(result.subarray(draw * line.seconds, (draw + 1) * line.seconds), isSeen, noise);
   }
   return { draws, seconds: line.seconds, speed_mps: result };
-}
-
-/** Less than this between two standstills is no move; a car that moves is no slower than this. Assumed. */
-const LEAST_MOVE_m = 3;
-const SLOWEST_mps = 0.1;
-
-/** Puts a draw's fidgets at rest, in place. */
-function settle(speed_mps: Float32Array): void {
-  let moved_m = 0;
-  let lastRest = -1;
-  for (let i = 0; i < speed_mps.length; i++) {
-    if (speed_mps[i] > 0) {
-      speed_mps[i] = Math.max(SLOWEST_mps, speed_mps[i]);
-      moved_m += speed_mps[i];
-      continue;
-    }
-    if (lastRest >= 0 && moved_m < LEAST_MOVE_m) speed_mps.fill(0, lastRest + 1, i);
-    lastRest = i;
-    moved_m = 0;
-  }
 }
 
 /** Spread of acceleration at each moment, from a few draws with the usual one. */

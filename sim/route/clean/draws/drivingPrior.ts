@@ -1,3 +1,5 @@
+import { MPS_PER_KMH } from "../../../../shared/units.ts";
+
 /** Speeds at which the spread of acceleration is given: middles of bands 4 m/s wide, the last of all that is faster. */
 const AT_mps = [2, 6, 10, 14, 18, 22, 26];
 
@@ -15,8 +17,14 @@ export const cycleAccelerations_mps2: readonly number[] = [0.95, 1.01, 0.79, 0.5
  */
 export const ACCELERATION_LASTS_s = 2;
 
-/** A standstill lasts this long on average: 15 s in UDDS and 12 s in NYCC, 27 s in WLTC class 3b, from moving to moving; town lights are slower (assumed). */
-export const STANDSTILL_s = 25;
+/**
+ * Slower than this a car stands: the rules on emissions in real driving count as stop periods what is under 1 km/h [EU2016-427, Annex IIIA,
+ * point 6.8]. A stop is one such time, however short, with driving on both sides.
+ */
+export const STANDING_BELOW_mps = MPS_PER_KMH;
+
+/** A standstill lasts this long on average, from moving to moving: over the stops of UDDS, NYCC, HWFET, US06 and WLTC class 3b. */
+export const STANDSTILL_s = 18;
 
 /** Spread of acceleration at a speed, straight between the bands, in m/s2. */
 export function usualAcceleration_mps2(speed_mps: number): number {

@@ -1,6 +1,6 @@
 import type { Spread } from "../../../../shared/spread.ts";
 import type { LogFile } from "../../log/logFile.ts";
-import type { Piece, RoadLoadTerms } from "./spread.ts";
+import type { Piece, RoadLoadTerms, Stops } from "./spread.ts";
 
 /** Classes of repair, each of which can be turned off to see the log without it. */
 export const repairKinds = [
@@ -123,6 +123,8 @@ export interface CleanedLog {
   readonly unmodelled_frac: number;
   /** How far the log leaves its energy, distance and climb open; undefined where nothing was drawn. */
   readonly spread: Spread | undefined;
+  /** Undefined where nothing was drawn. */
+  readonly stops: Stops | undefined;
 }
 
 export interface CleanOptions {

@@ -1,3 +1,5 @@
+import type { Band } from "../../../../shared/spread.ts";
+
 /** A piece of the drive between two standstills, and what each draw needs for it. Rows count from the segment's or the series' start. */
 export interface Piece {
   readonly from: number;
@@ -7,6 +9,8 @@ export interface Piece {
   readonly energy_J: Float64Array;
   readonly distance_m: Float64Array;
   readonly climb_m: Float64Array;
+  /** How often each draw moves, from rest to rest. */
+  readonly goes: Float64Array;
 }
 
 /** What road and air ask of a car, for telling draws apart: force = f0 + f1 v + f2 v^2. */
@@ -15,4 +19,10 @@ export interface RoadLoadTerms {
   readonly f0_N: number;
   readonly f1_Npmps: number;
   readonly f2_Npmps2: number;
+}
+
+/** Stops on the way: of the drive that was taken, and the range of eight in ten of those that fit the log. */
+export interface Stops {
+  readonly taken: number;
+  readonly band: Band;
 }

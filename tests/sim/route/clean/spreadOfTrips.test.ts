@@ -9,6 +9,7 @@ const piece = (from: number, to: number, energy_J: readonly number[]) => ({
   energy_J: Float64Array.from(energy_J),
   distance_m: Float64Array.of(100, 100, 100),
   climb_m: Float64Array.of(1, 2, 3),
+  goes: Float64Array.of(1, 1, 2),
 });
 const log = { pieces: [piece(0, 100, [90, 100, 110]), piece(100, 200, [50, 100, 150])], unmodelled_frac: 0 };
 

@@ -1,5 +1,7 @@
 import { median } from "simple-statistics";
 import { describe, expect, it } from "vitest";
+import { upperTail } from "../../../../../sim/math/kalman/aboveZero.ts";
+import { stopsAt_mps } from "../../../../../sim/route/clean/draws/drivingModel.ts";
 import {
   ACCELERATION_LASTS_s,
   cycleAccelerations_mps2,
@@ -74,13 +76,56 @@ describe("how long an acceleration lasts", () => {
   });
 });
 
-it("a standstill lasts about as long as in the cycles of towns", () => {
-  const stand_s = (id: string) => {
+/** Whether a row of a cycle stands: under 1 km/h, as the rules on emissions in real driving count stop periods [EU2016-427, Annex IIIA, 6.8]. */
+const stands = (each_mps: number) => each_mps < 1 / 3.6;
+
+it("a standstill lasts as long as in the cycles", () => {
+  const lengths_s: number[] = [];
+  for (const id of cycles) {
     const speeds = cycleSpeeds_mps(id);
-    const rows = speeds.filter((each_mps) => each_mps === 0).length;
-    const stands = speeds.filter((each_mps, i) => each_mps === 0 && speeds[i - 1] !== 0).length;
-    return rows / stands + 1; // from the last row that moves to the first
-  };
-  expect(stand_s("udds")).toBeLessThan(STANDSTILL_s);
-  expect(stand_s("wltc-class-3b")).toBeGreaterThan(STANDSTILL_s);
+    let from = -1; // of a stop: the rest at the beginning is none, nor that at the end
+    for (let i = 1; i < speeds.length; i++) {
+      if (stands(speeds[i]) && !stands(speeds[i - 1])) from = i;
+      if (!stands(speeds[i]) && stands(speeds[i - 1]) && from >= 0) lengths_s.push(i - from + 1);
+    }
+  }
+  const mean_s = lengths_s.reduce((sum, each) => sum + each, 0) / lengths_s.length;
+  expect(Math.abs(mean_s - STANDSTILL_s)).toBeLessThan(1); // written to whole seconds
+});
+
+describe("where a car comes to rest", () => {
+  const rows = cycles.flatMap((id) => {
+    const speeds = cycleSpeeds_mps(id);
+    return speeds.slice(1, -1).flatMap((each_mps, i) =>
+      // v + a dt of a row, and whether the next one stands
+      stands(each_mps) ? [] : [{ coming_mps: 2 * each_mps - speeds[i], isNext: stands(speeds[i + 2]) }],
+    );
+  });
+  const logLikelihood = (level: number, spread: number) =>
+    rows.reduce((sum, { coming_mps, isNext }) => {
+      const share = Math.min(1 - 1e-6, Math.max(1e-6, upperTail((coming_mps - level) / spread)));
+      return sum + Math.log(isNext ? share : 1 - share);
+    }, 0);
+
+  it("is what is likeliest over the cycles", () => {
+    const { level, spread } = stopsAt_mps;
+    const best = logLikelihood(level, spread);
+    // A tenth on each side is less likely: found on steps of 0.05.
+    for (const [by, wider] of [
+      [0.1, 0],
+      [-0.1, 0],
+      [0, 0.1],
+      [0, -0.1],
+    ])
+      expect(logLikelihood(level + by, spread + wider)).toBeLessThan(best);
+  });
+
+  it("is half of the time near nought and never well above", () => {
+    const shareIn = (from_mps: number, to_mps: number) => {
+      const within = rows.filter(({ coming_mps }) => coming_mps >= from_mps && coming_mps < to_mps);
+      return within.filter(({ isNext }) => isNext).length / within.length;
+    };
+    expect(Math.abs(shareIn(-0.5, 0.5) - 0.5)).toBeLessThan(0.15); // 40 rows or so: two standard errors
+    expect(shareIn(1, 100)).toBeLessThan(0.002);
+  });
 });
