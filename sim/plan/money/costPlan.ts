@@ -90,16 +90,14 @@ export function costPlan(
     0,
     ways.findIndex(({ isNeededAnyway }) => isNeededAnyway),
   );
-  const { [at]: against } = alternatives;
-  const { [at]: way } = ways;
-  if (!against || !way) throw new Error("leaving the car as it is is missing from its alternatives");
+  const against = alternatives[at];
   return {
     currency: job.currency ?? "",
     ...(running && { running, fuelCarbon_gpkm: (running.use_l100km / 100) * fuelCarbon_gpl(running.fuel) }),
     alternatives,
     against,
     packs: quotes.map((quote, i) =>
-      packCosts({ job, quote, candidate: candidates[i], rows: charging.rows[i], way, against }),
+      packCosts({ job, quote, candidate: candidates[i], rows: charging.rows[i], way: ways[at], against }),
     ),
   };
 }
@@ -181,8 +179,8 @@ function packCosts({ job, quote, candidate, rows, way, against }: PackInput): Pa
     ...(from_km !== undefined && { paysFrom_km: from_km }),
     yearly: running.yearly.map(({ distance_km }, k): YearlyCosts => {
       const spent = spentBy(converted, distance_km, ...horizon(running));
-      const spentOther = against.spent[k] ?? [];
-      const first = { running: firstYear(converted.running, distance_km), other: against.running[k] ?? NOTHING };
+      const spentOther = against.spent[k];
+      const first = { running: firstYear(converted.running, distance_km), other: against.running[k] };
       return {
         ...{ distance_km, running: first.running, runningOther: first.other },
         saves: less(first.other, first.running),

@@ -1,3 +1,4 @@
+import type { Running } from "../../../shared/job/schema/costs.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { moneyBetween, roundedEnds, writeMoney } from "../../../shared/quantity/money.ts";
 import type { CostPlan, PackCosts, YearlyCosts } from "./costPlan.ts";
@@ -14,7 +15,7 @@ export function costSentences(plan: CostPlan, pack: PackCosts): readonly Message
   const [first] = yearly;
   const price = quote.total ? [priceSentence(plan, pack, quote.total)] : [];
   if (!first || !plan.running) return [...price, ...missing];
-  return [...price, savingSentence(plan, first), paybackSentence(plan, pack, first)];
+  return [...price, savingSentence(plan, first), paybackSentence(plan.running, pack, first)];
 }
 
 /** What people pay for besides money: words, no number. */
@@ -52,8 +53,7 @@ function ends(amount: { low: number; high: number }, currency: string, digits = 
 }
 
 /** When it has paid for itself; where it has not within the years, from which yearly distance it would. */
-function paybackSentence(plan: CostPlan, pack: PackCosts, yearly: YearlyCosts): Message {
-  const years = plan.running?.years ?? 0;
+function paybackSentence({ years }: Running, pack: PackCosts, yearly: YearlyCosts): Message {
   const { value_years, early_years, late_years } = yearly.payback;
   if (late_years !== undefined) return message`It pays back ${within(early_years ?? 0, late_years)}.`;
   if (value_years !== undefined)

@@ -24,7 +24,7 @@ export function spentBy(way: Way, distance_km: number, years: number, discount_f
 
 /** When one way has cost no more than another and goes on so to the end of the years: straight lines within a year. */
 export function paybackOf(one: readonly Span[], other: readonly Span[]): Payback {
-  const more = one.map((spent, year) => less(spent, other[year] ?? spent));
+  const more = one.map((spent, year) => less(spent, other[year]));
   const [value, early, late] = (["value", "low", "high"] as const).map((end) =>
     paidBack_years(more.map((at) => at[end])),
   );
@@ -39,8 +39,7 @@ function paidBack_years(more: readonly number[]): number | undefined {
   const last = more.findLastIndex((at) => at > 0);
   if (last === more.length - 1) return undefined;
   if (last < 0) return 0;
-  const [before, after] = [more[last] ?? 0, more[last + 1] ?? 0];
-  return last + before / (before - after);
+  return last + more[last] / (more[last] - more[last + 1]);
 }
 
 /**
@@ -49,7 +48,6 @@ function paidBack_years(more: readonly number[]): number | undefined {
  */
 export function paysFrom_km(one: Way, other: Way, years: number, discount_frac: number): number | undefined {
   const [mine, theirs] = [one, other].map(({ running }) => overYears(running, years, discount_frac));
-  if (!mine || !theirs) throw new Error("two ways are held against one another");
   const standing = (way: Way, rest: number) => way.price.value + way.running.upkeep.value * rest;
   const perKm = (way: Way, { energy, rest }: ReturnType<typeof overYears>) =>
     energy.value + way.running.chargePerKm * rest;

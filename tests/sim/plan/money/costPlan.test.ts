@@ -185,6 +185,16 @@ describe("what is missing is said, and no number stands in for it", () => {
     const stopped = planOf(sundayCar, { supply: "Home", pack: "10 kWh", stop: ["Warm the pack first."] });
     expect(words(stopped.packs[0].missing)).toBe("Warm the pack first.");
   });
+  it("a price of fuel, while the price of the conversion is said", () => {
+    const { price_perl: _, ...running } = sundayCar.running;
+    const plan = planOf({ ...sundayCar, running }, rowOf(0.15));
+    expect(words(costSentences(plan, plan.packs[0]))).toBe(
+      "10 kWh costs 12 000 EUR. The price of fuel is not entered.",
+    );
+  });
+  it("nothing where everything is entered", () => {
+    expect(planOf(sundayCar, rowOf(0.15)).packs[0].missing).toEqual([]);
+  });
   it("but electricity that costs nothing is a price", () => {
     const [{ yearly }] = planOf(sundayCar, rowOf(0.15, 0)).packs;
     expect(yearly[0].running.value).toBeCloseTo(100, 9);
