@@ -20,7 +20,7 @@ function quoteOf(costs: object) {
 const missing = (costs: object) => quoteOf(costs).missing.map((each) => messageIn(each, "metric"));
 
 describe("the cells of a pack of 10 kWh, six modules in series, two beside each", () => {
-  const pack: Job["packs"][number] = { name: "A", seriesModules: 6, parallelModules: 2 };
+  const pack: Job["packs"][number] = { ...jobOf({}).packs[0], seriesModules: 6, parallelModules: 2 };
   const cells = (per: "module" | "kWh" | "pack", of = pack) =>
     cellsOf({ per, price: { low: 100, high: 120 } }, of, { nominal_kWh: 10 });
   it("are priced by the twelve modules, by the ten kilowatt-hours, or as quoted", () => {
@@ -31,7 +31,7 @@ describe("the cells of a pack of 10 kWh, six modules in series, two beside each"
   it("have no price by the module where the pack is given as a whole, but have one by the kWh", () => {
     const whole: Job["packs"][number] = {
       ...pack,
-      whole: { energy_kWh: 10, nominal_V: 100, mass_kg: 80, resistance_mohm: 50 },
+      whole: { energy_kWh: 10, nominal_V: 100, mass_kgpkWh: 8 },
     };
     expect(cells("module", whole)).toBeUndefined();
     expect(cells("kWh", whole)).toEqual({ value: 1100, low: 1000, high: 1200 });
