@@ -2,7 +2,7 @@ import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { message, quantity as q } from "../../../shared/quantity/message.ts";
 import { CLOSE_frac } from "../currents/preCharge.ts";
 import { regenLimits } from "./controllerDrive.ts";
-import { IN_JOB, type Setting, type SettingsBasis, USUAL } from "./setting.ts";
+import { IN_JOB, type Setting, type SettingsBasis, USUAL, whyNoRegen } from "./setting.ts";
 
 /** With the foot off: this share of the limit, the rest with the pedal. Common practice, no source. */
 const LIFT_OFF_frac = 0.5;
@@ -13,7 +13,7 @@ const GENTLE_frac = 0.25;
 export function controllerRegen({ job, currents, model }: SettingsBasis): Setting[] {
   const { controller, motor } = job;
   const { regen } = controller;
-  const isOn = regen.isOn && motor.canRegenerate;
+  const off = whyNoRegen(job);
   const cap_Nm = Math.min(controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY, peakTorque_Nm(motor.envelope));
   const limit_Nm = regen.torque_Nm ?? GENTLE_frac * cap_Nm;
   const from =
@@ -21,8 +21,9 @@ export function controllerRegen({ job, currents, model }: SettingsBasis): Settin
       ? message`a quarter of the driving cap: ${USUAL}`
       : message`half of the job's limit: ${USUAL}`;
   const lamps = message`Brake lamps by the local rule: UN R13-H has them lit above 1.3 m/s2 (from memory). On one axle, in the wet, it can slide: begin gently.`;
-  const braking: Setting[] = isOn
-    ? [
+  const braking: Setting[] = off
+    ? [{ key: "regenLiftOff", name: "Regen", value: message`off`, from: off }]
+    : [
         {
           key: "regenLiftOff",
           name: "Regen with the foot off",
@@ -42,14 +43,6 @@ export function controllerRegen({ job, currents, model }: SettingsBasis): Settin
           name: "Regen at low speed",
           value: message`none at ${q("speed", regen.fadeNone_kmh)} and below, in full from ${q("speed", regen.fadeFull_kmh)}`,
           from: IN_JOB,
-        },
-      ]
-    : [
-        {
-          key: "regenLiftOff",
-          name: "Regen",
-          value: message`off`,
-          from: motor.canRegenerate ? IN_JOB : message`this motor cannot`,
         },
       ];
   return [...braking, preCharging(currents, model.max_V)];

@@ -1,5 +1,5 @@
 import { message, quantity as q } from "../../../shared/quantity/message.ts";
-import { BY_SHEET, IN_JOB, type Setting, type SettingsBasis, USUAL, volts } from "./setting.ts";
+import { BY_SHEET, IN_JOB, type Setting, type SettingsBasis, USUAL, volts, whyNoRegen } from "./setting.ts";
 
 /** Where nothing is set: torque begins to fall this share of the span between the cells' limits above the lower. Common practice, no source. */
 const ROLL_frac = 0.1;
@@ -18,6 +18,7 @@ export function controllerVolts({ job, model, cells, currents }: SettingsBasis):
   const fitsBelow = below_V !== undefined && below_V > low_V && below_V < high_V;
   const fitsAbove = above_V !== undefined && above_V < high_V && above_V > low_V;
   const { regen, current_A } = controller;
+  const off = whyNoRegen(job);
   const drive_A = Math.min(current_A ?? Number.POSITIVE_INFINITY, model.discharge.peak_A);
   const charge_A = Math.min(regen.current_A ?? Number.POSITIVE_INFINITY, model.charge.peak_A);
   return [
@@ -79,13 +80,14 @@ export function controllerVolts({ job, model, cells, currents }: SettingsBasis):
     {
       key: "batteryRegen",
       name: "Battery current, regen",
-      value: regen.isOn
-        ? message`${q("current", charge_A)} for ${module.charge.peak_s} s, ${q("current", Math.min(charge_A, model.charge.continuous_A))} for hours; none at ${q("temperature", module.coldCharge.none_degC)} and below`
-        : message`none: regen is off`,
+      value: off
+        ? message`none: regen is off`
+        : message`${q("current", charge_A)} for ${module.charge.peak_s} s, ${q("current", Math.min(charge_A, model.charge.continuous_A))} for hours; none at ${q("temperature", module.coldCharge.none_degC)} and below`,
       from:
-        regen.current_A !== undefined && regen.current_A <= model.charge.peak_A
+        off ??
+        (regen.current_A !== undefined && regen.current_A <= model.charge.peak_A
           ? message`in the job; the pack takes ${q("current", model.charge.peak_A)}`
-          : message`the most that this pack takes`,
+          : message`the most that this pack takes`),
     },
     {
       key: "controllerTemperature",

@@ -25,14 +25,20 @@ export interface SettingsBasis {
   readonly model: PackModel;
   /** Cells one after the other. */
   readonly cells: number;
-  readonly currents: CurrentsPlan;
+  readonly currents: Pick<CurrentsPlan, "greatest" | "preCharge">;
   /** Its charges, place by place. */
-  readonly charges: readonly ChargeRow[];
+  readonly charges: readonly Pick<ChargeRow, "stop" | "emptyToFull">[];
 }
 
 export const USUAL = message`common practice, no source`;
 export const BY_SHEET = message`not in the job: by the maker's sheet`;
 export const IN_JOB = message`in the job`;
+
+/** Why the motor does not brake: it cannot, or the job has it off; nothing where it does. */
+export function whyNoRegen({ controller, motor }: Pick<Job, "controller" | "motor">): Message | undefined {
+  if (!motor.canRegenerate) return message`this motor cannot`;
+  return controller.regen.isOn ? undefined : IN_JOB;
+}
 
 /** A voltage to the tenth below a hundred, whole above. */
 export function volts(value_V: number): Message {

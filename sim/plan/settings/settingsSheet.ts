@@ -8,7 +8,7 @@ import { chargerSettings } from "./chargerSettings.ts";
 import { controllerDrive, regenLimits } from "./controllerDrive.ts";
 import { controllerRegen } from "./controllerRegen.ts";
 import { controllerVolts } from "./controllerVolts.ts";
-import { IN_JOB, type Setting, type SettingsBasis } from "./setting.ts";
+import { IN_JOB, type Setting, type SettingsBasis, whyNoRegen } from "./setting.ts";
 import { settingsCautions } from "./settingsCautions.ts";
 
 /** The settings of one device. */
@@ -62,7 +62,7 @@ function usedByPrediction({ job, pack }: SettingsBasis): Setting[] {
       "Torque cap",
       controller.torqueCap_Nm === undefined ? message`none` : message`${q("torque", controller.torqueCap_Nm)}`,
     ),
-    used("usedRegen", "Regen limit", controller.regen.isOn ? regenLimits(controller) : message`regen off`),
+    used("usedRegen", "Regen limit", whyNoRegen(job) ? message`regen off` : regenLimits(controller)),
     used("usedSpeed", "Motor speed limit", message`${q("rotation", motor.maxSpeed_rpm)}`),
     used(
       "usedWindow",
