@@ -44,7 +44,7 @@ describe("battery management", () => {
 
 describe("the DC-DC converter", () => {
   const converter = (key: string, changes: BasisChanges = {}) => rowOf(converterSettings(basisOf(changes)), key);
-  const item = (power_W: number, supply: "12V" | "pack") => ({ name: "a", power_W, use_frac: 1, supply });
+  const item = (power_W: number, supply: "12V" | "pack") => ({ name: "a", power_W, duty_frac: 1, supply });
   it("is sized by all loads of 12 V together", () => {
     const items = [item(240, "12V"), item(1500, "pack"), item(100, "12V")];
     expect(converter("converterVolts", { accessories: { standing_W: 60, items } })[0]).toBe(

@@ -82,10 +82,11 @@ describe("speeds", () => {
   it("of the road: the motor's limit in the highest of the gears used, nine tenths of it for hours", () => {
     // 8000 rpm are 837.8 rad/s; times 0.29 m over 1.4 x 4.2 they are 41.3 m/s, 148.7 km/h; in the gear of 1 208.2 km/h.
     expect(row("roadSpeed")[0]).toBe("149 km/h; below 134 km/h for hours");
-    const both = { driveline: { shifting: { ...driveline.shifting, kind: "automatic", gears: ["3", "4"] } } } as const;
-    expect(row("roadSpeed", both as BasisChanges)[0]).toBe("208 km/h; below 187 km/h for hours");
-    const third = { driveline: { shifting: { ...driveline.shifting, kind: "automatic", gears: ["3"] } } } as const;
-    expect(row("roadSpeed", third as BasisChanges)[0]).toBe("149 km/h; below 134 km/h for hours");
+    const bySpeed = (gears: string[]): BasisChanges => ({
+      driveline: { shifting: { kind: "bySpeed", gears, up_kmh: gears.slice(1).map(() => 40) } },
+    });
+    expect(row("roadSpeed", bySpeed(["3", "4"]))[0]).toBe("208 km/h; below 187 km/h for hours");
+    expect(row("roadSpeed", bySpeed(["3"]))[0]).toBe("149 km/h; below 134 km/h for hours");
     expect(controllerDrive(basisOf()).find(({ key }) => key === "roadSpeed")?.name).toBe("Speed that is, in 3");
   });
 });
