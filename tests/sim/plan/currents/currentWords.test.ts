@@ -12,7 +12,7 @@ const greatest = [300, 260, 200, 120, 90].map((battery_A, i) => ({
   battery_A,
   motor_Nm: 0,
 }));
-const curve: CurrentCurve = { points: greatest, whole: greatest[4] };
+const curve: CurrentCurve = { points: greatest, whole: greatest[4], drawn: [], charge_A: 0, duration_s: 600 };
 
 /** 120 V full; 300, 260, 200, 120 and 90 A for a moment, two and ten seconds, a minute, ten minutes: a fuse of 125 A decided by 90 / 0.75. */
 function planOf(changes: Partial<CurrentsPlan> = {}): CurrentsPlan {
