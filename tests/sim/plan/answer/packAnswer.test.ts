@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { endsIn, packAnswer, roadEnds, whyNot } from "../../../../sim/plan/answer/packAnswer.ts";
+import type { ConditionDrive } from "../../../../sim/plan/conditions/driveConditions.ts";
 import type { Candidate, Finding } from "../../../../sim/plan/driveReport.ts";
 import { inventedCandidate, inventedUnknown, inventedUse } from "../../../support/inventedCandidate.ts";
 
@@ -80,6 +81,62 @@ describe("at the ends of an unknown", () => {
     const open = { ...ten, roadEnergy_ratio: { low: 0.8, high: 1.25 } };
     expect(roadEnds("winter", use, open)).toEqual([{ atLow: 62.5, atHigh: 40 }]);
     expect(roadEnds("winter", use, ten)).toEqual([]);
+  });
+});
+
+/** A drive in winter that goes so far, and all of its road. */
+function winterDrive(range_km: number, changes: Partial<ConditionDrive> = {}): ConditionDrive {
+  return {
+    ...{ name: "winter", range_km, rangeEnd: "floor", battery_Whpkm: 100, perMetre_J: 360, heater_kW: 0 },
+    ...{ missed_frac: 0, isStuck: false, pack_degC: 20, fuel_l100km: 0, ...changes },
+  };
+}
+const inWinter = (winter: ConditionDrive, tenYearsWinter: ConditionDrive): Candidate => ({
+  ...ten,
+  conditions: { winter, tenYearsWinter, others: [] },
+});
+
+describe("at the ends of an unknown in a driven winter", () => {
+  // 60 km new and 40 km at ten years, which an unknown makes 44 or 30: of the new pack the same shares, 66 and 45.
+  const driven = inWinter(winterDrive(60), winterDrive(40));
+  const ends = { atLow_km: 44, atHigh_km: 30 };
+  const unknown = (path: string) => inventedUnknown(100, 20, 40, { path, tenYearsWinter: ends });
+  it("the range at ten years is as driven, and a new pack's moves by the same share", () => {
+    expect(endsIn("tenYearsWinter", use, driven, [unknown("a")])).toEqual([{ atLow: 44, atHigh: 30 }]);
+    expect(endsIn("winter", use, driven, [unknown("a")])).toEqual([{ atLow: 66, atHigh: 45 }]);
+    expect(endsIn("new", use, driven, [unknown("a")])).toEqual([{ atLow: 120, atHigh: 60 }]);
+  });
+  it("a new pack's does not move by what age makes of it", () => {
+    for (const path of ["allowance.aged_frac", "conditions.old.resistance_ratio"])
+      expect(endsIn("winter", use, driven, [unknown(path)])).toEqual([{ atLow: 60, atHigh: 60 }]);
+  });
+  it("goes by the factors where the old pack was not driven, or did not move", () => {
+    const { tenYearsWinter: _, ...plain } = unknown("a");
+    expect(endsIn("tenYearsWinter", use, ten, [plain])).toEqual([{ atLow: 30, atHigh: 15 }]);
+    expect(endsIn("winter", use, inWinter(winterDrive(60), winterDrive(0)), [unknown("a")])).toEqual([
+      { atLow: 60, atHigh: 30 },
+    ]);
+  });
+});
+
+describe("a condition in which the car first fails", () => {
+  const failsIn = (winter: Partial<ConditionDrive>, old: Partial<ConditionDrive> = {}) => {
+    const found = packAnswer(use, 0, inWinter(winterDrive(60, winter), winterDrive(40, old)), undefined).failsIn;
+    return found && [found.condition, messageIn(found.why, "metric")];
+  };
+  it("is none where it misses a fiftieth at most", () => {
+    expect(failsIn({ missed_frac: 0.02 }, { missed_frac: 0.02 })).toBeUndefined();
+    expect(packAnswer(use, 0, ten, undefined).failsIn).toBeUndefined();
+  });
+  it("is where it comes to a stand, or misses more, the milder condition first", () => {
+    expect(failsIn({}, { isStuck: true })).toEqual([
+      "tenYearsWinter",
+      "In the condition “ten years, winter” the car comes to a stand on this road.",
+    ]);
+    expect(failsIn({ missed_frac: 0.03 }, { isStuck: true })).toEqual([
+      "winter",
+      "In the condition “winter” the car does not keep up with this road: 3 % of it is missed.",
+    ]);
   });
 });
 

@@ -57,8 +57,8 @@ describe("where a value stands in the job", () => {
     f0_N: 200,
     f1_Npkmh: 1,
     f2_Npkmh2: 0.04,
-    test_kg: 1000,
-  } as Job["vehicle"]["roadLoad"]);
+    mass_kg: 1000,
+  });
   it("is the coefficient of the tyres with its rise, or the first two terms of a coast-down", () => {
     const rising = { ...job, vehicle: { ...job.vehicle, tyres: { ...job.vehicle.tyres, rollingRise_coeff: 0.004 } } };
     expect(corrected("rolling", 1.5, rising).vehicle.tyres).toMatchObject({
@@ -73,7 +73,7 @@ describe("where a value stands in the job", () => {
   });
   it("is the drag coefficient, the drag area, or the third term of a coast-down", () => {
     expect(corrected("drag", 2).vehicle.roadLoad).toMatchObject({ drag_coeff: 0.9, frontalArea_m2: 1.8 });
-    const area = withLoad({ kind: "dragArea", dragArea_m2: 0.7 } as Job["vehicle"]["roadLoad"]);
+    const area = withLoad({ kind: "dragArea", dragArea_m2: 0.7, wheelDrag_Nm: 0 });
     expect(corrected("drag", 2, area).vehicle.roadLoad).toMatchObject({ dragArea_m2: 1.4 });
     expect(corrected("drag", 2, coastDown).vehicle.roadLoad).toMatchObject({ f0_N: 200, f2_Npkmh2: 0.08 });
   });

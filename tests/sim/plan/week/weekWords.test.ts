@@ -105,7 +105,14 @@ const parking: Parking = {
 };
 const plain: PackWeek = {
   ...{ name: "A", condition: "new", ceiling_frac: 0.9, floor_frac: 0.1, trips: [trip], parkings: [parking] },
-  ...{ lowest: { soc_frac: 0.8, at_h: 42.5 }, failingDays: [], driven_km: 20, wall_kWh: 1, stored_kWh: 1, drawn_kWh: 1 },
+  ...{
+    lowest: { soc_frac: 0.8, at_h: 42.5 },
+    failingDays: [],
+    driven_km: 20,
+    wall_kWh: 1,
+    stored_kWh: 1,
+    drawn_kWh: 1,
+  },
   ...{ ends_frac: 0.9, course: { at_h: [], soc_frac: [] } },
 };
 const said = (changes: Partial<PackWeek>) =>
