@@ -26,6 +26,9 @@ describe("bands as a workshop writes them", () => {
       { high_mps: 40 / 3.6, low_mps: 20 / 3.6, there_s: [21], back_s: [] },
     ]);
   });
+  it("with the slash between the directions close by", () => {
+    expect(readBands("60-50 mph 9.6/10.1 s", "x")[0]).toMatchObject({ there_s: [9.6], back_s: [10.1] });
+  });
   it("in metres a second too, and with the unit behind the first speed", () => {
     expect(readBands("20-10 m/s 30 s; 9 m/s - 5 12 s", "x")).toEqual([
       { high_mps: 20, low_mps: 10, there_s: [30], back_s: [] },

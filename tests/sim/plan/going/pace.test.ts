@@ -40,6 +40,8 @@ describe("a change of gear under way", () => {
     // 10 m/s at 60 and 20 turns (radians) a metre: from 600 to 200 rad/s.
     expect(change?.rotor_J).toBeCloseTo(0.5 * 0.05 * (600 ** 2 - 200 ** 2), 6);
     expect(change?.synchro_Nm).toBeCloseTo((0.05 * 400) / 2, 9);
+    const [atOnce] = paceOf({ ...changing, motor, driveline: { ...driveline, change_s: 0 } }, 0).change?.changes ?? [];
+    expect(atOnce?.synchro_Nm).toBe(0);
   });
 });
 

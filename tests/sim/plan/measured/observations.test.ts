@@ -72,14 +72,14 @@ describe("the energy of a segment", () => {
 
 describe("how far an energy may be off", () => {
   // Each sample of 1 s: 100 V times half an ampere. A fifth of a second of 2 kW at either end: 400 J.
-  const noise_J2 = 10 * 50 ** 2;
-  const clocks_J2 = 2 * 400 ** 2;
+  const noiseSquared = 10 * 50 ** 2;
+  const clocksSquared = 2 * 400 ** 2;
   it("standing is what the logger's samples and the clocks leave open", () => {
     const [[variance]] = covarianceOf([segment("standing", 0, 10)]);
-    expect(variance).toBeCloseTo(noise_J2 + clocks_J2 + 1, 6);
+    expect(variance).toBeCloseTo(noiseSquared + clocksSquared + 1, 6);
   });
   it("has a share of what goes through, 3 % driving and 12 % braking", () => {
-    const share = (doing: Doing) => covarianceOf([segment(doing, 0, 10)])[0][0] - noise_J2 - clocks_J2 - 1;
+    const share = (doing: Doing) => covarianceOf([segment(doing, 0, 10)])[0][0] - noiseSquared - clocksSquared - 1;
     expect(share("cruising")).toBeCloseTo((0.03 * 30_000) ** 2, 3);
     expect(share("braking")).toBeCloseTo((0.12 * 30_000) ** 2, 3);
   });
@@ -87,7 +87,7 @@ describe("how far an energy may be off", () => {
     const stepping = driveOf(times(21, 0), { power_W: [...times(5, 2000), ...times(16, 3000)] });
     const [[variance]] = covarianceOf([segment("standing", 0, 10)], stepping);
     // One step of 1 kW; and clocks meet 2 kW at the beginning and 3 kW at the end.
-    expect(variance).toBeCloseTo(noise_J2 + 300 ** 2 + 400 ** 2 + 600 ** 2 + 1, 6);
+    expect(variance).toBeCloseTo(noiseSquared + 300 ** 2 + 400 ** 2 + 600 ** 2 + 1, 6);
   });
 });
 
@@ -103,22 +103,22 @@ describe("where segments meet", () => {
     // 1400 kg: 10 m/s to a tenth are 1400 J; 0.7 m with heights, 4 m without.
     const moving = [segment("cruising", 0, 10), segment("cruising", 10, 20)];
     const m_kg = model.inertia_kg;
-    const speed_J2 = (m_kg * 10 * 0.1) ** 2;
-    const height_J2 = (elevation_m: number) => (m_kg * 9.81 * elevation_m) ** 2;
+    const speedSquared = (m_kg * 10 * 0.1) ** 2;
+    const heightSquared = (elevation_m: number) => (m_kg * 9.81 * elevation_m) ** 2;
     const [[own, shared]] = covarianceOf(moving, steady);
-    expect(shared / -(speed_J2 + 400 ** 2 + height_J2(0.7))).toBeCloseTo(1, 6);
-    const model_J2 = (0.03 * 30_000) ** 2;
-    expect(own / (2 * (speed_J2 + 400 ** 2 + height_J2(0.7)) + noise(10) + model_J2 + 1)).toBeCloseTo(1, 6);
+    expect(shared / -(speedSquared + 400 ** 2 + heightSquared(0.7))).toBeCloseTo(1, 6);
+    const modelSquared = (0.03 * 30_000) ** 2;
+    expect(own / (2 * (speedSquared + 400 ** 2 + heightSquared(0.7)) + noise(10) + modelSquared + 1)).toBeCloseTo(1, 6);
     const [[, without]] = covarianceOf(moving, steady, false);
-    expect(without / -(speed_J2 + 400 ** 2 + height_J2(4))).toBeCloseTo(1, 6);
+    expect(without / -(speedSquared + 400 ** 2 + heightSquared(4))).toBeCloseTo(1, 6);
   });
   it("a stand between two moving ones has no error of height; they share theirs over it", () => {
     const stop = driveOf([...times(10, 10), ...times(10, 0), ...times(11, 10)], { power_W: times(31, 0) });
     const three = [segment("cruising", 0, 10), segment("standing", 10, 20), segment("cruising", 20, 30)];
     const thirty = samplesOf(times(30, 100), times(30, 30));
     const [first, second] = covarianceOf(three, stop, true, thirty);
-    const height_J2 = (model.inertia_kg * 9.81 * 0.7) ** 2;
-    expect(first[2] / -height_J2).toBeCloseTo(1, 6);
+    const heightSquared = (model.inertia_kg * 9.81 * 0.7) ** 2;
+    expect(first[2] / -heightSquared).toBeCloseTo(1, 6);
     // The speed at row 10 is nought: nothing of it is shared with the stand.
     expect(first[1]).toBeCloseTo(0, 3);
     // The stand's own: its samples, and the speed with which the next begins.

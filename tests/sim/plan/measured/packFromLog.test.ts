@@ -13,10 +13,10 @@ const pack = preparePack(job.packs[0], job.module);
 /** A pack of such a capacity and resistance that gives 20 and 60 A by turns of five seconds, from a charge of nine tenths on. */
 function driven(count: number, { capacity_Ah = 60, ohm = 0.15, scale = 1 } = {}, changes: Partial<PackSamples> = {}) {
   const amps = Array.from({ length: count }, (_, k) => scale * (Math.floor(k / 5) % 2 === 0 ? 20 : 60));
-  let used_As = 0;
+  let used_C = 0;
   const socs = amps.map((each) => {
-    const soc_frac = 0.9 - used_As / (capacity_Ah * 3600);
-    used_As += each;
+    const soc_frac = 0.9 - used_C / (capacity_Ah * 3600);
+    used_C += each;
     return soc_frac;
   });
   const volts = socs.map((soc_frac, k) => 40 + 40 * soc_frac - ohm * amps[k]);

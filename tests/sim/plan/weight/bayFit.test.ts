@@ -83,6 +83,14 @@ describe("the boxes of a car", () => {
     expect(said(weights, 12)).toMatch(/they fit, but not by the shares set: “box 1” is to hold 9\.$/);
   });
 
+  it("say of a box into which none goes that none does, and of two boxes unknown that they are two", () => {
+    const tiny = { length_mm: 100, width_mm: 100, height_mm: 100 };
+    expect(said(weightsOf(tiny), 1)).toBe(
+      "Modules that fit, a first look and no promise: “box 1”: none, whichever way they stand. this pack has 1 module: 1 too many.",
+    );
+    expect(said(weightsOf(room, {}, {}), 9)).toMatch(/; of the other boxes the room inside is not known\.$/);
+  });
+
   it("promise nothing of a box whose room is not known, and say nothing where none is", () => {
     expect(said(weightsOf(room, {}), 9)).toMatch(
       /this pack has 9 modules; of the other box the room inside is not known\.$/,

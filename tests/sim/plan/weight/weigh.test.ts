@@ -218,6 +218,8 @@ describe("notes", () => {
       "What comes out sums to 0 kg here, and the car is driven with 180 kg: one of the two is out of date.",
     );
     expect(other.at(-1)).toMatch(/^Without any pack the car is already 55 kg over its limit \(rear axle\)/);
+    const finer = notesOf(job, weightsOf({ out: [], plates: { rear_kg: 400.4 } }));
+    expect(finer.at(-1)).toMatch(/already 5\d kg over its limit/);
   });
 
   it("say where the balance that grip goes by is no longer that of the car", () => {
