@@ -75,3 +75,55 @@ describe("the days of a year", () => {
     expect(winter(south)).toContain("15 Jul");
   });
 });
+
+describe("single days, by hand", () => {
+  const flat = { ...year, months_degC: Array<number>(12).fill(10), daysAWeek: 7 };
+  it("begin in the middle of their scatter: the second day's lies at 0.914 of it, 1.435 standard deviations up", () => {
+    // The triangular law ends at √6; above its middle it is √6 (1 - √(2 (1 - p))), p = 0.5 + (√2 - 1).
+    const [first, second, third] = daysOfYear({ usualDay_km: 30, year: { ...flat, scatter_K: 2 } });
+    expect(first.temperature_degC).toBeCloseTo(10, 9);
+    expect(second.temperature_degC).toBeCloseTo(10 + 2 * Math.sqrt(6) * (1 - Math.sqrt(2 * (1.5 - Math.SQRT2))), 9);
+    // The third lies at 1.328 - 1 = 0.328: √6 (√(2 p) - 1).
+    const share = 0.5 + 2 * (Math.SQRT2 - 1) - 1;
+    expect(third.temperature_degC).toBeCloseTo(10 + 2 * Math.sqrt(6) * (Math.sqrt(2 * share) - 1), 9);
+  });
+  it("begin with the usual day's length: the second lies at 0.118 of its spread", () => {
+    const [first, second] = daysOfYear({ usualDay_km: 40, year: { ...flat, spread_frac: 0.25 } });
+    expect(first.distance_km).toBeCloseTo(40, 9);
+    // 0.5 + (√5 - 1)/2 less 1 is 0.118: 2 x 0.118 - 1 of a quarter.
+    const share = 0.5 + (Math.sqrt(5) - 1) / 2 - 1;
+    expect(second.distance_km).toBeCloseTo(40 * (1 + 0.25 * (2 * share - 1)), 9);
+  });
+  it("are on straight lines from the middle of a month to the next, and from December's to January's", () => {
+    // A month is 365/12 days. The first day's middle lies 15.208 - 0.5 before January's: of 100 there 51.64 are left.
+    const only = (month: number) =>
+      daysOfYear({
+        usualDay_km: 30,
+        year: { ...flat, scatter_K: 0, months_degC: flat.months_degC.map((_, i) => (i === month ? 100 : 0)) },
+      }).map(({ temperature_degC }) => temperature_degC);
+    const month_days = 365 / 12;
+    expect(only(0)[0]).toBeCloseTo(100 * (0.5 + 0.5 / month_days), 9);
+    expect(only(11)[0]).toBeCloseTo(100 * (0.5 - 0.5 / month_days), 9);
+    expect(only(0)[30]).toBeCloseTo(100 * (1.5 - 30.5 / month_days), 9);
+    expect(only(1)[30]).toBeCloseTo(100 * (30.5 / month_days - 0.5), 9);
+    expect(only(0)[364]).toBeCloseTo(100 * (0.5 - 0.5 / month_days), 9);
+  });
+  it("are off in the thirteenth week of each quarter with four weeks of holidays, the last day among them", () => {
+    const days = daysOfYear({ usualDay_km: 30, year: { ...flat, holidayWeeks: 4 } });
+    const off = days.flatMap(({ kind }, day) => (kind === "off" ? [day] : []));
+    const week = (first: number, length = 7) => Array.from({ length }, (_, i) => first + i);
+    expect(off).toEqual([...week(84), ...week(175), ...week(266), ...week(357, 8)]);
+    for (const day of off) expect(days[day].distance_km).toBe(0);
+  });
+  it("have the longest day in the middle of the driven ones, once where it is not said how often", () => {
+    // Of 261 driven days the 131st: the first of the 27th week.
+    const days = daysOfYear({ usualDay_km: 30, longestDay_km: 80, year: { ...year, daysAWeek: 5 } });
+    expect(days.flatMap(({ kind }, day) => (kind === "longest" ? [day] : []))).toEqual([182]);
+    expect(days[182].date).toBe("2 Jul");
+  });
+  it("are all the longest where that comes more often than is driven, and none where it is no longer than the usual", () => {
+    expect(count(daysOfYear({ usualDay_km: 30, longestDay_km: 80, longestDaysAYear: 400, year }), "longest")).toBe(261);
+    expect(count(daysOfYear({ usualDay_km: 80, longestDay_km: 80, year }), "longest")).toBe(0);
+    expect(count(daysOfYear({ usualDay_km: 79, longestDay_km: 80, year }), "longest")).toBe(1);
+  });
+});
