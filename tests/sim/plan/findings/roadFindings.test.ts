@@ -55,6 +55,18 @@ it("has no word for a road from rest to rest, or from a crawl", () => {
   ).toEqual([]);
 });
 
+it("has a word for either end from 5 km/h on", () => {
+  const from = (start_kmh: number, end_kmh: number) =>
+    sentences([
+      [0, start_kmh],
+      [60, 90],
+      [120, end_kmh],
+    ]);
+  expect(from(4.9, 4.9)).toEqual([]);
+  expect(from(5.1, 4.9)[0]).toMatch(/^This road begins at 5\.1 km\/h: .* from rest is added before it\.$/);
+  expect(from(4.9, 5.1)[0]).toMatch(/^This road ends at 5\.1 km\/h: /);
+});
+
 const road = (rows: [number, number][]) =>
   roadFindings(traceOf(rows)).map(({ sentence, weight }) => [weight, messageIn(sentence, "metric")]);
 
