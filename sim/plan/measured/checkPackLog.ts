@@ -73,7 +73,7 @@ export function isCharging({ voltage_V, current_A }: PackLog): boolean {
   if (rows.length < LEAST_ROWS) return false;
   const sum_A = rows.reduce((sum, i) => sum + current_A[i], 0);
   const size_A = rows.reduce((sum, i) => sum + Math.abs(current_A[i]), 0);
-  const tenth = Math.max(1, Math.floor(rows.length / 10));
+  const tenth = Math.floor(rows.length / 10);
   const mean_V = (part: readonly number[]) => part.reduce((sum, i) => sum + voltage_V[i], 0) / part.length;
   const rises = mean_V(rows.slice(-tenth)) > mean_V(rows.slice(0, tenth));
   return size_A > 0 && Math.abs(sum_A) > 0.95 * size_A && rises;

@@ -49,6 +49,7 @@ describe("of one pack", () => {
     const found = packAnswer(use, 0, above, []);
     expect(found.stop?.kind).toBe("packAboveController");
     expect(found).not.toHaveProperty("range");
+    expect(found.isAtLeast).toBe(false);
   });
 });
 

@@ -1,5 +1,10 @@
 import { expect, it } from "vitest";
-import { packsInQuestion, scaledUnknowns, unknownsOfPacks } from "../../../../sim/plan/answer/unknownsOfPacks.ts";
+import {
+  packsInQuestion,
+  scaledConditions,
+  scaledUnknowns,
+  unknownsOfPacks,
+} from "../../../../sim/plan/answer/unknownsOfPacks.ts";
 import { bareJob, traceOf } from "../../../support/bareCar.ts";
 import { inventedCandidate, inventedUnknown, inventedUse } from "../../../support/inventedCandidate.ts";
 
@@ -37,4 +42,27 @@ it("scales what was driven before by the range of today, and not where there was
   // Half a kilometre is a range.
   const short = [[{ ...inventedUnknown(0.5, 0.1, 0.1), asTaken_km: 0.5 }]];
   expect(scaledUnknowns(short, [inventedCandidate(0.1)])?.[0][0].atLow_km).toBeCloseTo(1.2, 12);
+});
+
+it("scales drives in conditions by the range of today, those of packs that were driven", () => {
+  const drive = (name: string, range_km: number) => ({
+    ...{ name, range_km, rangeEnd: "floor" as const, battery_Whpkm: 150, perMetre_J: 540, heater_kW: 1 },
+    ...{ missed_frac: 0, isStuck: false, pack_degC: 20, fuel_l100km: 0 },
+  });
+  const before = [
+    { winter: drive("winter", 40), tenYearsWinter: drive("old", 30), others: [drive("hills", 50)] },
+    { others: [] },
+  ];
+  const now = [inventedCandidate(5), inventedCandidate(6), inventedCandidate(7)];
+  // 50 km where 100 were driven before: half of each.
+  const [first, second, third] = scaledConditions(before, [{ range_km: 100 }, { range_km: 0 }], now);
+  expect(first.conditions).toEqual({
+    winter: drive("winter", 20),
+    tenYearsWinter: drive("old", 15),
+    others: [drive("hills", 25)],
+  });
+  expect(second).toBe(now[1]);
+  expect(third).toBe(now[2]);
+  const [onlyOthers] = scaledConditions([{ others: [drive("hills", 50)] }], [{ range_km: 100 }], now);
+  expect(onlyOthers.conditions).toEqual({ others: [drive("hills", 25)] });
 });

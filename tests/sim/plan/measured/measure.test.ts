@@ -62,6 +62,20 @@ describe("a corrected job", () => {
     expect(Math.abs((stood?.measured_Wh ?? 0) - (stood?.predicted_Wh ?? 0) - hidden_Wh)).toBeLessThan(0.15 * hidden_Wh);
   });
 
+  it("has each of what the car did, which add up to the whole drive as predicted and as logged", () => {
+    expect(found.doings.map(({ doing }) => doing)).toEqual(
+      expect.arrayContaining(["standing", "pulling away", "braking"]),
+    );
+    const sum = (of: "measured_Wh" | "predicted_Wh" | "corrected_Wh") =>
+      found.doings.reduce((total, each) => total + each[of], 0) / 1000;
+    const net = found.quantities.find(({ id }) => id === "net_kWh");
+    // All but samples beyond either end of the drive are in one of them.
+    expect(sum("measured_Wh") / (net?.measured ?? 0)).toBeCloseTo(1, 1);
+    expect(sum("predicted_Wh") / (net?.predicted.value ?? 0)).toBeCloseTo(1, 1);
+    expect(sum("corrected_Wh") / (net?.corrected ?? 0)).toBeCloseTo(1, 1);
+    for (const { time_s } of found.doings) expect(time_s).toBeGreaterThan(0);
+  });
+
   it("puts what moves the drive's energy most first, and tells what cannot be told apart", () => {
     expect(messageIn(found.sentences[1], "metric")).toMatch(
       /^(Limit on braking|Rolling resistance|Draw of the accessories)/,

@@ -50,6 +50,17 @@ describe("resistance from the steps of volts with amps", () => {
     const apart = Float64Array.from({ length: 400 }, (_, k) => 2.6 * k);
     expect(driven(400, {}, { time_s: apart }).resistance_ohm).toBeUndefined();
   });
+  it("has a band of twice what steps by themselves would leave, nine of ten", () => {
+    // Steps of 40 A by turns, each off by 0.2 V with a sign that goes with none of them: √(Σ r² / (n - 1) / Σ ΔI²).
+    const amps = Array.from({ length: 201 }, (_, k) => (k % 2 === 0 ? 20 : 60));
+    const off = [0, 0.2, 0.4, 0.2];
+    const volts = amps.map((each, k) => 70 - 0.15 * each + off[k % 4]);
+    const { resistance_ohm } = packFromLog(pack, samplesOf(volts, amps), driveOf(times(202, 10)), 0.9);
+    const half = 1.645 * 2 * Math.sqrt((200 * 0.04) / 199 / (200 * 1600));
+    expect(resistance_ohm?.value).toBeCloseTo(0.15, 9);
+    expect(resistance_ohm?.low).toBeCloseTo(0.15 - half, 9);
+    expect(resistance_ohm?.high).toBeCloseTo(0.15 + half, 9);
+  });
   it("is none where volts rise with the amps, and the job's by its tables where nothing steps", () => {
     expect(driven(400, { ohm: -0.1 }).resistance_ohm).toBeUndefined();
     const still = packFromLog(pack, samplesOf(times(50, 70), times(50, 10)), driveOf(times(51, 10)), 0.9);
