@@ -118,8 +118,8 @@ export function openValues(job: Job): OpenValue[] {
 /** What only winter and age hang on. */
 export const NOT_TODAY = /^(allowance|conditions)\.|winterDuty_frac$/;
 
-/** Either end of the band that a value may lie in, the lower first. */
-function bandEnds(path: string, value: number, { plusMinus_frac }: Origin): readonly [number, number] {
+/** Either end of the band that a value may lie in, the lower first: by its own share, else the usual one, of a temperature in kelvin. */
+export function bandEnds(path: string, value: number, { plusMinus_frac }: Origin): readonly [number, number] {
   if (plusMinus_frac === undefined && isTemperature(path)) return [value - USUAL_BAND_K, value + USUAL_BAND_K];
   return endsOf(path, value, plusMinus_frac ?? USUAL_BAND_frac);
 }

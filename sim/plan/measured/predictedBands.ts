@@ -3,7 +3,7 @@ import { atPath, withPath } from "../../../shared/job/path.ts";
 import type { Model } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
 import { type Band, bandOf, type Ends } from "../answer/band.ts";
-import { endsOf, isOpen, isQuantity, NO_RANGE, NOT_TODAY, USUAL_BAND_frac } from "../unknowns.ts";
+import { bandEnds, isOpen, isQuantity, NO_RANGE, NOT_TODAY, USUAL_BAND_frac } from "../unknowns.ts";
 import { adjustModel, noChange } from "./adjustModel.ts";
 import { driveAsMeasured, scratchFor } from "./driveAsMeasured.ts";
 import type { PackSamples } from "./packSamples.ts";
@@ -49,12 +49,12 @@ function openModels(job: Job, packIndex: number, model: Model): (readonly [Model
       return [[at(-band_frac * items_W), at(band_frac * items_W)]];
     }
     const value = atPath(job, path);
-    if (typeof value !== "number" || value === 0 || !isQuantity(path)) return [];
+    if (typeof value !== "number" || !isQuantity(path)) return [];
     const at = (end: number) => {
       const changed = withPath(job, path, end);
       return prepare(changed, changed.packs[packIndex]);
     };
-    const [low, high] = endsOf(path, value, band_frac);
-    return [[at(low), at(high)]];
+    const [low, high] = bandEnds(path, value, origin);
+    return low === high ? [] : [[at(low), at(high)]];
   });
 }

@@ -147,3 +147,35 @@ describe("the conditions of a job", () => {
     expect(others.map(({ name, range_km }) => [name, range_km])).toEqual([["as ever", today_km]]);
   });
 });
+
+describe("a condition in which the car does not move, or hardly", () => {
+  const standing = {
+    id: "standing",
+    title: "standing",
+    time_s: Float64Array.of(0, 10),
+    speed_mps: Float64Array.of(0, 0),
+  };
+  it("has no energy for a kilometre and misses nothing where nothing was asked", () => {
+    const found = driveCondition(job, pack, standing, { name: "tried", weather: weather() });
+    expect(found).toMatchObject({ range_km: 0, rangeEnd: "stuck", battery_Whpkm: 0, perMetre_J: 0, missed_frac: 0 });
+    expect(found.fuel_l100km).toBe(0);
+  });
+  it("has no heat of a heater without a thermostat", () => {
+    expect(driven({ heat: { kind: "byHour", power_kW: 2 } }).heater_kW).toBe(0);
+  });
+  it("is stuck where it does not get half-way along its road, and not where it stands later in the day", () => {
+    // A hill on the way that the weak car does not climb: at 400 m of 1000, or at 600.
+    const weak = { ...job, motor: { ...job.motor, envelope: { kind: "peak" as const, torque_Nm: 12, power_kW: 45 } } };
+    const until = (wall_m: number) => {
+      const road = {
+        ...{ id: "wall", title: "wall" },
+        time_s: Float64Array.of(0, 20, 220, 240),
+        speed_mps: Float64Array.of(0, 5, 5, 0),
+        profile: { distance_m: Float64Array.of(0, wall_m, 2000), elevation_m: Float64Array.of(0, 0, 600) },
+      };
+      return driveCondition(weak, pack, road, { name: "tried", weather: weather() });
+    };
+    expect(until(400)).toMatchObject({ isStuck: true, rangeEnd: "stuck" });
+    expect(until(400).missed_frac).toBeGreaterThan(0.5);
+  });
+});

@@ -44,6 +44,20 @@ describe("what a job promises of a drive, with the band that its inputs leave op
     ).net_kWh;
     expect(1 - low / value).toBeCloseTo(0.05, 6);
   });
+  it("takes a temperature that is guessed to 3 K either way, at nought too", () => {
+    // Drag alone, with air as dense as one over its temperature in kelvin.
+    const sharesAt = (temperature_degC: number) => {
+      const job = bareJob({
+        vehicle: { roadLoad: { kind: "dragArea", dragArea_m2: 1 } },
+        environment: { temperature_degC },
+      });
+      const origins = { "environment.temperature_degC": guessed() };
+      const { value, low, high } = predictedBands({ ...job, origins }, 0, parts, samples, 0.9).net_kWh;
+      return [low / value, high / value];
+    };
+    expect(sharesAt(20)).toEqual(near(293.15 / 296.15, 293.15 / 290.15));
+    expect(sharesAt(0)).toEqual(near(273.15 / 276.15, 273.15 / 270.15));
+  });
   it("has nothing of what no energy hangs on, of what is no number, and of nought", () => {
     const origins = {
       "charger.efficiency_frac": guessed(0.3),
