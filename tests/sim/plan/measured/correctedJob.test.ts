@@ -19,10 +19,10 @@ const nothing = fitCar({
 /** The job with one value fitted, half its band a tenth. */
 function corrected(id: Fitted["id"], value: number, of: Job = job): Job {
   const half = id === "accessories" ? 20 : 0.1;
-  const fitted: Fitted = {
+  const fitted = {
     ...{ id, value, low: value - half, high: value + half, ownHalf: half },
     ...{ start: id === "accessories" ? 0 : 1, before: 0.3 },
-  };
+  } as Fitted;
   return correctedJob(of, 0, { ...nothing, fitted: [fitted] }, "log of 3 March");
 }
 
