@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { afterEach, beforeEach, describe, expect, inject, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, inject, it } from "vitest";
 import { jobText } from "../../shared/job/jobText.ts";
 import { readJob } from "../../shared/job/readJob.ts";
 import { makeLog, makeTruth, openSky } from "../logs/logMaker.ts";
@@ -18,13 +18,11 @@ const button = (name: string) => `//button[normalize-space()="${name}"]`;
 describe.each(inject("engines"))("in %s the notebook", (name) => {
   let engine: Engine;
   let page: EnginePage;
-  // Anew for each: in a page loaded again Firefox may run a worker without its best compiler, which takes most of a minute for what is
-  // done in half a second otherwise. What is typed meanwhile is kept and answered all the same.
-  beforeEach(async () => {
+  beforeAll(async () => {
     engine = await startEngine(name);
     page = new EnginePage(engine.driver);
   });
-  afterEach(async () => engine?.close());
+  afterAll(async () => engine?.close());
 
   /** The notebook as somebody sees it who was never here, at its first answer. */
   async function open(width = 1440): Promise<void> {
