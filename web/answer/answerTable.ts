@@ -19,6 +19,8 @@ export interface AnswerTable {
 interface AnswerRow {
   readonly index: number;
   readonly name: string;
+  /** By the client. */
+  readonly isAskedFor?: boolean;
   readonly weight: string;
   /** Left of a usual day: new, winter, ten years in winter. A stop has its sentence instead. */
   readonly left: readonly [string, string, string];
@@ -49,12 +51,13 @@ export function answerTable(
     ...(at && { refillAt: { power: writeQuantity("electricPower", at.wall_kW, units, 2), place: at.name } }),
     ...(costs && isPriced && { pricesIn: costs.currency }),
     rows: withStops(answer, rows).map((index) => {
-      const { name, mass_kg, left, isAtLeast, verdict, stop } = answer.packs[index];
+      const { name, isAskedFor, mass_kg, left, isAtLeast, verdict, stop } = answer.packs[index];
       const cell = (k: number) => (left ? leftCell(left[CONDITIONS[k]], units, isAtLeast) : "–");
       const before = pinned?.answer.packs.find((pack) => pack.name === name)?.left_km;
       return {
         index,
         name,
+        ...(isAskedFor && { isAskedFor }),
         weight: writeQuantity("mass", Math.round(mass_kg), units),
         left: [cell(0), cell(1), cell(2)],
         pinned: before ? leftCell(before.tenYearsWinter, units) : "–",

@@ -37,10 +37,10 @@ export function tableView(
     </thead>
     <tbody>
       ${rows.map(
-        ({ index, name, weight, left, pinned, refill, price, verdict, stop }) =>
+        ({ index, name, isAskedFor, weight, left, pinned, refill, price, verdict, stop }) =>
           html`<tr class=${index === chosen ? "is-chosen" : ""} aria-current=${index === chosen ? "true" : nothing}>
             <th scope="row" class="is-text">
-              <button type="button" title="Show this pack" @click=${() => choose(index)}>${name}</button>
+              <button type="button" title="Show this pack" @click=${() => choose(index)}>${name}</button>${isAskedFor ? html` <span class="at">asked for</span>` : nothing}
             </th>
             <td class="weight">${weight}</td>
             ${

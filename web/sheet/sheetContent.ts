@@ -114,7 +114,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
           figures ? quarterHours(figures.time_h) : at?.stop ? "stop" : "–";
         return {
           cells: [
-            row.name,
+            row.isAskedFor ? `${row.name}, asked for` : row.name,
             row.weight,
             ...row.left,
             hours(at?.usualDay),

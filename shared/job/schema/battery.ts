@@ -114,6 +114,8 @@ export const Pack = z
     leads_mohm: between(0, 1000).default(5),
     /** Of its cells, where it is not that of every pack; no result but its price hangs on it. */
     cellPrice: CellPrice.optional(),
+    /** The client asked for this one: it is always among those shown. No result hangs on it. */
+    isAskedFor: z.boolean().optional(),
   })
   .check(
     across(["ceiling_frac", "floor_frac"], ({ ceiling_frac, floor_frac }, fault) => {

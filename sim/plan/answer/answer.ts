@@ -29,7 +29,7 @@ export interface Answer {
   readonly measureFirst: readonly WorthMeasuring[];
 }
 
-/** What the largest pack carries for nothing. */
+/** What the pack that the client asked for carries for nothing, or else the largest. */
 interface Largest {
   readonly index: number;
   /** Usual days of driving that are left on coming home: at ten years in winter, and new. */
@@ -60,7 +60,8 @@ export function answerFor(
   const recommended = smallest ?? furthest(usable, packs, candidates);
   const isStuck = usable.every((i) => packs[i].cannot && !packs[i].left);
   const cannot = isStuck && recommended !== undefined ? packs[recommended].cannot : undefined;
-  const largest = largestOf(use.usualDay_km, packs, usable.at(-1), recommended);
+  const asked = usable.findLast((i) => packs[i].isAskedFor);
+  const largest = largestOf(use.usualDay_km, packs, asked ?? usable.at(-1), recommended);
   return {
     day_km: use.usualDay_km,
     ...(use.longestDay_km !== undefined && { longestDay_km: use.longestDay_km }),
@@ -99,7 +100,7 @@ function largestOf(
 ): Largest | undefined {
   if (index === undefined || recommended === undefined || index === recommended) return undefined;
   const { left, cannot, mass_kg } = packs[index];
-  if (!left || cannot || left.tenYearsWinter.value < 0) return undefined;
+  if (!left || cannot || left.tenYearsWinter.value < 0 || mass_kg < packs[recommended].mass_kg) return undefined;
   return {
     index,
     unusedDays: { low: left.tenYearsWinter.value / day_km, high: left.new.value / day_km },

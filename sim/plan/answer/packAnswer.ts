@@ -31,6 +31,8 @@ export type Verdict = (typeof VERDICTS)[number];
 /** What is known of one pack for the use it is asked for. */
 export interface PackAnswer {
   readonly name: string;
+  /** The client asked for this one. */
+  readonly isAskedFor?: boolean;
   /** The pack with its boxes, and the car as driven with it. */
   readonly mass_kg: number;
   readonly testMass_kg: number;
@@ -67,7 +69,8 @@ export function packAnswer(
   const { name, pack, testMass_kg } = candidate;
   const unmet = candidate.findings.filter(({ kind }) => UNMET.includes(kind)).map(({ sentence }) => sentence);
   const { mass_kg, usable_kWh } = pack;
-  const bare = { name, mass_kg, testMass_kg, usable_kWh, isAtLeast: false, unmet, mayFail: [] };
+  const asked = use.packs[packIndex]?.isAskedFor && { isAskedFor: true };
+  const bare = { name, ...asked, mass_kg, testMass_kg, usable_kWh, isAtLeast: false, unmet, mayFail: [] };
   const stop = stopOf(use, packIndex, candidate);
   if (stop) return { ...bare, stop };
   const over = use.weights && overPlate(use.weights, name, mass_kg);

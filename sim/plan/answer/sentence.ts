@@ -36,7 +36,13 @@ export function answerWords(answer: Answer, chosen = answer.recommended): Answer
   const headline = pack.verdict ? message`${pack.name}: ${pack.verdict}.` : message`${pack.name}: calculating …`;
   return {
     headline,
-    sentences: [...overOf(pack), ...dayOf(answer, pack), ...otherwise(answer, index), ...longestOf(answer, pack)],
+    sentences: [
+      ...overOf(pack),
+      ...dayOf(answer, pack),
+      ...otherwise(answer, index),
+      ...longestOf(answer, pack),
+      ...askedOf(answer, index),
+    ],
     isStop: false,
   };
 }
@@ -111,24 +117,52 @@ function otherwise({ packs, smallest, enough, recommended, isBandKnown }: Answer
   return [];
 }
 
-/** Whether the longest day goes on one charge. */
-function longestOf({ day_km, longestDay_km, longestDaysAYear }: Answer, { longest, cannot }: PackAnswer): Message[] {
+/** Whether the longest day goes on one charge, and whether it does with a pack that the client asked for where it does not with this one. */
+function longestOf(answer: Answer, { longest, cannot }: PackAnswer): Message[] {
+  const { day_km, longestDay_km, longestDaysAYear, packs } = answer;
   if (longestDay_km === undefined || longestDay_km <= day_km || !longest || cannot) return [];
   const often = longestDaysAYear === undefined ? "" : ` ${timesAYear(longestDaysAYear)}`;
   const day = message`The longest day, ${q("distance", longestDay_km)}${often},`;
+  const asked = packs.find((pack) => pack.isAskedFor && doesLongest(pack));
   const { new: fresh, winter, tenYearsWinter: aged } = longest;
-  if (fresh.value < 0) return [message`${day} needs a charge on the way.`];
-  if (winter.value < 0) return [message`${day} goes on one charge while the pack is new, but not in winter.`];
-  if (aged.value < 0) return [message`${day} goes on one charge when new, but not in winter at ten years.`];
+  if (fresh.value < 0)
+    return [message`${day} needs a charge on the way${asked ? `; ${asked.name}, as asked for, would not` : ""}.`];
+  const always = asked ? `; with ${asked.name}, as asked for, it does` : "";
+  if (winter.value < 0) return [message`${day} goes on one charge while the pack is new, but not in winter${always}.`];
+  if (aged.value < 0) return [message`${day} goes on one charge when new, but not in winter at ten years${always}.`];
   if (aged.low < 0) return [message`${day} only just goes on one charge at ten years, in winter.`];
   return [message`${day} goes on one charge.`];
+}
+
+/** The longest day goes on one charge even at ten years in winter. */
+function doesLongest({ longest, cannot, stop }: PackAnswer): boolean {
+  return !stop && !cannot && longest !== undefined && longest.tenYearsWinter.value >= 0;
+}
+
+/** What there is to say of a pack that the client asked for, beside the one spoken of and its longest day. */
+function askedOf({ packs, enough }: Answer, index: number): Message[] {
+  const spoken = packs[index];
+  return packs.flatMap((pack, i) => {
+    const { name, isAskedFor, verdict, stop, mass_kg } = pack;
+    if (!isAskedFor || i === index) return [];
+    if (stop) return [message`${name}, as asked for, may not be used.`];
+    if (!verdict || !spoken.verdict) return [];
+    if (verdict === "not enough" || verdict === "only just") return [message`${name}, as asked for, is ${verdict}.`];
+    const isNeeded =
+      spoken.verdict === "not enough" ||
+      (spoken.verdict === "only just" && enough === i) ||
+      (spoken.longest && !doesLongest(spoken) && doesLongest(pack));
+    if (isNeeded || mass_kg <= spoken.mass_kg) return [];
+    const more = whole("mass", mass_kg - spoken.mass_kg, "nearest");
+    return [message`${name}, as asked for, weighs ${more} more and is not needed.`];
+  });
 }
 
 function timesAYear(times: number): string {
   return times === 1 ? "once a year" : times === 2 ? "twice a year" : `${times} times a year`;
 }
 
-/** What the largest pack carries for nothing, for beside its row; nothing where it carries little. */
+/** What the pack asked for, or else the largest, carries for nothing, for beside its row; nothing where it carries little. */
 export function largestWords({ largest, packs, recommended }: Answer): Message | undefined {
   if (!largest || recommended === undefined) return undefined;
   const low = Math.floor(largest.unusedDays.low);
@@ -136,7 +170,8 @@ export function largestWords({ largest, packs, recommended }: Answer): Message |
   if (high < 1) return undefined;
   const days = low === high ? dayCount(high) : low < 1 ? `up to ${dayCount(high)}` : `${low} to ${dayCount(high)}`;
   const weight = whole("mass", largest.heavier_kg, "nearest");
-  return message`${days} driving it never uses; ${weight} more than ${packs[recommended].name}, carried every day`;
+  const asked = packs[largest.index].isAskedFor ? "Asked for: " : "";
+  return message`${asked}${days} driving it never uses; ${weight} more than ${packs[recommended].name}, carried every day`;
 }
 
 /** What would settle a verdict of *only just*: what to measure, what it is worth, and what is open after it. */

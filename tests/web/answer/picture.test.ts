@@ -31,6 +31,13 @@ describe("the rows of the picture", () => {
     expect(rowsShown(answered([1, 2, 3, 4.2, 5, 6, 7, 8, 9, 10, 11, 12]), undefined)).toEqual([2, 3, 4, 11]);
   });
 
+  it("hold the one that the client asked for", () => {
+    const [pack] = inventedUse().packs;
+    const sizes = [1, 2, 3, 4.2, 5, 6, 7, 8, 9, 10, 11, 12];
+    const packs = sizes.map((size) => ({ ...pack, isAskedFor: size === 9 }));
+    expect(rowsShown(answered(sizes, undefined, { packs }), undefined)).toEqual([2, 3, 4, 8]);
+  });
+
   it("always hold the chosen one", () => {
     expect(rowsShown(answered([1, 2, 3, 4.2, 5, 6, 7, 8, 9, 10, 11, 12]), 0)).toContain(0);
   });

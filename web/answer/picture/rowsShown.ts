@@ -4,7 +4,7 @@ import type { Answer } from "../../../sim/index.ts";
 const ROWS = 4;
 
 /**
- * The packs of the picture, by size: the one chosen, the one recommended, the next smaller one, which is deliberately too small, the one
+ * The packs of the picture, by size: the one chosen, the one recommended, those asked for, the next smaller one, which is deliberately too small, the one
  * that is enough with the whole band, the next larger one and the largest, in this order of claim, at most four.
  */
 export function rowsShown({ packs, recommended, enough, largest }: Answer, chosen: number | undefined): number[] {
@@ -12,7 +12,14 @@ export function rowsShown({ packs, recommended, enough, largest }: Answer, chose
   const usable = bySize.filter((i) => packs[i].stop === undefined);
   const at = recommended === undefined ? -1 : usable.indexOf(recommended);
   const claims = [
-    ...[chosen, recommended, at > 0 ? usable[at - 1] : undefined, largest?.index, enough],
+    ...[
+      chosen,
+      recommended,
+      ...bySize.filter((i) => packs[i].isAskedFor),
+      at > 0 ? usable[at - 1] : undefined,
+      largest?.index,
+      enough,
+    ],
     ...[at >= 0 ? usable[at + 1] : undefined, ...usable, ...bySize],
   ];
   const shown = new Set<number>();

@@ -19,6 +19,7 @@ export const packFields: Readonly<Record<string, Field>> = {
   "module.tested.*.capacity_Ah": quantity("charge", "Capacity as tested", { ...chosen }),
   "module.mass_kg": quantity("mass", "Mass of a module"),
   "packs.*.name": { type: "line", label: "Name of the pack" },
+  "packs.*.isAskedFor": { type: "yesNo", label: "The client asked for this one" },
   "packs.*.seriesModules": quantity("count", "Modules in series", { ...chosen }),
   "packs.*.parallelModules": quantity("count", "Strings in parallel", { ...chosen }),
   "packs.*.whole.energy_kWh": quantity("energy", "Energy of the whole pack", {

@@ -1,4 +1,4 @@
-import type { TemplateResult } from "lit-html";
+import { html, type TemplateResult } from "lit-html";
 import type { EditorState } from "../../editing/jobEditor.ts";
 import { withEntry, withoutEntry } from "../../editing/listEdits.ts";
 import { newName } from "../../editing/newName.ts";
@@ -33,7 +33,7 @@ export function packsForm(form: Form): TemplateResult {
       form.view.packIndex.value = undefined;
       return withoutEntry(state, "packs", index);
     },
-    below: (i) => wholePack(form, i),
+    below: (i) => html`${form.field(`packs.${i}.isAskedFor`)}${wholePack(form, i)}`,
   });
 }
 
@@ -63,7 +63,7 @@ function wholePack(form: Form, index: number): TemplateResult {
 
 function withCopy(state: EditorState, index: number): EditorState {
   const { packs } = state.job;
-  const like = packs[index];
+  const { isAskedFor: _asked, ...like } = packs[index];
   const taken = packs.map(({ name }) => name);
   return withEntry(state, "packs", index + 1, { ...like, name: newName(`${like.name}, copy`, taken) }, index);
 }

@@ -39,6 +39,10 @@ export function defineValues(
   const sameUse = remembering((whole: Job) => ({
     ...machineOf(whole),
     ...climateOf(whole),
+    packs: machineOf(whole).packs.map((pack, i) => ({
+      ...pack,
+      ...(whole.packs[i].isAskedFor && { isAskedFor: true }),
+    })),
     usualDay_km: whole.usualDay_km,
     ...(whole.year && { year: whole.year }),
     allowance: whole.allowance,
@@ -325,7 +329,7 @@ function machineOf(job: Job): Job {
   return {
     ...others,
     ...nothing,
-    packs: others.packs.map(({ cellPrice: _price, ...pack }) => pack),
+    packs: others.packs.map(({ cellPrice: _price, isAskedFor: _asked, ...pack }) => pack),
     accessories: { ...others.accessories, items: others.accessories.items.map(asToday) },
     units: "metric",
     usualDay_km: 1,

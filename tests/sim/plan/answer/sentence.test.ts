@@ -205,6 +205,51 @@ it("says what the largest pack carries for nothing", () => {
   expect(words(5)).toBeUndefined();
 });
 
+describe("a pack that the client asked for", () => {
+  // The third of three, beside 5 kWh that are enough: 50 km, 25 in winter, 12 at ten years in winter.
+  const [pack] = use.packs;
+  const askedFor = (sizes: readonly number[], which: number, changes: Parameters<typeof inventedUse>[0] = {}) =>
+    answered(sizes, 0, { packs: sizes.map((_, i) => ({ ...pack, isAskedFor: i === which })), ...changes });
+
+  it("is said to be heavier and not needed where a smaller one is enough", () => {
+    expect(wordsOf(askedFor([5, 10, 20], 2)).text).toMatch(
+      / 20 kWh, as asked for, weighs 150 kg more and is not needed\.$/,
+    );
+    expect(wordsOf(askedFor([5, 10, 20], -1)).text).not.toContain("asked for");
+  });
+
+  it("is said to do the longest day where the smaller one does not", () => {
+    // At ten years in winter 20 kWh go 50 km; 5 kWh go 50 km new, 25 in winter and 12 at ten years.
+    const longest = (longestDay_km: number) => wordsOf(askedFor([5, 20], 1, { longestDay_km })).text;
+    expect(longest(50)).toMatch(/ but not in winter; with 20 kWh, as asked for, it does\.$/);
+    expect(longest(50.1)).toMatch(
+      / needs a charge on the way\. 20 kWh, as asked for, weighs 150 kg more and is not needed\.$/,
+    );
+    expect(longest(25)).toMatch(/ but not in winter at ten years; with 20 kWh, as asked for, it does\.$/);
+    expect(longest(12)).toMatch(/ goes on one charge\. 20 kWh, as asked for, weighs 150 kg more and is not needed\.$/);
+    expect(wordsOf(askedFor([5, 24], 1, { longestDay_km: 60 })).text).toMatch(
+      / needs a charge on the way; 24 kWh, as asked for, would not\.$/,
+    );
+  });
+
+  it("is said not to be enough where it is not", () => {
+    expect(wordsOf(askedFor([3, 5], 0)).text).toMatch(/ 3 kWh, as asked for, is not enough\.$/);
+  });
+
+  it("has nothing more said of it where it is the one spoken of", () => {
+    expect(wordsOf(askedFor([5, 20], 0)).text).not.toContain("asked for");
+    expect(wordsOf(askedFor([5, 20], 1), 1).text).not.toContain("asked for");
+  });
+
+  it("is held against in the place of the largest", () => {
+    const words = largestWords(askedFor([5, 10, 20], 1));
+    // 10 kWh: 100 km new, 25 at ten years in winter, 10 of them used.
+    expect(words && messageIn(words, "metric")).toBe(
+      "Asked for: 1 to 9 usual days' driving it never uses; 50 kg more than 5 kWh, carried every day",
+    );
+  });
+});
+
 it("holds for the numbers of any answer: every distance short or left is one of them, and the words agree with the verdict", () => {
   const sizes = fc.uniqueArray(fc.integer({ min: 1, max: 400 }), { minLength: 1, maxLength: 12 });
   const share = fc.integer({ min: 0, max: 40 }).map((part) => part / 64);
