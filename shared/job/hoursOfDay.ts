@@ -25,6 +25,11 @@ export function pieces_h(span: Hours): readonly (readonly [from_h: number, to_h:
       ];
 }
 
+/** Whether a time of day, in hours since midnight, lies in a span; its beginning does and its end does not. */
+export function isWithin(span: Hours, time_h: number): boolean {
+  return pieces_h(span).some(([from_h, to_h]) => time_h >= from_h && time_h < to_h);
+}
+
 /** How many hours of a day two spans have in common. */
 export function common_h(one: Hours, other: Hours): number {
   return pieces_h(one).reduce(

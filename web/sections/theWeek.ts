@@ -1,6 +1,7 @@
 import { weekdayNames } from "../../shared/job/weekdays.ts";
 import { dayAndTime, momentOf } from "../../shared/job/weekTimes.ts";
 import { type Message, message, messageIn, whole } from "../../shared/quantity/message.ts";
+import { writeMoney } from "../../shared/quantity/money.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { lowestWords, type PackWeek, weekNotes, weekSentences } from "../../sim/index.ts";
 import { weekCharge } from "../charts/weekCharge.ts";
@@ -25,7 +26,7 @@ export default defineSection({
     return {
       byPack,
       chosen,
-      rows: all.map((each) => row(each, units)),
+      rows: all.map((each) => row(each, units, job.currency)),
       trips: chosen?.[0].trips.map((trip, i) => {
         const { supply, wall_kWh } = chosen[0].parkings[i];
         return [
@@ -92,8 +93,8 @@ export default defineSection({
   attention: ({ failing }) => failing ?? [],
 });
 
-function row(week: PackWeek, units: UnitHabit): string[] {
-  const { name, condition, lowest, reserve_km, wall_kWh, ends_frac, failingDays } = week;
+function row(week: PackWeek, units: UnitHabit, currency = ""): string[] {
+  const { name, condition, lowest, reserve_km, wall_kWh, cost, ends_frac, failingDays } = week;
   const km = (distance_km: number, how: "down" | "up") =>
     messageIn(message`${whole("distance", distance_km, how)}`, units);
   return [
@@ -102,7 +103,7 @@ function row(week: PackWeek, units: UnitHabit): string[] {
     percent(lowest.soc_frac),
     dayAndTime(lowest.at_h),
     failingDays.length > 0 || reserve_km === undefined ? "–" : km(reserve_km, "down"),
-    writeQuantity("energy", wall_kWh, units, 3),
+    `${writeQuantity("energy", wall_kWh, units, 3)}${cost ? `, ${writeMoney(cost, currency, 2)}` : ""}`,
     percent(ends_frac),
     failingDays.length === 0
       ? "none"

@@ -4,6 +4,7 @@ import { dayAndTime, momentOf } from "../../../shared/job/weekTimes.ts";
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
+import { writeMoney } from "../../../shared/quantity/money.ts";
 import { driveWeeks } from "../../plan/week/driveWeek.ts";
 import type { PackWeek, WeekReport } from "../../plan/week/weekReport.ts";
 import { roadsOfWeek } from "../../plan/week/weekRoadIds.ts";
@@ -62,6 +63,7 @@ function asText(job: Job, report: WeekReport): string {
   const [{ trips }] = packs;
   const km = trips.reduce((sum, { asked_km }) => sum + asked_km, 0);
   const head = `A week of ${trips.length} trips, ${n(km, 3)} km, from ${dayAndTime(trips[0].leaves_h)} to the same a week later`;
+  const isPriced = packs.some(({ cost }) => cost);
   const table = textTable(
     [
       { heading: "\npack" },
@@ -70,10 +72,11 @@ function asText(job: Job, report: WeekReport): string {
       { heading: "\nwhen" },
       { heading: "km\nmore", isNumber: true },
       { heading: "wall\nkWh", isNumber: true },
+      ...(isPriced ? [{ heading: `costs\n${job.currency ?? ""}`, isNumber: true }] : []),
       { heading: "a week\nlater %", isNumber: true },
       { heading: "days not done\n(km short)" },
     ],
-    packs.map(row),
+    packs.map((each) => row(each, isPriced)),
   );
   const [first] = packs;
   const course = textTable(
@@ -113,7 +116,10 @@ function asText(job: Job, report: WeekReport): string {
   ].join("\n\n");
 }
 
-function row({ name, condition, lowest, reserve_km, wall_kWh, ends_frac, failingDays }: PackWeek): string[] {
+function row(
+  { name, condition, lowest, reserve_km, wall_kWh, cost, ends_frac, failingDays }: PackWeek,
+  isPriced: boolean,
+): string[] {
   const failing = failingDays.map(({ weekday, short_km }) => `${weekdayNames[weekday]} (${Math.ceil(short_km)})`);
   return [
     name,
@@ -122,6 +128,7 @@ function row({ name, condition, lowest, reserve_km, wall_kWh, ends_frac, failing
     dayAndTime(lowest.at_h),
     failing.length > 0 || reserve_km === undefined ? "-" : String(Math.floor(reserve_km)),
     n(wall_kWh, 3),
+    ...(isPriced ? [cost === undefined ? "-" : writeMoney(cost, "", 2)] : []),
     percent(ends_frac),
     failing.length > 0 ? failing.join(", ") : "none",
   ];

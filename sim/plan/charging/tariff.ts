@@ -1,4 +1,4 @@
-import { common_h, span_h } from "../../../shared/job/hoursOfDay.ts";
+import { common_h, isWithin, span_h } from "../../../shared/job/hoursOfDay.ts";
 import type { Hours } from "../../../shared/job/schema/clock.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { J_PER_KWH, S_PER_H } from "../../../shared/units.ts";
@@ -16,6 +16,13 @@ export interface Night {
 export function nightAt({ hours, cheap }: Supply): Night | undefined {
   if (cheap) return { span: cheap, hours_h: hours ? common_h(hours, cheap) : span_h(cheap), isCheap: true };
   return hours && { span: hours, hours_h: span_h(hours), isCheap: false };
+}
+
+/** Price of a kilowatt-hour at a time of day, in hours since midnight, in the job's currency; nothing where no price is known. */
+export function priceAt_perkWh({ price_perkWh, cheap }: Supply, time_h: number): number | undefined {
+  return cheap?.price_perkWh !== undefined && (price_perkWh === undefined || isWithin(cheap, time_h))
+    ? cheap.price_perkWh
+    : price_perkWh;
 }
 
 /**

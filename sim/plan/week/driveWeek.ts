@@ -153,6 +153,7 @@ function reportOf(
     failingDays: failingDays(trips, emptied, days),
     driven_km,
     wall_kWh: sum(parkings, ({ wall_kWh }) => wall_kWh),
+    ...(parkings.every(({ cost }) => cost !== undefined) && { cost: sum(parkings, ({ cost = 0 }) => cost) }),
     stored_kWh: sum(parkings, ({ stored_kWh }) => stored_kWh),
     drawn_kWh: sum(trips, ({ drawn_kWh }) => drawn_kWh),
     ends_frac: parkings[parkings.length - 1].to_frac,

@@ -9,6 +9,7 @@ import type { RunContext } from "../../step/runContext.ts";
 import { cabinAtStart_K } from "../../vehicle/cabin.ts";
 import { chargePack } from "../charging/chargePack.ts";
 import { chargeSetting, neverCharged } from "../charging/chargeSetting.ts";
+import { priceAt_perkWh } from "../charging/tariff.ts";
 import type { Mark } from "./driveTrip.ts";
 import type { Parking } from "./weekReport.ts";
 
@@ -18,6 +19,7 @@ const PIECE_s = 900;
 const WAIT_s = 300;
 /** Rests shorter than this are rounding. */
 const SHORT_s = 1e-3;
+const HOURS_A_DAY = 24;
 
 /** When the car is parked, in hours since Monday 0:00. */
 export interface ParkTimes {
@@ -46,20 +48,22 @@ export function park(
   const from_frac = state.pack.soc_frac;
   const start_h = Math.min(to_h, Math.max(from_h, plugged_h[0]));
   const end_h = Math.min(to_h, Math.max(start_h, plugged_h[1]));
-  const sums = { wall_J: 0, given_J: 0, car_J: 0, stored_J: 0, waited_s: 0 };
+  const sums = { wall_J: 0, cost: 0, given_J: 0, car_J: 0, stored_J: 0, waited_s: 0 };
   restPack(context, model.pack.heat, around_K, (start_h - from_h) * S_PER_H);
   mark(start_h, from_frac);
   let at_h = start_h;
   let isCold = false;
   const setting = supply && { ...chargeSetting(job, pack, supply), pack: model.pack, ambient_K: around_K };
   const stop = setting && neverCharged(setting, job);
-  if (setting && !stop) {
+  if (supply && setting && !stop) {
     for (let left_s = (end_h - start_h) * S_PER_H; left_s > SHORT_s; ) {
       const piece_s = Math.min(PIECE_s, left_s);
       const charge = chargePack(setting, state.pack.soc_frac, state.pack.temperature_K, piece_s);
       state.pack.soc_frac = charge.end_frac;
       state.pack.temperature_K = charge.end_K;
       sums.wall_J += charge.wall_J;
+      const middle_h = (at_h + charge.time_s / S_PER_H / 2) % HOURS_A_DAY;
+      sums.cost += (charge.wall_J / J_PER_KWH) * (priceAt_perkWh(supply, middle_h) ?? Number.NaN);
       sums.stored_J += charge.stored_J;
       sums.car_J += setting.carDraw_W * charge.time_s;
       sums.given_J += charge.terminal_J + setting.carDraw_W * charge.time_s;
@@ -87,6 +91,7 @@ export function park(
     from_frac,
     to_frac: state.pack.soc_frac,
     wall_kWh: sums.wall_J / J_PER_KWH,
+    ...(!Number.isNaN(sums.cost) && { cost: sums.cost }),
     given_kWh: sums.given_J / J_PER_KWH,
     car_kWh: sums.car_J / J_PER_KWH,
     stored_kWh: sums.stored_J / J_PER_KWH,

@@ -33,6 +33,8 @@ export interface Parking {
   readonly from_frac: number;
   readonly to_frac: number;
   readonly wall_kWh: number;
+  /** In the job's currency, by the hours of the clock in quarters of an hour; absent where no price is known. */
+  readonly cost?: number;
   /** What the charger gave to pack and car. */
   readonly given_kWh: number;
   /** What the car took of that itself. */
@@ -72,6 +74,8 @@ export interface PackWeek {
   readonly failingDays: readonly FailingDay[];
   readonly driven_km: number;
   readonly wall_kWh: number;
+  /** In the job's currency; absent where a price is not known. */
+  readonly cost?: number;
   readonly stored_kWh: number;
   readonly drawn_kWh: number;
   /** At the first departure of the week after. */

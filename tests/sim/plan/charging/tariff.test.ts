@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { J_PER_KWH, S_PER_H } from "../../../../shared/units.ts";
-import { costOf, nightAt } from "../../../../sim/plan/charging/tariff.ts";
+import { costOf, nightAt, priceAt_perkWh } from "../../../../sim/plan/charging/tariff.ts";
 import { charged, flatPack, socketOf } from "../../../support/chargeable.ts";
 
 const hours = { from: "18:00", to: "6:00" };
@@ -39,5 +39,20 @@ describe("the cost of a charge", () => {
   });
   it("is not known without a price", () => {
     expect(costOf(tenHours, socketOf(10))).toBeUndefined();
+  });
+});
+
+describe("the price at a time of day", () => {
+  const cheap = { from: "23:30", to: "7:00" };
+
+  it("is the cheap one from its first moment to before its end, over midnight", () => {
+    const socket = socketOf(10, { price_perkWh: 0.3, cheap: { ...cheap, price_perkWh: 0.1 } });
+    const at = (time_h: number) => priceAt_perkWh(socket, time_h);
+    expect([23.4, 23.5, 0, 6.9, 7, 12].map(at)).toEqual([0.3, 0.1, 0.1, 0.1, 0.3, 0.3]);
+  });
+
+  it("is the only one that is known, or nothing", () => {
+    expect(priceAt_perkWh(socketOf(10, { price_perkWh: 0.3, cheap }), 0)).toBe(0.3);
+    expect(priceAt_perkWh(socketOf(10), 0)).toBeUndefined();
   });
 });

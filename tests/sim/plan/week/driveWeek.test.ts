@@ -10,7 +10,7 @@ import { weekSentences } from "../../../../sim/plan/week/weekWords.ts";
 import { prepare } from "../../../../sim/step/prepare.ts";
 import { fromRestToRest } from "../../../../sim/trace/restToRest.ts";
 import { type Changes, steadyTrace } from "../../../support/bareCar.ts";
-import { flatPack } from "../../../support/chargeable.ts";
+import { flatPack, socketOf } from "../../../support/chargeable.ts";
 import { DRAG_N, ROAD_m, steadyRoad, weekJob } from "../../../support/weekJob.ts";
 
 const WAY_kWh = (DRAG_N * ROAD_m) / J_PER_KWH;
@@ -45,6 +45,27 @@ describe("a week", () => {
     // The weekend has 62 h, more than what is left to give.
     expect(ends_frac).toBe(1);
     expect(wall_kWh).toBeCloseTo(10 * WAY_kWh, 4);
+  });
+
+  it("costs what its kilowatt-hours do by the clock, and nothing is said of it where a price is not known", () => {
+    // 0.1 kW for 14 h a night, 8 of them cheap.
+    const night = { from: "23:00", to: "7:00", price_perkWh: 0.1 };
+    const home = socketOf(10, { name: "Home", price_perkWh: 0.3, cheap: night });
+    const slow: Changes = { ...flatPack(4), charger: { power_kW: 0.1 } };
+    const priced = driveWeek({ ...weekJob([working], slow), supplies: [home] }, 0, weekRoads(steadyRoad()));
+    if (!priced) throw new Error("no week was driven");
+    const { parkings, cost, wall_kWh } = priced;
+    const monday = parkings[1];
+    expect(monday.wall_kWh).toBeCloseTo(1.4, 6);
+    // From 18:00 to 8:00: 5 h dear, 8 cheap, 1 dear.
+    expect(monday.cost).toBeCloseTo(0.1 * (6 * 0.3 + 8 * 0.1), 6);
+    expect(cost).toBeCloseTo(
+      parkings.reduce((sum, each) => sum + (each.cost ?? Number.NaN), 0),
+      9,
+    );
+    expect(cost).toBeGreaterThan(0.1 * wall_kWh);
+    expect(cost).toBeLessThan(0.3 * wall_kWh);
+    expect(weekOf([working], slow)).not.toHaveProperty("cost");
   });
 
   it("draws as much charge as it puts back where it ends where it began, on a pack whose voltage rises with its charge", () => {
