@@ -2,7 +2,7 @@ import { randomNormal, randomUniform } from "d3-random";
 import type { Job } from "../../shared/job/job.ts";
 import { withPath } from "../../shared/job/path.ts";
 import { driveAsMeasured } from "../../sim/plan/measured/driveAsMeasured.ts";
-import { type CarFit, fitCar } from "../../sim/plan/measured/fitCar.ts";
+import { type CarFit, type Fitted, fitCar } from "../../sim/plan/measured/fitCar.ts";
 import { type LinedUp, lineUp } from "../../sim/plan/measured/lineUp.ts";
 import { observe } from "../../sim/plan/measured/observations.ts";
 import { packSamples } from "../../sim/plan/measured/packSamples.ts";
@@ -26,9 +26,11 @@ export const builtPack = 2;
 /** How far volts and amps are behind in every recovery, and what the ammeter's gain is. */
 export const behind_s = 7;
 
+type Truth = Readonly<Record<ParameterId, number>>;
+
 /** One recovery: the truth of each value beside its band. */
 export interface Recovery {
-  readonly truth: Readonly<Partial<Record<ParameterId, number>>>;
+  readonly truth: Truth;
   readonly fit: CarFit;
   readonly linedUp: LinedUp;
 }
@@ -47,11 +49,16 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
     const parameter = parameters.find((each) => each.id === id);
     return 1 + (parameter?.before ?? 0) * normal();
   };
-  const truth = {
+  const truth: Truth = {
     rolling: between(0.95, 1.35),
     drag: between(0.95, 1.2),
     accessories: between(-30, 200),
     regen: between(0.4, 1.1),
+    motorLoss: unknown("motorLoss"),
+    meshLoss: unknown("meshLoss"),
+    mass: unknown("mass"),
+    gain: unknown("gain"),
+    zero: unknown("zero") - 1,
   };
   const log = drivenAndLogged(job, builtPack, trace, {
     seed,
@@ -60,12 +67,12 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
       drag_ratio: truth.drag,
       accessories_W: truth.accessories,
       regen_ratio: truth.regen,
-      motorLoss_ratio: unknown("motorLoss"),
-      meshLoss_ratio: unknown("meshLoss"),
-      mass_ratio: unknown("mass"),
+      motorLoss_ratio: truth.motorLoss,
+      meshLoss_ratio: truth.meshLoss,
+      mass_ratio: truth.mass,
     },
-    gain_ratio: unknown("gain"),
-    zero_A: unknown("zero") - 1,
+    gain_ratio: truth.gain,
+    zero_A: truth.zero,
     sign: seed % 2 === 0 ? 1 : -1,
     behind_s,
     isCleaned: true,
@@ -88,14 +95,26 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
   return { truth, fit, linedUp };
 }
 
-/** How often bands held their truths, and how wide they were, by value. */
+/**
+ * What a log can tell of a value: the truth of it, and of all that looks like it, which then counts as it. A loss that is larger than in the
+ * job asks for as much more rolling as the fit would come out less with if the job had it.
+ */
+function togetherWith({ alike }: Fitted, is: number, truth: Truth): number {
+  return alike.reduce((sum, { id, slope_ratio }) => sum - slope_ratio * (truth[id] - START[id]), is);
+}
+
+const START: Truth = {
+  ...{ rolling: 1, drag: 1, accessories: 0, regen: 1 },
+  ...{ motorLoss: 1, meshLoss: 1, mass: 1, gain: 1, zero: 0 },
+};
+
+/** How often bands held their truths, by itself and together with what looks alike, and how wide they were, by value. */
 export function coverageOf(recoveries: readonly Recovery[]) {
   const ids: readonly ParameterId[] = ["rolling", "drag", "accessories", "regen"];
   return ids.map((id) => {
     const found = recoveries.flatMap(({ truth, fit }) => {
       const fitted = fit.fitted.find((each) => each.id === id);
-      const is = truth[id];
-      return fitted && is !== undefined ? [{ ...fitted, is }] : [];
+      return fitted ? [{ ...fitted, is: truth[id], sum: togetherWith(fitted, truth[id], truth) }] : [];
     });
     const mean = (of: (one: (typeof found)[number]) => number) =>
       found.reduce((sum, one) => sum + of(one), 0) / found.length;
@@ -104,9 +123,11 @@ export function coverageOf(recoveries: readonly Recovery[]) {
       count: found.length,
       held_frac: mean(({ is, low, high }) => (is >= low && is <= high ? 1 : 0)),
       half: mean(({ low, high }) => (high - low) / 2),
-      ownHalf: mean(({ ownHalf }) => ownHalf),
       error: Math.sqrt(mean(({ value, is }) => (value - is) ** 2)),
       bias: mean(({ value, is }) => value - is),
+      ownHeld_frac: mean(({ value, ownHalf, sum }) => (Math.abs(value - sum) <= ownHalf ? 1 : 0)),
+      ownHalf: mean(({ ownHalf }) => ownHalf),
+      ownError: Math.sqrt(mean(({ value, sum }) => (value - sum) ** 2)),
     };
   });
 }

@@ -124,7 +124,12 @@ export function measuredJson({ job, found, ranges, service = [], predictedOn, da
       isInside,
     })),
     doings,
-    corrected: fit.fitted.map(({ id, value, low, high, start }) => ({ id, value, low, high, start })),
+    corrected: fit.fitted.map(({ id, value, low, high, start, ownHalf, alike }) => ({
+      ...{ id, value, low, high, start },
+      /** With all that looks like it in a log. */
+      together: { low: value - ownHalf, high: value + ownHalf },
+      alike,
+    })),
     left: fit.left,
     mixed: fit.mixed,
     misfit_ratio: fit.misfit_ratio,

@@ -13,12 +13,26 @@ export interface Fitted {
   readonly value: number;
   readonly low: number;
   readonly high: number;
-  /** Half the band where all that is not fitted were exactly as in the job: what the log itself leaves open. */
+  /**
+   * Half the band of this value together with whatever looks like it in a log, which then counts as this: what the log itself leaves open.
+   * A log tells the sum, and the sum is what the next drive uses.
+   */
   readonly ownHalf: number;
+  /** What is not corrected and looks like this value in a log. */
+  readonly alike: readonly Alike[];
   /** Of the job: 1, or 0 for what is added. */
   readonly start: number;
   /** How far it was thought to lie off before the log. */
   readonly before: number;
+}
+
+/** A value that is left as in the job, and what it means for one that is corrected. */
+export interface Alike {
+  readonly id: ParameterId;
+  /** By how much the corrected value would come out otherwise for each that this one is: of ratios, per cent a per cent. */
+  readonly slope_ratio: number;
+  /** What this one's own band, of nine in ten, makes open of the corrected value: half a band. */
+  readonly half: number;
 }
 
 /** Two values that move the same figures: what the log says of one hangs on the other. */
@@ -43,7 +57,7 @@ export interface CarFit {
 /** A log that narrows a value to this share of what was known before it carries it. */
 const CARRIED_frac = 0.5;
 /** Pairs with a stronger correlation than this are told. */
-const MIXED_coeff = 0.7;
+const MIXED_coeff = 0.45;
 const LEAST_SEGMENTS = 8;
 
 /** What a fit works on. */
@@ -218,20 +232,26 @@ function described(
     for (let i = 0; i < n; i++) jacobian[i * a + k] = each[i];
     jacobian[(n + k) * a + k] = 1 / active[k].before;
   });
-  const narrow = covarianceOf(jacobian, a);
+  const byLog = covarianceOf(jacobian, a);
+  const narrow = byLog.slice();
+  active.forEach(({ method = 0 }, k) => {
+    narrow[k * a + k] += method ** 2;
+  });
   const whole = narrow.slice();
   const mixed: Mixed[] = [];
+  const alike: Alike[][] = active.map(() => []);
   for (const other of others) {
     const theirs = column(other);
     // How the fitted values move when this one is off by one: -P JᵀK.
     const pulled = columns.map((each) => each.reduce((sum, slope, i) => sum + slope * theirs[i], 0));
     const moves = Array.from(
       { length: a },
-      (_, k) => -pulled.reduce((sum, value, l) => sum + narrow[k * a + l] * value, 0),
+      (_, k) => -pulled.reduce((sum, value, l) => sum + byLog[k * a + l] * value, 0),
     );
     for (let k = 0; k < a; k++)
       for (let l = 0; l < a; l++) whole[k * a + l] += moves[k] * moves[l] * other.before * other.before;
     moves.forEach((slope_ratio, k) => {
+      alike[k].push({ id: other.id, slope_ratio, half: NINE_OF_TEN * Math.abs(slope_ratio) * other.before });
       const share = Math.abs(slope_ratio) * other.before;
       const own = Math.sqrt(whole[k * a + k]);
       if (share > MIXED_coeff * own)
@@ -259,6 +279,7 @@ function described(
         before,
         value,
         ownHalf,
+        alike: alike[k].sort((one, next) => next.half - one.half),
         low: Math.max(low, value - half),
         high: Math.min(high, value + half),
       };

@@ -10,7 +10,8 @@ import { checkDriven, checkPackLog } from "./checkPackLog.ts";
 import { type DrivenAsMeasured, driveAsMeasured } from "./driveAsMeasured.ts";
 import { type CarFit, fitCar } from "./fitCar.ts";
 import { type LinedUp, lineUp } from "./lineUp.ts";
-import { differs, fittedWords, mixedWords, type Verdict, verdictOf, verdictWords } from "./measureWords.ts";
+import { differs, fittedWords, type Verdict, verdictOf, verdictWords } from "./measureWords.ts";
+import { mixedWords } from "./mixedWords.ts";
 import { observe, predictedEnergy_J } from "./observations.ts";
 import { type PackFound, packFromLog } from "./packFromLog.ts";
 import { type PackSamples, packSamples } from "./packSamples.ts";
@@ -156,6 +157,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
       dragPerMps_frac: windShare(predicted),
       voltage_V: samples.voltage_V[samples.count >> 1] ?? 0,
       isZeroKnown: zero.how === "off",
+      rolling_N: model.road.rollingWeight_N + model.road.rollingFixed_N,
     }),
     remarks: [
       ...(parts.length < drive.parts.length

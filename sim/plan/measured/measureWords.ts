@@ -1,6 +1,5 @@
 import { bare, type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
-import { MPS_PER_KMH } from "../../../shared/units.ts";
-import type { CarFit, Fitted, Mixed } from "./fitCar.ts";
+import type { Fitted } from "./fitCar.ts";
 import type { ParameterId } from "./parameters.ts";
 
 /** Within this share a prediction is good; up to the next it is to be explained; beyond it something is wrong. Common practice, no source. */
@@ -70,25 +69,20 @@ const named: Readonly<Record<ParameterId, { readonly name: string; readonly high
     gain: { name: "The ammeter", higher: "hold it against a second clamp", lower: "hold it against a second clamp" },
   };
 
-/** What a value is called within a sentence. */
-const within: Readonly<Record<ParameterId, string>> = {
-  rolling: "rolling resistance",
-  drag: "air drag",
-  accessories: "the accessories",
-  regen: "the limit on braking by the motor",
-  motorLoss: "the losses of motor and controller",
-  meshLoss: "the losses of gearbox and axle",
-  mass: "the mass",
-  gain: "the ammeter’s gain",
-  zero: "the ammeter’s zero",
-};
-
-/** Whether the log shows a value to differ from the job's: its whole band lies on one side. */
-export function differs({ start, low, high }: Fitted): boolean {
-  return start < low || start > high;
+/**
+ * Whether the log shows a value to differ from the job's, all that looks like it in a log counted in: its whole band lies on one side. What
+ * looks like accessories is the ammeter's zero, which is none of the car's: they differ where they do by themselves.
+ */
+export function differs({ id, start, value, ownHalf, low, high }: Fitted): boolean {
+  return id === "accessories" ? start < low || start > high : Math.abs(value - start) > ownHalf;
 }
 
 const WIDER_ratio = 1.3;
+
+/** Whether what looks like a value in a log leaves much more open of it than the log itself. */
+export function isMixed({ low, high, ownHalf }: Fitted): boolean {
+  return high - low > WIDER_ratio * 2 * ownHalf;
+}
 
 /** A band of ratios as people say it: "5 to 16 % more", "3 % less to 9 % more". */
 function between(from: number, to: number): Message {
@@ -111,59 +105,10 @@ export function fittedWords(fitted: Fitted, accessories_W: number): Message {
   }
   const percent = (ratio: number) => q("fraction", Math.abs(Math.round(100 * (ratio - 1))) / 100);
   const side = (ratio: number) => (ratio >= 1 ? "more" : "less");
-  // Where what is not fitted makes most of the band, the log's own share is told too.
-  const isMixed = high - low > WIDER_ratio * 2 * ownHalf;
-  const band = isMixed
-    ? message`${between(value - ownHalf, value + ownHalf)} if everything else is as in the job, ${between(low, high)} with what that may be off`
+  const band = isMixed(fitted)
+    ? message`${between(value - ownHalf, value + ownHalf)} with all that looks like it in a log, ${between(low, high)} by itself`
     : between(low, high);
   return differs(fitted)
     ? message`${name}: ${percent(value)} ${side(value)} than in the job (${band}): ${look}.`
     : message`${name}: this log does not show that it differs from the job (${band}).`;
-}
-
-/** What of the fit cannot be told apart, a sentence each. */
-export function mixedWords({ mixed, fitted, left }: CarFit, meets: MixedFacts): Message[] {
-  const has = (id: ParameterId) => fitted.some((each) => each.id === id);
-  return [
-    ...mixed.filter(isTold).map(pairWords),
-    ...(has("rolling")
-      ? [
-          message`Soft tyres, a brake that drags and stiff bearings are one constant force: the log shows their sum, a spin of each wheel which of them it is.`,
-        ]
-      : []),
-    ...(has("drag") && meets.dragPerMps_frac > 0
-      ? [
-          message`Wind cannot be told from air drag: a head wind of ${q("speed", 5)} all the way would look like ${q("fraction", meets.dragPerMps_frac * 5 * MPS_PER_KMH, 2)} more drag.`,
-        ]
-      : []),
-    ...(has("accessories") && !meets.isZeroKnown
-      ? [
-          message`The ammeter’s zero cannot be told from the accessories: 0.2 A of it would be ${q("accessoryPower", 0.2 * meets.voltage_V, 2)}. With the car switched off it should show 0.`,
-        ]
-      : []),
-    ...(left.length > 0
-      ? [message`Left as in the job, since this log does not show them: ${left.map((id) => within[id]).join(", ")}.`]
-      : []),
-  ];
-}
-
-/** What of a drive says how wind and zero would show. */
-export interface MixedFacts {
-  /** Share by which drag would seem larger for each m/s of head wind. */
-  readonly dragPerMps_frac: number;
-  readonly voltage_V: number;
-  readonly isZeroKnown: boolean;
-}
-
-/** Of something so many per cent more, the other comes out so many less. */
-const TOLD_frac = 0.1;
-
-function isTold({ ids: [a, b] }: Mixed): boolean {
-  return a !== "accessories" && b !== "accessories" && a !== "regen" && b !== "regen";
-}
-
-function pairWords({ ids: [first, second], slope_ratio }: Mixed): Message {
-  const moved_frac = Math.abs(slope_ratio) * TOLD_frac;
-  const way = slope_ratio < 0 ? "less" : "more";
-  return message`Told apart only in part: were ${within[second]} ${q("fraction", TOLD_frac)} more than taken, ${within[first]} would come out ${q("fraction", moved_frac, 2)} ${way}.`;
 }
