@@ -28,6 +28,7 @@ export {
   driveConditions,
   type InConditions,
 } from "./plan/conditions/driveConditions.ts";
+export type { LongHill } from "./plan/currents/courses.ts";
 export type { CurrentsPlan } from "./plan/currents/currentsPlan.ts";
 export { currentCautions, currentsSentence, startingPoints } from "./plan/currents/currentWords.ts";
 export { driveJob } from "./plan/drive/driveJob.ts";
@@ -41,6 +42,7 @@ export { continuousHeat } from "./plan/going/continuousHeat.ts";
 export { engineCurve } from "./plan/going/engineCurve.ts";
 export { fuelCheck, fuelCheckWords } from "./plan/going/fuelCheck.ts";
 export { paceRows, paceWords } from "./plan/going/paceWords.ts";
+export type { HeatLine } from "./plan/heat/heatLines.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
@@ -197,6 +199,11 @@ export async function openExplanations() {
 /** What the old gearbox will stand, gear by gear: a piece of its own, as the answer does without. */
 export async function openGearbox() {
   return import("./plan/gearbox/gearboxStudy.ts");
+}
+
+/** Motor and pack along a hot day: drives for one figure, of a working that few have open. */
+export async function openHeat() {
+  return import("./plan/heat/heatLines.ts");
 }
 
 /** Layouts of the module and the smallest pack that will do, and how sure the answer is: a piece of its own, as the answer does without. */

@@ -1,9 +1,11 @@
+import type { HeatLine } from "../../sim/index.ts";
 import { anyChannel } from "../../web/charts/anyChannel.ts";
 import { chargeTimes } from "../../web/charts/chargeTimes.ts";
 import { dayByHour } from "../../web/charts/dayByHour.ts";
 import { daysDistribution } from "../../web/charts/daysDistribution.ts";
 import { energyLedger } from "../../web/charts/energyLedger.ts";
 import { gearSpeeds } from "../../web/charts/gearSpeeds.ts";
+import { heatAlong, ratedAlong } from "../../web/charts/heatAlong.ts";
 import { operatingPoints } from "../../web/charts/operatingPoints.ts";
 import type { Chart, Drawing } from "../../web/charts/parts/figure/chart.ts";
 import { rangeAgainstNeed } from "../../web/charts/rangeAgainstNeed.ts";
@@ -70,6 +72,9 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
       ],
       drawing,
     ),
+  heatAlong: (drawing) =>
+    heatAlong([inventedHeat("road", 3000, 30), inventedHeat("hill", 1800, 70)], { motor_K: 413, pack_K: 328 }, drawing),
+  ratedAlong: (drawing) => ratedAlong([inventedHeat("road", 3000, 30), inventedHeat("hill", 1800, 70)], drawing),
   weekCharge: (drawing) =>
     weekCharge(
       "13 kWh",
@@ -128,3 +133,20 @@ export const figures: Readonly<Record<string, (drawing: Drawing) => Chart>> = {
   rawAgainstCleaned: (drawing) => rawAgainstCleaned(inventedLog, drawing),
   routeMap: (drawing) => routeMap(inventedTrack, drawing),
 };
+
+/** A course that warms motor and pack towards so many degrees more, as one lump does. */
+function inventedHeat(name: "road" | "hill", end_s: number, more_K: number): HeatLine {
+  const time_s = Array.from({ length: 61 }, (_, k) => (k * end_s) / 60);
+  const towards = (most_K: number, constant_s: number) =>
+    time_s.map((at_s) => 308.15 + most_K * (1 - Math.exp(-at_s / constant_s)));
+  const rated_frac = time_s.map((at_s) => (more_K / 50) * Math.min(1, at_s / 1800));
+  return {
+    name,
+    times: 2,
+    isEmpty: false,
+    time_s,
+    motor_K: towards(more_K, 900),
+    pack_K: towards(0.2 * more_K, 4000),
+    rated_frac,
+  };
+}

@@ -14,6 +14,7 @@ import { currentsPlan } from "../../sim/plan/currents/currentsPlan.ts";
 import { motorSurface } from "../../sim/plan/drive/motorSurface.ts";
 import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
 import { steadyTable } from "../../sim/plan/going/steadyTable.ts";
+import { heatLines } from "../../sim/plan/heat/heatLines.ts";
 import { packStudy } from "../../sim/plan/layouts/packStudy.ts";
 import { varyPack } from "../../sim/plan/vary/varyPack.ts";
 import { driveWeeks } from "../../sim/plan/week/driveWeek.ts";
@@ -32,6 +33,7 @@ function drivenOf(job: Job) {
     runs.candidates.findIndex(({ name }) => name === runs.enough.pack),
   );
   const inQuestion = packsInQuestion(job, runs.candidates);
+  const gearbox = once(() => gearboxStudy(job, packIndex, road));
   const packUnknowns = once(() => unknownsOfPacks(job, inQuestion, road));
   return {
     ...{ road, runs, packIndex, inQuestion, packUnknowns },
@@ -39,7 +41,8 @@ function drivenOf(job: Job) {
     week: once(() => driveWeeks(job, new Map(job.roads.map((each) => [each.id, roadTrace(each, cycleTexts)])))),
     answer: once(() => answerFor(job, runs.candidates, packUnknowns())),
     motorSurface: once(() => motorSurface(job, packIndex)),
-    gearbox: once(() => gearboxStudy(job, packIndex, road)),
+    gearbox,
+    heatLines: once(() => heatLines(job, packIndex, road, gearbox().heat.study.hill)),
     currentsPlan: once(() => currentsPlan(job, packIndex, road)),
     packStudy: once(() => packStudy(job, road)),
     varied: once(() => runSteps(varyPack(job, packIndex, road, { variants: 16, seed: 1 }))),
@@ -106,6 +109,9 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
         caption: "Where it is lost",
       },
     ],
+    get heatLines() {
+      return of.heatLines();
+    },
     get motorSurface() {
       return of.motorSurface();
     },

@@ -6,6 +6,8 @@ import type {
   Draw,
   DriveReport,
   GearboxStudy,
+  HeatLine,
+  LongHill,
   MotorSurface,
   PackStudy,
   SteadyRow,
@@ -33,6 +35,8 @@ export interface SimulationApi {
   motorSurface(job: Job, packIndex: number): Promise<MotorSurface>;
   /** Gears, torque caps, hill and regen with one pack over a road: some dozens of drives. */
   gearbox(job: Job, packIndex: number, trace: Trace): Promise<GearboxStudy>;
+  /** How warm motor and pack get, over a road and that hill again and again on the hot day: ten drives. */
+  heatLines(job: Job, packIndex: number, trace: Trace, hill: LongHill): Promise<readonly HeatLine[]>;
   /** Currents of one pack over a road and the long hill, and what they mean for what carries them. */
   currents(job: Job, packIndex: number, trace: Trace): Promise<CurrentsPlan>;
   /** Every layout of the module and the smallest pack that will do: some dozens of drives. */

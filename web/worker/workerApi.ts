@@ -5,6 +5,8 @@ import type {
   Draw,
   DriveReport,
   GearboxStudy,
+  HeatLine,
+  LongHill,
   PackStudy,
   Trace,
   Unknown,
@@ -19,13 +21,14 @@ import type { RoadsApi } from "./roads/roadsApi.ts";
 export interface SimulationInside
   extends Omit<
     SimulationApi,
-    "drive" | "conditions" | "currents" | "gearbox" | "packStudy" | "vary" | "unknowns" | "yearRanges"
+    "drive" | "conditions" | "currents" | "gearbox" | "heatLines" | "packStudy" | "vary" | "unknowns" | "yearRanges"
   > {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
   drive(job: Job, traceId: number): Promise<DriveReport>;
   conditions(job: Job, traceId: number): Promise<readonly ConditionDrives[]>;
   gearbox(job: Job, packIndex: number, traceId: number): Promise<GearboxStudy>;
+  heatLines(job: Job, packIndex: number, traceId: number, hill: LongHill): Promise<readonly HeatLine[]>;
   currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;
   packStudy(job: Job, traceId: number): Promise<PackStudy>;
   vary(job: Job, packIndex: number, traceId: number, draw: Draw): Promise<VariedPack | undefined>;

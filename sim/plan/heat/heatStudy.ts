@@ -2,16 +2,14 @@ import type { Job } from "../../../shared/job/job.ts";
 import { M_PER_KM, MPS_PER_KMH, W_PER_KW, ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { greatestRms } from "../../math/greatestRms.ts";
 import { sineOf } from "../../math/slope.ts";
-import { type Channels, createChannels } from "../../step/channels.ts";
-import { LIMITS } from "../../step/limits.ts";
+import type { Channels } from "../../step/channels.ts";
 import type { Model } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
-import { pass, run } from "../../step/run.ts";
-import { createRunContext } from "../../step/runContext.ts";
-import { checkLedger, createTotals } from "../../step/totals.ts";
+import { run } from "../../step/run.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { type LongHill, longHillOf } from "../currents/courses.ts";
 import { type RatingVerdict, ratingVerdict } from "../hills/climb.ts";
+import { drivenAgain, shaftPower } from "./drivenAgain.ts";
 import { hotDay_degC, onHotDay } from "./hotDay.ts";
 
 /** What a course does to motor and pack. */
@@ -43,9 +41,9 @@ export interface HeatStudy {
 }
 
 /** A load that goes on this long counts as continuous. Common practice, no source; half an hour is one of the usual short-time duties. */
-const CONTINUOUS_s = 1800;
+export const CONTINUOUS_s = 1800;
 /** The long hill is climbed so often, or until the pack is empty. Assumed. */
-const CLIMBS = 5;
+export const CLIMBS = 5;
 /** Where the car does not hold the hill's speed, it is climbed slower by this, down to that. Assumed. */
 const SLOWER_kmh = 5;
 const SLOWEST_kmh = 10;
@@ -64,15 +62,7 @@ export function heatStudy(job: Job, packIndex: number, trace: Trace): HeatStudy 
 
 function heatCourse(job: Job, model: Model, name: HeatCourse["name"], trace: Trace, most: number): HeatCourse {
   const { heat, rating } = job.motor;
-  const context = createRunContext(model, model.pack.ceiling_frac);
-  const totals = createTotals(context.state);
-  const passes: Channels[] = [];
-  for (let i = 0; i < most && !totals.reachedFloor; i++) {
-    const channels = createChannels(trace.time_s.length);
-    pass(context, totals, trace, channels);
-    passes.push(channels);
-  }
-  checkLedger(totals.ledger);
+  const { passes, totals } = drivenAgain(model, trace, most);
   const { time_s, shaft_W, heldBack_s } = shaftPower(passes);
   const continuous_kW = greatestMean_W(time_s, shaft_W, CONTINUOUS_s) / W_PER_KW;
   const peak_kW = rating?.peak_s === undefined ? undefined : greatestMean_W(time_s, shaft_W, rating.peak_s) / W_PER_KW;
@@ -120,24 +110,6 @@ export function upAndDown({ grade_ratio, length_km, speed_kmh }: LongHill): Trac
       elevation_m: Float64Array.of(0, length_m * sineOf(grade_ratio), 0),
     },
   };
-}
-
-/** Power that the shaft gives over all passes, braking as nothing given, and how long heat held the car back. */
-function shaftPower(passes: readonly Channels[]) {
-  const heat = LIMITS.indexOf("heat");
-  const time_s = [0];
-  const shaft_W = [0];
-  let heldBack_s = 0;
-  for (const channels of passes) {
-    // Its clock goes on from pass to pass, but for its row of the start.
-    for (let i = 1; i < channels.length; i++) {
-      const before_s = time_s[time_s.length - 1];
-      time_s.push(channels.time_s[i]);
-      shaft_W.push(Math.max(0, channels.motorTorque_Nm[i] * channels.motorSpeed_radps[i]));
-      if (channels.limit[i] === heat) heldBack_s += channels.time_s[i] - before_s;
-    }
-  }
-  return { time_s, shaft_W, heldBack_s };
 }
 
 /** The greatest mean over a window: the greatest mean square of the root. A course shorter than that counts as driven on and on. */

@@ -74,6 +74,7 @@ export function defineValues(
     { name: "logInView", from: logInView(() => view.staging.log) },
     { name: "measuredOutcome", from: computed(() => view.staging.measured.outcome.value) },
     { name: "areUnknownsOpen", from: computed(() => view.openWorkings.value.has("whatIsOpen")) },
+    { name: "isHeatOpen", from: computed(() => view.openWorkings.value.has("heat")) },
     { name: "isWeekOpen", from: computed(() => view.openWorkings.value.has("theWeek")) },
     { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
     {
@@ -274,6 +275,19 @@ export function defineValues(
       inputs: ["withEngine", "packIndex", "road"],
       ask: (values: Values & { withEngine: Job }) =>
         simulation.gearbox(values.withEngine, packIn(values.withEngine, values.packIndex), values.road),
+    },
+    {
+      name: "heatLines",
+      inputs: ["withEngine", "packIndex", "road", "gearbox", "isHeatOpen"],
+      ask: async (values: Values & { withEngine: Job; isHeatOpen: boolean }) =>
+        values.isHeatOpen
+          ? simulation.heatLines(
+              values.withEngine,
+              packIn(values.withEngine, values.packIndex),
+              values.road,
+              values.gearbox.heat.study.hill,
+            )
+          : [],
     },
     {
       name: "motorSurface",

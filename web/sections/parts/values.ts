@@ -11,6 +11,7 @@ import type {
   DriveReport,
   Enough,
   GearboxStudy,
+  HeatLine,
   InConditions,
   MotorSurface,
   PackStudy,
@@ -69,6 +70,8 @@ export interface Values {
   readonly motorSurface: MotorSurface;
   /** Gears, torque caps, hill and regen, with the pack in view. */
   readonly gearbox: GearboxStudy;
+  /** Motor and pack along the hot day while that working is open, nothing else. */
+  readonly heatLines: readonly HeatLine[];
   /** Currents of that pack over the road and the long hill. */
   readonly currentsPlan: CurrentsPlan;
   readonly charts: readonly OwnChart[];

@@ -5,6 +5,7 @@ import {
   driveJob,
   openCurrents,
   openGearbox,
+  openHeat,
   openOtherDrives,
   openPackStudies,
   openWeek,
@@ -62,6 +63,10 @@ export const simulation: SimulationInside = {
   async gearbox(job, packIndex, traceId) {
     const trace = kept(traceId);
     return (await fetchPart(openGearbox)).gearboxStudy(job, packIndex, trace);
+  },
+  async heatLines(job, packIndex, traceId, hill) {
+    const trace = kept(traceId);
+    return (await fetchPart(openHeat)).heatLines(job, packIndex, trace, hill);
   },
   async currents(job, packIndex, traceId) {
     const trace = kept(traceId);

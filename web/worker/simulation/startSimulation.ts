@@ -33,6 +33,10 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
       atRest("gearbox", () =>
         drives.ask(async (life) => life.api.gearbox(job, packIndex, await sendTrace(life, trace))),
       ),
+    heatLines: (job, packIndex, trace, hill) =>
+      atRest("heatLines", () =>
+        drives.ask(async (life) => life.api.heatLines(job, packIndex, await sendTrace(life, trace), hill)),
+      ),
     currents: (job, packIndex, trace) =>
       atRest("currents", () =>
         drives.ask(async (life) => life.api.currents(job, packIndex, await sendTrace(life, trace))),

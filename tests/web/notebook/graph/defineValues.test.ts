@@ -24,6 +24,7 @@ const silent: SimulationApi = {
   steady: () => never,
   motorSurface: () => never,
   gearbox: () => never,
+  heatLines: () => never,
   currents: () => never,
   packStudy: () => never,
   vary: () => never,
