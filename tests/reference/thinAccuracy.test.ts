@@ -9,7 +9,6 @@ const ENERGY_frac = { 5: 0.05, 10: 0.08, 30: 0.15 } as const;
 const kinds = [
   { every_s: 5, hasSpeed: false },
   { every_s: 10, hasSpeed: true },
-  { every_s: 30, hasSpeed: true },
   { every_s: 30, hasSpeed: false },
 ] as const;
 
@@ -22,8 +21,10 @@ describe.each(kinds)("eight logs of a fix every $every_s s, speeds recorded: $ha
     expect(mean(({ energy_frac }) => Math.abs(energy_frac))).toBeLessThan(ENERGY_frac[every_s]);
   });
 
-  it("lie within the band of 80 % that each states, most of them", () => {
+  // Of eight bands of 80 % five or more hold in 94 of 100 cases (binomial distribution).
+  it("lie within the band of 80 % that each states, most of them: energy and distance", () => {
     expect(found.filter(({ isInBand }) => isInBand).length).toBeGreaterThanOrEqual(5);
+    expect(found.filter(({ isDistanceInBand }) => isDistanceInBand).length).toBeGreaterThanOrEqual(5);
   });
 
   it("say that band in words", () => {
@@ -32,6 +33,7 @@ describe.each(kinds)("eight logs of a fix every $every_s s, speeds recorded: $ha
       const { low, high } = log.spread?.energy_ratio ?? { low: Number.NaN, high: Number.NaN };
       expect(Number(above)).toBe(Math.round(100 * (high - 1)));
       expect(Number(below ?? above)).toBe(Math.round(100 * (1 - low)));
+      expect(log.quality.samplingNote).toMatch(/driven as (UDDS|NYCC|HWFET|US06|WLTC class 3b) is at such speeds/);
     }
   });
 });

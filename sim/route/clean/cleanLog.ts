@@ -7,19 +7,21 @@ import { writeFar } from "../log/writeFar.ts";
 import { writeClock, writeInterval } from "../log/writeTime.ts";
 import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
 import { type DrawnSegment, drawSegment, knowSegment } from "./cleanSegment.ts";
-import { spreadOver, stopsOver, unmodelled_frac } from "./draws/bands.ts";
+import { spreadOver, stopsOver, unmodelledOf } from "./draws/bands.ts";
 import { chooseDraws } from "./draws/chooseDraws.ts";
 import type { Drives } from "./draws/drawDrives.ts";
 import { fitDriving } from "./draws/fitDriving.ts";
+import { accelerationsOf, type CycleDriving, nearestCycle } from "./draws/nearestCycle.ts";
 import { usualRoadLoad } from "./draws/wheelEnergy.ts";
 import { findGaps, type GapFindings, type Segment } from "./gaps/findGaps.ts";
 import { findHeights, finishHeights } from "./heights/cleanHeights.ts";
 import { dropZeroHeights } from "./heights/dropZeroHeights.ts";
 import { joinSegments, markSpans, type WholeSegment } from "./joinSegments.ts";
 import { holdToCar } from "./motion/holdToCar.ts";
+import { windingSeen_frac } from "./motion/windingSeen.ts";
 import { notDriven } from "./notDriven.ts";
 import { noteStands } from "./noteStandstills.ts";
-import { qualityOf } from "./quality.ts";
+import { qualityOf, THIN_s } from "./quality.ts";
 import {
   type CleanedLog,
   type CleanInput,
@@ -96,8 +98,8 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   const found = findGaps(rows, repairs, utcOffset_s, setAside);
   checkLength(log, rows, found.segments);
   const setting = segmentSetting(rows, found, jumps, repairs, utcOffset_s, options.seed ?? 1);
-  const parts = yield* cleanSegments(rows, found, setting, repairs, options.roadLoad ?? usualRoadLoad);
-  return assembled(rows, raw, parts, found, setting, jumps.spans, setAside_s, repairs);
+  const { parts, like } = yield* cleanSegments(rows, found, setting, repairs, options.roadLoad ?? usualRoadLoad);
+  return assembled(rows, raw, parts, like, found, setting, jumps.spans, setAside_s, repairs);
 }
 
 /** Leaves recorded speeds out where they and the positions speak of different drives. */
@@ -117,17 +119,22 @@ function* cleanSegments(
   setting: SegmentSetting,
   repairs: RepairList,
   load: RoadLoadTerms,
-): Steps<readonly WholeSegment[]> {
+): Steps<{ readonly parts: readonly WholeSegment[]; readonly like: CycleDriving | undefined }> {
   const parts: WholeSegment[] = [];
   const length = ({ from, to }: Segment) => rows.time_s[to - 1] - rows.time_s[from];
   const longest = found.segments.reduce((a, b) => (length(b) > length(a) ? b : a));
   const sample = yield* slowed(knowSegment(rows, longest, setting, repairs), 0.2, 0.3);
+  const isThin = found.interval_s >= THIN_s && !sample.isEmpty;
+  const like = isThin ? nearestCycle(sample.line.time_s, sample.about_mps) : undefined;
+  const bands_mps2 = like && accelerationsOf(like);
   const fitted = sample.isEmpty
     ? { factor_ratio: 1, noise: sample.noise }
     : fitDriving(sample.known, sample.about_mps, sample.noise, {
         hasSpeeds: setting.speedCover_frac > 0,
         showsDriving: setting.speedCover_frac > 0 || found.interval_s <= TELLING_s,
+        bands_mps2,
       });
+  const driver = { factor_ratio: fitted.factor_ratio, bands_mps2 };
   let done = 0;
   for (const segment of found.segments) {
     const share = (segment.to - segment.from) / rows.count;
@@ -135,14 +142,14 @@ function* cleanSegments(
     const known =
       segment === longest ? sample : yield* slowed(knowSegment(rows, segment, setting, repairs), at(0), at(0.2));
     const drawn = yield* slowed(
-      drawSegment({ ...known, noise: fitted.noise }, setting, fitted.factor_ratio, repairs),
+      drawSegment({ ...known, noise: fitted.noise }, setting, driver, repairs),
       at(0.2),
       at(0.8),
     );
     parts.push(yield* slowed(wholeSegment(rows, segment, drawn, setting, repairs, load), at(0.8), at(1)));
     done += share;
   }
-  return parts;
+  return { parts, like };
 }
 
 /** Tells of the progress of a part of the work as that of the whole. */
@@ -215,6 +222,7 @@ function assembled(
   rows: RowColumns,
   raw: RawSeries,
   parts: readonly WholeSegment[],
+  like: CycleDriving | undefined,
   found: GapFindings,
   setting: SegmentSetting,
   putBack: readonly (readonly [number, number])[],
@@ -229,9 +237,10 @@ function assembled(
   const whole_m = series.distance_m[series.count - 1] ?? 0;
   const noDrive = whole_m < STILL_m ? noDriveWords(whole_m, setting.hasSpeeds, found) : undefined;
   const isStill = whole_m < STILL_m && noDrive === undefined;
-  const unmodelled = unmodelled_frac(found.interval_s, setting.hasSpeeds);
+  const winding_frac = found.interval_s >= THIN_s ? windingSeen_frac(rows, found) : 0;
+  const unmodelled = unmodelledOf(found.interval_s, setting.hasSpeeds, winding_frac);
   const spread = spreadOver(pieces, unmodelled);
-  const stops = stopsOver(pieces);
+  const stops = stopsOver(pieces, unmodelled);
   const quality = qualityOf({
     series,
     repairs: finished,
@@ -247,6 +256,7 @@ function assembled(
     notDriven: notDriven(series, setting.utcOffset_s),
     spread,
     stops,
+    like: like?.name,
   });
   return {
     series,
@@ -257,7 +267,7 @@ function assembled(
     quality,
     isStill,
     pieces,
-    unmodelled_frac: unmodelled,
+    unmodelled,
     spread,
     stops,
   };

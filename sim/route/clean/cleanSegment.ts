@@ -98,15 +98,21 @@ export function* knowSegment(
   };
 }
 
+/** How lively a log is driven: like the cycle whose accelerations are given, or like all of them, times a factor. */
+export interface Driver {
+  readonly factor_ratio: number;
+  readonly bands_mps2: readonly number[] | undefined;
+}
+
 /** Draws the drives of a segment. */
 export function* drawSegment(
   { line, known, noise, about_mps, grid, raw_mps, isEmpty }: KnownSegment,
   setting: SegmentSetting,
-  factor_ratio: number,
+  { factor_ratio, bands_mps2 }: Driver,
   repairs: RepairList,
 ): Steps<DrawnSegment> {
   if (isEmpty) return { segment: grid, drives: undefined, raw_mps: undefined };
-  const drives = yield* drawDrives(line, known, spreadOf(about_mps, factor_ratio), noise, {
+  const drives = yield* drawDrives(line, known, spreadOf(about_mps, factor_ratio, bands_mps2), noise, {
     draws: setting.draws,
     chance: setting.chance,
     canStand: repairs.does("standingDrift"),

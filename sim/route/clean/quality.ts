@@ -26,6 +26,8 @@ interface QualityInput {
   readonly stops: Stops | undefined;
   /** Shorter stops than this do not show in the log. */
   readonly shortestStop_s: number;
+  /** The published cycle that the driving between thin fixes is taken from. */
+  readonly like: string | undefined;
 }
 
 /** Less of the way than this without heights changes no climb that a person would notice. Assumed. */
@@ -116,7 +118,7 @@ export function qualityOf(input: QualityInput): Quality {
     speedSource: isPartly ? "partly" : input.hasSpeeds ? "recorded" : "positions",
     heightSource: heights > 0 ? "recorded" : "none",
     noDrive: input.noDrive,
-    samplingNote: samplingNote(interval_s, input.isStill ? undefined : input.spread),
+    samplingNote: samplingNote(interval_s, input.isStill ? undefined : input.spread, input.like),
   };
 }
 
@@ -129,7 +131,7 @@ function bridgedWords(bridged_frac: number): string {
 const LEAST_HIDDEN_s = 2;
 
 /** Fixes further apart than this are thin: what happens in between was not seen. */
-const THIN_s = 3;
+export const THIN_s = 3;
 
 /** How well the energy at the wheel is known, as a range about that of the road taken: `-4 to +5 %`; undefined where nothing was drawn. */
 function energyWords(spread: Spread | undefined): string | undefined {
@@ -151,9 +153,9 @@ function stopWords({ taken, band }: Stops, shortest_s: number): string {
 }
 
 /** What thin sampling leaves open, and where the driving between the fixes comes from; undefined where sampling is not thin. */
-function samplingNote(interval_s: number, spread: Spread | undefined): string | undefined {
+function samplingNote(interval_s: number, spread: Spread | undefined, like: string | undefined): string | undefined {
   const known = energyWords(spread);
-  if (interval_s < THIN_s || known === undefined) return undefined;
-  const driving = "between the fixes it is driven as the published standard cycles are at such speeds";
+  if (interval_s < THIN_s || known === undefined || like === undefined) return undefined;
+  const driving = `between the fixes it is driven as ${like} is at such speeds, the published cycle nearest to it by its speeds`;
   return `sampled every ${writeInterval(interval_s)}: ${known}; ${driving}`;
 }

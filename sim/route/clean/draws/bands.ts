@@ -1,13 +1,26 @@
 import type { Band, Spread } from "../../../../shared/spread.ts";
-import type { Piece, Stops } from "../report/spread.ts";
+import type { Piece, Stops, Unmodelled } from "../report/spread.ts";
 
 /**
- * What the model itself leaves out, as a share of the energy: half the width of a band of 80 %, by the seconds from fix to fix. Calibrated
- * over three makers of logs with tests/bench/logEnergyTable.ts, so that seven to nine of ten bands hold the truth.
+ * What the model itself leaves out of energy, distance and stops, as half the width of a band of 80 %. Of the energy by the seconds from fix to fix,
+ * calibrated over three makers of logs with tests/bench/logEnergyTable.ts so that seven to nine of ten bands hold the truth; so are the stops
+ * and the part of the distance that is the same everywhere. Energy and distance come with as much as the road is seen to wind from fix to fix (`winding_frac`): about as
+ * much again may lie unseen between them.
  */
-export function unmodelled_frac(interval_s: number, hasSpeeds: boolean): number {
+export function unmodelledOf(interval_s: number, hasSpeeds: boolean, winding_frac: number): Unmodelled {
+  const energy = between(interval_s, hasSpeeds ? [0.03, 0.045, 0.06, 0.06] : [0.03, 0.06, 0.05, 0.13]);
+  const distance = between(interval_s, [0.006, 0.012, 0.012, 0.012]);
+  const stops_frac = between(interval_s, hasSpeeds ? [0, 0.15, 0.15, 0.3] : [0.05, 0.15, 0.15, 0.3]);
+  return {
+    energy_frac: Math.hypot(energy, winding_frac),
+    distance_frac: Math.hypot(distance, winding_frac),
+    stops_frac,
+  };
+}
+
+/** Straight by the logarithm of the interval between values at 1, 5, 10 and 30 s; the first and last hold beyond. */
+function between(interval_s: number, known: readonly number[]): number {
   const at_s = [1, 5, 10, 30];
-  const known = hasSpeeds ? [0.03, 0.045, 0.06, 0.06] : [0.03, 0.06, 0.05, 0.13];
   if (!(interval_s > at_s[0])) return known[0];
   let i = 0;
   while (i < at_s.length - 2 && interval_s > at_s[i + 1]) i++;
@@ -19,7 +32,7 @@ export function unmodelled_frac(interval_s: number, hasSpeeds: boolean): number 
  * The spread of the pieces given, taken together: a draw's energy is the sum of that draw's pieces, so that what all have in common
  * stays in; what the model leaves out comes on top. Undefined where nothing was drawn, or nothing moves.
  */
-export function spreadOver(pieces: readonly Piece[], unmodelled: number): Spread | undefined {
+export function spreadOver(pieces: readonly Piece[], unmodelled: Unmodelled): Spread | undefined {
   const [first] = pieces;
   if (!first) return undefined;
   const draws = pieces.reduce((least, piece) => Math.min(least, piece.energy_J.length), first.energy_J.length);
@@ -40,21 +53,33 @@ export function spreadOver(pieces: readonly Piece[], unmodelled: number): Spread
   }
   if (!(taken.energy_J > 0) || !(taken.distance_m > 0)) return undefined;
   return {
-    energy_ratio: widened(bandOf(sums.energy_J.map((each) => each / taken.energy_J)), unmodelled),
-    distance_ratio: bandOf(sums.distance_m.map((each) => each / taken.distance_m)),
+    energy_ratio: widened(bandOf(sums.energy_J.map((each) => each / taken.energy_J)), unmodelled.energy_frac),
+    distance_ratio: widened(bandOf(sums.distance_m.map((each) => each / taken.distance_m)), unmodelled.distance_frac),
     climb_m: bandOf(sums.climb_m),
   };
 }
 
-/** How often the drive stops on the way: as it was taken, and 10 to 90 % of the drives that fit the log; between one go and the next is a stop. */
-export function stopsOver(pieces: readonly Piece[]): Stops | undefined {
+/**
+ * How often the drive stops on the way: as it was taken, and 10 to 90 % of the drives that fit the log, with what the model leaves out, a stop
+ * at least where that is anything; between one go and the next is a stop.
+ */
+export function stopsOver(pieces: readonly Piece[], { stops_frac }: Unmodelled): Stops | undefined {
   const [first] = pieces;
   if (!first) return undefined;
   const draws = pieces.reduce((least, { goes }) => Math.min(least, goes.length), first.goes.length);
   const of = (goes: number) => Math.max(0, goes - 1);
   const sums = new Float64Array(draws);
   for (const { goes } of pieces) for (let draw = 0; draw < draws; draw++) sums[draw] += goes[draw];
-  return { taken: of(pieces.reduce((sum, { goes, chosen }) => sum + goes[chosen], 0)), band: bandOf(sums.map(of)) };
+  const taken = of(pieces.reduce((sum, { goes, chosen }) => sum + goes[chosen], 0));
+  const { low, high } = bandOf(sums.map(of));
+  const out = stops_frac > 0 ? Math.max(1, stops_frac * taken) : 0;
+  return {
+    taken,
+    band: {
+      low: Math.max(0, taken - Math.hypot(Math.max(0, taken - low), out)),
+      high: taken + Math.hypot(Math.max(0, high - taken), out),
+    },
+  };
 }
 
 function widened({ low, high }: Band, by: number): Band {

@@ -26,13 +26,13 @@ export const STANDING_BELOW_mps = MPS_PER_KMH;
 /** A standstill lasts this long on average, from moving to moving: over the stops of UDDS, NYCC, HWFET, US06 and WLTC class 3b. */
 export const STANDSTILL_s = 18;
 
-/** Spread of acceleration at a speed, straight between the bands, in m/s2. */
-export function usualAcceleration_mps2(speed_mps: number): number {
+/** Spread of acceleration at a speed, straight between the bands, in m/s2; as all cycles are driven unless the bands of one are given. */
+export function usualAcceleration_mps2(speed_mps: number, bands_mps2 = cycleAccelerations_mps2): number {
   const last = AT_mps.length - 1;
-  if (!(speed_mps > AT_mps[0])) return cycleAccelerations_mps2[0];
-  if (speed_mps >= AT_mps[last]) return cycleAccelerations_mps2[last];
+  if (!(speed_mps > AT_mps[0])) return bands_mps2[0];
+  if (speed_mps >= AT_mps[last]) return bands_mps2[last];
   let i = 0;
   while (speed_mps > AT_mps[i + 1]) i++;
   const share = (speed_mps - AT_mps[i]) / (AT_mps[i + 1] - AT_mps[i]);
-  return cycleAccelerations_mps2[i] + share * (cycleAccelerations_mps2[i + 1] - cycleAccelerations_mps2[i]);
+  return bands_mps2[i] + share * (bands_mps2[i + 1] - bands_mps2[i]);
 }

@@ -13,9 +13,9 @@ const waysOff_m = [0, 1, 2, 4];
 /** Moments looked at. */
 const LONGEST_FIT = 2000;
 
-/** Spread of acceleration at each moment, as in the published cycles at these speeds, times a factor. */
-export function spreadOf(speed_mps: Float64Array, factor_ratio: number): Float64Array {
-  return speed_mps.map((each_mps) => factor_ratio * usualAcceleration_mps2(Math.abs(each_mps)));
+/** Spread of acceleration at each moment, as in the published cycles at these speeds or in the one whose bands are given, times a factor. */
+export function spreadOf(speed_mps: Float64Array, factor_ratio: number, bands_mps2?: readonly number[]): Float64Array {
+  return speed_mps.map((each_mps) => factor_ratio * usualAcceleration_mps2(Math.abs(each_mps), bands_mps2));
 }
 
 /** What a log shows of its driver, of its recorded speeds and of its positions along the road. */
@@ -29,6 +29,8 @@ interface Fitted {
   readonly hasSpeeds: boolean;
   /** False where the log cannot show how lively it is driven: then it is driven as the published cycles are. */
   readonly showsDriving: boolean;
+  /** Accelerations by band of the cycle that the log is held to be driven like; of all cycles where there is none. */
+  readonly bands_mps2: readonly number[] | undefined;
 }
 
 /**
@@ -41,12 +43,12 @@ export function fitDriving(
   known: AlongRoad,
   speed_mps: Float64Array,
   noise: AlongNoise,
-  { hasSpeeds, showsDriving }: Fitted,
+  { hasSpeeds, showsDriving, bands_mps2 }: Fitted,
 ): FittedDriving {
   const first = Math.max(0, Math.floor((known.time_s.length - LONGEST_FIT) / 2));
   const last = Math.min(known.time_s.length, first + LONGEST_FIT);
   const likelihood = (factor_ratio: number, scatter: AlongNoise): number => {
-    const model = drivingModel(known, spreadOf(speed_mps, factor_ratio), scatter, { first, last });
+    const model = drivingModel(known, spreadOf(speed_mps, factor_ratio, bands_mps2), scatter, { first, last });
     const filter = new SwitchingFilter(model);
     for (let k = 0; k < last - first; k++) filter.step(k);
     return filter.logLikelihood - 0.5 * (Math.log(factor_ratio) / SPREAD_LOG) ** 2;

@@ -1,6 +1,6 @@
 import type { Spread } from "../../../../shared/spread.ts";
 import type { LogFile } from "../../log/logFile.ts";
-import type { Piece, RoadLoadTerms, Stops } from "./spread.ts";
+import type { Piece, RoadLoadTerms, Stops, Unmodelled } from "./spread.ts";
 
 /** Classes of repair, each of which can be turned off to see the log without it. */
 export const repairKinds = [
@@ -119,8 +119,7 @@ export interface CleanedLog {
   readonly isStill: boolean;
   /** What each draw needs, piece by piece of the series; none where the speeds are left as logged. */
   readonly pieces: readonly Piece[];
-  /** What the model itself leaves out of the energy, as a share: half the width of a band of 80 %. */
-  readonly unmodelled_frac: number;
+  readonly unmodelled: Unmodelled;
   /** How far the log leaves its energy, distance and climb open; undefined where nothing was drawn. */
   readonly spread: Spread | undefined;
   /** Undefined where nothing was drawn. */

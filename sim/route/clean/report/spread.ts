@@ -26,3 +26,10 @@ export interface Stops {
   readonly taken: number;
   readonly band: Band;
 }
+
+/** What the model itself leaves out, as shares: half the width of a band of 80 %. */
+export interface Unmodelled {
+  readonly energy_frac: number;
+  readonly distance_frac: number;
+  readonly stops_frac: number;
+}

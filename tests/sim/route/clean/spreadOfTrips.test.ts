@@ -11,7 +11,10 @@ const piece = (from: number, to: number, energy_J: readonly number[]) => ({
   climb_m: Float64Array.of(1, 2, 3),
   goes: Float64Array.of(1, 1, 2),
 });
-const log = { pieces: [piece(0, 100, [90, 100, 110]), piece(100, 200, [50, 100, 150])], unmodelled_frac: 0 };
+const log = {
+  pieces: [piece(0, 100, [90, 100, 110]), piece(100, 200, [50, 100, 150])],
+  unmodelled: { energy_frac: 0, distance_frac: 0, stops_frac: 0 },
+};
 
 it("is that of the pieces driven in those trips only, taken together", () => {
   // 10 and 90 % of three draws lie four fifths of the way out from the middle one.
@@ -27,7 +30,9 @@ it("is that of the pieces driven in those trips only, taken together", () => {
 });
 
 it("has what the model leaves out on top, and is nothing where nothing was drawn", () => {
-  const wide = spreadOfTrips({ ...log, unmodelled_frac: 0.06 }, [{ fromRow: 10, toRow: 90 }]);
+  const wide = spreadOfTrips({ ...log, unmodelled: { energy_frac: 0.06, distance_frac: 0, stops_frac: 0 } }, [
+    { fromRow: 10, toRow: 90 },
+  ]);
   expect(wide?.energy_ratio.low).toBeCloseTo(1 - Math.hypot(0.08, 0.06), 12);
   expect(spreadOfTrips(log, [{ fromRow: 300, toRow: 400 }])).toBeUndefined();
 });
