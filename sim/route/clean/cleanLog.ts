@@ -17,8 +17,8 @@ import { findGaps, type GapFindings, type Segment } from "./gaps/findGaps.ts";
 import { findHeights, finishHeights } from "./heights/cleanHeights.ts";
 import { dropZeroHeights } from "./heights/dropZeroHeights.ts";
 import { joinSegments, markSpans, type WholeSegment } from "./joinSegments.ts";
+import { circuitySeen_frac } from "./motion/circuitySeen.ts";
 import { holdToCar } from "./motion/holdToCar.ts";
-import { windingSeen_frac } from "./motion/windingSeen.ts";
 import { notDriven } from "./notDriven.ts";
 import { noteStands } from "./noteStandstills.ts";
 import { qualityOf, THIN_s } from "./quality.ts";
@@ -237,8 +237,8 @@ function assembled(
   const whole_m = series.distance_m[series.count - 1] ?? 0;
   const noDrive = whole_m < STILL_m ? noDriveWords(whole_m, setting.hasSpeeds, found) : undefined;
   const isStill = whole_m < STILL_m && noDrive === undefined;
-  const winding_frac = found.interval_s >= THIN_s ? windingSeen_frac(rows, found) : 0;
-  const unmodelled = unmodelledOf(found.interval_s, setting.hasSpeeds, winding_frac);
+  const circuity_frac = found.interval_s >= THIN_s ? circuitySeen_frac(rows, found) : 0;
+  const unmodelled = unmodelledOf(found.interval_s, setting.hasSpeeds, circuity_frac);
   const spread = spreadOver(pieces, unmodelled);
   const stops = stopsOver(pieces, unmodelled);
   const quality = qualityOf({

@@ -91,7 +91,7 @@ export function qualityOf(input: QualityInput): Quality {
     doubtful.push(...input.notDriven);
   }
   const logged_s = series.count + input.setAside_s;
-  if (moving > 0 && moving < LEAST_DRIVING_frac * logged_s) {
+  if (!input.isStill && moving > 0 && moving < LEAST_DRIVING_frac * logged_s) {
     doubtful.push(`the car drives for ${writeDuration(moving)} of ${writeDuration(logged_s)}; the rest it stands`);
   }
   const verdict = poor.length > 0 ? "poor" : doubtful.length > 0 ? "usable" : "good";

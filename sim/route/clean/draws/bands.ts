@@ -4,16 +4,16 @@ import type { Piece, Stops, Unmodelled } from "../report/spread.ts";
 /**
  * What the model itself leaves out of energy, distance and stops, as half the width of a band of 80 %. Of the energy by the seconds from fix to fix,
  * calibrated over three makers of logs with tests/bench/logEnergyTable.ts so that seven to nine of ten bands hold the truth; so are the stops
- * and the part of the distance that is the same everywhere. Energy and distance come with as much as the road is seen to wind from fix to fix (`winding_frac`): about as
+ * and the part of the distance that is the same everywhere. Energy and distance come with as much as the road is seen to wind from fix to fix (`circuity_frac`): about as
  * much again may lie unseen between them.
  */
-export function unmodelledOf(interval_s: number, hasSpeeds: boolean, winding_frac: number): Unmodelled {
+export function unmodelledOf(interval_s: number, hasSpeeds: boolean, circuity_frac: number): Unmodelled {
   const energy = between(interval_s, hasSpeeds ? [0.03, 0.045, 0.06, 0.06] : [0.03, 0.06, 0.05, 0.13]);
   const distance = between(interval_s, [0.006, 0.012, 0.012, 0.012]);
   const stops_frac = between(interval_s, hasSpeeds ? [0, 0.15, 0.15, 0.3] : [0.05, 0.15, 0.15, 0.3]);
   return {
-    energy_frac: Math.hypot(energy, winding_frac),
-    distance_frac: Math.hypot(distance, winding_frac),
+    energy_frac: Math.hypot(energy, circuity_frac),
+    distance_frac: Math.hypot(distance, circuity_frac),
     stops_frac,
   };
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { windingSeen_frac } from "../../../../../sim/route/clean/motion/windingSeen.ts";
+import { circuitySeen_frac } from "../../../../../sim/route/clean/motion/circuitySeen.ts";
 import type { RowColumns } from "../../../../../sim/route/clean/rows/rowColumns.ts";
 
-/** Fixes 10 s apart at places in metres about 0, 0, where a degree of the equator is 111.32 km and one of the meridian 110.57 km [WGS84]. */
+/** Fixes 10 s apart at places in metres about 0, 0, where a degree of the equator is 111.32 km and one of the meridian 110.57 km. */
 function seen(places: readonly (readonly [number, number])[], time_s = places.map((_, i) => 10 * i)): number {
   const rows = {
     count: places.length,
@@ -11,7 +11,7 @@ function seen(places: readonly (readonly [number, number])[], time_s = places.ma
     longitude_deg: Float64Array.from(places, ([east_m]) => east_m / 111_320),
   };
   const segments = [{ from: 0, to: places.length, bridges: [] }];
-  return windingSeen_frac(rows as unknown as RowColumns, { segments, gaps: [], interval_s: 10 });
+  return circuitySeen_frac(rows as unknown as RowColumns, { segments, gaps: [], interval_s: 10 });
 }
 
 describe("how much a road is seen to wind", () => {

@@ -11,7 +11,7 @@ const MOVING_mps = 2;
  * the distance of the fixes, so that as much again lies unseen between them; of smooth bends a third of it. Noise of positions winds
  * too, by which a line is too long. Gaps do not count; 0 where nothing moves.
  */
-export function windingSeen_frac(rows: RowColumns, { segments, interval_s }: GapFindings): number {
+export function circuitySeen_frac(rows: RowColumns, { segments, interval_s }: GapFindings): number {
   let [excess_m, line_m] = [0, 0];
   for (const { from, to } of segments) {
     const { east_m, north_m } = layOut(rows.latitude_deg.subarray(from, to), rows.longitude_deg.subarray(from, to));
