@@ -26,11 +26,20 @@ const LEAST_SAMPLES = 25;
 
 /**
  * Finds by how much the clock of volts and amps must be moved so that the power they make follows what the motion asks for.
- * Throws InputError where the two have no time in common, or no offset makes them go together.
+ * Throws InputError where power never changes, the two have no time in common, or no offset makes them go together.
  */
 export function lineUp(drive: DrivenAsMeasured, log: PackLog, given_s?: number): LinedUp {
   const series = { time_s: drive.time_s, values: drive.power_W };
   const samples = powerSamples(log);
+  const [first_W] = samples.values;
+  if (samples.values.every((power_W) => power_W === first_W)) {
+    const power = `found ${Math.round(Math.abs(first_W))} W in every row of volts and amps`;
+    throw inputError(
+      "not-together",
+      log.file,
+      `${power}: a charge, or no drive; power that changes as the car works is wanted`,
+    );
+  }
   const least = Math.min(LEAST_SAMPLES, Math.ceil(samples.time_s.length / 2));
   if (given_s !== undefined) {
     const correlation = correlationAt(series, samples, given_s, least);

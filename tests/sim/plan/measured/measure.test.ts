@@ -155,6 +155,12 @@ it("says of a log with three times the amps that it hardly fits this job", () =>
   );
 });
 
+it("says of power that never changes that it is no drive, not that the clocks do not meet", () => {
+  const log = logged();
+  const steady = { ...log, current_A: log.current_A.map(() => -20), voltage_V: log.voltage_V.map(() => 130) };
+  expect(() => measure(job, pack, recorded(steady))).toThrow(/found 2600 W in every row of volts and amps/);
+});
+
 describe("the pack itself", () => {
   // A pack of cells that hold a tenth less and resist half as much again, driven for forty minutes from full.
   const worn: Job = {
