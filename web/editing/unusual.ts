@@ -19,7 +19,9 @@ export function unusualAt(job: Job, path: string, field: Field, units: UnitHabit
   const { min, max, of } = field.likely;
   if (typeof value !== "number" || (value >= min && value <= max)) return undefined;
   const write = (number: number) => writeQuantity(field.kind, number, units);
-  return `${write(value)} is unusual: ${of} has ${write(min).replace(/ \D+$/, "")} to ${write(max)}`;
+  // Miles to the gallon fall as litres rise.
+  const [low, high] = [write(min), write(max)].sort((a, b) => Number.parseFloat(a) - Number.parseFloat(b));
+  return `${write(value)} is unusual: ${of} has ${low.replace(/ \D+$/, "")} to ${high}`;
 }
 
 /** All values of a job beyond their soft limits, in the order of the fields. */

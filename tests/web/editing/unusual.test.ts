@@ -23,6 +23,10 @@ it("asks about a frontal area, a drag and a wheel that no car has, and takes the
 
 it("asks in the reader's units", () => {
   expect(odd(area, 13, "british")).toEqual(["Frontal area: 140 ft² is unusual: a car has 12.9 to 53.8 ft²"]);
+  // 282.5 over litres: 3 to 35 of them are 94.2 to 8.07 miles to the gallon.
+  const thirsty = withPath(demoJob(), "costs", { ...demoJob().costs, running: { fuel: "petrol", use_l100km: 40 } });
+  const [fuel] = unusualFields(thirsty, "british").filter(({ path }) => path.endsWith("use_l100km"));
+  expect(fuel?.message).toBe("7.06 mpg is unusual: a road vehicle has 8.07 to 94.2 mpg");
 });
 
 it("asks nothing of the demos, nor of what its owner has said is right", () => {
