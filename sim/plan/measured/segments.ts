@@ -22,6 +22,9 @@ const CLIMB_ratio = 0.02;
 const SHORTEST_s = 5;
 /** Longer ones are cut, so that each has a speed of its own. */
 const LONGEST_s = 45;
+/** Rows after a stop and before a start that do not show what standing draws. */
+const AFTER_STOP = 3;
+const BEFORE_START = 4;
 /** Speed and slope are looked at over so many rows on either side. */
 const AROUND = 2;
 
@@ -54,14 +57,24 @@ function cut({ doing, from, to }: Segment): Segment[] {
   return Array.from({ length: pieces }, (_, k) => ({ doing, from: edge(k), to: edge(k + 1) }));
 }
 
-/** Standing, and two seconds before and after too: clocks that are a little off must not bring the pull of a start into it, nor the last creep. */
+/**
+ * Standing, and some seconds before and after too: clocks that are a little off must not bring the last creep into it, nor the pull of a
+ * start, which draws current before a speed shows.
+ */
 function isStandingAround(target_mps: Float64Array, part: Uint16Array, i: number): boolean {
-  for (let k = i - 3; k <= i + 2; k++) if (part[k] === part[i] && target_mps[k] >= STANDING_mps) return false;
-  return true;
+  return !movesWithin(target_mps, part, i, i - AFTER_STOP, i) && !movesWithin(target_mps, part, i, i, i + BEFORE_START);
+}
+
+/** Whether the car moves in any row of the same part from one to another. */
+function movesWithin(target_mps: Float64Array, part: Uint16Array, i: number, from: number, to: number): boolean {
+  for (let k = from; k <= to; k++) if (part[k] === part[i] && target_mps[k] >= STANDING_mps) return true;
+  return false;
 }
 
 function doingAt({ target_mps, time_s, part, grade_ratio, count }: DrivenAsMeasured, i: number): Doing {
   if (isStandingAround(target_mps, part, i)) return "standing";
+  // At rest still, and about to start.
+  if (target_mps[i] < STANDING_mps && movesWithin(target_mps, part, i, i, i + BEFORE_START)) return "pulling away";
   let low = i;
   let high = i;
   while (low > 0 && i - low < AROUND && part[low - 1] === part[i]) low--;

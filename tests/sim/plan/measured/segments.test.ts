@@ -13,8 +13,8 @@ describe("a drive cut by what the car does", () => {
     const speeds = [...times(20, 0), ...ramp(10, 1.5, 1.5), ...times(20, 15), ...ramp(10, 13.5, -1.5), ...times(20, 0)];
     const found = cut(speeds);
     expect(found.map(([doing]) => doing)).toEqual(["standing", "pulling away", "cruising", "braking", "standing"]);
-    // Standing ends two rows before the first that moves, and begins again three after the last.
-    expect(found[0]).toEqual(["standing", 0, 18]);
+    // Standing ends four rows before the first that moves, and begins again three after the last.
+    expect(found[0]).toEqual(["standing", 0, 16]);
     expect(found[4][1]).toBe(62);
   });
   it("pulls away from 0.25 m/s2 on, by two rows on either side", () => {
@@ -51,7 +51,9 @@ describe("pieces too short or too long", () => {
   it("is never taken into standing, which shows the accessories alone", () => {
     const speeds = [...times(12, 0), ...times(3, 0.5), ...times(12, 0)];
     const found = cut(speeds);
-    expect(found.map(([doing]) => doing === "standing")).toEqual([true, false, true]);
+    expect(found.map(([doing]) => doing === "standing")).toEqual([true, false, false, true]);
+    // Rows 12 to 14 move: four before them and three after them do not show what standing draws.
+    expect([found[0][2], found[3][1]]).toEqual([8, 18]);
   });
   it("is cut from 67 seconds on, each piece about 45 s long", () => {
     expect(cut(times(67, 9))).toEqual([["cruising", 0, 67]]);
