@@ -42,7 +42,12 @@ export function heatAlong(courses: readonly HeatLine[], from: HeatFrom, drawing:
     ...(from.motor_K === undefined ? [] : [{ what: "motor", at: inUnit(unit, from.motor_K) }]),
     ...(from.pack_K === undefined ? [] : [{ what: "pack", at: inUnit(unit, from.pack_K) }]),
   ].map(({ what, at }) => ({ at, words: `${what} gives less from ${Math.round(at)} ${unit.sign}` }));
-  return drawn(along, limits, { sign: unit.sign, suffix: unit.suffix, label: `Temperature (${unit.sign})` }, drawing);
+  return drawn(
+    along,
+    limits,
+    { sign: unit.sign, name: `temperature_${unit.suffix}`, label: `Temperature (${unit.sign})` },
+    drawing,
+  );
 }
 
 /** What of the maker's continuous power the half hour before each moment takes, where that is all that is known of the motor's heat. */
@@ -51,13 +56,18 @@ export function ratedAlong(courses: readonly HeatLine[], drawing: Drawing): Char
     rated_frac ? [{ name: whereOf(course), course, time_s, values: rated_frac.map((frac) => 100 * frac) }] : [],
   );
   const limits = [{ at: 100, words: "as long as asked: 100 %" }];
-  return drawn(along, limits, { sign: "%", suffix: "percent", label: "Share of the continuous rating (%)" }, drawing);
+  return drawn(
+    along,
+    limits,
+    { sign: "%", name: "rated_percent", label: "Share of the continuous rating (%)" },
+    drawing,
+  );
 }
 
 function drawn(
   along: readonly Along[],
   limits: readonly { readonly at: number; readonly words: string }[],
-  { sign, suffix, label }: { readonly sign: string; readonly suffix: string; readonly label: string },
+  { sign, name, label }: { readonly sign: string; readonly name: string; readonly label: string },
   drawing: Drawing,
 ): Chart {
   const end_s = Math.max(0, ...along.map(({ time_s }) => time_s.at(-1) ?? 0));
@@ -67,8 +77,8 @@ function drawn(
   const all = [...along.flatMap(({ values }) => values), ...limits.map(({ at }) => at)];
   const y = domain(Math.min(...all), Math.max(...all), sign === "%");
   const { svg, frame } = namedLines(drawing, {
-    lines: along.map(({ name, time_s, values }, i) => ({
-      name,
+    lines: along.map(({ name: line, time_s, values }, i) => ({
+      name: line,
       style: styleOf(along, i),
       points: time_s.map((at_s, k) => ({ x: axis.shown(at_s), y: values[k] as number })),
     })),
@@ -91,7 +101,7 @@ function drawn(
   const most = ({ values }: Along) => `${Math.round(Math.max(...values))} ${sign}`;
   const alt = `${along.map((each) => `${each.name}: up to ${most(each)}`).join("; ")}; ${limits.map(({ words }) => words).join("; ")}.`;
   nameFigure(svg, alt);
-  const position = { ...positionAlong(frame, axis.quantity, axis.perShown), from_px: TOP_PX };
+  const position = { ...positionAlong(frame, "again_s", axis.perShown), from_px: TOP_PX };
   return {
     svg,
     alt,
@@ -99,10 +109,10 @@ function drawn(
       columns: [
         { name: "line", label: "Line" },
         { name: axis.name, label: axis.label },
-        { name: suffix, label },
+        { name, label },
       ],
-      rows: along.flatMap(({ name, time_s, values }) =>
-        time_s.map((at_s, k) => [name, axis.shown(at_s), Math.round(10 * (values[k] as number)) / 10]),
+      rows: along.flatMap(({ name: line, time_s, values }) =>
+        time_s.map((at_s, k) => [line, axis.shown(at_s), Math.round(10 * (values[k] as number)) / 10]),
       ),
     },
     position,
@@ -110,8 +120,8 @@ function drawn(
       const inside = within(position, at);
       return {
         where: axis.format(inside),
-        values: along.map(({ name, time_s, values }) => ({
-          label: name,
+        values: along.map(({ name: line, time_s, values }) => ({
+          label: line,
           // A course that has ended by then is read at no moment of it.
           text:
             inside > (time_s.at(-1) ?? 0)

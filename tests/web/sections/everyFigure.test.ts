@@ -53,7 +53,7 @@ describe.each(demos.map(({ id }, which) => [id, which] as const))("%s", (_, whic
     // On its axis, or where a single bar has none, beside its total.
     expect(labels.some((each) => /\(\S+\)|\d [A-Za-z]+\/[A-Za-z]+ from the pack$/.test(each))).toBe(true);
     expect(chart.alt).toMatch(
-      /\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?|years?|GBP|EUR)\b/,
+      /\d[\d.\u202f]*[ \u00a0](km|m|km\/h|kWh?|Wh\/km|N|Nm|A|V|s|min|h|rpm|%|days?|years?|GBP|EUR)\b|\d[ \u00a0]°[CF]/,
     );
   });
 

@@ -44,6 +44,7 @@ export type PositionQuantity =
   | "week_h" // since Monday 0:00
   | "supply" // place in the list of supplies
   | "logDuration" // logarithm, to the base of ten, of a duration in seconds
+  | "again_s" // of a road driven again and again without a rest
   | "startTime_s" // time from rest at full throttle
   | "year" // from the day it is paid for
   | "way" // place in the list of packs and alternatives
