@@ -25,7 +25,7 @@ export function clientSheet(document: Document, content: SheetContent, answer: A
       : drawAnswer(answer, {
           document,
           width_px: PICTURE_px,
-          rowHeight_px: content.isOverPlate ? CLOSE_ROW_px : ROW_px,
+          rowHeight_px: content.isLonger ? CLOSE_ROW_px : ROW_px,
           units,
           rows: content.rows,
           chosen: content.chosen,

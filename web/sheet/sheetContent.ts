@@ -48,8 +48,8 @@ export interface SheetContent {
   readonly sentence: string;
   /** A pack that must not be used: its numbers are not printed. */
   readonly isStop: boolean;
-  /** Fully laden the car is over a plate with this pack, which takes a line more. */
-  readonly isOverPlate: boolean;
+  /** A line more stands in the sentence: over a plate when laden, or a pack that was asked for. */
+  readonly isLonger: boolean;
   readonly rows: readonly number[];
   readonly chosen: number | undefined;
   readonly table: {
@@ -92,7 +92,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
     headline: messageIn(words.headline, units),
     sentence: words.sentences.map((sentence) => messageIn(sentence, units)).join(" "),
     isStop: words.isStop,
-    isOverPlate: pack?.overPlate !== undefined,
+    isLonger: pack?.overPlate !== undefined || answer.packs.some(({ isAskedFor }) => isAskedFor),
     rows,
     chosen: index,
     table: {
@@ -114,7 +114,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
           figures ? quarterHours(figures.time_h) : at?.stop ? "stop" : "–";
         return {
           cells: [
-            row.isAskedFor ? `${row.name}, asked for` : row.name,
+            row.isAskedFor ? `${row.name}*` : row.name,
             row.weight,
             ...row.left,
             hours(at?.usualDay),
@@ -126,7 +126,7 @@ export function sheetContent({ job, runs, answer: whole, profile, chosen, units,
         };
       }),
     },
-    tableRemark: `Charging: ${placeWords(charging.supplies[0], units)}. Weight: cells, boxes and bars.`,
+    tableRemark: `${table.rows.some(({ isAskedFor }) => isAskedFor) ? "* As asked for. " : ""}Charging: ${placeWords(charging.supplies[0], units)}. Weight: cells, boxes and bars.`,
     standing: standingOf(job, runs, whole, units),
     factsTitle: pack ? `With ${pack.name}` : "This car",
     facts: [

@@ -15,7 +15,7 @@ export function rowsShown({ packs, recommended, enough, largest }: Answer, chose
     ...[
       chosen,
       recommended,
-      ...bySize.filter((i) => packs[i].isAskedFor),
+      ...usable.filter((i) => packs[i].isAskedFor),
       at > 0 ? usable[at - 1] : undefined,
       largest?.index,
       enough,
