@@ -20,6 +20,12 @@ interface ReadLog {
 
 const WHOLE_frac = 0.97;
 const SPARSE_s = 2.5;
+/** A car that draws or gives back more than this drives. Assumed: accessories and a heater aside. */
+const WORKING_W = 5000;
+/** Less working time than this outside the motion is clocks and ends. */
+const UNSEEN_s = 30;
+/** A logger that says nothing for longer has a gap. */
+const GAP_s = 60;
 
 /** How a log was read, a sentence each: clocks, sign, zero, intervals, gaps, heights, gears. */
 export function readingRemarks({
@@ -55,10 +61,27 @@ export function readingRemarks({
           message`Volts and amps cover ${q("fraction", samples.cover_frac, 2)} of the drive; the rest is left out of both sides.`,
         ]
       : []),
+    ...unseenWords(log, samples),
     ...(hasHeights
       ? []
       : [message`The log has no heights: the road counts as level, and hills are in the differences.`]),
     ...gearWords(log, linedUp, model, drive),
+  ];
+}
+
+/** That the pack worked where there is no motion: it was not logged, or its clock jumped and what did not fit was left out. */
+function unseenWords({ time_s, voltage_V, current_A }: PackLog, samples: PackSamples): Message[] {
+  let worked_s = 0;
+  for (let i = 1; i < time_s.length; i++) {
+    const step_s = time_s[i] - time_s[i - 1];
+    if (step_s < GAP_s && Math.abs(voltage_V[i] * current_A[i]) > WORKING_W) worked_s += step_s;
+  }
+  let seen_s = 0;
+  for (let k = 0; k < samples.count; k++) if (Math.abs(samples.power_W[k]) > WORKING_W) seen_s += samples.weight_s[k];
+  const unseen_s = worked_s - seen_s;
+  if (unseen_s < Math.max(UNSEEN_s, 0.1 * worked_s)) return [];
+  return [
+    message`The pack worked for ${q("duration", unseen_s, 2)} more without any motion beside it: motion was not logged then, or its clock jumped. Those times are left out of both sides.`,
   ];
 }
 

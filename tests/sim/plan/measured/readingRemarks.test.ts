@@ -131,3 +131,17 @@ describe("motor speed over road speed", () => {
     expect(geared(times(40, 30), { offset_s: 72 })).toEqual([]);
   });
 });
+
+it("says where the pack worked and no motion is beside it", () => {
+  // 100 V and 100 A are 10 kW, for the 199 s between 200 samples, of which the drive has a hundred.
+  const log = packLogOf(times(200, 100), times(200, 100));
+  const seen = (amps: number) => samplesOf(times(100, 100), times(100, amps));
+  const said = (changes: Partial<Parameters<typeof readingRemarks>[0]>) =>
+    remarks(changes).filter((each) => each.startsWith("The pack worked"));
+  expect(said({ log, samples: seen(100) })).toEqual([
+    "The pack worked for 99 s more without any motion beside it: motion was not logged then, or its clock jumped. Those times are left out of both sides.",
+  ]);
+  expect(said({ log: packLogOf(times(110, 100), times(110, 100)), samples: seen(100) })).toEqual([]);
+  // 4.9 kW is a heater.
+  expect(said({ log: packLogOf(times(200, 100), times(200, 49)), samples: seen(49) })).toEqual([]);
+});
