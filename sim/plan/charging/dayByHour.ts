@@ -1,4 +1,4 @@
-import { clock_h, pieces_h } from "../../../shared/job/hoursOfDay.ts";
+import { clock_h, isWithin } from "../../../shared/job/hoursOfDay.ts";
 import type { Hours } from "../../../shared/job/schema/clock.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { S_PER_H } from "../../../shared/units.ts";
@@ -59,7 +59,5 @@ function after_h(from_h: number, clock: number): number {
 /** The first hour from one on that lies within hours of the day. */
 function firstWithin_h(span: Hours, from_h: number): number {
   const begins_h = clock_h(span.from);
-  const clock = from_h % DAY_h;
-  const isWithin = pieces_h(span).some(([piece_h, end_h]) => clock >= piece_h && clock < end_h);
-  return isWithin ? from_h : after_h(from_h, begins_h + DAY_h * Math.floor(from_h / DAY_h));
+  return isWithin(span, from_h % DAY_h) ? from_h : after_h(from_h, begins_h + DAY_h * Math.floor(from_h / DAY_h));
 }

@@ -4,8 +4,8 @@ import type { Answer } from "../../../sim/index.ts";
 const ROWS = 4;
 
 /**
- * The packs of the picture, by size: the one chosen, the one recommended, those asked for, the next smaller one, which is deliberately too small, the one
- * that is enough with the whole band, the next larger one and the largest, in this order of claim, at most four.
+ * The packs of the picture, by size: the one chosen, the one recommended, those asked for, the next smaller one, which is deliberately too
+ * small, the one that is enough with the whole band, the next larger one and the largest, in this order of claim, at most four.
  */
 export function rowsShown({ packs, recommended, enough, largest }: Answer, chosen: number | undefined): number[] {
   const bySize = packs.map((_, i) => i).sort((a, b) => packs[a].usable_kWh - packs[b].usable_kWh);

@@ -36,20 +36,20 @@ export function defineValues(
     ...(whole.year && { year: whole.year }),
   }));
   const sameWeek = remembering((whole: Job) => weekOf(whole));
-  const sameUse = remembering((whole: Job) => ({
-    ...machineOf(whole),
-    ...climateOf(whole),
-    packs: machineOf(whole).packs.map((pack, i) => ({
-      ...pack,
-      ...(whole.packs[i].isAskedFor && { isAskedFor: true }),
-    })),
-    usualDay_km: whole.usualDay_km,
-    ...(whole.year && { year: whole.year }),
-    allowance: whole.allowance,
-    ...(whole.weights && { weights: whole.weights }),
-    ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
-    ...(whole.longestDaysAYear !== undefined && { longestDaysAYear: whole.longestDaysAYear }),
-  }));
+  const sameUse = remembering((whole: Job) => {
+    const machine = machineOf(whole);
+    return {
+      ...machine,
+      ...climateOf(whole),
+      packs: machine.packs.map((pack, i) => ({ ...pack, ...(whole.packs[i].isAskedFor && { isAskedFor: true }) })),
+      usualDay_km: whole.usualDay_km,
+      ...(whole.year && { year: whole.year }),
+      allowance: whole.allowance,
+      ...(whole.weights && { weights: whole.weights }),
+      ...(whole.longestDay_km !== undefined && { longestDay_km: whole.longestDay_km }),
+      ...(whole.longestDaysAYear !== undefined && { longestDaysAYear: whole.longestDaysAYear }),
+    };
+  });
   const sameDrivetrain = sameWhile<Job>(["motor", "controller", "module", "packs", "driveline"]);
   const sameDoubts = remembering((whole: Job) => ({ ...machineOf(whole), ...climateOf(whole), ...doubtsOf(whole) }));
   const sameWithEngine = remembering(({ job: { engine }, machine }: Values) => ({

@@ -7,7 +7,7 @@ const LN20 = Math.log(20);
 
 describe("a resistor from the shelf", () => {
   it("is rated by a tenth of its peak, the next usual size up", () => {
-    // 120²/R over ten: 144, 96, 65.5, 43.6, 30.6, 21.2, 14.4, 9.6, 6.5, 4.4 W and less.
+    // A tenth of 120²/R: 144, 96, 65.5, 43.6, 30.6, 21.2, 14.4, 9.6, 6.5, 4.4 W and less.
     const ratings = shelf(120, 1000).rows.map(({ resistance_ohm, rating_W }) => [resistance_ohm, rating_W]);
     expect(ratings).toEqual([
       ...[
@@ -26,7 +26,7 @@ describe("a resistor from the shelf", () => {
     ]);
   });
   it("beyond the sizes is rated in whole hundreds", () => {
-    // 240²/10 over ten: 576 W. 200²/10: 400, 170²/10: 289, 150²/15: 150 W.
+    // A tenth of 240²/10: 576 W. 200²/10: 400, 170²/10: 289, 150²/15: 150 W.
     expect(shelf(240, 1000).rows[0].rating_W).toBe(600);
     expect(shelf(200, 1000).rows[0].rating_W).toBe(500);
     expect(shelf(170, 1000).rows[0].rating_W).toBe(300);
