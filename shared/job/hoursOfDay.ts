@@ -14,7 +14,7 @@ export function span_h({ from, to }: Hours): number {
 }
 
 /** The pieces of a span within one day, in hours since midnight: of 23:30 to 7:30 from 0 to 7.5 and from 23.5 to 24. */
-export function pieces_h(span: Hours): readonly (readonly [from_h: number, to_h: number])[] {
+function pieces_h(span: Hours): readonly (readonly [from_h: number, to_h: number])[] {
   const [from_h, to_h] = [clock_h(span.from), clock_h(span.to)];
   if (from_h < to_h) return [[from_h, to_h]];
   return to_h === 0

@@ -1,5 +1,6 @@
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
+import { listed } from "../findings/finding.ts";
 import type { CarFit, Fitted, Mixed } from "./fitCar.ts";
 import { isMixed } from "./measureWords.ts";
 import type { ParameterId } from "./parameters.ts";
@@ -65,7 +66,7 @@ function alikeWords(fitted: Fitted): Message[] {
   if (id === "accessories" || shown.length === 0 || !isMixed(fitted)) return [];
   const each = shown.map((one) => message`${within[one.id]} (±${q("fraction", one.half, 1)})`);
   return [
-    message`Which of what looks like ${within[id]} it is, a log cannot tell: by itself it is open to ±${q("fraction", (high - low) / 2, 2)}, since these may be off too: ${listed(each)}.`,
+    message`Which of what looks like ${within[id]} it is, a log cannot tell: by itself it is open to ±${q("fraction", (high - low) / 2, 2)}, since these may be off too: ${withAnd(each)}.`,
   ];
 }
 
@@ -82,9 +83,7 @@ function pairWords({ ids: [first, second], slope_ratio }: Mixed): Message {
   return message`Told apart only in part: were ${within[second]} ${q("fraction", TOLD_frac)} more than taken, ${within[first]} would come out ${q("fraction", moved_frac, 2)} ${way}.`;
 }
 
-function listed(parts: readonly Message[]): Message {
-  return parts.reduce((whole, part, k) => {
-    if (k === 0) return part;
-    return k === parts.length - 1 ? message`${whole} and ${part}` : message`${whole}, ${part}`;
-  }, message``);
+function withAnd(parts: readonly Message[]): Message {
+  const last = parts[parts.length - 1];
+  return parts.length < 2 ? last : message`${listed(parts.slice(0, -1))} and ${last}`;
 }
