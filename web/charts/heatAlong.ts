@@ -92,10 +92,10 @@ function drawn(
       ),
     ],
   });
-  // All lines begin at one point on the left: the words stand where they have parted.
+  // All lines begin at one point on the left, and names lead off on the right below the limits: the words stand over their line.
   for (const { at, words } of limits)
     writeWords(svg, {
-      ...{ x: frame.right - 6, y: yPixel(frame, at) + 9, lines: [words] },
+      ...{ x: frame.right - 6, y: yPixel(frame, at) - 9, lines: [words] },
       ...{ fill: heed, anchor: "end", isHaloed: true },
     });
   const most = ({ values }: Along) => `${Math.round(Math.max(...values))} ${sign}`;
