@@ -73,7 +73,8 @@ function drawn(
   const end_s = Math.max(0, ...along.map(({ time_s }) => time_s.at(-1) ?? 0));
   if (end_s === 0)
     return emptyFigure(drawing, "Nothing is known of how motor or pack warm, so there is nothing to draw.");
-  const axis = roadAxis("time", end_s, drawing.units);
+  // Road and hill are driven over and over, so a moment here is none of the drive by which other figures are read.
+  const axis = roadAxis("time", end_s, drawing.units, "Time on end");
   const all = [...along.flatMap(({ values }) => values), ...limits.map(({ at }) => at)];
   const y = domain(Math.min(...all), Math.max(...all), sign === "%");
   const { svg, frame } = namedLines(drawing, {

@@ -20,8 +20,11 @@ export interface RoadAxis {
   format(base: number): string;
 }
 
-/** The horizontal axis of figures along a run that ends at `last` (s or m): in s, min or h, or in the unit of distance. */
-export function roadAxis(along: Along, last: number, units: FigureUnits = METRIC): RoadAxis {
+/**
+ * The horizontal axis of figures along a run that ends at `last` (s or m): in s, min or h, or in the unit of distance.
+ * Its time is called `time` where it is not that of the one drive which the other figures show.
+ */
+export function roadAxis(along: Along, last: number, units: FigureUnits = METRIC, time = "Time"): RoadAxis {
   if (along === "distance") {
     const { sign, suffix } = units.distance;
     const shown = (base: number) => inUnit(units.distance, base);
@@ -38,7 +41,7 @@ export function roadAxis(along: Along, last: number, units: FigureUnits = METRIC
   const [unit, per_s] = last > 3 * S_PER_H ? ["h", S_PER_H] : last > 5 * S_PER_MIN ? ["min", S_PER_MIN] : ["s", 1];
   return {
     quantity: "time_s",
-    label: `Time (${unit})`,
+    label: `${time} (${unit})`,
     name: `time_${unit}`,
     column: (channels) => channels.time_s,
     perShown: per_s,
