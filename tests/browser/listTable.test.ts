@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { saidAt, worked } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { finding, openFolds, saidAt, worked } from "../support/notebookPage.ts";
+import { openNotebook, openWith, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -81,6 +81,38 @@ describe("the table of packs", () => {
       ["name", "parallelModules"].map((key) => page.locator(field(0, key)).boundingBox()),
     );
     expect(parallel?.y ?? 0).toBeGreaterThan(name?.y ?? 0);
+    await page.context().close();
+  });
+});
+
+describe("the table of an old engine's curve", () => {
+  it("takes a pasted curve by its heads, in the unit that a head names, and puts it into the pace", async () => {
+    const { page, faults } = await openWith(browser, "motor", "pace");
+    await openFolds(page);
+    for (const key of ["ratedTorque_Nm", "torque_rpm", "ratedPower_kW", "power_rpm"])
+      await page.fill(`#field-engine-${key}`, "");
+    await page.getByRole("button", { name: "Add the torque curve" }).click();
+    await worked(page);
+    const cell = (row: number, key: string) => `#field-engine-curve-${key}-${row}`;
+    await page.focus(cell(0, "speed_rpm"));
+    await paste(page, "Torque (lb ft)\tSpeed (rpm)\n65\t1000\n80\t2000\n78\t3000\n70\t4000\n58\t5000\n");
+    expect(await page.locator("[id^=field-engine-curve-speed_rpm-]:is(input)").count()).toBe(5);
+    expect(await page.inputValue(cell(4, "torque_Nm"))).toBe("58 lb ft");
+    expect(await page.locator("#group-engine-curve [aria-invalid=true]").count()).toBe(0);
+    // 80 lb ft are 108.5 Nm; 58 lb ft, 78.6 Nm, at 5000 rpm are 41.2 kW.
+    expect(await finding(page, "motor")).toContain(
+      "The old engine gave 108 Nm at 2000 rpm and 41.2 kW at 5000 rpm, its curve as typed.",
+    );
+    expect(await finding(page, "pace")).toContain("as typed, from 1000 rpm to 5000 rpm");
+    await page.focus(cell(1, "speed_rpm"));
+    await page.keyboard.press("Control+a");
+    await page.keyboard.type("3500");
+    await page.keyboard.press("Tab");
+    await worked(page);
+    expect(await saidAt(page, "engine.curve.speed_rpm.1")).toBe(
+      "Wrong: Engine speed, no. 3: found 3000 rpm after 3500 rpm, speeds must rise. Using 2000 rpm.",
+    );
+    expect(faults).toEqual([]);
     await page.context().close();
   });
 });

@@ -1,7 +1,8 @@
+import { engineTorque_Nm } from "../../shared/job/engineTorque.ts";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
-import { ratedEngine } from "../sections/parts/ratedEngine.ts";
+import { oldEngineLine } from "../sections/parts/oldEngine.ts";
 import { torqueAsSet } from "../sections/parts/torqueAsSet.ts";
 import { defineChapter } from "./parts/chapter.ts";
 
@@ -17,17 +18,17 @@ export default defineChapter({
     const most_Nm = Math.max(...curves.asSet.map(({ torque_Nm }) => torque_Nm));
     const format = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
     const { gearboxInput_Nm: limit_Nm } = job.driveline.limits;
-    const engine = ratedEngine(job.engine);
+    const engine_Nm = engineTorque_Nm(job);
     return {
       most: format(most_Nm),
       limit: limit_Nm === undefined ? undefined : format(limit_Nm),
       isOver: limit_Nm !== undefined && most_Nm > limit_Nm,
-      old: engine && format(engine.ratedTorque_Nm),
-      isOverOld: engine !== undefined && most_Nm > engine.ratedTorque_Nm,
+      old: engine_Nm === undefined ? undefined : format(engine_Nm),
+      isOverOld: engine_Nm !== undefined && most_Nm > engine_Nm,
       ramp_s: job.controller.ramp_s,
       curves,
       limit_Nm,
-      engine: engine?.curve,
+      engine: oldEngineLine(job),
       // Which gear to live in; where none will do, whether it starts on the hill at all.
       also: [
         gearbox.gearAdvice.head,

@@ -1,7 +1,7 @@
 import type { Draft, Drafts } from "../../shared/job/draft.ts";
 import type { Job, Origin } from "../../shared/job/job.ts";
 import { NEW_TITLE } from "../../shared/job/newTitle.ts";
-import { atPath, withPath } from "../../shared/job/path.ts";
+import { atPath, keysOf, withPath } from "../../shared/job/path.ts";
 import { checkJob } from "./checkJob.ts";
 import type { EditorState } from "./jobEditor.ts";
 import { withPlacesFollowed } from "./placesFollowed.ts";
@@ -27,12 +27,16 @@ export function edited(before: EditorState, path: string, typed: string, value: 
   const changed = about ? withField(before.job, path, typed, meant, about) : withPath(before.job, path, value);
   const called = path === CAR_NAME ? titled(changed, before.job) : changed;
   const alone = PLACE_NAME.test(path) ? withPlacesFollowed(called, before.job) : called;
-  // Two fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one.
+  // Fields that contradict each other one at a time may fit together, so waiting drafts are tried with this one: all of them, and where
+  // another group's is at fault by itself, those of the same group.
   const waiting = Object.entries(others).filter(([, draft]) => draft.value !== undefined);
-  if (waiting.length > 0) {
-    const together = waiting.reduce((job, [at, draft]) => withField(job, at, draft.typed, draft.value), alone);
+  const group = keysOf(path)[0];
+  const beside = waiting.filter(([at]) => keysOf(at)[0] === group);
+  for (const tried of beside.length < waiting.length ? [waiting, beside] : [waiting]) {
+    if (tried.length === 0) continue;
+    const together = tried.reduce((job, [at, draft]) => withField(job, at, draft.typed, draft.value), alone);
     const checked = checkJob(together, before.job);
-    if (checked.ok) return { job: checked.job, drafts: without(others, waiting) };
+    if (checked.ok) return { job: checked.job, drafts: without(others, tried) };
   }
   const checked = checkJob(alone, before.job);
   if (checked.ok) return { job: checked.job, drafts: others };

@@ -1,14 +1,20 @@
 import { html, nothing, type TemplateResult } from "lit-html";
+import type { Job } from "../../shared/job/job.ts";
 import { atPath } from "../../shared/job/path.ts";
+import { kindInfo } from "../../shared/quantity/kinds/kinds.ts";
+import { knownField } from "../editing/fieldTable/fieldAt.ts";
 import type { EditorState } from "../editing/jobEditor.ts";
 import { attempt, refusal } from "./attempt.ts";
 import type { Form } from "./fieldContext.ts";
-import { columnsOf, pastedRows } from "./pastedRows.ts";
+import { isBareNumber } from "./isBareNumber.ts";
+import { columnsOf, pastedRows, unitOfHead } from "./pastedRows.ts";
 
 /** A list of the job as a table to edit: a row an entry, a column a field of it. */
 export interface ListTable {
   /** Of the list: `packs`. */
   readonly path: string;
+  /** The job has a list for each column, `path.key.index`, in place of a list of entries, `path.index.key`. */
+  readonly isByColumn?: boolean;
   readonly caption: string;
   /** What one entry is: `pack`. */
   readonly entry: string;
@@ -38,8 +44,7 @@ const beingEdited = new WeakSet<EventTarget>();
  */
 export function listTable(form: Form, list: ListTable): TemplateResult {
   const { path, columns, caption, entry, rowName, most, least = 0 } = list;
-  const entries = atPath(form.job, path);
-  const count = Array.isArray(entries) ? entries.length : 0;
+  const count = countOf(list, form.job);
   const change = (what: string, how: (state: EditorState) => EditorState) => attempt(form, path, what, how);
   return html`<div class="list-frame">
     <table class="list-table" @keydown=${(event: KeyboardEvent) => keys(form, event)} @paste=${(event: ClipboardEvent) => paste(form, list, event)}
@@ -52,7 +57,7 @@ export function listTable(form: Form, list: ListTable): TemplateResult {
           return html`<tr>
             ${columns.map(
               ({ key, head }, column) => html`<td data-row=${i} data-column=${column}>
-                ${list.cell?.(i, key) ?? form.field(`${path}.${i}.${key}`, `${head} of ${name}`)}
+                ${list.cell?.(i, key) ?? form.field(cellPath(list, i, key), `${head} of ${name}`)}
               </td>`,
             )}
             <td class="row-buttons">
@@ -77,6 +82,22 @@ export function listTable(form: Form, list: ListTable): TemplateResult {
     </p>
     ${refusal(form, path)}
   </div>`;
+}
+
+function cellPath({ path, isByColumn }: ListTable, row: number, key: string): string {
+  return isByColumn ? `${path}.${key}.${row}` : `${path}.${row}.${key}`;
+}
+
+function countOf({ path, isByColumn, columns }: ListTable, job: Job): number {
+  const entries = atPath(job, isByColumn ? `${path}.${columns[0].key}` : path);
+  return Array.isArray(entries) ? entries.length : 0;
+}
+
+/** A bare number below a head with a unit is in that unit, which may not be the field's own. */
+function withUnit(path: string, text: string, unit: string | undefined): string {
+  const field = knownField(path);
+  const hasUnits = field?.type === "quantity" && Object.keys(kindInfo(field.kind).units).length > 0;
+  return unit !== undefined && hasUnits && text.trim() !== "" && isBareNumber(text) ? `${text} ${unit}` : text;
 }
 
 function placeOf(target: EventTarget | null): { cell: HTMLElement; row: number; column: number } | undefined {
@@ -128,6 +149,7 @@ function paste(form: Form, list: ListTable, event: ClipboardEvent): void {
   const { path, columns, entry, most } = list;
   const heads = columns.map(({ head }) => head);
   const { places, hasHeader } = columnsOf(rows, heads, place.column);
+  const units = hasHeader ? rows[0].map(unitOfHead) : [];
   const wanted = (hasHeader ? rows.slice(1) : rows).slice(0, most - place.row);
   const what = `${wanted.length} ${entry} rows pasted`;
   form.jobEditor.typing.value = undefined;
@@ -135,11 +157,12 @@ function paste(form: Form, list: ListTable, event: ClipboardEvent): void {
     let state = before;
     wanted.forEach((cells, i) => {
       const row = place.row + i;
-      const now = atPath(state.job, path);
-      if (Array.isArray(now) && row >= now.length) state = list.add(state);
+      if (row >= countOf(list, state.job)) state = list.add(state);
       cells.forEach((text, k) => {
         const key = columns[places[k] ?? -1]?.key;
-        if (key !== undefined) state = form.typedInto(state, `${path}.${row}.${key}`, text);
+        if (key === undefined) return;
+        const at = cellPath(list, row, key);
+        state = form.typedInto(state, at, withUnit(at, text, units[k]));
       });
     });
     return state;

@@ -39,15 +39,20 @@ export function optionalGroup(form: Form, group: GroupOf, content: () => Templat
   </fieldset>`;
 }
 
-/** Of a group's numbers that a field asks the origin of: usual ones. */
+/** Of a group's numbers, those in lists too, that a field asks the origin of: usual ones. */
 export function usualOrigins(path: string, value: Readonly<Record<string, unknown>>) {
+  const keys = Object.entries(value).flatMap(([key, each]) => {
+    const list: readonly unknown[] = Array.isArray(each) ? each : [];
+    const inList = list.flatMap((one, i) => (typeof one === "number" ? [`${key}.${i}`] : []));
+    return typeof each === "number" ? [key] : inList;
+  });
   return Object.fromEntries(
-    Object.entries(value)
-      .filter(([key, each]) => {
+    keys
+      .filter((key) => {
         const field = knownField(`${path}.${key}`);
-        return typeof each === "number" && field?.type === "quantity" && !field.isChosen;
+        return field?.type === "quantity" && !field.isChosen;
       })
-      .map(([key]) => [key, { from: "usual" as const }]),
+      .map((key) => [key, { from: "usual" as const }]),
   );
 }
 

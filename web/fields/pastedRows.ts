@@ -10,6 +10,11 @@ export function pastedRows(text: string): string[][] | undefined {
   return lines.map((line) => line.split(mark).map((cell) => cell.trim().replace(/^"(.*)"$/, "$1")));
 }
 
+/** The unit that the head of a pasted column names in brackets, `Torque (lb ft)`; nothing where it names none. */
+export function unitOfHead(head: string): string | undefined {
+  return /[([]\s*([^()[\]]+?)\s*[)\]]\s*$/.exec(head)?.[1];
+}
+
 /**
  * For each pasted column its place among the table's, and whether the first row is a header: it is one where at least half of
  * its cells are heads of the table (or begin one). Without a header columns go in order from the one pasted into.

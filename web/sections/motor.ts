@@ -4,9 +4,10 @@ import { lossMap } from "../charts/lossMap.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
 import { draftsBelow } from "../fields/draftsBelow.ts";
 import { datasheetForm } from "../forms/motor/datasheetForm.ts";
+import { engineForm } from "../forms/motor/engineForm.ts";
 import { motorForm, motorPicker } from "../forms/motor/motorForm.ts";
 import { motorMapForm } from "../forms/motor/motorMapForm.ts";
-import { ratedEngine } from "./parts/ratedEngine.ts";
+import { oldEngineLine, oldEngineWords } from "./parts/oldEngine.ts";
 import { defineSection } from "./parts/section.ts";
 import { torqueAsSet } from "./parts/torqueAsSet.ts";
 
@@ -19,11 +20,10 @@ export default defineSection({
     const peak = form.job.motor.envelope.kind === "peak" ? ["torque_Nm", "power_kW"] : [];
     const first = ["name", ...peak.map((key) => `envelope.${key}`), "maxSpeed_rpm", "reference_V"];
     const firstFields = first.map((key) => `motor.${key}`);
-    const engine = ["ratedTorque_Nm", "torque_rpm", "ratedPower_kW", "power_rpm", "idle_rpm", "limit_rpm"];
     return html`
       ${form.fields(...firstFields)}
       ${motorPicker(form)}
-      ${form.fold("The engine that came out", form.fields(...engine.map((key) => `engine.${key}`)), "engine")}
+      ${form.fold("The engine that came out", engineForm(form), "engine")}
       ${form.fold("More about the motor", motorForm(form), ...draftsBelow(form, "motor", firstFields))}
       ${form.fold("A map of its efficiency or losses, from a file", motorMapForm(form))}
       ${form.fold("Datasheet figures", datasheetForm(form))}
@@ -34,8 +34,7 @@ export default defineSection({
   inputs: ["job", "motorSurface", "broughtMap", "units"],
   compute: ({ job, motorSurface, broughtMap, units }) => {
     const driving = motorSurface.envelope.filter(({ torque_Nm }) => torque_Nm >= 0);
-    const engine = ratedEngine(job.engine);
-    const format = (kind: "torque" | "rotation" | "power", value: number) => writeQuantity(kind, value, units);
+    const format = (kind: "torque" | "rotation", value: number) => writeQuantity(kind, value, units);
     const peak_Nm = Math.max(...driving.map(({ torque_Nm }) => torque_Nm));
     const last = driving.findLast(({ torque_Nm }) => torque_Nm >= 0.995 * peak_Nm);
     const most_Nm = Math.min(peak_Nm, job.controller.torqueCap_Nm ?? Number.POSITIVE_INFINITY);
@@ -45,14 +44,12 @@ export default defineSection({
       box_Nm,
       name: job.motor.name,
       driving,
-      engine,
+      engine: oldEngineLine(job),
       brought: broughtMap,
       torque: format("torque", peak_Nm),
       upTo: format("rotation", last?.speed_rpm ?? 0),
       top: format("rotation", job.motor.maxSpeed_rpm),
-      old:
-        engine &&
-        `${format("torque", engine.ratedTorque_Nm)} at ${format("rotation", engine.torque_rpm)} and ${format("power", engine.ratedPower_kW)} at ${format("rotation", engine.power_rpm)}`,
+      old: oldEngineWords(job, units),
       map: job.motor.loss.kind === "lossTable" ? job.motor.loss : undefined,
       isSwapped: peak_Nm > job.motor.maxSpeed_rpm,
       tooMuch:
@@ -60,9 +57,8 @@ export default defineSection({
     };
   },
   plot: ({ name, driving, asSet, box_Nm, engine, brought, map }, drawing) => {
-    const old = engine?.curve;
     const limit = box_Nm === undefined ? {} : { gearboxInput_Nm: box_Nm };
-    const curve = torqueCurve({ motor: driving, asSet, ...limit, ...(old && { engine: old }) }, drawing);
+    const curve = torqueCurve({ motor: driving, asSet, ...limit, ...(engine && { engine }) }, drawing);
     const caption = "Does the gearbox take the motor's torque? Torque at the gearbox input over motor speed";
     const figures = [{ name: "torque", caption, chart: curve }];
     if (!brought || !("map" in brought)) {
@@ -88,10 +84,8 @@ export default defineSection({
       },
     ];
   },
-  sentence: ({ torque, upTo, top, old }) => {
-    const motor = `At the nominal voltage of the pack the motor gives ${torque} from rest up to ${upTo}, and turns up to ${top}.`;
-    return old ? `${motor} The old engine gave ${old}.` : `${motor} What the old engine gave is not known.`;
-  },
+  sentence: ({ torque, upTo, top, old }) =>
+    `At the nominal voltage of the pack the motor gives ${torque} from rest up to ${upTo}, and turns up to ${top}. ${old}`,
   summary: ({ torque, upTo, top }) => `${torque} up to ${upTo}, turns up to ${top}`,
   attention: ({ tooMuch, isSwapped, torque, top }) => {
     const swapped = `${torque} and ${top}: torque and speed are likely changed over.`;

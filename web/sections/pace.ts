@@ -41,7 +41,7 @@ export default defineSection({
 });
 
 function paceTable({ pace, pack }: GearboxStudy, units: UnitHabit): Table {
-  const { motor, engine } = pace;
+  const { motor, engine, known } = pace;
   const q = (kind: Parameters<typeof writeQuantity>[0], value: number) => writeQuantity(kind, value, units);
   const speed = (value_kmh: number) => q("speed", value_kmh);
   const seconds = (value_s: number | undefined, digits: number) =>
@@ -68,7 +68,7 @@ function paceTable({ pace, pack }: GearboxStudy, units: UnitHabit): Table {
       ["All in all it weighs", q("mass", motor.mass_kg), ...old(() => q("mass", engine?.mass_kg ?? 0))],
     ],
     note: engine
-      ? "From a speed means on the way up from rest. The engine's curve is drawn through its two rated points, its clutch taken up at the speed of best torque, 0.8 s lost at each change, all gears used: common practice, no source. Rated power was often that of the bare engine: with fan, dynamo and exhaust a tenth to a fifth less (common practice, no source)."
+      ? `From a speed means on the way up from rest. The engine's curve is ${known.engine?.isTyped ? "as typed" : "drawn through its two rated points"}; its clutch is taken up at the speed of best torque, 0.8 s is lost at each change, and all gears are used: common practice, no source.${known.engine?.isTyped ? "" : " Rated power was often that of the bare engine: with fan, dynamo and exhaust a tenth to a fifth less (common practice, no source)."}`
       : "From a speed means on the way up from rest, pack charged and motor cool.",
   };
 }

@@ -161,6 +161,7 @@ function paceJson(pace: Pace) {
       motor_s: motor_s ?? null,
       engine_s: engine_s ?? null,
     })),
+    engineCurve: known.engine ? (known.engine.isTyped ? "typed" : "drawn") : null,
     engineAssumed: known.assumed,
     engineMissing: known.missing,
     change_s: change?.change_s ?? null,

@@ -1,3 +1,4 @@
+import { engineTorque_Nm } from "../../../shared/job/engineTorque.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
@@ -49,7 +50,7 @@ export const torque: Command = {
     const rows = torqueSweep(job, packIndex, trace, caps_Nm, hill_ratio);
     const sentences = torqueAdvice(job, rows, recommended).map((sentence) => messageIn(sentence, "metric"));
     const pack = job.packs[packIndex].name;
-    const { ratedTorque_Nm } = job.engine ?? {};
+    const engine_Nm = engineTorque_Nm(job);
     const { ramp_s } = job.controller;
     if (hasOption(args, "json")) {
       print(
@@ -57,7 +58,7 @@ export const torque: Command = {
           job: job.title,
           pack,
           road: trace.id,
-          engine_Nm: ratedTorque_Nm ?? null,
+          engine_Nm: engine_Nm ?? null,
           limits: job.driveline.limits,
           ramp_s,
           hill_ratio: hill_ratio ?? null,
@@ -68,7 +69,7 @@ export const torque: Command = {
       );
       return;
     }
-    const engine = ratedTorque_Nm === undefined ? "not known" : `${n(ratedTorque_Nm)} Nm`;
+    const engine = engine_Nm === undefined ? "not known" : `${n(engine_Nm)} Nm`;
     const hill = hill_ratio === undefined ? "" : `, hill ${n(100 * hill_ratio)} %`;
     const head = `${job.title}\n${pack} aboard; ${trace.title}${hill}; ramp ${n(ramp_s)} s; old engine's peak ${engine}`;
     const tables = [driverTable(rows), shaftTable(job, torquesToCompare(job, recommended))];

@@ -7,7 +7,7 @@ import { type Grip, gripForce_N, prepareGrip } from "../../vehicle/grip.ts";
 import { inertia_kg } from "../../vehicle/masses.ts";
 import { prepareRoadLoad } from "../../vehicle/prepareRoadLoad.ts";
 import { drag_N, type RoadLoad, rolling_N } from "../../vehicle/roadLoad.ts";
-import { type EngineRating, engineCurve } from "./engineCurve.ts";
+import type { OldEngine } from "./knownEngine.ts";
 import type { StandingStart } from "./standingStart.ts";
 
 /** A gear change with the old clutch leaves the wheels without drive for so long. Common practice, no source. */
@@ -37,7 +37,7 @@ export interface EngineCar {
 }
 
 /** The car that came in, ready for a start. Its mass is that as it arrived with the load; its body, tyres and day are the job's. */
-export function engineCar(job: Job, rating: EngineRating): EngineCar {
+export function engineCar(job: Job, { rating, curve }: OldEngine): EngineCar {
   const { vehicle, driveline } = job;
   const mass_kg = vehicle.kerb_kg + vehicle.load_kg + (vehicle.roof?.mass_kg ?? 0);
   const gears = [...driveline.gears].sort((a, b) => b.gear_ratio - a.gear_ratio).map(({ name }) => name);
@@ -46,7 +46,6 @@ export function engineCar(job: Job, rating: EngineRating): EngineCar {
     driveline: { ...driveline, limits: {}, shifting: { kind: "bySpeed", gears, up_kmh: gears.map(() => 0) } },
   });
   const road = prepareRoadLoad(job, mass_kg, prepared.frontShaftDrag_Nm);
-  const curve = engineCurve(rating);
   return {
     mass_kg,
     gears: prepared.gears,

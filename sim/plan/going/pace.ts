@@ -51,7 +51,7 @@ export function paceOf(job: Job, packIndex: number): Pace {
   const model = prepare(job, job.packs[packIndex]);
   const taken_s = change_s ?? (coupling === "direct" ? DIRECT_s : CLUTCHED_s);
   const known = knownEngine(job.engine);
-  const old = known.rating && engineCar(job, known.rating);
+  const old = known.engine && engineCar(job, known.engine);
   const start = standingStart(model, START_s, START_STEP_s, job.controller.ramp_s, model.pack.ceiling_frac, taken_s);
   const rotor_kgm2 = job.motor.rotorInertia_kgm2;
   return {

@@ -50,7 +50,7 @@ function between_s({ start }: CarPace, from_kmh: number, to_kmh: number): number
 
 /** What the two cars' pace comes to, in sentences: starts, top speeds, what was assumed of the engine, changes of gear. */
 export function paceWords(pace: Pace, units: UnitHabit): string[] {
-  return [startWords(pace, units), topWords(pace, units), ...engineWords(pace), ...changeWords(pace, units)];
+  return [startWords(pace, units), topWords(pace, units), ...engineWords(pace, units), ...changeWords(pace, units)];
 }
 
 function startWords(pace: Pace, units: UnitHabit): string {
@@ -95,15 +95,25 @@ const figureNames: Readonly<Record<string, string>> = {
   "engine.torque_rpm": "the speed of its best torque",
 };
 
-function engineWords({ known, engine }: Pace): string[] {
+/** Figures of the engine by their paths, in words: `its rated power and its rated torque`. */
+export function engineFigures(paths: readonly string[]): string {
+  return inWords(paths.map((path) => figureNames[path] ?? path));
+}
+
+function engineWords({ known, engine }: Pace, units: UnitHabit): string[] {
   if (!engine) {
-    const wanted = known.missing.map((path) => figureNames[path] ?? path);
-    return [`How it went with the old engine is not known: type ${inWords(wanted)}, under Motor.`];
+    return [`How it went with the old engine is not known: type ${engineFigures(known.missing)}, under Motor.`];
   }
-  const assumed = known.assumed.map((key) => figureNames[`engine.${key}`] ?? key);
-  if (assumed.length === 0) return [];
+  if (known.engine?.isTyped) {
+    const { speed_rpm } = known.engine.curve;
+    const [from, to] = [speed_rpm[0], speed_rpm[speed_rpm.length - 1]].map((speed) =>
+      writeQuantity("rotation", speed, units),
+    );
+    return [`The old engine's torque at full throttle is as typed, from ${from} to ${to}.`];
+  }
+  if (known.assumed.length === 0) return [];
   return [
-    `Not known of the engine: ${inWords(assumed)}; assumed from the rest (0.8 of the best torque at best power, best torque at 0.55 of that speed: common practice, no source).`,
+    `Not known of the engine: ${engineFigures(known.assumed.map((key) => `engine.${key}`))}; assumed from the rest (0.8 of the best torque at best power, best torque at 0.55 of that speed: common practice, no source).`,
   ];
 }
 

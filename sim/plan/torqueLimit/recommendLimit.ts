@@ -1,3 +1,4 @@
+import { engineTorque_Nm } from "../../../shared/job/engineTorque.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import type { GearChoice } from "../gears/oneGear.ts";
@@ -22,7 +23,7 @@ export interface RecommendedLimit {
  */
 export function recommendLimit(job: Job): RecommendedLimit | undefined {
   const { gearboxInput_Nm: box_Nm } = job.driveline.limits;
-  const engine_Nm = job.engine?.ratedTorque_Nm;
+  const engine_Nm = engineTorque_Nm(job);
   const found: RecommendedLimit[] = [];
   if (box_Nm !== undefined) found.push({ torque_Nm: box_Nm, because: "gearbox" });
   if (engine_Nm !== undefined)

@@ -1,3 +1,4 @@
+import { engineTorque_Nm } from "../../../shared/job/engineTorque.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
@@ -27,7 +28,7 @@ export function torqueAdvice(
   const row = rows.find((each) => each.torque_Nm === torque_Nm);
   const free = rows.at(-1);
   if (row && free && free.torque_Nm > torque_Nm) words.push(costWords(row, free));
-  const engine_Nm = job.engine?.ratedTorque_Nm;
+  const engine_Nm = engineTorque_Nm(job);
   if (engine_Nm !== undefined)
     words.push(
       message`The old engine gave ${q("torque", engine_Nm)} at its best speed; the motor gives its torque from rest, so the gears see it at every start.`,

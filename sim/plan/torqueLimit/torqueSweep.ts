@@ -1,3 +1,4 @@
+import { engineTorque_Nm } from "../../../shared/job/engineTorque.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import { J_PER_WH, M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
@@ -40,7 +41,7 @@ export function usualCaps_Nm(job: Job): number[] {
   const peak_Nm = peakTorque_Nm(job.motor.envelope);
   const named = [
     job.controller.torqueCap_Nm,
-    job.engine?.ratedTorque_Nm,
+    engineTorque_Nm(job),
     job.driveline.limits.gearboxInput_Nm,
     recommendLimit(job)?.torque_Nm,
   ];

@@ -1,3 +1,4 @@
+import { engineTorque_Nm } from "../../../shared/job/engineTorque.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
 import type { RecommendedLimit } from "./recommendLimit.ts";
@@ -13,7 +14,7 @@ export function torquesToCompare(job: Job, recommended: RecommendedLimit | undef
   const peak_Nm = peakTorque_Nm(job.motor.envelope);
   const { torqueCap_Nm } = job.controller;
   const named: readonly (readonly [Tried["name"], number | undefined])[] = [
-    ["old engine", job.engine?.ratedTorque_Nm],
+    ["old engine", engineTorque_Nm(job)],
     ["as set", torqueCap_Nm === undefined ? undefined : Math.min(torqueCap_Nm, peak_Nm)],
     ["recommended", recommended?.torque_Nm],
     ["motor alone", peak_Nm],

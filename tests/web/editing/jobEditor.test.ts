@@ -75,6 +75,27 @@ describe("job editor", () => {
     expect(jobEditor.job.value.controller).toMatchObject({ min_V: 300, max_V: 400 });
   });
 
+  it("takes a curve in point by point that fits only as a whole, whatever is wrong elsewhere", () => {
+    const jobEditor = deskWithDemo();
+    const curve = { speed_rpm: [800, 2500, 5200], torque_Nm: [98, 115, 81] };
+    jobEditor.change("torque curve added", ({ job, drafts }) => ({
+      job: { ...job, engine: { curve } },
+      drafts,
+    }));
+    jobEditor.edit(load, "-5", -5, about);
+    const typed = { speed_rpm: [1000, 5400, 5500], torque_Nm: [100, 80, 70] };
+    const put = (key: "speed_rpm" | "torque_Nm", row: number, value: number) =>
+      jobEditor.edit(`engine.curve.${key}.${row}`, String(value), value, { what: key });
+    put("speed_rpm", 0, typed.speed_rpm[0]);
+    put("torque_Nm", 0, typed.torque_Nm[0]);
+    // The middle point alone would stand behind the last one.
+    put("speed_rpm", 1, typed.speed_rpm[1]);
+    expect(jobEditor.drafts.value["engine.curve.speed_rpm.1"]?.problem).toMatch(/speeds must rise/);
+    put("speed_rpm", 2, typed.speed_rpm[2]);
+    expect(Object.keys(jobEditor.drafts.value)).toEqual([load]);
+    expect(jobEditor.job.value.engine?.curve?.speed_rpm).toEqual(typed.speed_rpm);
+  });
+
   it("takes back and does again every edit, drafts included", () => {
     const jobEditor = deskWithDemo();
     const first = jobEditor.job.value;

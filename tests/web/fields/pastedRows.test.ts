@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { columnsOf, pastedRows } from "../../../web/fields/pastedRows.ts";
+import { columnsOf, pastedRows, unitOfHead } from "../../../web/fields/pastedRows.ts";
 
 const heads = ["Name", "In series", "In parallel", "Charge to"];
 
@@ -48,5 +48,14 @@ describe("a pasted table", () => {
       places: [1, 2, 3, undefined],
       hasHeader: false,
     });
+  });
+
+  it.each([
+    ["Torque (lb ft)", "lb ft"],
+    ["Speed [ rev/min ]", "rev/min"],
+    ["Torque", undefined],
+    ["Torque (gross) at full throttle", undefined],
+  ])("has in %j the unit %s", (head, unit) => {
+    expect(unitOfHead(head)).toBe(unit);
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
+import { knownEngine } from "../../../sim/index.ts";
 import { readMap } from "../../../web/forms/motor/bringMap.ts";
 import motor from "../../../web/sections/motor.ts";
 import type { Values } from "../../../web/sections/parts/values.ts";
@@ -27,15 +28,32 @@ describe("the section of the motor", () => {
     expect(figures[0].chart.alt).toContain("old engine gives at most 115 Nm, from 2500 rpm, and 44 kW at 4700 rpm");
   });
 
-  it.each(["ratedTorque_Nm", "torque_rpm", "ratedPower_kW", "power_rpm"] as const)(
-    "goes without the old engine's curve while its %s is not known",
-    (key) => {
-      const { [key]: _left, ...rest } = demo.engine ?? {};
-      const { figures, sentence } = read({ ...demo, engine: rest });
-      expect(sentence).toContain("What the old engine gave is not known.");
-      expect(figures[0].chart.alt).not.toContain("old engine");
-    },
-  );
+  it("completes the old engine by the same rule as its pace, and says what is about", () => {
+    const { ratedTorque_Nm, ratedPower_kW } = demo.engine ?? {};
+    const { figures, sentence } = read({ ...demo, engine: { ratedTorque_Nm, ratedPower_kW } });
+    // 44 kW / (0.8 x 115 Nm) = 478 rad/s, 4567 rpm; 0.55 of that are 2512 rpm.
+    expect(sentence).toContain(
+      "The old engine gave 115 Nm at about 2500 rpm and 44 kW at about 4600 rpm (about: assumed from the rest, common practice, no source).",
+    );
+    expect(figures[0].chart.alt).toContain("old engine gives at most 115 Nm");
+    expect(knownEngine({ ratedTorque_Nm, ratedPower_kW }).engine).toBeDefined();
+  });
+
+  it("goes without the old engine's curve while too little is known, and says what is missing", () => {
+    const { figures, sentence } = read({ ...demo, engine: { ratedTorque_Nm: 115 } });
+    expect(sentence).toContain("The old engine gave 115 Nm; its curve needs its rated power too.");
+    expect(figures[0].chart.alt).not.toContain("old engine");
+    expect(read({ ...demo, engine: {} }).sentence).toContain("What the old engine gave is not known.");
+  });
+
+  it("draws the old engine's curve as it was typed, with no rating beside it", () => {
+    const curve = { speed_rpm: [900, 2200, 3600, 4800], torque_Nm: [88, 112, 101, 82] };
+    const { figures, sentence } = read({ ...demo, engine: { curve } });
+    // 82 Nm at 4800 rpm are 41.2 kW.
+    expect(sentence).toContain("The old engine gave 112 Nm at 2200 rpm and 41.2 kW at 4800 rpm, its curve as typed.");
+    const rows = figures[0].chart.table.rows.filter(([name]) => name === "old engine");
+    expect(rows.map(([, ...point]) => point)).toEqual(curve.speed_rpm.map((speed, i) => [speed, curve.torque_Nm[i]]));
+  });
 
   it.each(demos.map(({ id, document }) => [id, readJob(document)] as const))("speaks of %s in numbers", (_, job) => {
     const { figures, sentence } = read(job);

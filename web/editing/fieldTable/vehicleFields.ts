@@ -52,4 +52,8 @@ export const vehicleFields: Readonly<Record<string, Field>> = {
   "engine.power_rpm": quantity("rotation", "Speed of best power", { ...optional }),
   "engine.idle_rpm": quantity("rotation", "Idles at", { ...optional }),
   "engine.limit_rpm": quantity("rotation", "Turns no faster than", { ...optional }),
+  "engine.curve.speed_rpm.*": quantity("rotation", "Engine speed"),
+  "engine.curve.torque_Nm.*": quantity("torque", "Torque at full throttle", {
+    help: "As its handbook or a test bench draws it.",
+  }),
 };

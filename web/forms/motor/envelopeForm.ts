@@ -1,15 +1,13 @@
-import { html, type TemplateResult } from "lit-html";
+import type { TemplateResult } from "lit-html";
 import type { Job } from "../../../shared/job/job.ts";
 import { RADPS_PER_RPM, W_PER_KW } from "../../../shared/units.ts";
-import { withGroup } from "../../editing/groupEdits.ts";
-import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { kindChoice } from "../../fields/kindChoice.ts";
+import { torqueTable } from "./torqueTable.ts";
 
 const PATH = "motor.envelope";
 
 type Envelope = Job["motor"]["envelope"];
-type Points = Extract<Envelope, { kind: "points" }>;
 
 /** How the motor's peak torque is known: by its peak torque and power, or point by point over its speed. */
 export function envelopeChoice(form: Form): TemplateResult {
@@ -25,33 +23,9 @@ export function envelopeChoice(form: Form): TemplateResult {
   );
 }
 
-/** The points of peak torque over speed, with buttons to add one and take one out. */
+/** The points of peak torque over speed, a row each. */
 export function envelopePoints(form: Form): TemplateResult {
-  const { envelope, maxSpeed_rpm } = form.job.motor;
-  if (envelope.kind === "peak") return html``;
-  const { speed_rpm, torque_Nm } = envelope;
-  const put = (what: string, next: Points) => attempt(form, PATH, what, (state) => withGroup(state, PATH, next));
-  const add = () => {
-    const last_rpm = speed_rpm[speed_rpm.length - 1];
-    const next_rpm = maxSpeed_rpm > last_rpm ? maxSpeed_rpm : last_rpm + 500;
-    const next_Nm = torque_Nm[torque_Nm.length - 1];
-    put("A point more", { kind: "points", speed_rpm: [...speed_rpm, next_rpm], torque_Nm: [...torque_Nm, next_Nm] });
-  };
-  const remove = (i: number) =>
-    put("A point less", { kind: "points", speed_rpm: speed_rpm.toSpliced(i, 1), torque_Nm: torque_Nm.toSpliced(i, 1) });
-  return html`${speed_rpm.map((speed, i) =>
-    form.fields(
-      form.field(`${PATH}.speed_rpm.${i}`),
-      form.field(`${PATH}.torque_Nm.${i}`),
-      speed_rpm.length > 2
-        ? html`<p class="buttons">
-            <button type="button" @click=${() => remove(i)}>Remove<span class="unseen"> the point at ${speed} rpm</span></button>
-          </p>`
-        : html``,
-    ),
-  )}
-  <p class="buttons"><button type="button" @click=${add}>Add a point</button></p>
-  ${refusal(form, PATH)}`;
+  return torqueTable(form, { path: PATH, caption: "Peak torque over the motor's speed, speeds rising.", most: 2000 });
 }
 
 function asPeak(envelope: Envelope): Envelope {

@@ -1,5 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { changedDemoFile } from "../../../support/changedDemo.ts";
 import { runCommand } from "../../../support/runCommand.ts";
 
 const job = join(import.meta.dirname, "../../../../shared/demos/piano-tuner.bellhousing.json");
@@ -34,6 +35,18 @@ it("takes the top speed and the road that are typed", async () => {
   expect(first.motorAtTop_rpm).toBeCloseTo(((70 * 0.44704 * 3.75 * 4.1111) / 0.284 / (2 * Math.PI)) * 60, -1);
 });
 
+it("goes beside an old engine whose curve is typed, and says so", async () => {
+  const curve = { speed_rpm: [1000, 2200, 3600, 4800], torque_Nm: [88, 112, 101, 82] };
+  const path = changedDemoFile({ engine: { curve } });
+  const { pace } = JSON.parse((await runCommand("gears", path, "--json")).out);
+  expect(pace).toMatchObject({ engineCurve: "typed", engineAssumed: [], engineMissing: [] });
+  const { code, out } = await runCommand("gears", path);
+  expect(code).toBe(0);
+  expect(out.replaceAll("\n", " ")).toContain("torque at full throttle is as typed, from 1000 rpm to 4800 rpm.");
+  expect((await runCommand("torque", path)).out).toMatch(/old engine's peak 112 Nm/);
+  expect((await json()).pace.engineCurve).toBe("drawn");
+});
+
 describe("bad input ends in 2 with a sentence", () => {
   it.each([
     ["a hill that is none", ["--hill", "1 in 0"], /^--hill: found 1 in 0/],
@@ -45,6 +58,13 @@ describe("bad input ends in 2 with a sentence", () => {
     const { code, out, err } = await runCommand("gears", job, ...words);
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(message);
+  });
+
+  it("a curve of the engine that goes back", async () => {
+    const curve = { speed_rpm: [1000, 3000, 2000], torque_Nm: [88, 112, 101] };
+    const { code, err } = await runCommand("gears", changedDemoFile({ engine: { curve } }));
+    expect(code).toBe(2);
+    expect(err).toMatch(/engine\.curve\.speed_rpm\.2: found 2000 rpm after 3000 rpm, speeds must rise/);
   });
 
   it("no job", async () => {

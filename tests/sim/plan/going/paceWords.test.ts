@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { knownEngine } from "../../../../sim/plan/going/knownEngine.ts";
 import type { GearChange, Pace } from "../../../../sim/plan/going/pace.ts";
 import { paceRows, paceWords } from "../../../../sim/plan/going/paceWords.ts";
 import type { TopSpeed } from "../../../../sim/plan/going/topSpeed.ts";
@@ -99,6 +100,12 @@ describe("the engine in words", () => {
     expect(engine(paceOf({ known: { assumed: ["torque_rpm"], missing: [] } }))[0]).toMatch(
       /^Not known of the engine: the speed of its best torque; assumed from the rest/,
     );
+  });
+  it("says of a typed curve that it is that, and how far it goes", () => {
+    const known = knownEngine({ curve: { speed_rpm: [1000, 2500, 5500], torque_Nm: [80, 100, 70] } });
+    expect(engine(paceOf({ known }))).toEqual([
+      "The old engine's torque at full throttle is as typed, from 1000 rpm to 5500 rpm.",
+    ]);
   });
   it("is what to type where there is none: one thing, two, or three", () => {
     const missing = (...paths: readonly string[]) => engine({ ...alone, known: { assumed: [], missing: paths } })[0];

@@ -73,6 +73,19 @@ describe("the limit by the trade's rule", () => {
     expect(limitOf({ gearboxInput_Nm: 150 })).toEqual({ torque_Nm: 150, because: "gearbox" });
   });
 
+  it("goes by a typed curve of the engine where no rated torque is typed, and by nothing that is assumed of it", () => {
+    const job = bareJob({ motor, driveline: { ...box, limits: {}, shifting: { kind: "fixed", gear: "high" } } });
+    const curve = { speed_rpm: [1000, 2400, 5000], torque_Nm: [80, 96.5, 70] };
+    expect(recommendLimit({ ...job, engine: { curve } })).toEqual({ torque_Nm: 96, because: "engine" });
+    expect(recommendLimit({ ...job, engine: { ratedTorque_Nm: 104, curve } })?.torque_Nm).toBe(104);
+    expect(usualCaps_Nm({ ...job, engine: { curve } })).toContain(96.5);
+    expect(torquesToCompare({ ...job, engine: { curve } }, undefined)[0]).toEqual({
+      name: "old engine",
+      torque_Nm: 96.5,
+    });
+    expect(recommendLimit({ ...job, engine: { ratedPower_kW: 40, power_rpm: 5000 } })).toBeUndefined();
+  });
+
   it("is never more than the shafts take in a gear in use, nor than the motor has; gears not in use do not count", () => {
     const shafts = { gearboxInput_Nm: 150, halfShaft_Nm: 500 };
     const inHigh_Nm = 500 / ((1.5 * 4.7 * 0.96 * 0.92) / 2) + 2;
