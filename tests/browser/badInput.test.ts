@@ -105,7 +105,7 @@ describe("a job with", () => {
       await page.setViewportSize({ width, height: 900 });
       await answered(page);
       // Figures take the new width a moment after the window has it.
-      await expect.poll(() => broken(page), `${width} px`).toEqual([]);
+      await expect.poll(() => broken(page), { message: `${width} px` }).toEqual([]);
       await expectNoSidewaysScroll(page);
     }
     expect(await page.evaluate(() => (window as unknown as { ran: number }).ran)).toBe(0);
