@@ -53,7 +53,7 @@ export function holdSpeed(model: Model, speed_mps: number, sinSlope = 0): Hold {
       const isHeld = interval.limit === PACK && used_frac >= EMPTY_frac;
       return { isHeld, distance_m: totals.distance_m, isAtLeast: false, held_s: totals.time_s, limit: interval.limit };
     }
-    finishInterval(context, totals, interval.moving_s > 0 ? interval.moving_s : STEP_s);
+    finishInterval(context, totals, interval.moving_s);
     state.elevation_m = sinSlope * state.distance_m;
   }
   checkLedger(totals.ledger);

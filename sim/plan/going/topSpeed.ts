@@ -18,7 +18,7 @@ const FINE_mps = 0.01;
 
 /** The highest speed that a start at full throttle comes to, and what held the car back there. */
 export function motorTopSpeed(model: Model, { speed_mps, gear, limit }: MotorStart): TopSpeed {
-  const at = speed_mps.reduce((best, speed, i) => (speed > speed_mps[best] ? i : best), 0);
+  const at = speed_mps.indexOf(Math.max(...speed_mps));
   const { name, top_mps } = model.gears[gear[at]];
   return {
     speed_mps: speed_mps[at],

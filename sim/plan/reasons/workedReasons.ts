@@ -57,7 +57,7 @@ const works: Readonly<Record<string, Explanation>> = {
         : [],
   }),
   range_km: ({ run }, format) => {
-    const cells_Whpkm = run.distance_km > 0 ? run.ledger_Wh.total / run.distance_km : Number.NaN;
+    const cells_Whpkm = run.ledger_Wh.total / run.distance_km;
     const atLeast = run.rangeEnd === "time" ? "at least " : "";
     const rough = format("distance", (run.pack.usable_kWh * WH_PER_KWH) / cells_Whpkm);
     return {

@@ -203,6 +203,8 @@ it("says what the largest pack carries for nothing", () => {
   expect(words(5, 20)).toBe("4 to 19 usual days' driving it never uses; 150 kg more than 5 kWh, carried every day");
   expect(words(4, 4.4)).toBe("up to 3 usual days' driving it never uses; 4 kg more than 4 kWh, carried every day");
   expect(words(5)).toBeUndefined();
+  // At ten years, in winter, a quarter of 10 km a kWh: 2 kWh short of one more day's 10 km, new 18 km over.
+  expect(words(4, 4.08)).toBe("up to 3 usual days' driving it never uses; 1 kg more than 4 kWh, carried every day");
 });
 
 describe("a pack that the client asked for", () => {
@@ -229,6 +231,15 @@ describe("a pack that the client asked for", () => {
     expect(longest(12)).toMatch(/ goes on one charge\. 20 kWh, as asked for, weighs 150 kg more and is not needed\.$/);
     expect(wordsOf(askedFor([5, 24], 1, { longestDay_km: 60 })).text).toMatch(
       / needs a charge on the way; 24 kWh, as asked for, would not\.$/,
+    );
+  });
+
+  it("is said to be out of the question where it may not be used", () => {
+    const tooMany = { ...inventedCandidate(20).pack, max_V: 999 };
+    const packs = [pack, { ...pack, isAskedFor: true }];
+    const sizes = [inventedCandidate(5), inventedCandidate(20, { pack: tooMany })];
+    expect(wordsOf(answerFor(inventedUse({ packs }), sizes, [[], []])).text).toMatch(
+      / 20 kWh, as asked for, may not be used\.$/,
     );
   });
 

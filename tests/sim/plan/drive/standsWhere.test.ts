@@ -67,6 +67,15 @@ describe("a car that does not start", () => {
     ]);
     expect(stands(dead, road).found).toMatchObject({ distance_km: 0, grade_ratio: 0, available_Nm: 0 });
   });
+  it("where its road asks it to go only in the last second", () => {
+    const dead: Changes = { controller: { min_V: 500, max_V: 900, regen: { isOn: false } } };
+    const road = traceOf([
+      [0, 0],
+      [9, 0],
+      [10, 10],
+    ]);
+    expect(stands(dead, road).found).toMatchObject({ distance_km: 0, available_Nm: 0 });
+  });
 });
 
 describe("nothing is told", () => {

@@ -28,6 +28,15 @@ describe("the old car from rest", () => {
     expect(car.mass_kg).toBe(1400 + 75);
   });
 
+  it("is drawn from rest to the end, a row a step, its distance the area below its speed", () => {
+    const { time_s, speed_mps, distance_m, gear } = engineStart(engineCar(jobOf(), engine), 3, 0.01);
+    expect([time_s, speed_mps, distance_m, gear].map(({ length }) => length)).toEqual([301, 301, 301, 301]);
+    expect([time_s[0], speed_mps[0], distance_m[0]]).toEqual([0, 0, 0]);
+    expect(time_s[300]).toBeCloseTo(3, 9);
+    const below_m = speed_mps.reduce((sum, mps, i) => sum + (i === 0 ? 0 : 0.005 * (speed_mps[i - 1] + mps)), 0);
+    expect(distance_m[300]).toBeCloseTo(below_m, 2);
+  });
+
   it("speeds up evenly while the clutch slips at best torque, half of the half second of taking up lost", () => {
     const start = engineStart(engineCar(jobOf(), engine), 3, 0.01);
     // 100 Nm x 60 a metre on 1400 kg: 4.286 m/s² until the engine is caught up at 2000 rpm, 3.49 m/s.

@@ -32,6 +32,15 @@ describe("layouts of a module", () => {
     }
   });
 
+  it("are held against the road as the largest of the job's packs drives it, wherever that stands in their list", () => {
+    const job = demoJob(0);
+    const [small, large] = [job.packs[0], job.packs[job.packs.length - 1]].map((pack) => ({ ...pack }));
+    const roadOf = (packs: Job["packs"]) => layoutsOf({ ...job, packs }, road).road;
+    expect(roadOf([small, large])).toEqual(roadOf([large]));
+    expect(roadOf([large, small])).toEqual(roadOf([large]));
+    expect(roadOf([large])).not.toEqual(roadOf([small]));
+  });
+
   it("have the figures of the pack as it is driven, whatever the layout", () => {
     for (const which of [0, 1, 2]) {
       const job = demoJob(which);

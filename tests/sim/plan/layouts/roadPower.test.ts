@@ -31,5 +31,12 @@ describe("what a road asks of a pack", () => {
     expect(braked.tenSeconds_W).toBeCloseTo(2000, 9);
     expect(braked.rms_W).toBeCloseTo(Math.sqrt((8000 ** 2 + 2000 ** 2) / 2), 9);
   });
+  it("is the root mean square of a road of half a second too", () => {
+    const channels = createChannels(2);
+    channels.length = 2;
+    channels.time_s[1] = 0.5;
+    channels.battery_W[1] = 3000;
+    expect(powerOf(channels).rms_W).toBeCloseTo(3000, 9);
+  });
   it("is nothing of a road of no time", () => expect(drew([])).toEqual({ peak_W: 0, tenSeconds_W: 0, rms_W: 0 }));
 });

@@ -232,6 +232,9 @@ describe("notes", () => {
       "Fully laden with only the front axle carries 41 % of the weight; grip on hills goes by 52 % (weight balance).",
     );
     expect(notesOf(balanced(0.4), weightsOf())).toHaveLength(1);
+    // Three hundredths either way are no difference: 0.411 lies between.
+    expect([0.44, 0.382].map((share) => notesOf(balanced(share), weightsOf()).length)).toEqual([1, 1]);
+    expect([0.442, 0.38].map((share) => notesOf(balanced(share), weightsOf()).length)).toEqual([2, 2]);
   });
 });
 
