@@ -66,7 +66,12 @@ export const gears: Command = {
           pack,
           road: trace.id,
           ...demand,
-          gears: rows.map((row) => ({ ...row, range: row.range ?? null, battery_Whpkm: row.battery_Whpkm ?? null })),
+          gears: rows.map((row) => ({
+            ...row,
+            range: row.range ?? null,
+            battery_Whpkm: row.battery_Whpkm ?? null,
+            rated: row.rated ?? null,
+          })),
           changing: changed ?? null,
           recommended: recommended ? { gear: recommended.gear, range: recommended.range ?? null } : null,
           reasons: sentences,
@@ -99,6 +104,12 @@ function table(rows: readonly GearRow[]): string {
     { heading: "\nhas\n(Nm)", isNumber: true },
     { heading: "hill\nheld for\n(min)", isNumber: true },
   ];
+  const isRated = rows.some(({ rated }) => rated !== undefined);
+  const hasPeak = rows.some(({ rated }) => rated?.peak_s !== undefined);
+  const rated = [
+    { heading: "rated\ncont.\n(%)", isNumber: true },
+    ...(hasPeak ? [{ heading: `rated\n${n(rows[0].rated?.peak_s ?? 0)} s\n(%)`, isNumber: true }] : []),
+  ];
   return textTable(
     [
       { heading: "\n\ngear" },
@@ -107,6 +118,7 @@ function table(rows: readonly GearRow[]): string {
       { heading: "motor\nat top\n(rpm)", isNumber: true },
       { heading: "starts\non up to\n(%)", isNumber: true },
       ...(hasHill ? hill : []),
+      ...(isRated ? rated : []),
       { heading: "0 to 50\nkm/h\n(s)", isNumber: true },
       { heading: "from\npack\n(Wh/km)", isNumber: true },
       { heading: "road\nmissed\n(%)", isNumber: true },
@@ -118,6 +130,8 @@ function table(rows: readonly GearRow[]): string {
       n(row.motorAtTop_rpm),
       n(row.steepestStart_percent),
       ...(row.hill ? [n(row.hill.needed_Nm), n(row.hill.available_Nm), heldText(row.hill)] : []),
+      ...(row.rated ? [n(row.rated.continuous_percent)] : []),
+      ...(row.rated?.peak_percent === undefined ? [] : [n(row.rated.peak_percent)]),
       row.to50kmh_s === undefined ? "-" : n(row.to50kmh_s),
       row.battery_Whpkm === undefined ? "-" : n(row.battery_Whpkm),
       n(100 * row.missed_frac, 2),

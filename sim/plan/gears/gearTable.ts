@@ -1,7 +1,8 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { J_PER_WH, M_PER_KM, MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM } from "../../../shared/units.ts";
+import { J_PER_WH, M_PER_KM, MM_PER_M, MPS_PER_KMH, RADPS_PER_RPM, W_PER_KW } from "../../../shared/units.ts";
 import { gradeOf_ratio, sineOf } from "../../math/slope.ts";
 import type { Limit } from "../../step/limits.ts";
+import type { Model } from "../../step/model.ts";
 import { prepare } from "../../step/prepare.ts";
 import { run } from "../../step/run.ts";
 import { characteristics } from "../../trace/characteristics.ts";
@@ -10,6 +11,7 @@ import type { Trace } from "../../trace/trace.ts";
 import { holdSpeed } from "../going/holdSpeed.ts";
 import { standingStart, timeTo_s } from "../going/standingStart.ts";
 import { startTorque, steepestStart } from "../going/startTorque.ts";
+import { steepestHeld } from "../going/steepestHeld.ts";
 import { type GearChoice, gearChoices, inOneGear } from "./oneGear.ts";
 
 /** What the gears are held to: the client's steepest hill and his own top speed. */
@@ -42,6 +44,15 @@ export interface GearRow extends GearChoice {
     readonly climb_kmh: number;
     readonly held_s: number;
     readonly isHeldToEmpty: boolean;
+  };
+  /** The steepest that it climbs at that speed within the maker's rating; absent where none is known. */
+  readonly rated?: {
+    readonly climb_kmh: number;
+    /** For as long as asked. */
+    readonly continuous_percent: number;
+    /** For so long as the maker's peak may last; absent where no peak is known. */
+    readonly peak_percent?: number;
+    readonly peak_s?: number;
   };
   readonly to50kmh_s?: number;
   /** On the road, from the pack; absent where the car does not move. */
@@ -91,6 +102,7 @@ function gearRow(job: Job, packIndex: number, trace: Trace, demand: GearDemand, 
     steepestStart_percent: 100 * gradeOf_ratio(steepestSine),
     startLimit: startTorque(model, gear, steepestSine).limit,
     ...(demand.hill_ratio !== undefined && { hill: hillOf(model, demand.hill_ratio) }),
+    ...(job.motor.rating && { rated: ratedOf(model, job.motor.rating) }),
     ...(to50kmh_s !== undefined && { to50kmh_s }),
     ...(totals.distance_m > 0 && {
       battery_Whpkm: totals.terminal_J / J_PER_WH / (totals.distance_m / M_PER_KM),
@@ -99,11 +111,11 @@ function gearRow(job: Job, packIndex: number, trace: Trace, demand: GearDemand, 
   };
 }
 
-function hillOf(model: ReturnType<typeof prepare>, hill_ratio: number): NonNullable<GearRow["hill"]> {
+function hillOf(model: Model, hill_ratio: number): NonNullable<GearRow["hill"]> {
   const [gear] = model.gears;
   const sinSlope = sineOf(hill_ratio);
   const { needed_Nm, available_Nm } = startTorque(model, gear, sinSlope);
-  const climb_mps = Math.min(CLIMB_kmh * MPS_PER_KMH, EASY_frac * gear.top_mps);
+  const climb_mps = climbSpeed_mps(model);
   const climbing = holdSpeed(model, climb_mps, sinSlope);
   return {
     grade_percent: 100 * hill_ratio,
@@ -115,4 +127,23 @@ function hillOf(model: ReturnType<typeof prepare>, hill_ratio: number): NonNulla
     held_s: climbing.held_s,
     isHeldToEmpty: climbing.isHeld,
   };
+}
+
+function ratedOf(
+  model: Model,
+  { continuous_kW, peak_kW, peak_s }: NonNullable<Job["motor"]["rating"]>,
+): NonNullable<GearRow["rated"]> {
+  const [gear] = model.gears;
+  const climb_mps = climbSpeed_mps(model);
+  const steepest_percent = (power_kW: number) =>
+    100 * gradeOf_ratio(steepestHeld(model, gear, climb_mps, power_kW * W_PER_KW));
+  return {
+    climb_kmh: climb_mps / MPS_PER_KMH,
+    continuous_percent: steepest_percent(continuous_kW),
+    ...(peak_kW !== undefined && peak_s !== undefined && { peak_percent: steepest_percent(peak_kW), peak_s }),
+  };
+}
+
+function climbSpeed_mps({ gears: [gear] }: Model): number {
+  return Math.min(CLIMB_kmh * MPS_PER_KMH, EASY_frac * gear.top_mps);
 }

@@ -1,11 +1,8 @@
 import { greatestWhere } from "../../math/halving.ts";
-import { balance } from "../../step/balance.ts";
-import { beginInterval } from "../../step/beginInterval.ts";
-import { LIMITS, type Limit } from "../../step/limits.ts";
-import { type Model, modelWith } from "../../step/model.ts";
-import { beginRoad, createRunContext } from "../../step/runContext.ts";
+import type { Limit } from "../../step/limits.ts";
+import type { Model } from "../../step/model.ts";
 import type { Gear } from "../../vehicle/gear.ts";
-import { roadWith } from "../../vehicle/roadLoad.ts";
+import { type StandingCar, steadyOnSlope } from "./steadyOnSlope.ts";
 
 /** What a car needs at the motor shaft to begin to roll, what it has there, and what bounds that. */
 export interface StartTorque {
@@ -13,13 +10,6 @@ export interface StartTorque {
   readonly needed_Nm: number;
   readonly available_Nm: number;
   readonly limit: Limit;
-}
-
-/** How the car stands; charged to its ceiling and as warm as the day where nothing else is given. */
-export interface StandingCar {
-  readonly soc_frac?: number;
-  readonly motor_K?: number;
-  readonly pack_K?: number;
 }
 
 /** The speed that counts as rolling, reached within a second: speeding up then asks for nothing. */
@@ -51,20 +41,5 @@ export function steepestStart(model: Model, gear: Gear, car: StandingCar = {}): 
 
 /** The car beginning to roll with a load more at its tyres: torque at the motor, and by how much it breaks a limit. */
 function launch(model: Model, gear: Gear, sinSlope: number, load_N: number, car: StandingCar) {
-  const { road } = model;
-  const context = createRunContext(
-    modelWith(model, {
-      gears: [gear],
-      gearUp_mps: new Float64Array(0),
-      road: roadWith(road, { wheelDrag_N: road.wheelDrag_N + load_N }),
-    }),
-    car.soc_frac ?? model.pack.ceiling_frac,
-  );
-  const { state, interval } = context;
-  state.motor_K = car.motor_K ?? state.motor_K;
-  state.pack.temperature_K = car.pack_K ?? state.pack.temperature_K;
-  beginRoad(context, { distance_m: Float64Array.of(0, 1), elevation_m: Float64Array.of(0, sinSlope) }, 0);
-  beginInterval(context, 0, 1);
-  const over_Nm = balance(context, CREEP_mps, 1);
-  return { motor_Nm: interval.motor_Nm, over_Nm, limit: LIMITS[interval.limit] };
+  return steadyOnSlope(model, gear, sinSlope, [0, CREEP_mps], load_N, car);
 }

@@ -49,25 +49,42 @@ export function gearTables(study: GearboxStudy, isHillAsked: boolean, units: Uni
     rows: changed ? [...rows, changed] : rows,
     ...(hill === undefined && { note: "The road is level and no hill is asked for: type one under Hills." }),
   };
-  if (hill === undefined) return [driven];
+  const isRated = gears.some(({ rated }) => rated !== undefined);
+  if (hill === undefined && !isRated) return [driven];
+  const onHill = (row: GearRow) =>
+    row.hill ? [q("torque", row.hill.needed_Nm), startOf(row.hill, units), climbOf(row.hill, units)] : [];
   return [
     driven,
     {
-      caption: `What each gear does on ${hill}`,
+      caption:
+        hill === undefined ? "What each gear climbs within the maker's rating" : `What each gear does on ${hill}`,
       columns: [
         { title: "Gear" },
-        { title: `${hill}: needs` },
-        { title: "Has, to spare" },
-        { title: "Climbs, held for" },
+        ...(hill === undefined
+          ? []
+          : [{ title: `${hill}: needs` }, { title: "Has, to spare" }, { title: "Climbs, held for" }]),
+        ...(isRated ? [{ title: "Rated to climb", isText: true }] : []),
       ],
-      rows: gears.flatMap((row) =>
-        row.hill
-          ? [[nameOf(row), q("torque", row.hill.needed_Nm), startOf(row.hill, units), climbOf(row.hill, units)]]
-          : [],
-      ),
-      note: `Starts with everybody aboard and the pack charged; ${hill} is ${from}.`,
+      rows: gears.map((row) => [nameOf(row), ...onHill(row), ...(row.rated ? [ratedOf(row.rated, units)] : [])]),
+      note: [
+        ...(hill === undefined ? [] : [`Starts with everybody aboard and the pack charged; ${hill} is ${from}.`]),
+        ...(isRated ? ["Rated to climb: the steepest at that speed within what the motor's maker rates it for."] : []),
+      ].join(" "),
     },
   ];
+}
+
+function ratedOf(
+  { climb_kmh, continuous_percent, peak_percent, peak_s }: NonNullable<GearRow["rated"]>,
+  units: UnitHabit,
+): string {
+  const slope = (percent: number) => (percent > 0 ? writeQuantity("gradient", percent / 100, units, 2) : "nothing");
+  const always = `${slope(continuous_percent)} as long as asked`;
+  const peak =
+    peak_percent === undefined || peak_s === undefined
+      ? ""
+      : `, ${slope(peak_percent)} for ${writeQuantity("duration", peak_s, units, 2)}`;
+  return `${writeQuantity("speed", climb_kmh, units, 2)}: ${always}${peak}`;
 }
 
 function startOf({ available_Nm, spare_frac, starts }: HillOfGear, units: UnitHabit): string {

@@ -35,6 +35,14 @@ it("takes the top speed and the road that are typed", async () => {
   expect(first.motorAtTop_rpm).toBeCloseTo(((70 * 0.44704 * 3.75 * 4.1111) / 0.284 / (2 * Math.PI)) * 60, -1);
 });
 
+it("has the gradients that the maker's rating climbs, where one is typed", async () => {
+  const path = changedDemoFile({ "motor.rating": { continuous_kW: 15, peak_kW: 25, peak_s: 300 } });
+  expect((await runCommand("gears", path)).out).toMatch(/cont\. +300 s/);
+  const { gears } = JSON.parse((await runCommand("gears", path, "--json")).out);
+  for (const { rated } of gears) expect(rated.peak_percent).toBeGreaterThan(rated.continuous_percent);
+  expect((await json()).gears[0].rated).toBeNull();
+});
+
 it("goes beside an old engine whose curve is typed, and says so", async () => {
   const curve = { speed_rpm: [1000, 2200, 3600, 4800], torque_Nm: [88, 112, 101, 82] };
   const path = changedDemoFile({ engine: { curve } });

@@ -71,6 +71,29 @@ describe("of each gear", () => {
     }
   });
 
+  it("is the slope that the maker's rating climbs at 30 km/h: P eta / v = m g (sin + crr cos), by torque where that is less", () => {
+    const rating = { continuous_kW: 10, peak_kW: 20, peak_s: 120 };
+    const vehicle = { ...car.vehicle, roadLoad: { kind: "physical" as const, drag_coeff: 0, frontalArea_m2: 2 } };
+    const rated = tableOf({ vehicle, motor: { ...car.motor, rating } }).rows.map((row) => row.rated);
+    expect(rated).toHaveLength(4);
+    for (const [i, { gear_ratio, efficiency_frac }] of box.entries()) {
+      const speed_mps = 30 / 3.6;
+      const perNm_N = (gear_ratio * 4.7 * efficiency_frac * 0.95) / 0.35;
+      const turned_radps = (speed_mps * gear_ratio * 4.7) / 0.35;
+      const force_N = (percent: number) => {
+        const sin = Math.sin(Math.atan(percent / 100));
+        return 1600 * 9.81 * (sin + 0.015 * Math.sqrt(1 - sin * sin));
+      };
+      const least_Nm = (power_W: number) => Math.min(130, power_W / turned_radps);
+      expect(rated[i]).toMatchObject({ climb_kmh: expect.closeTo(30, 9), peak_s: 120 });
+      expect(force_N(rated[i]?.continuous_percent ?? 0)).toBeCloseTo(least_Nm(10_000) * perNm_N, 1);
+      expect(force_N(rated[i]?.peak_percent ?? 0)).toBeCloseTo(least_Nm(20_000) * perNm_N, 1);
+    }
+    // In top 20 kW would be 179 Nm: there it is the motor's 130 Nm.
+    expect(20_000 / ((30 / 3.6) * (4.7 / 0.35))).toBeGreaterThan(130);
+    expect(rows[0]).not.toHaveProperty("rated");
+  });
+
   it("is the torque that the hill needs, and what is at hand beyond it", () => {
     const cos = 1 / Math.sqrt(1 + 0.15 * 0.15);
     const force_N = 1600 * 9.81 * cos * (0.15 + 0.015);
