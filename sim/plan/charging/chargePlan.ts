@@ -39,7 +39,7 @@ export function chargePlan(job: PlanJob, candidates: readonly Candidate[]): Char
   const isAssumed = job.supplies.length === 0;
   const supplies = isAssumed ? [usualSocket(job.units)] : job.supplies;
   const rows = job.packs.map((pack, i) => supplies.map((supply) => chargeRow(job, pack, supply, candidates[i])));
-  const longest_h = (k: number) => Math.max(0, ...rows.map((each) => each[k].emptyToFull?.time_h ?? 0));
+  const longest_h = (k: number) => Math.max(...rows.map((each) => each[k].emptyToFull?.time_h ?? 0));
   return {
     isAssumed,
     supplies: supplies.map((supply) => factsOf(supply, job)),

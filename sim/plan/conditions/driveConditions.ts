@@ -75,7 +75,7 @@ export function driveCondition(job: Job, pack: Pack, trace: Trace, condition: Co
     rangeEnd: range.end,
     battery_Whpkm: km > 0 ? totals.terminal_J / J_PER_WH / km : 0,
     perMetre_J: totals.distance_m > 0 ? totals.ledger.total_J / totals.distance_m : 0,
-    heater_kW: totals.time_s > 0 ? totals.heater_J / totals.time_s / W_PER_KW : 0,
+    heater_kW: totals.heater_J / totals.time_s / W_PER_KW,
     missed_frac: missedOf(totals),
     isStuck: range.end === "stuck" && range.distance_m < (range.isThereAndBack ? 1.5 : 0.5) * road.distance_m,
     pack_degC: totals.hottestPack_K - ZERO_CELSIUS_K,

@@ -54,7 +54,7 @@ export function driveCandidate(job: Job, pack: Pack, trace: Trace, withChannels:
       motor_degC: totals.hottestMotor_K - ZERO_CELSIUS_K,
       pack_degC: totals.hottestPack_K - ZERO_CELSIUS_K,
     },
-    rmsBattery_A: totals.time_s > 0 ? Math.sqrt(totals.current_A2s / totals.time_s) : 0,
+    rmsBattery_A: Math.sqrt(totals.current_A2s / totals.time_s),
     missed_km: Math.max(0, totals.target_m - totals.distance_m) / M_PER_KM,
     behind_s: totals.behind_s,
     reachedFloor: totals.reachedFloor,

@@ -1,16 +1,17 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { J_PER_WH, S_PER_H } from "../../../shared/units.ts";
-import type { Model } from "../../step/model.ts";
-import { accessories_W, prepare } from "../../step/prepare.ts";
+import { prepare } from "../../step/prepare.ts";
 import type { PackLog } from "../../trace/packLog.ts";
 import type { Band } from "../answer/band.ts";
 import { adjustModel } from "./adjustModel.ts";
 import { checkDriven, checkPackLog } from "./checkPackLog.ts";
 import { type DrivenAsMeasured, driveAsMeasured } from "./driveAsMeasured.ts";
+import { effectWords } from "./effectWords.ts";
 import { type CarFit, fitCar } from "./fitCar.ts";
 import { type LinedUp, lineUp } from "./lineUp.ts";
-import { differs, fittedWords, type Verdict, verdictOf, verdictWords } from "./measureWords.ts";
+import { type Verdict, verdictOf, verdictWords } from "./measureWords.ts";
+import { misfitWords } from "./misfitWords.ts";
 import { mixedWords } from "./mixedWords.ts";
 import { observe, predictedEnergy_J } from "./observations.ts";
 import { type PackFound, packFromLog } from "./packFromLog.ts";
@@ -22,6 +23,7 @@ import { readingRemarks } from "./readingRemarks.ts";
 import type { DrivePart } from "./recording.ts";
 import { type Doing, doings, segmentsOf } from "./segments.ts";
 import { startCharge_frac } from "./startCharge.ts";
+import { windShare_perMps } from "./windShare.ts";
 import { type ZeroOffset, zeroOffset } from "./zeroOffset.ts";
 
 /** A recorded drive of a built car. */
@@ -150,11 +152,11 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
     verdict: verdictOf(measured.net_kWh, predictedBand.net_kWh.value),
     sentences: [
       verdictWords(measured.use_Whpkm, predictedBand.use_Whpkm.value, predictedAs),
-      ...byEffect(job, model, fit, { parts, samples, start_frac }),
+      ...effectWords(job, model, fit, { parts, samples, start_frac }),
       ...misfitWords(fit, measured.net_kWh, predictedBand.net_kWh.value),
     ],
     notTold: mixedWords(fit, {
-      dragPerMps_frac: windShare(predicted),
+      dragPerMps_frac: windShare_perMps(predicted),
       voltage_V: samples.voltage_V[samples.count >> 1] ?? 0,
       isZeroKnown: zero.how === "off",
       rolling_N: model.road.rollingWeight_N + model.road.rollingFixed_N,
@@ -193,70 +195,6 @@ function longestParts(parts: readonly DrivePart[]): readonly DrivePart[] {
       }),
   );
   return parts.filter((part) => kept.has(part));
-}
-
-/** Corrected values in words, those first that move the energy of this drive most. */
-function byEffect(
-  job: Job,
-  model: Model,
-  fit: CarFit,
-  { parts, samples, start_frac }: { parts: readonly DrivePart[]; samples: PackSamples; start_frac: number },
-): Message[] {
-  const net = (change: CarFit["change"]) =>
-    quantitiesOf(driveAsMeasured(adjustModel(model, change), parts, start_frac), samples, "model").use_Whpkm;
-  const whole = net(fit.change);
-  const without = {
-    rolling: { rolling_ratio: 1 },
-    drag: { drag_ratio: 1 },
-    accessories: { accessories_W: 0 },
-    regen: { regen_ratio: 1 },
-    motorLoss: { motorLoss_ratio: 1 },
-    meshLoss: { meshLoss_ratio: 1 },
-    mass: { mass_ratio: 1 },
-    gain: {},
-    zero: {},
-  };
-  const effects = fit.fitted.map((fitted) => ({
-    fitted,
-    effect_Whpkm: whole - net({ ...fit.change, ...without[fitted.id] }),
-  }));
-  const rank = (entry: (typeof effects)[number]) => (differs(entry.fitted) ? Math.abs(entry.effect_Whpkm) : 0);
-  return effects
-    .sort((a, b) => rank(b) - rank(a))
-    .map(({ fitted, effect_Whpkm }) => {
-      const words = fittedWords(fitted, accessories_W(job));
-      if (!differs(fitted) || Math.abs(effect_Whpkm) < 0.5) return words;
-      const way = effect_Whpkm > 0 ? "more" : "less";
-      return message`${words} It makes ${q("energyUse", Math.abs(effect_Whpkm), 2)} ${way}.`;
-    });
-}
-
-/** Twice its energy, or half of it, is no car of this kind. */
-const ANOTHER_ratio = 2;
-/** Differences that are left over so many times what they may be are of something that no value here is. */
-const MISFIT_ratio = 3;
-
-function misfitWords({ misfit_ratio }: CarFit, measured: number, predicted: number): Message[] {
-  const ratio = measured / predicted;
-  if (ratio > ANOTHER_ratio || ratio < 1 / ANOTHER_ratio)
-    return [
-      message`This log hardly fits the job: ${q("fraction", ratio, 2)} of the predicted energy. Is it of this car, with this load and in this gear, and are the amps those of the whole pack?`,
-    ];
-  if (misfit_ratio > MISFIT_ratio)
-    return [
-      message`What is left of the differences is ${q("coefficient", misfit_ratio, 2)} times what clocks, heights and noise explain: something differs that is not among the values looked at, such as another gear.`,
-    ];
-  return [];
-}
-
-/** By what share a head wind of 1 m/s would make drag seem larger on a drive: 2 Σ v² / Σ v³ to first order. */
-function windShare({ target_mps }: DrivenAsMeasured): number {
-  let [squares, cubes] = [0, 0];
-  for (const speed_mps of target_mps) {
-    squares += speed_mps ** 2;
-    cubes += speed_mps ** 3;
-  }
-  return cubes > 0 ? (2 * squares) / cubes : 0;
 }
 
 /** What else the log has: the highest motor speed, and the charge used by its own count. */

@@ -36,6 +36,10 @@ describe("a condition", () => {
     expect(driven().missed_frac).toBe(0);
   });
 
+  it("has no heater and burns no fuel where it has no weather of its own", () => {
+    expect(driveCondition(job, pack, trace, { name: "ten years" })).toMatchObject({ heater_kW: 0, fuel_l100km: 0 });
+  });
+
   // Worked by hand: a heater of P kilowatts takes P times the hours of the drive at the terminals, on top of the drive's own energy,
   // and beside that only what the larger current heats in the pack.
   it.each([1.2, 3])("with a heater of %f kW by the hour takes that much at the terminals", (power_kW) => {

@@ -31,6 +31,16 @@ const curveOf = (amps: readonly number[], fullCurrent_A?: number): CurrentCurve 
   return currentCurve(job, prepare(job, job.packs[0]), drove(amps));
 };
 
+it("is drawn at durations that rise from a second to ten minutes, at most two and a half times the one before", () => {
+  const drawn = curveOf(times(700, 10)).drawn.map(({ duration_s }) => duration_s);
+  expect([drawn[0], drawn.at(-1)]).toEqual([1, 600]);
+  for (const [i, each] of drawn.entries()) {
+    if (i === 0) continue;
+    expect(each).toBeGreaterThan(drawn[i - 1]);
+    expect(each).toBeLessThanOrEqual(2.5 * drawn[i - 1]);
+  }
+});
+
 describe("the currents of a drive by how long they last", () => {
   // Twenty minutes: 600 s at 30 A, within which ten seconds are at 120 A, two of them at 300 A; then 600 s at 10 A, 5 s of braking at 80 A.
   const amps = [

@@ -57,6 +57,15 @@ describe("a hot day in words", () => {
     expect(said(studyOf({ behind_s: 0.9 }))[0]).toMatch(/ back\.$/);
     expect(said(studyOf({ heldBack_s: 90, behind_s: 90 }))[0]).toMatch(/: heat holds the car back for 90 s\.$/);
   });
+  it("says for whoever reads no further where heat holds it back, on which day and for how long", () => {
+    const faults = (course: Partial<HeatCourse>) =>
+      heatFaults(bareJob(known), studyOf(course)).map((each) => messageIn(each, "metric"));
+    expect(faults({ heldBack_s: 47.36 })).toEqual([
+      "Heat holds the car back on this road on a day of 35 °C, for 47 s.",
+      "Heat holds the car back on the long hill on a day of 35 °C, for 47 s.",
+    ]);
+    expect(faults({ heldBack_s: 0.9 })).toEqual([]);
+  });
   it("says what is more than the maker rates, for as long as asked and for its peak", () => {
     const over = said(studyOf({ continuousRating: "tooLong", peakRating: "tooMuch" }))[2];
     expect(over).toMatch(/for as long as asked: more than that; its hardest 60 s 40 kW of 50 kW: more than that\.$/);

@@ -117,6 +117,8 @@ describe("a week", () => {
       ["friday", 40_000],
     ]);
     expect(trips.at(-1)?.arrives_frac).toBe(0);
+    // What is left over when the pack is empty is short, and not missed by falling behind.
+    expect(trips.map(({ missed_km }) => missed_km)).toEqual(trips.map(() => 0));
   });
 
   it("says when it is lowest, which days are not done and by how much, and that it does not repeat", () => {

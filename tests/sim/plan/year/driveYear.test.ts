@@ -81,6 +81,12 @@ it("follows the factors of a job that knows winter by them", () => {
   const own_km = rangeOn(prepareIn(byFactor, pack, {}), trace).distance_m / M_PER_KM;
   expect(fresh.evenings_km[warm]).toBeCloseTo(own_km - 20, 6);
   expect(old.evenings_km[warm]).toBeCloseTo(own_km * job.allowance.aged_frac - 20, 6);
+  // At 0 °C and below winter is whole: the range over its factor.
+  const cold = days.findIndex(({ temperature_degC, kind }) => temperature_degC < -0.5 && kind === "usual");
+  expect(days[cold].temperature_degC).toBeLessThan(-0.5);
+  const winter_km = own_km / job.allowance.winter_ratio;
+  expect(fresh.evenings_km[cold]).toBeCloseTo(winter_km - 20, 6);
+  expect(old.evenings_km[cold]).toBeCloseTo(winter_km * job.allowance.aged_frac - 20, 6);
 });
 
 it("ends where it is cancelled", () => {

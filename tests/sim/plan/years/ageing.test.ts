@@ -32,6 +32,12 @@ describe("a pack after some years", () => {
   });
 });
 
+it("is as warm as the year's mean on its usual days: the twelve months by twelve", () => {
+  const year = { months_degC: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 24] };
+  const use = packUse({ ...nickel, year: { ...nickel.year, ...year } } as typeof nickel, nickel.packs[0], 100, 40);
+  expect(use.temperature_K).toBeCloseTo(7.5 + 273.15, 9);
+});
+
 describe("ten years of 240 days, each half of the charge out and in again, half full at 25 degC, by the papers' laws", () => {
   const use = { ...standing, depth_frac: 0.5, drivingDays: 240 };
   it("leave iron phosphate 79.40 to 82.18 %", () => {
