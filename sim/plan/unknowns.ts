@@ -83,7 +83,7 @@ export function unknownsByEffect(
     const isOfWinter = NOT_TODAY.test(path);
     const at = (end: number) => (isOfWinter ? asTaken : drivenRange(preparedAt(path, end, today), trace));
     const [atLow, atHigh] = [at(low), at(high)];
-    const inOldWinter = (end: number) => (old ? drivenRange(preparedAt(path, end, old), trace).range_km : 0);
+    const inOldWinter = (end: number, old: Prepared) => drivenRange(preparedAt(path, end, old), trace).range_km;
     const effects_km = [atLow.range_km - asTaken.range_km, atHigh.range_km - asTaken.range_km];
     found.push({
       ...open,
@@ -92,7 +92,7 @@ export function unknownsByEffect(
       atHigh_km: atHigh.range_km,
       failsAtLow: atLow.isStuck && !asTaken.isStuck,
       failsAtHigh: atHigh.isStuck && !asTaken.isStuck,
-      ...(old && { tenYearsWinter: { atLow_km: inOldWinter(low), atHigh_km: inOldWinter(high) } }),
+      ...(old && { tenYearsWinter: { atLow_km: inOldWinter(low, old), atHigh_km: inOldWinter(high, old) } }),
       effect_km: Math.max(...effects_km.map(Math.abs)),
     });
   }

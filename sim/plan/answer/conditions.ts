@@ -24,8 +24,7 @@ export function byCondition<T>(make: (condition: ConditionId) => T): ByCondition
  * Range in a condition over the range in today's weather with a new pack where nothing is driven: a winter's day takes `winter_ratio` times
  * the energy, an old pack holds `aged_frac` of its charge. Common practice, no source.
  */
-function rangeFactor(condition: ConditionId, { winter_ratio, aged_frac }: Job["allowance"]): number {
-  if (condition === "new") return 1;
+function rangeFactor(condition: Exclude<ConditionId, "new">, { winter_ratio, aged_frac }: Job["allowance"]): number {
   return (condition === "winter" ? 1 : aged_frac) / winter_ratio;
 }
 

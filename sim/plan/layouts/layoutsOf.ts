@@ -1,5 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
+import { packMass_kg } from "../../battery/packMass.ts";
 import { prepare } from "../../step/prepare.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { cellsOf } from "../money/quote.ts";
@@ -33,7 +34,7 @@ export interface Layouts {
  */
 export function layoutsOf(job: Job, trace: Trace): Layouts {
   const most = modulesMost(job);
-  const road = roadPower(prepare(job, largestPack(job)), trace);
+  const road = roadPower(prepare(job, heaviestPack(job)), trace);
   const figuresOf = layoutFigures(job.module, road);
   const all: Layout[] = [];
   for (let series = 1; series <= most; series++) {
@@ -51,8 +52,8 @@ export function layoutsOf(job: Job, trace: Trace): Layouts {
 /** As many strings as a job may have. */
 const MOST_STRINGS = 100;
 
-/** The pack that is least likely to be held back on the road. */
-function largestPack({ packs, module }: Job): Pack {
-  const kWh = (pack: Pack) => pack.whole?.energy_kWh ?? pack.seriesModules * pack.parallelModules * module.capacity_Ah;
-  return packs.reduce((most, pack) => (kWh(pack) > kWh(most) ? pack : most));
+/** The pack that asks the most of the road, and is least likely to be held back on it. */
+function heaviestPack({ packs, module }: Job): Pack {
+  const heaviest_kg = Math.max(...packs.map((pack) => packMass_kg(pack, module)));
+  return packs.find((pack) => packMass_kg(pack, module) === heaviest_kg) ?? packs[0];
 }

@@ -1,6 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
-import { J_PER_WH, S_PER_H } from "../../../shared/units.ts";
+import { S_PER_H } from "../../../shared/units.ts";
 import { prepare } from "../../step/prepare.ts";
 import type { PackLog } from "../../trace/packLog.ts";
 import type { Band } from "../answer/band.ts";
@@ -9,7 +9,10 @@ import { checkDriven, checkPackLog } from "./checkPackLog.ts";
 import { type DrivenAsMeasured, driveAsMeasured } from "./driveAsMeasured.ts";
 import { effectWords } from "./effectWords.ts";
 import { type CarFit, fitCar } from "./fitCar.ts";
+import { type HeldDoing, heldDoings } from "./heldDoings.ts";
 import { type LinedUp, lineUp } from "./lineUp.ts";
+import { logExtras } from "./logExtras.ts";
+import { LONGEST_s, loggedParts } from "./loggedParts.ts";
 import { type Verdict, verdictOf, verdictWords } from "./measureWords.ts";
 import { misfitWords } from "./misfitWords.ts";
 import { mixedWords } from "./mixedWords.ts";
@@ -21,9 +24,9 @@ import { predictedBands } from "./predictedBands.ts";
 import { type QuantityId, quantitiesOf, quantityIds } from "./quantities.ts";
 import { readingRemarks } from "./readingRemarks.ts";
 import type { DrivePart } from "./recording.ts";
-import { type Doing, doings, segmentsOf } from "./segments.ts";
+import { segmentsOf } from "./segments.ts";
 import { startCharge_frac } from "./startCharge.ts";
-import { windShare_perMps } from "./windShare.ts";
+import { windShare } from "./windShare.ts";
 import { type ZeroOffset, zeroOffset } from "./zeroOffset.ts";
 
 /** A recorded drive of a built car. */
@@ -42,15 +45,6 @@ export interface HeldQuantity {
   readonly predicted: Band;
   readonly corrected: number;
   readonly isInside: boolean;
-}
-
-/** What the drive drew while the car did one thing. */
-export interface HeldDoing {
-  readonly doing: Doing;
-  readonly time_s: number;
-  readonly measured_Wh: number;
-  readonly predicted_Wh: number;
-  readonly corrected_Wh: number;
 }
 
 /** A built car's log held against what was predicted. */
@@ -101,7 +95,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
   const whole = driveAsMeasured(model, drive.parts, model.pack.ceiling_frac);
   checkDriven(whole.distance_m[whole.count - 1] ?? 0, log);
   const linedUp = lineUp(whole, log, drive.offset_s);
-  const parts = longestParts(drive.parts.filter((part) => isLogged(part, log, linedUp)));
+  const parts = loggedParts(drive.parts, log, linedUp);
   const first = parts.length < drive.parts.length ? driveAsMeasured(model, parts, model.pack.ceiling_frac) : whole;
   const zero = zeroOffset(first, log, linedUp, model.accessories_W);
   const samples = packSamples(first, log, linedUp, zero.zero_A, zero.off);
@@ -114,7 +108,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
   const correctedModel = adjustModel(model, fit.change);
   const corrected = driveAsMeasured(correctedModel, parts, start_frac);
   const predictedBand = predictedBands(job, packIndex, parts, samples, start_frac);
-  const measured = quantitiesOf(predicted, samples, "log", extrasOf(log, samples, linedUp));
+  const measured = quantitiesOf(predicted, samples, "log", logExtras(log, samples, linedUp));
   const after = quantitiesOf(corrected, samples, "model");
   const quantities = quantityIds.flatMap((id): HeldQuantity[] => {
     const band = predictedBand[id];
@@ -124,21 +118,6 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
     return [{ id, measured: measured[id], predicted: band, corrected: after[id], isInside }];
   });
   const [before_J, after_J] = [predicted, corrected].map((each) => predictedEnergy_J(each, samples, observations));
-  const held = doings.flatMap((doing): HeldDoing[] => {
-    const sum = (column: ArrayLike<number>) =>
-      observations.segments.reduce((total, segment, s) => total + (segment.doing === doing ? column[s] : 0), 0);
-    const time_s = sum(observations.time_s);
-    if (time_s === 0) return [];
-    return [
-      {
-        doing,
-        time_s,
-        measured_Wh: sum(observations.energy_J) / J_PER_WH,
-        predicted_Wh: sum(before_J) / J_PER_WH,
-        corrected_Wh: sum(after_J) / J_PER_WH,
-      },
-    ];
-  });
   return {
     pack: job.packs[packIndex].name,
     start_s: parts[0]?.start_s ?? 0,
@@ -146,7 +125,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
     linedUp,
     zero,
     quantities,
-    doings: held,
+    doings: heldDoings(observations, before_J, after_J),
     fit,
     packFound: packFromLog(model.pack, samples, predicted, start_frac),
     verdict: verdictOf(measured.net_kWh, predictedBand.net_kWh.value),
@@ -156,7 +135,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
       ...misfitWords(fit, measured.net_kWh, predictedBand.net_kWh.value),
     ],
     notTold: mixedWords(fit, {
-      dragPerMps_frac: windShare_perMps(predicted),
+      dragPerMps_frac: windShare(predicted),
       voltage_V: samples.voltage_V[samples.count >> 1] ?? 0,
       isZeroKnown: zero.how === "off",
       rolling_N: model.road.rollingWeight_N + model.road.rollingFixed_N,
@@ -170,44 +149,6 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
       ...readingRemarks({ log, linedUp, zero, samples, model, drive: predicted, hasHeights, start_frac }),
     ],
     lines: linesOf(predicted, corrected, samples),
-  };
-}
-
-/** Whether volts and amps were logged in a part of the drive. */
-function isLogged({ start_s, trace }: DrivePart, { time_s }: PackLog, { offset_s }: LinedUp): boolean {
-  const end_s = start_s + trace.time_s[trace.time_s.length - 1];
-  return time_s.some((at_s) => at_s + offset_s >= start_s && at_s + offset_s <= end_s);
-}
-
-/** More driving than this tells no more and takes minutes to work. */
-const LONGEST_s = 6 * S_PER_H;
-
-/** The longest parts of a log, in their order, up to so many hours of them; one at least. */
-function longestParts(parts: readonly DrivePart[]): readonly DrivePart[] {
-  const lasts_s = ({ trace }: DrivePart) => trace.time_s[trace.time_s.length - 1];
-  let sum_s = 0;
-  const kept = new Set(
-    [...parts]
-      .sort((a, b) => lasts_s(b) - lasts_s(a))
-      .filter((part, k) => {
-        sum_s += lasts_s(part);
-        return k === 0 || sum_s <= LONGEST_s;
-      }),
-  );
-  return parts.filter((part) => kept.has(part));
-}
-
-/** What else the log has: the highest motor speed, and the charge used by its own count. */
-function extrasOf({ motor_radps, soc_frac, time_s }: PackLog, samples: PackSamples, { offset_s }: LinedUp) {
-  const [from_s, to_s] = [samples.time_s[0], samples.time_s[samples.count - 1]];
-  const isIn = (i: number) => time_s[i] + offset_s >= from_s && time_s[i] + offset_s <= to_s;
-  const inside = (column: Float64Array | undefined) =>
-    column?.filter((value, i) => isIn(i) && !Number.isNaN(value)) ?? [];
-  const speeds = inside(motor_radps).map(Math.abs).sort();
-  const charges = inside(soc_frac);
-  return {
-    ...(speeds.length > 0 && { motor_radps: speeds[Math.floor(0.998 * (speeds.length - 1))] }),
-    ...(charges.length > 1 && { socUsed_frac: charges[0] - charges[charges.length - 1] }),
   };
 }
 

@@ -70,8 +70,8 @@ export function quantitiesOf(
   }
   const distance_km = drivenDistance_km(drive, samples);
   const net_J = out_J - in_J;
-  const first = drive.soc_frac[samples.row[0] ?? 0];
-  const last = drive.soc_frac[samples.row[samples.count - 1] ?? 0];
+  const first = drive.soc_frac[samples.row[0]];
+  const last = drive.soc_frac[samples.row[samples.count - 1]];
   const fastest = isLog ? (extras.motor_radps ?? Number.NaN) : fastest_radps;
   return {
     distance_km,

@@ -7,7 +7,7 @@ import type { DrivenAsMeasured } from "./driveAsMeasured.ts";
  *
  * 0 for a drive that never moves.
  */
-export function windShare_perMps({ target_mps }: Pick<DrivenAsMeasured, "target_mps">): number {
+export function windShare({ target_mps }: Pick<DrivenAsMeasured, "target_mps">): number {
   let [squares, cubes] = [0, 0];
   for (const speed_mps of target_mps) {
     squares += speed_mps ** 2;

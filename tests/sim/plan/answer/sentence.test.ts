@@ -247,6 +247,15 @@ describe("a pack that the client asked for", () => {
     expect(wordsOf(askedFor([3, 5], 0)).text).toMatch(/ 3 kWh, as asked for, is not enough\.$/);
   });
 
+  it("is needed where the one spoken of is only just enough and it is the smallest that is, and heavier than that is not", () => {
+    const only = (asked: number) => {
+      const packs = [0, 1, 2].map((i) => ({ ...pack, isAskedFor: i === asked }));
+      return wordsOf(answered([4.4, 6, 12], 0.1, { packs }), 0).text;
+    };
+    expect(only(1)).not.toContain("as asked for");
+    expect(only(2)).toMatch(/ 12 kWh, as asked for, weighs 76 kg more and is not needed\.$/);
+  });
+
   it("has nothing more said of it where it is the one spoken of", () => {
     expect(wordsOf(askedFor([5, 20], 0)).text).not.toContain("asked for");
     expect(wordsOf(askedFor([5, 20], 1), 1).text).not.toContain("asked for");

@@ -34,6 +34,7 @@ describe("a condition", () => {
   it("is today's drive where nothing is other in it", () => {
     expect(driven().range_km).toBe(today_km);
     expect(driven().missed_frac).toBe(0);
+    expect(driven().perMetre_J).toBeCloseTo(once.ledger.total_J / once.distance_m, 9);
   });
 
   it("has no heater and burns no fuel where it has no weather of its own", () => {

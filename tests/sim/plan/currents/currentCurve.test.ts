@@ -41,6 +41,15 @@ it("is drawn at durations that rise from a second to ten minutes, at most two an
   }
 });
 
+it("lasts as long as the drive, whenever its clock begins", () => {
+  const job = bareJob();
+  const model = prepare(job, job.packs[0]);
+  const channels = drove(times(90, 10));
+  const later = drove(times(90, 10));
+  for (let i = 0; i < later.length; i++) later.time_s[i] += 1000;
+  expect([channels, later].map((each) => currentCurve(job, model, each).duration_s)).toEqual([90, 90]);
+});
+
 describe("the currents of a drive by how long they last", () => {
   // Twenty minutes: 600 s at 30 A, within which ten seconds are at 120 A, two of them at 300 A; then 600 s at 10 A, 5 s of braking at 80 A.
   const amps = [

@@ -45,6 +45,25 @@ describe("the old car from rest", () => {
     expect(timeTo_s(start, at_mps)).toBeCloseTo(0.25 + (at_mps * 1400) / 6000, 3);
   });
 
+  it("speeds up by what is left of its pull beside rolling and air", () => {
+    const job = jobOf({
+      vehicle: {
+        tyres: { loadedRadius_mm: 300, rolling_coeff: 0.02, followsTemperature: false },
+        roadLoad: { kind: "physical", drag_coeff: 0.5, frontalArea_m2: 2 },
+      },
+    });
+    const { speed_mps } = engineStart(engineCar(job, engine), 3, 0.01);
+    // From 1 to 1.5 s 6000 N less 1400 kg x 9.81 x 0.02 = 275 N of rolling; the air takes 5 N at 3 m/s: a thousandth.
+    const gained_mps = (speed_mps[100] - speed_mps[60]) / 0.4;
+    expect(Math.abs(gained_mps - (6000 - 274.7) / 1400)).toBeLessThan(0.001 * gained_mps);
+  });
+
+  it("begins in the lowest gear, in whatever order the gears are listed", () => {
+    const start = (order: typeof gears) =>
+      engineStart(engineCar(jobOf({ driveline: { gears: order } }), engine), 20, 0.01);
+    expect(start([...gears].reverse())).toEqual(start(gears));
+  });
+
   it("changes up at the engine's limit where the next gear pulls less, and loses the time of the change, no more", () => {
     const car = engineCar(jobOf(), engine);
     // A hundredth before the limit of 5500 rpm.

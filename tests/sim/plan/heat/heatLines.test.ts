@@ -49,5 +49,16 @@ describe("motor and pack along the hot day", () => {
     expect(Math.abs(share[share.length - 1] / ((5 * work_J) / 1800 / 20_000) - 1)).toBeLessThan(0.015);
     expect(share[0]).toBe(0);
     expect(climbs.motor_K).toBeUndefined();
+    expect(climbs.pack_K).toBeUndefined();
+  });
+
+  it("have the pack as warm as the air at first, and warmed by what its resistance takes, where it is known how it warms", () => {
+    const resistance = { soc_frac: [0, 1], module_mohm: [1000, 1000] };
+    const { climbs } = linesOf({ module: { heat, resistance } });
+    const pack_K = climbs.pack_K ?? [];
+    expect(pack_K).toHaveLength(climbs.time_s.length);
+    expect(pack_K[0]).toBeCloseTo(35 + 273.15, 9);
+    expect(pack_K[pack_K.length - 1]).toBeGreaterThan(pack_K[0] + 0.1);
+    expect(climbs.motor_K).toBeUndefined();
   });
 });

@@ -20,6 +20,21 @@ const jobOf = (changes: Changes = {}) => ({
 });
 const courses = (changes: Changes = {}) => heatStudy(jobOf(changes), 0, level).courses;
 
+it("is a hill up and down again: as high at its top as the sine of its slope has it, level with its foot at the end", () => {
+  const { profile, time_s, speed_mps } = upAndDown({
+    grade_ratio: GRADE_ratio,
+    length_km: 2,
+    speed_kmh: 36,
+    isAssumed: false,
+  });
+  expect(Array.from(profile?.distance_m ?? [])).toEqual([0, 2000, 4000]);
+  expect(Array.from(profile?.elevation_m ?? [])).toEqual([0, expect.closeTo(560, 9), 0]);
+  // 4 km at 10 m/s, and 10 s lost to pulling away and stopping.
+  expect(time_s.at(-1)).toBe(410);
+  const driven_m = speed_mps.reduce((sum, mps, i) => sum + (i === 0 ? 0 : 0.5 * (mps + speed_mps[i - 1])), 0);
+  expect(driven_m).toBeCloseTo(4000, 9);
+});
+
 describe("motor and pack on a hot day", () => {
   it("begin as warm as the day that is typed, 35 °C where none is", () => {
     const cold = { motor: { heat } };

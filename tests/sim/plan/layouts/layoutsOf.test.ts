@@ -32,13 +32,18 @@ describe("layouts of a module", () => {
     }
   });
 
-  it("are held against the road as the largest of the job's packs drives it, wherever that stands in their list", () => {
+  it("are held against the road as the heaviest of the job's packs drives it, wherever that stands in their list", () => {
     const job = demoJob(0);
     const [small, large] = [job.packs[0], job.packs[job.packs.length - 1]].map((pack) => ({ ...pack }));
     const roadOf = (packs: Job["packs"]) => layoutsOf({ ...job, packs }, road).road;
     expect(roadOf([small, large])).toEqual(roadOf([large]));
     expect(roadOf([large, small])).toEqual(roadOf([large]));
     expect(roadOf([large])).not.toEqual(roadOf([small]));
+    // A pack given whole is as heavy as it says, beside one made of modules.
+    const whole = { ...large, whole: { energy_kWh: 10, nominal_V: 110, mass_kgpkWh: 40 } };
+    expect(roadOf([large, whole])).toEqual(roadOf([whole]));
+    const light = { ...large, whole: { energy_kWh: 10, nominal_V: 110, mass_kgpkWh: 1 } };
+    expect(roadOf([light, large])).toEqual(roadOf([large]));
   });
 
   it("have the figures of the pack as it is driven, whatever the layout", () => {

@@ -54,6 +54,24 @@ describe("a pack in many variants", () => {
     expect(inputs[0].gain_km).toBeCloseTo((left_km?.tenYearsWinter.p95 ?? 0) - (left_km?.tenYearsWinter.p5 ?? 0), 2);
   });
 
+  it("has what the log leaves open of the road's energy as one more, evenly over its band", () => {
+    const open = { ...road, spread: { energy_ratio: { low: 0.9, high: 1.1 } } } as typeof road;
+    const job = openJob({});
+    const { left_km, inputs } = runSteps(varyPack(job, 1, open, { variants: 200, seed: 3 }));
+    const { distance_m } = rangeOn(prepare(job, job.packs[1]), open);
+    // Twentieths of an even band from 0.9 to 1.1; a piece of two hundred is a thousandth wide, and 0.2 % of the range.
+    for (const [left, ratio] of [
+      [left_km?.new.p5, 1.09],
+      [left_km?.new.p50, 1],
+      [left_km?.new.p95, 0.91],
+    ] as const) {
+      const byHand_km = distance_m / 1000 / ratio;
+      expect(Math.abs((left ?? 0) + job.usualDay_km - byHand_km)).toBeLessThan(0.003 * byHand_km);
+    }
+    expect(inputs.map(({ open: of }) => of)).toEqual([undefined]);
+    expect(inputs[0].rank_coeff).toBeCloseTo(-1, 9);
+  });
+
   it("ranks what is open by what it does, with the sign of it", () => {
     const { inputs } = varied(
       openJob({

@@ -117,6 +117,7 @@ describe("a week", () => {
       ["friday", 40_000],
     ]);
     expect(trips.at(-1)?.arrives_frac).toBe(0);
+    expect(trips.map(({ asked_km }) => asked_km)).toEqual(trips.map(() => ROAD_m / 1000));
     // What is left over when the pack is empty is short, and not missed by falling behind.
     expect(trips.map(({ missed_km }) => missed_km)).toEqual(trips.map(() => 0));
   });
