@@ -27,9 +27,9 @@ export function numberOption(args: CommandArguments, name: string, bounds: Numbe
   return text === undefined ? undefined : numberWithin(text, `--${name}`, bounds);
 }
 
-/** A plain number from text. Throws InputError for what is none or lies outside the bounds. */
+/** A plain number from text, which may repeat the unit wanted: `0.5 s`. Throws InputError for what is none or lies outside the bounds. */
 export function numberWithin(text: string, where: string, { low, high, unit, isWhole = false }: NumberBounds): number {
-  const number = plainNumber(text);
+  const number = plainNumber(text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text);
   if (number >= low && number <= high && (!isWhole || Number.isInteger(number))) return number;
   const kind = isWhole ? "a whole number" : "a number";
   throw inputError("option-number", where, `found "${text}", ${kind} from ${low} to ${high} ${unit} is wanted`);

@@ -17,7 +17,11 @@ it.each(["0.01", "60", "1e1", "+2", ".5"])("takes %s, the bounds included", (tex
   expect(numberWithin(text, "--step", bounds)).toBe(Number(text));
 });
 
-it.each(["0", "61", "-1", "", "half", "0x10", "NaN", "Infinity", "1,5", "5 s"])("refuses %j", (text) => {
+it("takes the unit that is wanted behind the number", () => {
+  expect(numberWithin("0.5 s", "--step", bounds)).toBe(0.5);
+});
+
+it.each(["0", "61", "-1", "", "half", "0x10", "NaN", "Infinity", "1,5", "5 km", "5s s"])("refuses %j", (text) => {
   expect(() => numberWithin(text, "--step", bounds)).toThrow(
     `--step: found "${text}", a number from 0.01 to 60 s is wanted`,
   );

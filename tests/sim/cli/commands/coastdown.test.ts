@@ -36,6 +36,11 @@ it("asks whether miles were read as kilometres where no car has such figures", a
   expect(JSON.parse(out).notes[0]).toMatch(/are those of hardly any car: were the speeds mph and read as km\/h/);
 });
 
+it("asks so too where the figures are only unlike a car of this mass", async () => {
+  const { out } = await runCommand("coastdown", "--bands", BANDS.replaceAll("mph", "km/h"), "--mass", "953", "--json");
+  expect(JSON.parse(out).notes[0]).toMatch(/were the speeds mph\? They would then be 0\.838 m² and 0\.0173/);
+});
+
 it("takes logs of both directions, and a bare column of speeds with its interval and unit", async () => {
   const folder = emptyFolder();
   // mph lost each second: 0.3 and as the square of speed; a twentieth more one way, less the other: by the harmonic mean the drag between.

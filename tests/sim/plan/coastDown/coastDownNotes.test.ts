@@ -42,6 +42,25 @@ describe("figures of hardly any car", () => {
   ])("are not %d m² and %d themselves", (drag_m2, rolling) => expect(notesOf(drag_m2, rolling)).toHaveLength(1));
 });
 
+describe("figures of few cars", () => {
+  const ofCar = (drag_m2: number, rolling: number, mass_kg = 950) =>
+    said(bands, { ...resultOf(drag_m2, rolling), mass_kg });
+  it("that would be usual in the other unit of speed are asked about, with what they would be", () => {
+    // 0.84 m² and 0.0173 with miles read as kilometres: drag 1.609 times, rolling 1/1.609.
+    expect(ofCar(0.84 * 1.609344, 0.0173 / 1.609344)[0]).toBe(
+      "a drag area of 1.35 m² and a rolling coefficient of 0.0107 are those of few cars of this mass: were the speeds mph? They would then be 0.84 m² and 0.0173, as most cars have",
+    );
+    expect(ofCar(0.7 / 1.609344, 0.015 * 1.609344)[0]).toMatch(
+      /: were the speeds km\/h\? They would then be 0\.7 m² and 0\.015, as most cars have$/,
+    );
+  });
+  it("are not asked about where the other unit would not make them usual, nor where the car is heavy enough for them", () => {
+    expect(ofCar(0.84, 0.0173)).toHaveLength(1);
+    expect(ofCar(1.35, 0.03)).toHaveLength(1);
+    expect(ofCar(1.7, 0.018, 1600)).toHaveLength(1);
+  });
+});
+
 it("says so where no band was driven both ways", () => {
   const oneWay = bands.map((band) => ({ ...band, back_s: [] }));
   expect(notesOf(0.9, 0.012, oneWay)[0]).toMatch(/^the direction of each run is not known or only one was driven/);
