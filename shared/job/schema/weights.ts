@@ -22,6 +22,8 @@ const Corners = z.strictObject({
 /** What is taken out of the car, put in, or loaded. */
 const Item = z.strictObject({ name: line, mass_kg: above0(5000), place_mm });
 
+const weighedPaths = ["front_kg", "rear_kg", ...Object.keys(Corners.shape)].map((key) => `weighed.${key}`);
+
 /** Where the masses of a car sit, and what its axles may carry. */
 export const Weights = z
   .strictObject({
@@ -74,21 +76,41 @@ export const Weights = z
         );
     }),
     across(
-      ["wheelbase_mm", "out.*.place_mm", "in.*.place_mm", "load.*.place_mm", "boxes.*.place_mm"],
+      ["wheelbase_mm", "out.*.place_mm", "in.*.place_mm", "load.*.place_mm", "boxes.*.place_mm", "driver.place_mm"],
       (weights, fault) => {
-        const { wheelbase_mm } = weights;
-        for (const list of ["out", "in", "load", "boxes"] as const) {
-          weights[list].forEach(({ place_mm: at_mm }, i) => {
-            if (at_mm >= -OVERHANG_mm.front && at_mm <= wheelbase_mm + OVERHANG_mm.rear) return;
-            const end_mm = wheelbase_mm + OVERHANG_mm.rear;
-            fault(
-              [list, i, "place_mm"],
-              `found ${at_mm} mm, beyond the bumpers: ${-OVERHANG_mm.front} to ${end_mm} mm allowed`,
-            );
-          });
-        }
+        const end_mm = weights.wheelbase_mm + OVERHANG_mm.rear;
+        const check = (at_mm: number, path: readonly (string | number)[]) => {
+          if (at_mm >= -OVERHANG_mm.front && at_mm <= end_mm) return;
+          fault(path, `found ${at_mm} mm, beyond the bumpers: ${-OVERHANG_mm.front} to ${end_mm} mm allowed`);
+        };
+        for (const list of ["out", "in", "load", "boxes"] as const)
+          weights[list].forEach(({ place_mm: at_mm }, i) => void check(at_mm, [list, i, "place_mm"]));
+        if (weights.driver) check(weights.driver.place_mm, ["driver", "place_mm"]);
       },
     ),
+    across(["wheelbase_mm", "ball.place_mm"], ({ wheelbase_mm, ball }, fault) => {
+      const [from_mm, to_mm] = [wheelbase_mm, wheelbase_mm + OVERHANG_mm.rear];
+      if (ball && (ball.place_mm <= from_mm || ball.place_mm > to_mm))
+        fault(
+          ["ball", "place_mm"],
+          `found ${ball.place_mm} mm, behind the rear axle wanted: above ${from_mm} to ${to_mm} mm`,
+        );
+    }),
+    across(["wheelbase_mm", ...weighedPaths, "out.*.mass_kg", "out.*.place_mm"], (weights, fault) => {
+      const { wheelbase_mm, out } = weights;
+      const { front_kg, rear_kg } = weighedAxles(weights);
+      // Moments about one axle give the load on the other.
+      const offRear_kg = out.reduce((sum, { mass_kg, place_mm: at_mm }) => sum + (mass_kg * at_mm) / wheelbase_mm, 0);
+      const offFront_kg = out.reduce((sum, { mass_kg }) => sum + mass_kg, 0) - offRear_kg;
+      for (const [axle, off_kg, carried_kg] of [
+        ["front", offFront_kg, front_kg],
+        ["rear", offRear_kg, rear_kg],
+      ] as const) {
+        if (off_kg < carried_kg) continue;
+        const found = `found parts that take ${figures(off_kg)} kg off the ${axle} axle`;
+        fault(["out"], `${found}, less than the ${figures(carried_kg)} kg it carried wanted`);
+      }
+    }),
   );
 export type Weights = z.infer<typeof Weights>;
 

@@ -49,6 +49,22 @@ describe("bad input ends in 2 with a sentence", () => {
       /weights\.out\.0\.place_mm: found 9000 mm, beyond the bumpers: -1500 to 4800 mm allowed/,
     ],
     [
+      "a driver beyond them",
+      { weights: { ...weights, driver: { name: "she", mass_kg: 70, place_mm: -1600 } } },
+      /weights\.driver\.place_mm: found -1600 mm, beyond the bumpers: -1500 to 4800 mm allowed/,
+    ],
+    [
+      "a ball before the rear axle",
+      { weights: { ...weights, ball: { mass_kg: 50, place_mm: 1000 } } },
+      /weights\.ball\.place_mm: found 1000 mm, behind the rear axle wanted: above 2300 to 4800 mm/,
+    ],
+    [
+      // 700 kg at 50 mm of 2300: 15.2 kg of it on the rear axle.
+      "more taken out than an axle carried",
+      { weights: { ...weights, out: [{ name: "engine", mass_kg: 700, place_mm: 50 }] } },
+      /weights\.out: found parts that take 684\.78 kg off the front axle, less than the 510 kg it carried wanted/,
+    ],
+    [
       "boxes that hold half of the pack",
       { weights: { ...weights, boxes: [weights.boxes[0]] } },
       /weights\.boxes: found shares that sum to 0\.5, 1 wanted/,
