@@ -14,6 +14,7 @@ export { type AnswerWords, answerWords, largestWords, settlementWords } from "./
 export type { Settlement, WorthMeasuring } from "./plan/answer/settle.ts";
 export type { Stop } from "./plan/answer/stops.ts";
 export { packsInQuestion, scaledConditions, scaledUnknowns, unknownsOfPacks } from "./plan/answer/unknownsOfPacks.ts";
+export { chargesFromEmpty, type FromEmptyJob } from "./plan/charging/chargeFromEmpty.ts";
 export { type ChargePlan, chargePlan } from "./plan/charging/chargePlan.ts";
 export type { ChargeFigures, ChargeRow } from "./plan/charging/chargeRow.ts";
 export type { DayByHour } from "./plan/charging/dayByHour.ts";

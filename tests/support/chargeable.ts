@@ -1,4 +1,5 @@
 import type { Supply } from "../../shared/job/schema/supply.ts";
+import { preparePack } from "../../sim/battery/preparePack.ts";
 import { type Charge, chargePack } from "../../sim/plan/charging/chargePack.ts";
 import { chargeSetting } from "../../sim/plan/charging/chargeSetting.ts";
 import { bareJob, type Changes } from "./bareCar.ts";
@@ -33,6 +34,6 @@ export function socketOf(current_A: number, changes: Partial<Supply> = {}): Supp
 /** A bare car's pack charged at a supply, from a state of charge on. */
 export function charged(changes: Changes, supply: Supply, from_frac: number, within_s?: number): Charge {
   const job = bareJob(changes);
-  const setting = chargeSetting(job, job.packs[0], supply);
+  const setting = chargeSetting(job, preparePack(job.packs[0], job.module), supply);
   return chargePack(setting, from_frac, setting.start_K, within_s);
 }

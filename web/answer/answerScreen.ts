@@ -34,8 +34,10 @@ export function fillAnswer(
   const part = frame(place);
   const day = createDayBefore();
   const form = () => createForm({ ...context, idPrefix: "answer-" });
+  // What stands, apart from whether it is late: table and picture are laid out anew only for another answer.
+  const standing = computed(() => shown.value.answer);
   const chosen = computed(() => {
-    const { answer } = shown.value;
+    const answer = standing.value;
     const wanted = view.packIndex.value;
     return answer && wanted !== undefined && wanted < answer.packs.length ? wanted : answer?.recommended;
   });
@@ -49,7 +51,7 @@ export function fillAnswer(
     day.before_km.value = undefined;
     isAll.value = false;
   });
-  const rows = computed(() => (shown.value.answer ? rowsShown(shown.value.answer, chosen.value) : []));
+  const rows = computed(() => (standing.value ? rowsShown(standing.value, chosen.value) : []));
 
   effect(() => {
     const isWaiting = Object.values(jobEditor.drafts.value).some(({ problem }) => problem !== undefined);
@@ -71,16 +73,20 @@ export function fillAnswer(
     render(pinView(form(), late === "none" ? answer : undefined, chosen.value, now), part("pin"));
     render(answer ? settleView(answer, chosen.value, view.units.value) : nothing, part("settle"));
   });
+  const charging = computed(() => shown.value.charging);
+  const costs = computed(() => shown.value.costs);
   effect(() => {
-    const { answer, charging, costs } = shown.value;
+    const answer = standing.value;
     if (!answer) {
       render(nothing, part("table"));
       return;
     }
-    const { length } = answer.packs;
-    const all = answer.packs.map((_, i) => i);
+    const { packs } = answer;
+    const { length } = packs;
+    const all = packs.map((_, i) => i);
     const shownRows = isAll.value ? all : rows.value;
-    const table = answerTable(answer, shownRows, view.units.value, jobEditor.job.value.pinned, charging, costs);
+    const { pinned } = jobEditor.job.value;
+    const table = answerTable(answer, shownRows, view.units.value, pinned, charging.value, costs.value);
     const fold = () => {
       isAll.value = !isAll.value;
     };
@@ -91,7 +97,7 @@ export function fillAnswer(
         : nothing;
     render(tableView(table, chosen.value, view.units.value, choose, more), part("table"));
   });
-  pictureFigure(part("picture"), { shown, rows, chosen, choose, context });
+  pictureFigure(part("picture"), { shown, standing, rows, chosen, choose, context });
   return {
     spoken: computed(() => spokenAnswer(shown.value, chosen.value, view.units.value)),
     band: computed(() => bandWords(shown.value, chosen.value, view.units.value)),

@@ -10,6 +10,8 @@ import type { ShownAnswer } from "./shownAnswer.ts";
 
 interface Shown {
   readonly shown: ReadonlySignal<ShownAnswer>;
+  /** The answer of `shown`, apart from whether it is late. */
+  readonly standing: ReadonlySignal<ShownAnswer["answer"]>;
   readonly rows: ReadonlySignal<readonly number[]>;
   readonly chosen: ReadonlySignal<number | undefined>;
   readonly choose: (index: number) => void;
@@ -23,7 +25,7 @@ const PAPER_px = { width_px: 672, height_px: 800 };
 const ROW_px = { least: 60, most: 112, narrow: 84 };
 
 /** Puts the picture into its place, draws it anew when anything in it changes, and lets it be read by keys and by pointing. */
-export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose, context }: Shown): void {
+export function pictureFigure(place: HTMLElement, { shown, standing, rows, chosen, choose, context }: Shown): void {
   const { view, jobEditor } = context;
   const at = signal<number | undefined>(undefined);
   const size = signal({ width_px: Math.max(320, place.clientWidth), height_px: innerHeight });
@@ -72,12 +74,10 @@ export function pictureFigure(place: HTMLElement, { shown, rows, chosen, choose,
     const found = jobEditor.job.value.pinned;
     return found && new Map(found.answer.packs.map(({ name, left_km }) => [name, left_km ?? {}]));
   });
-  const evenings = computed(() => {
-    const { year } = shown.value;
-    return year && eveningsByPack(year, view.units.value);
-  });
+  const year = computed(() => shown.value.year);
+  const evenings = computed(() => year.value && eveningsByPack(year.value, view.units.value));
   effect(() => {
-    const { answer } = shown.value;
+    const answer = standing.value;
     if (!answer) {
       picture = undefined;
       figure.replaceChildren();

@@ -71,3 +71,14 @@ export function shownAnswer(
     late: runs.isLate ? "all" : isOld ? "bands" : "none",
   };
 }
+
+/** `shownAnswer`, for one page: while its packs are driven again, what stood before stands, and all of it is late. */
+export function rememberAnswer(): typeof shownAnswer {
+  let before: ShownAnswer | undefined;
+  return (use, runs, ...others) => {
+    const isDriving = use.state === "ready" && runs.state === "ready" && runs.isLate;
+    if (!isDriving || !before?.answer) before = shownAnswer(use, runs, ...others);
+    else if (before.late !== "all") before = { ...before, late: "all" };
+    return before;
+  };
+}

@@ -1,7 +1,7 @@
 import { computed, effect, signal } from "@preact/signals-core";
 import { html, render } from "lit-html";
 import { fillAnswer } from "../answer/answerScreen.ts";
-import { type Standing, shownAnswer } from "../answer/shownAnswer.ts";
+import { rememberAnswer, type Standing } from "../answer/shownAnswer.ts";
 import type { JobEditor } from "../editing/jobEditor.ts";
 import type { FieldContext } from "../fields/fieldContext.ts";
 import type { Jobs } from "../store/jobsDoor.ts";
@@ -63,8 +63,9 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const place = (name: string) => page.querySelector<HTMLElement>(`[data-place="${name}"]`) ?? page;
 
   const standing = <T>(name: string) => graph.read(name).value as Standing<T>;
+  const remembered = rememberAnswer();
   const shown = computed(() =>
-    shownAnswer(
+    remembered(
       standing("use"),
       standing("runs"),
       standing("inConditions"),

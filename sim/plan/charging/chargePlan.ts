@@ -4,10 +4,10 @@ import { type Message, message, quantity as q } from "../../../shared/quantity/m
 import { W_PER_KW } from "../../../shared/units.ts";
 import type { Candidate } from "../driveReport.ts";
 import { cautionsAt } from "./cautions.ts";
+import { type ChargeFromEmpty, chargesFromEmpty, suppliesOf } from "./chargeFromEmpty.ts";
 import { type ChargeRow, chargeRow, type RowJob } from "./chargeRow.ts";
 import { chargerFeed } from "./chargerFeed.ts";
 import { pilotDuty_frac } from "./pilot.ts";
-import { usualSocket } from "./usualSocket.ts";
 
 /** One place to charge, whatever the pack. */
 export interface SupplyFacts {
@@ -34,11 +34,18 @@ export interface ChargePlan {
 /** What of a job its charging hangs on. */
 export type PlanJob = RowJob & Pick<Job, "packs" | "supplies" | "units" | "conditions">;
 
-/** Hours, energy and cost of charging each pack of a job at each of its supplies. `candidates` are the drives of its packs. */
-export function chargePlan(job: PlanJob, candidates: readonly Candidate[]): ChargePlan {
+/**
+ * Hours, energy and cost of charging each pack of a job at each of its supplies. `candidates` are the drives of its packs;
+ * `fromEmpty` is what of it no drive changes.
+ */
+export function chargePlan(
+  job: PlanJob,
+  candidates: readonly Candidate[],
+  fromEmpty: readonly (readonly ChargeFromEmpty[])[] = chargesFromEmpty(job),
+): ChargePlan {
   const isAssumed = job.supplies.length === 0;
-  const supplies = isAssumed ? [usualSocket(job.units)] : job.supplies;
-  const rows = job.packs.map((pack, i) => supplies.map((supply) => chargeRow(job, pack, supply, candidates[i])));
+  const supplies = suppliesOf(job);
+  const rows = fromEmpty.map((charges, i) => charges.map((charge) => chargeRow(job, charge, candidates[i])));
   const longest_h = (k: number) => Math.max(...rows.map((each) => each[k].emptyToFull?.time_h ?? 0));
   return {
     isAssumed,

@@ -1,14 +1,13 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Pack } from "../../../shared/job/schema/battery.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import type { Message } from "../../../shared/quantity/message.ts";
 import { J_PER_KWH, M_PER_KM, S_PER_H } from "../../../shared/units.ts";
 import type { Candidate } from "../driveReport.ts";
-import { type ChargePoint, chargePoint } from "./chargeCurrent.ts";
+import type { ChargeFromEmpty } from "./chargeFromEmpty.ts";
 import { type Charge, chargePack } from "./chargePack.ts";
-import { type ChargingJob, chargeSetting, chargeStop } from "./chargeSetting.ts";
+import type { ChargingJob } from "./chargeSetting.ts";
 import { chargeBefore_frac, perMetre_J } from "./dayEnergy.ts";
-import { costOf, type Night, nightAt } from "./tariff.ts";
+import { costOf, type Night } from "./tariff.ts";
 
 /** One charge in the units people speak of it. */
 export interface ChargeFigures {
@@ -47,27 +46,16 @@ export interface ChargeRow {
   readonly night?: ChargeFigures & Night & { readonly gives_km?: number; readonly isFull: boolean };
 }
 
-/** What sets the pace where a point of the charge says more than that the power does. */
-const paceBy: Readonly<Record<ChargePoint["limit"], ChargeRow["limit"]>> = {
-  power: undefined,
-  current: "charger",
-  cells: "cells",
-  voltage: "cells",
-};
-
 /** What of a job a row hangs on, beside its supplies. */
 export type RowJob = ChargingJob & Pick<Job, "usualDay_km" | "allowance">;
 
 /** The charges of one pack at one supply, from the pack itself and from what its drive took. */
-export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Candidate | undefined): ChargeRow {
+export function chargeRow(job: RowJob, fromEmpty: ChargeFromEmpty, candidate: Candidate | undefined): ChargeRow {
+  const { pack, supply, setting } = fromEmpty;
   const base = { supply: supply.name, pack: pack.name };
-  const setting = chargeSetting(job, pack, supply);
-  const stop = chargeStop(setting, job);
-  if (stop) return { ...base, stop };
-  const { floor_frac, ceiling_frac } = setting.pack;
-  const full = chargePack(setting, floor_frac, setting.start_K);
-  if (full.end === "stuck")
-    return { ...base, stop: ["The charge does not get on: the cells take hardly any current."] };
+  if (fromEmpty.stop) return { ...base, stop: fromEmpty.stop };
+  const { full, limit, night, inNight } = fromEmpty;
+  const { floor_frac } = setting.pack;
   const figures = (charge: Charge) => figuresOf(charge, supply);
   const each_J = candidate && perMetre_J(candidate);
   const refill = (share: number, range_km = Number.POSITIVE_INFINITY): DayRefill | undefined => {
@@ -84,13 +72,10 @@ export function chargeRow(job: RowJob, pack: Pack, supply: Supply, candidate: Ca
     refill(1),
     candidate && refill(winterEnergy_ratio(job, candidate), candidate.conditions?.winter?.range_km),
   ];
-  const night = nightAt(supply);
-  const inNight = night && chargePack(setting, floor_frac, setting.start_K, night.hours_h * S_PER_H);
-  const middle = chargePoint(setting, (floor_frac + ceiling_frac) / 2, setting.start_K);
   return {
     ...base,
     emptyToFull: figures(full),
-    limit: paceBy[middle.limit] ?? setting.feed.limit,
+    limit,
     ...(usualDay && { usualDay }),
     ...(winterDay && { winterDay }),
     ...(night &&

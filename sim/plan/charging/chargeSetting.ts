@@ -1,9 +1,8 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Pack } from "../../../shared/job/schema/battery.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { C_PER_AH, ZERO_CELSIUS_K } from "../../../shared/units.ts";
-import { preparePack } from "../../battery/preparePack.ts";
+import type { PackModel } from "../../battery/packModel.ts";
 import type { ChargeSetting } from "./chargeCurrent.ts";
 import { chargerFeed, type Feed } from "./chargerFeed.ts";
 
@@ -19,15 +18,14 @@ export interface ReadyToCharge extends ChargeSetting {
   readonly start_K: number;
 }
 
-/** A job's pack at a supply with the job's charger. The set voltage is the cells' highest. */
-export function chargeSetting(job: ChargingJob, pack: Pack, supply: Supply): ReadyToCharge {
-  const { charger, accessories, environment, module } = job;
-  const model = preparePack(pack, module);
+/** A job's prepared pack at a supply with the job's charger. The set voltage is the cells' highest. */
+export function chargeSetting(job: ChargingJob, pack: PackModel, supply: Supply): ReadyToCharge {
+  const { charger, accessories, environment } = job;
   return {
-    pack: model,
+    pack,
     feed: chargerFeed(supply, charger),
-    set_V: model.max_V,
-    tail_A: charger.tail_A ?? (model.capacity_C / C_PER_AH) * TAIL_ratio,
+    set_V: pack.max_V,
+    tail_A: charger.tail_A ?? (pack.capacity_C / C_PER_AH) * TAIL_ratio,
     carDraw_W: charger.carDraw_W ?? accessories.standing_W / accessories.dcdcEfficiency_frac,
     ambient_K: environment.temperature_degC + ZERO_CELSIUS_K,
     start_K: (environment.pack_degC ?? environment.temperature_degC) + ZERO_CELSIUS_K,

@@ -86,9 +86,7 @@ export function driveWeek(
     trips.push(driven.trip);
     const supply = supplies.find(({ name }) => name === parkedAt);
     const from_h = Math.min(time.nextLeaves_h, driven.trip.arrives_h);
-    parkings.push(
-      park(context, job, pack, supply, { from_h, to_h: time.nextLeaves_h, plugged_h: time.plugged_h }, mark),
-    );
+    parkings.push(park(context, job, supply, { from_h, to_h: time.nextLeaves_h, plugged_h: time.plugged_h }, mark));
   }
   return reportOf(pack.name, condition.name, model.pack, { trips, parkings, course, emptied, days: week.days });
 }

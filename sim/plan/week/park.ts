@@ -1,5 +1,4 @@
 import type { Job } from "../../../shared/job/job.ts";
-import type { Pack } from "../../../shared/job/schema/battery.ts";
 import type { Supply } from "../../../shared/job/schema/supply.ts";
 import { J_PER_KWH, S_PER_H, ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { createHeatFactors, type HeatLump, warmed_K } from "../../math/heatLump.ts";
@@ -37,7 +36,6 @@ export interface ParkTimes {
 export function park(
   context: RunContext,
   job: Job,
-  pack: Pack,
   supply: Supply | undefined,
   { from_h, to_h, plugged_h }: ParkTimes,
   mark: Mark,
@@ -53,7 +51,7 @@ export function park(
   mark(start_h, from_frac);
   let at_h = start_h;
   let isCold = false;
-  const setting = supply && { ...chargeSetting(job, pack, supply), pack: model.pack, ambient_K: around_K };
+  const setting = supply && { ...chargeSetting(job, model.pack, supply), ambient_K: around_K };
   const stop = setting && neverCharged(setting, job);
   if (supply && setting && !stop) {
     for (let left_s = (end_h - start_h) * S_PER_H; left_s > SHORT_s; ) {

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import { inputError } from "../../../shared/problems.ts";
-import { type Standing, shownAnswer } from "../../../web/answer/shownAnswer.ts";
+import { rememberAnswer, type Standing, shownAnswer } from "../../../web/answer/shownAnswer.ts";
 import { EmptyFields } from "../../../web/editing/emptied.ts";
 import { inventedCandidate, inventedUnknown, inventedUse } from "../../support/inventedCandidate.ts";
 
@@ -36,6 +36,20 @@ it("keeps the answer of before while the packs are driven again, and says that a
   const { answer, late } = shownAnswer(used, ready(two, true), none, ready(doubts, true));
   expect(late).toBe("all");
   expect(answer?.packs).toHaveLength(2);
+});
+
+it("lets stand what stood while the packs of another job are driven, and puts the new answer together once", () => {
+  const shown = rememberAnswer();
+  const first = shown(used, ready(two), none, ready(doubts));
+  const farther = ready(inventedUse({ usualDay_km: 55 }));
+  const late = shown(farther, ready(two, true), none, ready(doubts, true));
+  expect(late).toEqual({ ...first, late: "all" });
+  expect(late.answer).toBe(first.answer);
+  expect(shown(farther, ready(two, true), none, ready(doubts, true))).toBe(late);
+  expect(shown(farther, ready(two), none, ready(doubts)).answer).not.toEqual(first.answer);
+  // What cannot be read is said at once.
+  const error = inputError("noRoad", "the road", "found no road");
+  expect(shown({ state: "failed", error }, ready(two, true), none, ready(doubts)).failure).toBeDefined();
 });
 
 it("shows none while nothing is driven", () => {

@@ -38,7 +38,7 @@ export interface Filled {
 /** Puts chapters and workings into `page` and keeps them there, true to the job. */
 export function fillBelow(page: HTMLElement, places: BelowPlaces, setting: BelowSetting): Filled {
   const { graph, turns } = setting;
-  graph.add([...sections, ...chapters]);
+  graph.add([...sections, ...chapters].map((each) => ({ ...each, waitsFor: each.inputs })));
   render(html`${chapters.map(chapterFrame)}`, places.chapters);
   render(
     html`<div data-place="workings-head"></div>

@@ -19,12 +19,12 @@ interface Piece {
 const TURN_ms = 16;
 
 /**
- * `later` calls its argument in a turn of its own. `onWaiting` hears whether work waits, each time that changes. `now_ms` is a
+ * `later` calls its argument in a turn of its own, the first of several once the page has been painted. `onWaiting` hears whether work waits, each time that changes. `now_ms` is a
  * clock.
  */
 export function createTurns(
   onWaiting: (isWaiting: boolean) => void = () => {},
-  later: (run: () => void) => void = nextTurn(),
+  later: (run: () => void, isFirst: boolean) => void = nextTurn(),
   now_ms: () => number = () => performance.now(),
 ): Turns {
   let waiting: Piece[] = [];
@@ -41,19 +41,19 @@ export function createTurns(
       } while (now_ms() < end_ms);
     } finally {
       if (waiting.length === 0) onWaiting(false);
-      else come();
+      else come(false);
     }
   };
-  const come = () => {
+  const come = (isFirst: boolean) => {
     if (isComing || waiting.length === 0) return;
     isComing = true;
-    later(turn);
+    later(turn, isFirst);
   };
   return {
     take(name, urgency, work) {
       if (waiting.length === 0) onWaiting(true);
       waiting = [...waiting.filter((piece) => piece.name !== name), { name, urgency, work }];
-      come();
+      come(true);
     },
     finish() {
       // Work may put more in line.
@@ -67,16 +67,32 @@ export function createTurns(
   };
 }
 
+/** A page that is not looked at paints no frame, and goes on after this. */
+const UNSEEN_ms = 100;
+
 /**
  * Calls in a turn of its own, by a message to oneself: timers set one out of another are held back 4 ms each by browsers,
- * which for a dozen figures would be half of all the time they take.
+ * which for a dozen figures would be half of all the time they take. The first turn comes after a frame, so that the answer, which is
+ * drawn at once, is seen before any figure below it.
  */
-function nextTurn(): (run: () => void) => void {
+function nextTurn(): (run: () => void, isFirst: boolean) => void {
   const { port1, port2 } = new MessageChannel();
   const coming: (() => void)[] = [];
   port1.onmessage = () => coming.shift()?.();
-  return (run) => {
+  return (run, isFirst) => {
     coming.push(run);
-    port2.postMessage(undefined);
+    if (isFirst) afterFrame(() => port2.postMessage(undefined));
+    else port2.postMessage(undefined);
   };
+}
+
+/** Calls once a frame is on its way, or soon where none comes. */
+function afterFrame(run: () => void): void {
+  const once = () => {
+    clearTimeout(unseen);
+    cancelAnimationFrame(frame);
+    run();
+  };
+  const unseen = setTimeout(once, UNSEEN_ms);
+  const frame = requestAnimationFrame(once);
 }

@@ -4,8 +4,10 @@ import type { Road } from "../../../shared/job/schema/road.ts";
 import {
   answerFor,
   chargePlan,
+  chargesFromEmpty,
   costPlan,
   enoughFor,
+  type FromEmptyJob,
   packsInQuestion,
   roadsOfWeek,
   scaledConditions,
@@ -57,6 +59,12 @@ export function defineValues(
     ...(engine && { engine }),
   }));
   const sameSupplies = remembering(({ supplies, units }: Job) => ({ supplies, units }));
+  const sameCharging = remembering(
+    ({ module, charger, accessories, environment, packs, supplies, units }: FromEmptyJob): FromEmptyJob => ({
+      ...{ module, charger, accessories, environment, packs, supplies, units },
+    }),
+  );
+  const fromEmpty = lastOf(chargesFromEmpty);
   const sameWiring = remembering(({ wiring }: Job) => ({ wiring }));
   const sameMoney = remembering(({ packs, costs, currency, usualDay_km, allowance, origins }: Job) => ({
     ...{ packs, costs, currency, usualDay_km, allowance, origins },
@@ -80,12 +88,14 @@ export function defineValues(
     {
       name: "packIndex",
       inputs: ["runs", "answerIndex", "chosenPack"],
+      waitsFor: ["runs", "answerIndex"],
       compute: ({ runs, answerIndex, chosenPack }: Values & { chosenPack: number | undefined }) =>
         Math.min(chosenPack ?? answerIndex, runs.candidates.length - 1),
     },
     {
       name: "answerIndex",
       inputs: ["use", "judged"],
+      waitsFor: ["judged"],
       compute: ({ use, judged }: Values) => answerFor(use, judged, undefined).recommended ?? 0,
     },
     { name: "emptied", from: computed(() => emptied.value.join("|")) },
@@ -116,6 +126,7 @@ export function defineValues(
     {
       name: "packsInQuestion",
       inputs: ["use", "runs"],
+      waitsFor: ["runs"],
       compute: ({ use, runs }: Values) => packsInQuestion(use, runs.candidates),
     },
     {
@@ -162,19 +173,24 @@ export function defineValues(
     {
       name: "answer",
       inputs: ["use", "judged", "packUnknowns"],
+      waitsFor: ["judged"],
       compute: ({ use, judged, packUnknowns }: Values) => answerFor(use, judged, packUnknowns),
     },
     { name: "places", inputs: ["job"], compute: (values: Values) => sameSupplies(values.job) },
     {
       name: "chargePlan",
       inputs: ["use", "judged", "places"],
-      compute: ({ use, judged, places }: Values & { places: Pick<Job, "supplies" | "units"> }) =>
-        chargePlan({ ...use, ...places }, judged),
+      waitsFor: ["judged"],
+      compute: ({ use, judged, places }: Values & { places: Pick<Job, "supplies" | "units"> }) => {
+        const charged = { ...use, ...places };
+        return chargePlan(charged, judged, fromEmpty(sameCharging(charged)));
+      },
     },
     { name: "priced", inputs: ["job"], compute: (values: Values) => sameMoney(values.job) },
     {
       name: "costPlan",
       inputs: ["priced", "judged", "chargePlan", "emptied"],
+      waitsFor: ["judged"],
       compute: ({
         priced,
         judged,
@@ -205,6 +221,7 @@ export function defineValues(
     {
       name: "enough",
       inputs: ["use", "judged"],
+      waitsFor: ["judged"],
       compute: ({ use, judged }: Values) => enoughFor(use, judged),
     },
     {
@@ -240,6 +257,7 @@ export function defineValues(
     {
       name: "year",
       inputs: ["use", "yearRanges"],
+      waitsFor: ["yearRanges"],
       compute: ({ use, yearRanges }: Values & { yearRanges: YearRanges }) => yearOf(use, yearRanges),
     },
     {
@@ -399,6 +417,15 @@ function remembering<In, Out>(work: (input: In) => Out): (input: In) => Out {
   return (input) => {
     last = keepShared(last, work(input));
     return last;
+  };
+}
+
+/** `work`, done again only where its input is another object than the last time. */
+function lastOf<In extends object, Out>(work: (input: In) => Out): (input: In) => Out {
+  let last: { readonly input: In; readonly output: Out } | undefined;
+  return (input) => {
+    if (last?.input !== input) last = { input, output: work(input) };
+    return last.output;
   };
 }
 

@@ -23,6 +23,11 @@ interface Source extends Named {
 /** A value worked out at once from others. */
 interface Worked extends Named {
   readonly inputs: readonly string[];
+  /**
+   * Inputs that must not be late for it to be worked out again: until they are there the value of before stands, and is late too. Else
+   * it would be worked out twice a change, the first time from a job of now and drives of before.
+   */
+  readonly waitsFor?: readonly string[];
   readonly compute: (values: never) => unknown;
 }
 
@@ -104,13 +109,15 @@ type Inputs = readonly { readonly name: string; readonly reading: ReadonlySignal
 
 function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unknown>> {
   let before: { values: readonly unknown[]; reading: Reading<unknown> } | undefined;
+  const awaited = inputs.filter(({ name }) => definition.waitsFor?.includes(name));
   return computed(() => {
     const gathered = gather(inputs);
     if (gathered.state !== "ready") return gathered;
     const { values, isLate } = gathered;
-    if (before && isSame(before.values, values)) {
+    const isHeld = before?.reading.state === "ready" && awaited.some(({ reading }) => isReadyLate(reading.value));
+    if (before && (isHeld || isSame(before.values, values))) {
       if (before.reading.state === "ready" && before.reading.isLate !== isLate) {
-        before = { values, reading: { ...before.reading, isLate } };
+        before = { values: before.values, reading: { ...before.reading, isLate } };
       }
       return before.reading;
     }
@@ -181,6 +188,10 @@ function asked(
     },
   );
   return reading;
+}
+
+function isReadyLate(reading: Reading<unknown>): boolean {
+  return reading.state === "ready" && reading.isLate;
 }
 
 type Gathered = Exclude<Reading<never>, { state: "ready" }> | { state: "ready"; values: unknown[]; isLate: boolean };

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { preparePack } from "../../../../sim/battery/preparePack.ts";
 import { chargePoint } from "../../../../sim/plan/charging/chargeCurrent.ts";
 import { chargeSetting } from "../../../../sim/plan/charging/chargeSetting.ts";
 import { bareJob, type Changes } from "../../../support/bareCar.ts";
@@ -7,7 +8,11 @@ import { socketOf, straightPack } from "../../../support/chargeable.ts";
 /** Half charged: 60 V open-circuit, 80 V held at the end, 0.1 ohm of cells and so much of leads. */
 function at(changes: Changes, { soc_frac = 0.5, temperature_K = 298.15, current_A = 100 } = {}) {
   const job = bareJob({ ...straightPack, ...changes, module: { ...straightPack.module, ...changes.module } });
-  return chargePoint(chargeSetting(job, job.packs[0], socketOf(current_A)), soc_frac, temperature_K);
+  return chargePoint(
+    chargeSetting(job, preparePack(job.packs[0], job.module), socketOf(current_A)),
+    soc_frac,
+    temperature_K,
+  );
 }
 const wide = { charge: { continuous_A: 1000, peak_A: 1000, peak_s: 0 } };
 

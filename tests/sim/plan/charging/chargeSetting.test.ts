@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
+import { preparePack } from "../../../../sim/battery/preparePack.ts";
 import { chargeSetting, chargeStop } from "../../../../sim/plan/charging/chargeSetting.ts";
 import { bareJob, type Changes } from "../../../support/bareCar.ts";
 import { flatPack, socketOf } from "../../../support/chargeable.ts";
 
 function settingOf(changes: Changes) {
   const job = bareJob({ ...flatPack(24), ...changes });
-  const setting = chargeSetting(job, job.packs[0], socketOf(10));
+  const setting = chargeSetting(job, preparePack(job.packs[0], job.module), socketOf(10));
   const stop = chargeStop(setting, job);
   return { setting, stop: stop && messageIn(stop, "metric") };
 }

@@ -36,7 +36,7 @@ function parked(
   before(context.state);
   const marks: [number, number][] = [];
   const supply = job.supplies.find(({ name }) => name === at);
-  const found = park(context, job, job.packs[0], supply, times, (at_h, soc_frac) => marks.push([at_h, soc_frac]));
+  const found = park(context, job, supply, times, (at_h, soc_frac) => marks.push([at_h, soc_frac]));
   return { ...found, marks, state: context.state };
 }
 type State = ReturnType<typeof createRunContext>["state"];

@@ -33,6 +33,28 @@ describe("turns", () => {
     expect(waiting()).toBe(0);
   });
 
+  it("says which turn is the first of several, which waits for a frame", () => {
+    const firsts: boolean[] = [];
+    const coming: (() => void)[] = [];
+    const later = (run: () => void, isFirst: boolean) => {
+      firsts.push(isFirst);
+      coming.push(run);
+    };
+    let clock_ms = 0;
+    const turns = createTurns(undefined, later, () => (clock_ms += 1000));
+    const take = (name: string) =>
+      turns.take(
+        name,
+        () => 0,
+        () => undefined,
+      );
+    for (const name of ["a", "b"]) take(name);
+    coming[0]?.();
+    coming[1]?.();
+    take("c");
+    expect(firsts).toEqual([true, false, true]);
+  });
+
   it("does one long piece of work a turn, the most urgent first", () => {
     const { turns, tick, waiting } = byHand();
     const done: string[] = [];

@@ -171,6 +171,37 @@ describe("graph of values", () => {
     expect(double.value).toEqual({ state: "ready", value: 16, isLate: false });
   });
 
+  it("keeps a value of before, late, while what it waits for is asked again, and works it out once", async () => {
+    const load = signal(70);
+    const { waiting, ask } = held<number>();
+    const worked: number[] = [];
+    const sum = (values: { load: number; range: number }) => {
+      worked.push(values.load);
+      return values.load + values.range;
+    };
+    const graph = createGraph([
+      { name: "load", from: load },
+      { name: "range", inputs: ["load"], ask },
+      { name: "sum", inputs: ["load", "range"], waitsFor: ["range"], compute: sum },
+    ]);
+    const read = graph.read("sum");
+    expect(read.value).toEqual({ state: "waiting" });
+    waiting[0].answer(50);
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: 120, isLate: false });
+    load.value = 80;
+    expect(read.value).toEqual({ state: "ready", value: 120, isLate: true });
+    waiting[1].answer(49);
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: 129, isLate: false });
+    expect(worked).toEqual([70, 80]);
+    load.value = 90;
+    expect(read.value).toMatchObject({ isLate: true });
+    waiting[2].fail(new Error("no such road"));
+    await settled();
+    expect(read.value).toMatchObject({ state: "failed", where: "range" });
+  });
+
   it("does not ask again when no input changed, and asks again after a failure", async () => {
     const job = signal({ mass: 900 });
     const { waiting, ask } = held<number>();
