@@ -2,14 +2,14 @@ import { rect, ruleX, ruleY } from "@observablehq/plot";
 import { quarterHours } from "../../shared/quantity/quarterHours.ts";
 import { ink, paper, tint } from "../look/tokens.ts";
 import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
-import { drawPath, writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
 import { BELOW_PX, drawFrame, type Frame } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { packStyle } from "./parts/figure/packStyle.ts";
-import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
+import { wrapped } from "./parts/figure/textWidth.ts";
+import { wordsOverLines } from "./parts/lines/wordsOverLines.ts";
 
 /** One place to charge. Hours of the day and of the winter's day are nothing for a car that does not drive its road. */
 export interface ChargeBar {
@@ -68,18 +68,7 @@ export function chargeTimes(bars: readonly ChargeBar[], drawing: Drawing): Chart
   const under = (i: number) => TOP_PX + i * row_px + 4 + BAR_PX;
   bars.forEach((_, i) => {
     lines[i].forEach((line, k) => {
-      const middle = under(i) + 11 + k * LINE_PX;
-      const after = LEFT_PX + 8 + textWidth_px(line, FONT_PX);
-      drawPath(
-        svg,
-        [
-          [LEFT_PX + 2, middle],
-          [after, middle],
-        ],
-        paper,
-        LINE_PX + 1,
-      );
-      writeWords(svg, { x: LEFT_PX + 4, y: middle, lines: [line] });
+      wordsOverLines(svg, line, { x: LEFT_PX + 4, y: under(i) + 11 + k * LINE_PX, strip_px: LINE_PX + 1 });
     });
   });
   const alt = `How long a charge takes. ${bars.map(({ name }, i) => `${name}: ${words[i]}.`).join(" ")}`;

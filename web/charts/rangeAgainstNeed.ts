@@ -12,6 +12,7 @@ import { packStyle } from "./parts/figure/packStyle.ts";
 import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
 import { stairs } from "./parts/lines/stairs.ts";
+import { wordsOverLines } from "./parts/lines/wordsOverLines.ts";
 
 export interface RangeAgainstNeedInput {
   readonly packs: readonly {
@@ -97,20 +98,7 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
     const found = `: ${ranges[i]}, ${verdicts[i]}`;
     const space = right - LEFT_PX - 4 - textWidth_px(found, FONT_PX);
     const [short = ""] = wrapped(name, space, FONT_PX, 1);
-    const words = `${short}${found}`;
-    // The lines break off for the words: run through, they would strike them out.
-    const middle = under(i) + 10;
-    const after = LEFT_PX + 8 + textWidth_px(words, FONT_PX);
-    drawPath(
-      svg,
-      [
-        [LEFT_PX + 2, middle],
-        [after, middle],
-      ],
-      paper,
-      LINE_PX + 3,
-    );
-    writeWords(svg, { x: LEFT_PX + 4, y: middle, lines: [words] });
+    wordsOverLines(svg, `${short}${found}`, { x: LEFT_PX + 4, y: under(i) + 10, strip_px: LINE_PX + 3 });
   });
 
   const alt =
