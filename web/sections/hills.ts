@@ -2,7 +2,7 @@ import { html } from "lit-html";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
-import { type GearboxStudy, gearName, surfaces } from "../../sim/index.ts";
+import { type GearboxStudy, gearName, lowestUsed, surfaces } from "../../sim/index.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
 import { defineSection, type Table } from "./parts/section.ts";
 
@@ -18,19 +18,22 @@ export default defineSection({
     ${form.fields("requirement.startHill_ratio", "requirement.hillLength_km")}
   `,
   fields: ["requirement.startHill_ratio", "requirement.hillLength_km"],
-  inputs: ["gearbox", "units"],
-  compute: ({ gearbox: { hill, pack }, units }) => {
+  inputs: ["job", "gearbox", "units"],
+  compute: ({ job, gearbox: { hill, pack }, units }) => {
     if (!hill) return undefined;
     const { asked, verdict, words } = hill;
     const slope = writeQuantity("gradient", asked.grade_ratio, units, 3);
     const mass = writeQuantity("mass", verdict.mass_kg, units);
     const starting = verdict.rows.filter(({ spare_frac }) => spare_frac >= 0);
+    const used = lowestUsed(job, verdict);
+    const isOne = job.driveline.shifting.kind === "fixed";
     return {
       words: words.map((each) => messageIn(each, units)),
       byGear: gearTable(hill, `What ${slope} asks in each gear, with ${pack}, ${mass} in all`, units),
       grip: gripTable(hill, slope),
       slope,
       starts: starting.map(gearName),
+      usedNot: used && used.spare_frac < 0 ? `${gearName(used)}, the ${isOne ? "" : "lowest "}gear used` : undefined,
       from: asked.from,
     };
   },
@@ -41,11 +44,15 @@ export default defineSection({
       : "The road is level and no hill is asked for: type the steepest one the car must start on.",
   summary: (found) => {
     if (!found) return "no hill is known";
-    return found.starts.length > 0
-      ? `starts on ${found.slope} in ${found.starts.join(", ")}`
-      : `does not start on ${found.slope}`;
+    if (found.starts.length === 0) return `does not start on ${found.slope}`;
+    const starts = `starts on ${found.slope} in ${found.starts.join(", ")}`;
+    return found.usedNot === undefined ? starts : `does not start in ${found.usedNot}; ${starts}`;
   },
-  attention: (found) => (found && found.starts.length === 0 ? [`The car does not start on ${found.slope}.`] : []),
+  attention: (found) => {
+    if (!found) return [];
+    if (found.starts.length === 0) return [`The car does not start on ${found.slope}.`];
+    return found.usedNot === undefined ? [] : [`The car does not start on ${found.slope} in ${found.usedNot}.`];
+  },
   caution:
     "Try a hill start on an easy slope first, with room behind. A direct drive without a clutch rolls back when the motor gives nothing: the handbrake must hold the car fully laden.",
 });

@@ -1,6 +1,7 @@
 import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
 import { MPS_PER_KMH, MPS_PER_MPH, RADPS_PER_RPM } from "../../../shared/units.ts";
+import { limitWords } from "./limitWords.ts";
 import type { CarPace, GearChange, Pace } from "./pace.ts";
 import { timeTo_s } from "./standingStart.ts";
 import type { TopSpeed } from "./topSpeed.ts";
@@ -70,22 +71,12 @@ function startWords(pace: Pace, units: UnitHabit): string {
 function topWords({ motor, engine }: Pace, units: UnitHabit): string {
   const speed = ({ speed_mps }: TopSpeed) => writeQuantity("speed", speed_mps / MPS_PER_KMH, units);
   const { top } = motor;
-  const ends = top.because === "rotation" ? "the motor turns no faster" : `${binds[top.limit ?? "none"]}`;
+  const ends = top.because === "rotation" ? "the motor turns no faster" : limitWords[top.limit ?? "none"];
   const now = `Flat out on the level it gets to ${speed(top)}, in ${top.gear}: ${ends}`;
   if (!engine) return `${now}.`;
   const ended = engine.top.because === "rotation" ? "turned no faster" : "had no more power";
   return `${now}. The old engine's top speed was about ${speed(engine.top)}, in ${engine.top.gear}, where it ${ended}.`;
 }
-
-const binds = {
-  none: "the motor gives no more",
-  grip: "the tyres have no more grip",
-  driveline: "the old parts take no more torque",
-  motor: "the motor gives no more",
-  controller: "the controller lets no more through",
-  pack: "the pack gives no more",
-  heat: "motor or pack are too hot for more",
-} as const;
 
 /** Each path that a curve of the engine may want, in words. */
 const figureNames: Readonly<Record<string, string>> = {

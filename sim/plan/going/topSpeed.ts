@@ -19,13 +19,12 @@ const FINE_mps = 0.01;
 /** The highest speed that a start at full throttle comes to, and what held the car back there. */
 export function motorTopSpeed(model: Model, { speed_mps, gear, limit }: MotorStart): TopSpeed {
   const at = speed_mps.indexOf(Math.max(...speed_mps));
-  const { name, top_mps } = model.gears[gear[at]];
-  return {
-    speed_mps: speed_mps[at],
-    gear: name,
-    because: speed_mps[at] >= NEAR_frac * top_mps ? "rotation" : "pull",
-    limit: LIMITS[limit[at]],
-  };
+  const { name, top_mps, motor_radpm } = model.gears[gear[at]];
+  const bound = LIMITS[limit[at]];
+  // Where the motor's torque fades out before the end of its revolutions, it is that which ends the speed.
+  const fades_mps = top_mps - model.motor.rollBack_radps / motor_radpm;
+  const turns = speed_mps[at] >= NEAR_frac * top_mps || (bound === "motor" && speed_mps[at] >= fades_mps);
+  return { speed_mps: speed_mps[at], gear: name, because: turns ? "rotation" : "pull", limit: bound };
 }
 
 /** The highest speed at which the engine's pull in one of the gears still covers what resists. */

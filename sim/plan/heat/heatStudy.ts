@@ -37,6 +37,8 @@ export interface HeatCourse {
 export interface HeatStudy {
   readonly hot_degC: number;
   readonly hill: LongHill;
+  /** Whether the charged car keeps up on the hill, if need be slower than named; what the hill does to it says little otherwise. */
+  readonly isClimbed: boolean;
   readonly courses: readonly HeatCourse[];
 }
 
@@ -52,10 +54,13 @@ const BEHIND_frac = 0.02;
 /** Drives both courses on the hot day, each from a charged pack and a motor as warm as the air. */
 export function heatStudy(job: Job, packIndex: number, trace: Trace): HeatStudy {
   const model = prepare(onHotDay(job), job.packs[packIndex]);
-  const hill = climbable(model, longHillOf(job));
+  const asked = longHillOf(job);
+  const speed_kmh = climbableAt_kmh(model, asked);
+  const hill = { ...asked, speed_kmh: speed_kmh ?? SLOWEST_kmh };
   return {
     hot_degC: hotDay_degC(job),
     hill,
+    isClimbed: speed_kmh !== undefined,
     courses: [heatCourse(job, model, "road", trace, 1), heatCourse(job, model, "hill", upAndDown(hill), CLIMBS)],
   };
 }
@@ -83,15 +88,14 @@ function heatCourse(job: Job, model: Model, name: HeatCourse["name"], trace: Tra
   };
 }
 
-/** The hill at the highest speed, its own at most, at which the charged car does not fall behind on the way up and down. */
-function climbable(model: Model, hill: LongHill): LongHill {
-  for (let speed_kmh = hill.speed_kmh; speed_kmh > SLOWEST_kmh; speed_kmh -= SLOWER_kmh) {
-    const slower = { ...hill, speed_kmh };
-    const course = upAndDown(slower);
+/** The highest speed, the hill's own at most, at which the charged car does not fall behind on the way up and down; undefined where none is. */
+function climbableAt_kmh(model: Model, hill: LongHill): number | undefined {
+  for (let speed_kmh = hill.speed_kmh; speed_kmh >= SLOWEST_kmh; speed_kmh -= SLOWER_kmh) {
+    const course = upAndDown({ ...hill, speed_kmh });
     const { behind_s } = run(model, course).totals;
-    if (behind_s <= BEHIND_frac * course.time_s[course.time_s.length - 1]) return slower;
+    if (behind_s <= BEHIND_frac * course.time_s[course.time_s.length - 1]) return speed_kmh;
   }
-  return { ...hill, speed_kmh: SLOWEST_kmh };
+  return undefined;
 }
 
 /** The long hill up and down again at its speed, from rest and to rest, a sample a second. */

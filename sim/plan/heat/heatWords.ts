@@ -9,14 +9,18 @@ const FELT_s = 1;
 export function heatWords(job: Job, study: HeatStudy): Message[] {
   const { hot_degC } = study;
   return [
-    ...study.courses.map((course) => [
-      ...(course.name === "road"
-        ? message`On a day of ${q("temperature", hot_degC)} this road`
-        : hillWords(study, course)),
-      ...temperatureWords(job, course),
-      ...heldWords(course),
-    ]),
-    ...study.courses.flatMap((course) => ratingWords(job, course)),
+    ...study.courses.map((course) => {
+      if (!isJudged(study, course))
+        return message`The car does not climb the ${longHill(study)} in the gears used: what that would do to motor and pack is not known.`;
+      return [
+        ...(course.name === "road"
+          ? message`On a day of ${q("temperature", hot_degC)} this road`
+          : hillWords(study, course)),
+        ...temperatureWords(job, course),
+        ...heldWords(course),
+      ];
+    }),
+    ...study.courses.flatMap((course) => (isJudged(study, course) ? ratingWords(job, course) : [])),
     ...unknownWords(job),
   ];
 }
@@ -37,10 +41,20 @@ export function heatFaults(job: Job, { courses, hot_degC }: HeatStudy): Message[
   });
 }
 
-function hillWords({ hill }: HeatStudy, { times, isEmpty }: HeatCourse): Message {
-  const often = isEmpty ? message`until the pack is empty, the ${ordinal(times)} time` : message`${times} times`;
+/** Of a hill that the car does not climb for other reasons than heat, temperatures say nothing. */
+function isJudged({ isClimbed }: HeatStudy, { name, heldBack_s }: HeatCourse): boolean {
+  return name === "road" || isClimbed || heldBack_s >= FELT_s;
+}
+
+/** `long hill, 8 km at 6 %,` and whether it is assumed. */
+function longHill({ hill }: HeatStudy): Message {
   const assumed = hill.isAssumed ? " (assumed: name the client's own)" : "";
-  return message`The long hill, ${q("distance", hill.length_km)} at ${q("gradient", hill.grade_ratio, 2)}${assumed}, up at ${q("speed", hill.speed_kmh)} and down again ${often},`;
+  return message`long hill, ${q("distance", hill.length_km)} at ${q("gradient", hill.grade_ratio, 2)}${assumed},`;
+}
+
+function hillWords(study: HeatStudy, { times, isEmpty }: HeatCourse): Message {
+  const often = isEmpty ? message`until the pack is empty, the ${ordinal(times)} time` : message`${times} times`;
+  return message`The ${longHill(study)} up at ${q("speed", study.hill.speed_kmh)} and down again ${often},`;
 }
 
 /** How hot the parts get; from where on they give less is said with the first course alone. */
@@ -60,7 +74,9 @@ function temperatureWords({ motor, module }: Job, { name, motor_degC, pack_degC 
 function heldWords({ heldBack_s, behind_s }: HeatCourse): Message {
   if (heldBack_s >= FELT_s) return message`: heat holds the car back for ${q("duration", heldBack_s, 2)}.`;
   const behind =
-    behind_s >= FELT_s ? message` It falls behind for ${q("duration", behind_s, 2)}, for other reasons.` : message``;
+    behind_s >= FELT_s
+      ? message` It falls behind for ${q("duration", behind_s, 2)}, for other reasons than heat.`
+      : message``;
   return message`: heat does not hold the car back.${behind}`;
 }
 

@@ -4,6 +4,7 @@ import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { roadLength } from "../findings/finding.ts";
 import { SPARE_frac } from "../findings/requirementFindings.ts";
 import { gearName } from "../gears/oneGear.ts";
+import { limitWords } from "../going/limitWords.ts";
 import type { Climb, Hill } from "./climb.ts";
 import type { HillRow, HillVerdict } from "./judgeHill.ts";
 
@@ -12,10 +13,19 @@ const RESERVE_frac = 0.2;
 
 /** What a hill means for the car, in sentences: first whether it starts, then how it climbs, then whether the tyres hold. */
 export function hillWords(job: Job, hill: Hill, verdict: HillVerdict): Message[] {
-  return [startWords(hill, verdict), ...climbWords(job, hill, verdict), ...gripWords(hill, verdict)];
+  const used = lowestUsed(job, verdict);
+  const climb = used ? [climbWords(job, hill, used)] : [];
+  return [startWords(job, hill, verdict), ...climb, ...gripWords(hill, verdict)];
 }
 
-function startWords({ grade_ratio }: Hill, { rows: all }: HillVerdict): Message {
+/** The gear that the car sets off in: the lowest of those used, in the range that the transfer box stands in. */
+export function lowestUsed({ driveline: { shifting, transferBox } }: Job, { rows }: HillVerdict): HillRow | undefined {
+  const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
+  return rows.find(({ gear, range }) => used.includes(gear) && (range ?? "high") === (transferBox?.range ?? "high"));
+}
+
+function startWords(job: Job, { grade_ratio }: Hill, verdict: HillVerdict): Message {
+  const { rows: all } = verdict;
   const slope = q("gradient", grade_ratio, 3);
   const torque = ({ needed_Nm, available_Nm }: HillRow) =>
     message`needs ${q("torque", needed_Nm)}, has ${q("torque", available_Nm)}`;
@@ -27,31 +37,36 @@ function startWords({ grade_ratio }: Hill, { rows: all }: HillVerdict): Message 
   const easy = starting.filter(({ spare_frac }) => spare_frac >= SPARE_frac);
   const best = rows.reduce((a, b) => (b.spare_frac > a.spare_frac ? b : a));
   if (starting.length === 0)
-    return message`The car does not start on ${slope} in any gear: at best in ${gearName(best)}, which ${torque(best)}.`;
+    return message`The car does not start on ${slope} in any gear: at best in ${gearName(best)}, which ${torque(best)}, as ${limitWords[best.limit]}.`;
   const tallest = (easy.length > 0 ? easy : starting).at(-1) ?? best;
   const not = rows.filter((row) => !starting.includes(row));
   const others = not.length === 0 ? message`` : message` It does not start in ${namesOf(not)}.`;
+  // What the car as set can not do is said first.
+  const used = lowestUsed(job, verdict);
+  const isOne = job.driveline.shifting.kind === "fixed";
+  const no =
+    used && used.spare_frac < 0
+      ? message`In ${gearName(used)}, the ${isOne ? "" : "lowest "}gear used, the car does not start on ${slope}: it ${torque(used)}, as ${limitWords[used.limit]}. It`
+      : message`The car`;
   if (easy.length === 0)
-    return message`The car only just starts on ${slope} in ${gearName(tallest)}, which ${torque(tallest)}; a fifth to spare is wanted.${others}`;
-  return message`The car starts on ${slope} in ${namesOf(easy)} with a fifth of torque to spare: ${gearName(tallest)} ${torque(tallest)}.${others}`;
+    return message`${no} only just starts on ${slope} in ${gearName(tallest)}, which ${torque(tallest)}; a fifth to spare is wanted.${others}`;
+  return message`${no} starts on ${slope} in ${namesOf(easy)} with a fifth of torque to spare: ${gearName(tallest)} ${torque(tallest)}.${others}`;
 }
 
-/** The climb in the gear that is used: the lowest of them that starts. */
-function climbWords(job: Job, hill: Hill, { rows }: HillVerdict): Message[] {
-  const { shifting, transferBox } = job.driveline;
-  const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
-  const row = rows.find(
-    ({ gear, range }) => used.includes(gear) && (range ?? "high") === (transferBox?.range ?? "high"),
-  );
-  if (!row) return [];
+/** The climb in the gear that is used. */
+function climbWords(job: Job, hill: Hill, row: HillRow): Message {
   const { climb } = row;
+  const slope = q("gradient", hill.grade_ratio, 3);
+  const speed = q("speed", climb.speed_mps / MPS_PER_KMH);
+  if (climb.slowsAfter_m !== undefined) {
+    const after = roadLength(Math.max(1, Math.round(climb.slowsAfter_m)) / M_PER_KM);
+    const isHot = (climb.motorTop_degC ?? 0) >= (job.motor.heat?.derateFrom_degC ?? Number.POSITIVE_INFINITY);
+    const hot = isHot ? heatWords(job, climb) : message``;
+    return message`In ${gearName(row)} it does not hold ${speed} on ${slope}: it falls behind after ${after}.${hot}`;
+  }
   const length = roadLength(hill.length_m / M_PER_KM);
-  const over = message`${length} at ${q("gradient", hill.grade_ratio, 3)} in ${gearName(row)} at ${q("speed", climb.speed_mps / MPS_PER_KMH)} is ${q("duration", climb.duration_s, 2)} at ${q("power", climb.shaft_kW)}`;
-  const slows =
-    climb.slowsAfter_m === undefined
-      ? message``
-      : message` It does not keep that speed: it falls behind after ${roadLength(climb.slowsAfter_m / M_PER_KM)}.`;
-  return [message`${over}${ratingWords(job, climb)}.${slows}${heatWords(job, climb)}`];
+  const over = message`${length} at ${slope} in ${gearName(row)} at ${speed} is ${q("duration", climb.duration_s, 2)} at ${q("power", climb.shaft_kW)}`;
+  return message`${over}${ratingWords(job, climb)}.${heatWords(job, climb)}`;
 }
 
 function ratingWords({ motor: { rating } }: Job, { rating: verdict }: Climb): Message {

@@ -70,7 +70,11 @@ function costWords(row: TorqueRow, free: TorqueRow): Message {
   slower(message`${q("speed", 100)}`, row.to100kmh_s, free.to100kmh_s);
   if (row.behind_s - free.behind_s >= 1)
     parts.push(message`${q("duration", row.behind_s - free.behind_s, 2)} more behind on this road`);
-  if (free.steepestStart_ratio - row.steepestStart_ratio > FELT_frac * free.steepestStart_ratio)
+  const shown = ({ steepestStart_ratio }: TorqueRow) => steepestStart_ratio.toPrecision(2);
+  if (
+    free.steepestStart_ratio - row.steepestStart_ratio > FELT_frac * free.steepestStart_ratio &&
+    shown(row) !== shown(free)
+  )
     parts.push(
       message`a start on ${q("gradient", row.steepestStart_ratio, 2)} instead of ${q("gradient", free.steepestStart_ratio, 2)} at most`,
     );

@@ -31,13 +31,15 @@ function listNotes({ vehicle }: Job, weights: Weights): Message[] {
 }
 
 function boxNotes({ boxes, wheelbase_mm }: Weights): Message[] {
-  return boxes.flatMap(({ name, place_mm, share_frac }) =>
-    place_mm > wheelbase_mm && share_frac > 0
-      ? [
-          message`The box “${name}” sits behind the rear axle: what is in it takes weight off the front wheels and lightens the steering.`,
-        ]
-      : [],
-  );
+  const behind = boxes
+    .filter(({ place_mm, share_frac }) => place_mm > wheelbase_mm && share_frac > 0)
+    .map(({ name }) => `“${name}”`);
+  if (behind.length === 0) return [];
+  const lightens = "takes weight off the front wheels and lightens the steering";
+  if (behind.length === 1) return [message`The box ${behind[0]} sits behind the rear axle: what is in it ${lightens}.`];
+  return [
+    message`The boxes ${behind.slice(0, -1).join(", ")} and ${behind[behind.length - 1]} sit behind the rear axle: what is in them ${lightens}.`,
+  ];
 }
 
 function plateNotes(weights: Weights): Message[] {

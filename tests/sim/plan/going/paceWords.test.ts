@@ -83,7 +83,7 @@ describe("the top speed in words", () => {
     expect(top({ because: "rotation" })).toMatch(/, in 4: the motor turns no faster\.$/);
     expect(top({ limit: "pack" })).toMatch(/: the pack gives no more\.$/);
     expect(top({ limit: "heat" })).toMatch(/: motor or pack are too hot for more\.$/);
-    expect(top({ limit: "grip" })).toMatch(/: the tyres have no more grip\.$/);
+    expect(top({ limit: "grip" })).toMatch(/: the driven tyres have no more grip\.$/);
   });
   it("has the old engine's beside it", () => {
     expect(top({}, { speed_mps: 40, gear: "3" })).toMatch(

@@ -63,4 +63,13 @@ describe("the motor's top speed", () => {
     expect(because(0.9951)).toBe("rotation");
     expect(because(0.9949)).toBe("pull");
   });
+  it("is what the motor turns, too, from where its torque begins to fade out, if nothing else binds", () => {
+    const rollBack_radps = 0.04 * gear.top_mps * gear.motor_radpm;
+    const fading = { ...model, motor: { ...model.motor, rollBack_radps } };
+    const because = (share: number, limit: number) =>
+      motorTopSpeed(fading, start([0, share * gear.top_mps], [0, limit])).because;
+    expect(because(0.961, MOTOR)).toBe("rotation");
+    expect(because(0.961, CONTROLLER)).toBe("pull");
+    expect(because(0.959, MOTOR)).toBe("pull");
+  });
 });

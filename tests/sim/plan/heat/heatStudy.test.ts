@@ -98,6 +98,14 @@ describe("motor and pack on a hot day", () => {
   });
 });
 
+it("says that the long hill is not climbed where even 10 km/h is too much", () => {
+  // A fifth, 3845.5 N, takes 192 Nm at 20 turns (radians) a metre.
+  const climbed = (torque_Nm: number) =>
+    heatStudy(jobOf({ motor: { envelope: { kind: "peak", torque_Nm, power_kW: 2000 } } }), 0, level).isClimbed;
+  expect(climbed(300)).toBe(true);
+  expect(climbed(190)).toBe(false);
+});
+
 it("goes up and down the long hill from rest to rest, over its length twice", () => {
   const { time_s, speed_mps, profile } = upAndDown({
     grade_ratio: GRADE_ratio,

@@ -15,6 +15,7 @@ function studyOf(course: Partial<HeatCourse> = {}, isAssumed = false): HeatStudy
   return {
     hot_degC: 35,
     hill: { grade_ratio: 0.06, length_km: 8, speed_kmh: 50, isAssumed },
+    isClimbed: true,
     courses: [courseOf("road", course), courseOf("hill", course)],
   };
 }
@@ -37,6 +38,15 @@ describe("a hot day in words", () => {
     expect(hill(6)).toMatch(/the 6th time,/);
     expect(said(studyOf({}, true))[1]).toMatch(/8 km at 6 % \(assumed: name the client's own\), up/);
   });
+  it("says of a hill that is not climbed just that, unless heat is what holds the car back there", () => {
+    expect(said({ ...studyOf(), isClimbed: false }).slice(1, 2)).toEqual([
+      "The car does not climb the long hill, 8 km at 6 %, in the gears used: what that would do to motor and pack is not known.",
+    ]);
+    expect(said({ ...studyOf(), isClimbed: false }).filter((each) => each.startsWith("On the long hill"))).toEqual([]);
+    expect(said({ ...studyOf({ heldBack_s: 90 }), isClimbed: false })[1]).toMatch(
+      /: heat holds the car back for 90 s\.$/,
+    );
+  });
   it("has only what is known of the heat, and says where that is nothing", () => {
     const motorOnly = said(studyOf(), { motor: known.motor ?? {} });
     expect(motorOnly[0]).toMatch(/takes the motor to 80 °C, which gives less from 120 °C on: heat/);
@@ -53,7 +63,9 @@ describe("a hot day in words", () => {
   it("says for how long heat holds the car back, or that it is behind for other reasons, from a second on", () => {
     expect(said(studyOf({ heldBack_s: 1 }))[0]).toMatch(/: heat holds the car back for 1 s\.$/);
     expect(said(studyOf({ heldBack_s: 0.9 }))[0]).toMatch(/: heat does not hold the car back\.$/);
-    expect(said(studyOf({ behind_s: 1 }))[0]).toMatch(/ back\. It falls behind for 1 s, for other reasons\.$/);
+    expect(said(studyOf({ behind_s: 1 }))[0]).toMatch(
+      / back\. It falls behind for 1 s, for other reasons than heat\.$/,
+    );
     expect(said(studyOf({ behind_s: 0.9 }))[0]).toMatch(/ back\.$/);
     expect(said(studyOf({ heldBack_s: 90, behind_s: 90 }))[0]).toMatch(/: heat holds the car back for 90 s\.$/);
   });

@@ -35,14 +35,26 @@ describe("whether the car starts", () => {
     expect(words({ rows: [row("1", 1), row("2", 0.9), row("3", 0.8)] })[0]).toContain(" in 1, 2 and 3 with");
   });
   it("says that it only just starts where none has a fifth to spare, in the tallest gear that does", () => {
-    const rows = [row("1", 0.19), row("2", 0), row("3", -0.1)];
+    const rows = [row("1", 0.19), row("2", 0), row("4", -0.1)];
     expect(words({ rows })[0]).toBe(
-      "The car only just starts on 15 % in 2, which needs 100 Nm, has 100 Nm; a fifth to spare is wanted. It does not start in 3.",
+      "The car only just starts on 15 % in 2, which needs 100 Nm, has 100 Nm; a fifth to spare is wanted. It does not start in 4.",
     );
   });
   it("names the gear that comes nearest where none starts", () => {
     expect(words({ rows: [row("1", -0.3), row("2", -0.1), row("3", -0.2)] })[0]).toBe(
-      "The car does not start on 15 % in any gear: at best in 2, which needs 100 Nm, has 90 Nm.",
+      "The car does not start on 15 % in any gear: at best in 2, which needs 100 Nm, has 90 Nm, as the motor gives no more.",
+    );
+    const slipping = row("3", -0.3, { limit: "grip" });
+    expect(words({ rows: [slipping] })[0]).toMatch(/has 70 Nm, as the driven tyres have no more grip\.$/);
+  });
+  it("says first that it does not in the gear that is used, where others do", () => {
+    const rows = [row("2", 0.5), row("3", -0.3, { limit: "controller" })];
+    expect(words({ rows })[0]).toBe(
+      "In 3, the gear used, the car does not start on 15 %: it needs 100 Nm, has 70 Nm, as the controller lets no more through. It starts on 15 % in 2 with a fifth of torque to spare: 2 needs 100 Nm, has 150 Nm. It does not start in 3.",
+    );
+    const driveline = { ...job.driveline, shifting: { kind: "bySpeed" as const, gears: ["3", "4"], up_kmh: [40] } };
+    expect(words({ rows: [row("2", 0.1), row("3", -0.3), row("4", -0.5)] }, { ...job, driveline })[0]).toMatch(
+      /^In 3, the lowest gear used, the car does not start .* It only just starts on 15 % in 2,/,
     );
   });
   it("speaks of low range only where high range has too little to spare", () => {
@@ -87,7 +99,12 @@ describe("how it climbs", () => {
   });
   it("says where it falls behind", () => {
     const rows = [row("3", 0.5, { climb: { ...climb, slowsAfter_m: 800 } })];
-    expect(words({ rows })[1]).toContain(" kW. It does not keep that speed: it falls behind after 800 m.");
+    expect(words({ rows })[1]).toBe("In 3 it does not hold 36 km/h on 15 %: it falls behind after 800 m.");
+    const heat = { capacity_kJpK: 20, cooling_WpK: 10, derateFrom_degC: 130, derateTo_degC: 155 };
+    const hot = [row("3", 0.5, { climb: { ...climb, slowsAfter_m: 800, motorTop_degC: 131 } })];
+    expect(words({ rows: hot }, motorWith({ heat }))[1]).toMatch(
+      /after 800 m\. The motor is at about 131 °C at the top, and/,
+    );
   });
   it.each([
     ["holds", { continuous_kW: 20, peak_kW: 30, peak_s: 90 }, "; continuous is 20 kW: it holds as long as asked."],

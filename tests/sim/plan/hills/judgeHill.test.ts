@@ -87,7 +87,7 @@ describe("the words", () => {
     );
     const weak = judged({ motor: { envelope: { kind: "peak", torque_Nm: 120, power_kW: 60 } } });
     expect(weak.words[0]).toBe(
-      "The car does not start on 15 % in any gear: at best in only, which needs 121 Nm, has 120 Nm.",
+      "The car does not start on 15 % in any gear: at best in only, which needs 121 Nm, has 120 Nm, as the motor gives no more.",
     );
     expect(climb).toMatch(/^1 km at 15 % in only at 30 km\/h is 120 s at 20\.1 kW\./);
     expect(grip).toMatch(

@@ -75,6 +75,8 @@ describe("what a limit takes from the driver", () => {
       "Against the motor's 200 Nm that costs the driver 6.2 s instead of 6.0 s to 50 km/h, 24.0 s instead of 20.0 s to 100 km/h, 2 s more behind on this road, a start on 25 % instead of 30 % at most.",
     );
     expect(cost({ behind_s: 1 })).toMatch(/driver 1 s more behind on this road\.$/);
+    // Nearly a twentieth less, and both are 10 % as written.
+    expect(cost({ steepestStart_ratio: 0.1 }, { steepestStart_ratio: 0.1049 })).not.toMatch(/a start on/);
     expect(cost({ steepestStart_ratio: 0.293 })).toMatch(/driver a start on 29 % instead of 30 % at most\.$/);
   });
   it("is a speed that is no longer reached, and nothing of one that is not reached at all", () => {

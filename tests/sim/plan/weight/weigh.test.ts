@@ -193,6 +193,10 @@ describe("notes", () => {
     expect(notesOf(job, weightsOf())).toEqual([
       "The box “boot box” sits behind the rear axle: what is in it takes weight off the front wheels and lightens the steering.",
     ]);
+    const two = [2600, 2900].map((place_mm, i) => ({ name: `boot ${i}`, place_mm, share_frac: 0.5 }));
+    expect(notesOf(job, weightsOf({ boxes: two }))[0]).toBe(
+      "The boxes “boot 0” and “boot 1” sit behind the rear axle: what is in them takes weight off the front wheels and lightens the steering.",
+    );
     const weighed = { mass_kg: 190.4567, place_mm: 0, name: "engine" };
     expect(notesOf(job, weightsOf({ out: [weighed] }))[0]).toMatch(/^What comes out sums to 190 kg here/);
     const driven = { ...job, vehicle: { ...job.vehicle, added_kg: 66.5432 } };
