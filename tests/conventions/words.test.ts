@@ -28,6 +28,7 @@ const PAGE_WORDS: readonly (readonly [old: RegExp, now: string])[] = [
   [/\bstanding draw\b/i, "always-on load"],
   [/\bgearbox input stands\b/i, "gearbox input limit"],
   [/\bfor ever\b(?! so)/i, "continuous"],
+  [/\bas long as asked\b/i, "continuous"],
   [/\bcharged up to\b|\bdriven down to\b/i, "charge to, discharge to"],
   [/\bfrom no torque\b/i, "torque ramp"],
   [/\bwinter's day takes\b/i, "energy in winter"],

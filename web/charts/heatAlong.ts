@@ -55,7 +55,7 @@ export function ratedAlong(courses: readonly HeatLine[], drawing: Drawing): Char
   const along = courses.flatMap(({ name: course, time_s, rated_frac }): Along[] =>
     rated_frac ? [{ name: whereOf(course), course, time_s, values: rated_frac.map((frac) => 100 * frac) }] : [],
   );
-  const limits = [{ at: 100, words: "as long as asked: 100 %" }];
+  const limits = [{ at: 100, words: "continuous rating: 100 %" }];
   return drawn(
     along,
     limits,

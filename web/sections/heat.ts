@@ -11,7 +11,7 @@ import type { Values } from "./parts/values.ts";
 export default defineSection({
   name: "heat",
   title: "Heat",
-  question: "Do motor and pack stand the road, and the long hill again and again, on a hot day?",
+  question: "Do motor and pack stay cool enough on this road, and on the long hill again and again, on a hot day?",
   given: (form) => form.fields(packChoice(form, "view-pack-heat"), "requirement.hotDay_degC"),
   fields: ["requirement.hotDay_degC"],
   inputs: ["job", "gearbox", "heatLines", "units"],

@@ -36,7 +36,7 @@ export function heatFaults(job: Job, { courses, hot_degC }: HeatStudy): Message[
       );
     const { rating } = job.motor;
     if (rating && isOver(course))
-      found.push(message`The motor gives more ${where} than its maker rates it for as long as asked.`);
+      found.push(message`The motor gives more ${where} than its maker’s continuous rating.`);
     return found;
   });
 }
@@ -87,7 +87,7 @@ function isOver({ continuousRating, peakRating }: HeatCourse): boolean {
 function ratingWords({ motor: { rating } }: Job, course: HeatCourse): Message[] {
   if (rating === undefined) return [];
   const where = course.name === "road" ? "On the road" : "On the long hill";
-  const half = message`${where} its hardest half hour asks ${q("power", course.continuous_kW)} of the motor, which its maker rates at ${q("power", rating.continuous_kW)} for as long as asked`;
+  const half = message`${where} its hardest half hour asks ${q("power", course.continuous_kW)} of the motor, rated by its maker at ${q("power", rating.continuous_kW)} continuous`;
   const verdict = course.continuousRating === "holds" ? message`: within it` : message`: more than that`;
   if (course.peak_kW === undefined || rating.peak_kW === undefined || rating.peak_s === undefined)
     return [message`${half}${verdict}.`];

@@ -73,7 +73,7 @@ function ratingWords({ motor: { rating } }: Job, { rating: verdict }: Climb): Me
   if (rating === undefined || verdict === undefined) return message``;
   const { continuous_kW, peak_kW, peak_s } = rating;
   const continuous = message`continuous is ${q("power", continuous_kW)}`;
-  if (verdict === "holds") return message`; ${continuous}: it holds as long as asked`;
+  if (verdict === "holds") return message`; ${continuous}: within it`;
   if (peak_kW === undefined || peak_s === undefined) return message`; ${continuous}: more than its maker rates it for`;
   const short = message`${continuous}, and ${q("power", peak_kW)} for ${q("duration", peak_s, 2)}`;
   if (verdict === "holdsShort") return message`; ${short}: it holds, and is hot at the top`;

@@ -85,7 +85,7 @@ export function fitDatasheet(sheet: Datasheet): FittedMotor {
     residuals,
     notes: [
       ...notesOn(residuals),
-      `${sheet.continuousPower_kW} kW for as long as asked becomes the heat limit: cooling that carries off the ${Number(continuousLoss_W.toPrecision(2))} W lost at base speed, in air of 40 degC`,
+      `${sheet.continuousPower_kW} kW continuous becomes the heat limit: cooling that carries off the ${Number(continuousLoss_W.toPrecision(2))} W lost at base speed, in air of 40 degC`,
     ],
   };
 }

@@ -31,7 +31,7 @@ describe("motor and pack on a hot day", () => {
     const [figure, ...others] = figuresOf(sectionValues(job));
     expect(others).toEqual([]);
     expect(figure?.caption).toMatch(/maker’s continuous power/);
-    expect(figure?.chart.alt).toMatch(/this road: up to \d+ %; long hill: up to \d+ %; as long as asked: 100 %/);
+    expect(figure?.chart.alt).toMatch(/this road: up to \d+ %; long hill: up to \d+ %; continuous rating: 100 %/);
   });
 
   it("has no figure while it is folded, and the same finding but for what the figure adds", () => {

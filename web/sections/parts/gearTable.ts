@@ -79,7 +79,7 @@ function ratedOf(
   units: UnitHabit,
 ): string {
   const slope = (percent: number) => (percent > 0 ? writeQuantity("gradient", percent / 100, units, 2) : "nothing");
-  const always = `${slope(continuous_percent)} as long as asked`;
+  const always = `${slope(continuous_percent)} continuous`;
   const peak =
     peak_percent === undefined || peak_s === undefined
       ? ""

@@ -80,28 +80,6 @@ it("bounds by the controller's current at the pack's voltage as by its power", (
   expect(names).toEqual(["driveline in only"]);
 });
 
-it("draws what the motor may give for as long as asked: by its maker, and by what it loses on a hot day", () => {
-  const motor = {
-    ...job.motor,
-    rating: { continuous_kW: 15, peak_kW: 30, peak_s: 60 },
-    // 85 K over a day of 35 °C through 8 W/K leave 680 W.
-    heat: { capacity_kJpK: 20, cooling_WpK: 8, derateFrom_degC: 120, derateTo_degC: 150 },
-  };
-  const { limits, speed_rpm, envelope } = motorSurface({ ...job, motor }, 0);
-  const [byMaker, byHeat] = ["continuous by its maker", "continuous on a hot day"].map(
-    (called) => limits.find(({ name }) => name === called)?.points ?? [],
-  );
-  expect(byMaker.map((point) => point.speed_rpm)).toEqual(Array.from(speed_rpm));
-  for (const [i, { torque_Nm }] of byMaker.entries()) {
-    const speed_radps = (speed_rpm[i] * Math.PI) / 30;
-    const rated_Nm = speed_radps > 0 ? 15_000 / speed_radps : Infinity;
-    expect(torque_Nm).toBeCloseTo(Math.min(rated_Nm, envelope[i].torque_Nm), 6);
-    // 0.3 T² + 0.2 ω + 100 = 680 W.
-    const cool_Nm = Math.sqrt(Math.max(0, 580 - 0.2 * speed_radps) / 0.3);
-    expect(Math.abs(byHeat[i].torque_Nm - Math.min(cool_Nm, envelope[i].torque_Nm))).toBeLessThan(1e-3);
-  }
-});
-
 it("marks what lies inside the envelope, the roll-back at top speed counted", () => {
   expect(surface.isInside[at(10, 80)]).toBe(1);
   expect(surface.isInside[at(70, 80)]).toBe(0);
@@ -131,6 +109,9 @@ it("has what the motor gives for as long as asked: its maker's power, and the to
   };
   const { limits, speed_rpm } = motorSurface({ ...job, motor }, 0);
   const line = (name: string) => limits.find((limit) => limit.name === name)?.points ?? [];
+  expect(line("continuous by its maker").map((point) => point.speed_rpm)).toEqual(Array.from(speed_rpm));
+  // Slower than 6 kW would be 100 Nm the peak bounds it, at rest too.
+  expect(line("continuous by its maker")[0].torque_Nm).toBe(100);
   const i = 40; // 3000 rpm
   const speed_radps = (speed_rpm[i] * Math.PI) / 30;
   expect(line("continuous by its maker")[i].torque_Nm).toBeCloseTo(6000 / speed_radps, 6);

@@ -27,8 +27,8 @@ describe("a hot day in words", () => {
     expect(said()).toEqual([
       "On a day of 35 °C this road takes the motor to 80 °C, which gives less from 120 °C on; the pack to 42 °C, which gives less from 120 °C on: heat does not hold the car back.",
       "The long hill, 8 km at 6 %, up at 50 km/h and down again 5 times, takes the motor to 80 °C and the pack to 42 °C: heat does not hold the car back.",
-      "On the road its hardest half hour asks 12 kW of the motor, which its maker rates at 20 kW for as long as asked: within it; its hardest 60 s 40 kW of 50 kW: within it.",
-      "On the long hill its hardest half hour asks 12 kW of the motor, which its maker rates at 20 kW for as long as asked: within it; its hardest 60 s 40 kW of 50 kW: within it.",
+      "On the road its hardest half hour asks 12 kW of the motor, rated by its maker at 20 kW continuous: within it; its hardest 60 s 40 kW of 50 kW: within it.",
+      "On the long hill its hardest half hour asks 12 kW of the motor, rated by its maker at 20 kW continuous: within it; its hardest 60 s 40 kW of 50 kW: within it.",
     ]);
   });
   it("says how often the hill was climbed before the pack was empty, and that it is assumed", () => {
@@ -80,9 +80,9 @@ describe("a hot day in words", () => {
   });
   it("says what is more than the maker rates, for as long as asked and for its peak", () => {
     const over = said(studyOf({ continuousRating: "tooLong", peakRating: "tooMuch" }))[2];
-    expect(over).toMatch(/for as long as asked: more than that; its hardest 60 s 40 kW of 50 kW: more than that\.$/);
+    expect(over).toMatch(/ continuous: more than that; its hardest 60 s 40 kW of 50 kW: more than that\.$/);
     const lasting: Changes = { ...known, motor: { heat, rating: { continuous_kW: 20 } } };
-    expect(said(studyOf(), lasting)[2]).toMatch(/rates at 20 kW for as long as asked: within it\.$/);
+    expect(said(studyOf(), lasting)[2]).toMatch(/rated by its maker at 20 kW continuous: within it\.$/);
     expect(said(studyOf(), { ...known, motor: { heat } }).at(-1)).toBe(
       "Not known: the maker's continuous power, and how long its peak may last.",
     );
@@ -99,7 +99,7 @@ describe("what is at fault on a hot day", () => {
     expect(faults({ heldBack_s: 0.9 })).toEqual([]);
   });
   it("is heat that holds the car back, and a motor that gives more than it is rated for", () => {
-    const RATED = "The motor gives more on this road than its maker rates it for as long as asked.";
+    const RATED = "The motor gives more on this road than its maker’s continuous rating.";
     expect(faults({ heldBack_s: 12, continuousRating: "tooMuch" })).toEqual([
       "Heat holds the car back on this road on a day of 35 °C, for 12 s.",
       RATED,

@@ -107,7 +107,7 @@ describe("how it climbs", () => {
     );
   });
   it.each([
-    ["holds", { continuous_kW: 20, peak_kW: 30, peak_s: 90 }, "; continuous is 20 kW: it holds as long as asked."],
+    ["holds", { continuous_kW: 20, peak_kW: 30, peak_s: 90 }, "; continuous is 20 kW: within it."],
     [
       "holdsShort",
       { continuous_kW: 10, peak_kW: 30, peak_s: 300 },

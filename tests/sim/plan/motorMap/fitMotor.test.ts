@@ -118,7 +118,7 @@ describe("the figures of a fitted motor", () => {
     expect(motor.continuousLoss_W).toBeCloseTo(fourTermLoss_W(motor.law, 50_000 / base_radps, base_radps), 6);
     expect(motor).toMatchObject({ reference_V: 300, maxSpeed_rpm: 12_000, continuousPower_kW: 50 });
     expect(motor.notes.at(-1)).toBe(
-      `50 kW for as long as asked becomes the heat limit: cooling that carries off the ${Number(motor.continuousLoss_W.toPrecision(2))} W lost at base speed, in air of 40 degC`,
+      `50 kW continuous becomes the heat limit: cooling that carries off the ${Number(motor.continuousLoss_W.toPrecision(2))} W lost at base speed, in air of 40 degC`,
     );
   });
   it("are in proportion: twice the loss at a point is twice each coefficient", () => {
