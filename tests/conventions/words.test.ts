@@ -45,7 +45,7 @@ const PAGE_WORDS: readonly (readonly [old: RegExp, now: string])[] = [
   [/\bat its floor\b|\bto its floor\b|\bto floor\b|\bthe ceiling\b/i, "empty, full"],
   [/\bthe limit is pack\b|\bnot held: heat\b/i, "what the car meets, in words"],
   [/\bleft to pay\b/i, "net of regenerative braking"],
-  [/\bhold this against\b|\bto hold it against\b/i, "check against, cross-check"],
+  [/\b(hold|held) (\w+ )?against\b/i, "check against, compare with, cross-check"],
   [/\bin words, or to save\b/i, "Data and download"],
   [/\bpoint at the figure\b/i, "(nothing)"],
   [/\bwhy are these numbers\b/i, "How this was calculated"],

@@ -67,7 +67,7 @@ export default defineSection({
   ],
   sentence: ({ words, use, earlier }) => {
     if (words.length === 0)
-      return "No prediction is frozen in this job yet: freeze one under Paper when the price is given. A log of the finished car is then held against it.";
+      return "No prediction is frozen in this job yet: freeze one under Paper when the price is given. A log of the finished car is then checked against it.";
     const beside = use?.now ? ` ${use.name} was predicted to take ${use.was}; now ${use.now}.` : "";
     const others = earlier.length === 0 ? "" : ` Earlier ones: ${earlier.join(", ")}.`;
     return `${words.join(" ")}${beside}${others}`;

@@ -98,7 +98,7 @@ export default defineSection({
   },
   summary: (found) => {
     if (found.kind === "none") return "no log of the built car yet";
-    if (found.kind === "charge") return "a charge held against the socket’s meter";
+    if (found.kind === "charge") return "a charge compared with the socket’s meter";
     // Of the verdict its figures; what they mean is said when the working is open.
     const [figures = ""] = found.verdict.split(/\. (?=[A-Z])/);
     return `${found.distance}: ${figures.charAt(0).toLowerCase()}${figures.slice(1)}`;

@@ -42,7 +42,7 @@ export default defineSection({
       chart: rangeAgainstNeed(need, { ...drawing, chosen }),
     },
     {
-      caption: "The packs held against the usual day",
+      caption: "The packs beside the usual day",
       columns: [
         { title: "Pack" },
         { title: "Is it enough?", isText: true },

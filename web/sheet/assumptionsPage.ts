@@ -23,7 +23,7 @@ export function assumptionsPage(make: Make, { title, date, assumptions }: SheetC
     make(
       "p",
       "foot",
-      "Worked out by stepping the car second by second over the road named on page 1. A time-step simulation is no measurement: the finished car is held against it on its first drives. Page 2 of 2",
+      "Worked out by stepping the car second by second over the road named on page 1. A time-step simulation is no measurement: the finished car is checked against it on its first drives. Page 2 of 2",
     ),
   );
 }

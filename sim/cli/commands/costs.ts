@@ -90,7 +90,7 @@ function asText(job: Job, road: string, plan: CostPlan): string {
   const { running, against, packs } = plan;
   const distance = (distance_km: number) => writeQuantity("distance", distance_km, job.units);
   const looked = running ? `, ${running.years} years` : "";
-  const head = `${job.title}\n${road}; held against ${against.name}${looked}`;
+  const head = `${job.title}\n${road}; compared with ${against.name}${looked}`;
   const sentences = packs.map((pack) =>
     wrapText([...costSentences(plan, pack)].map((each) => messageIn(each, job.units)).join(" ")),
   );

@@ -30,7 +30,7 @@ const socketBounds = { low: 0.05, high: 1000, unit: "kWh" };
 export const measure: Command = {
   name: "measure",
   usage: "JOB LOG... [--pack NAME] [--offset S] [--socket KWH] [--years N] [--corrected FILE] [--json]",
-  summary: "the built car's log of volts, amps and motion held against what was predicted, and what differs",
+  summary: "the built car's log of volts, amps and motion beside what was predicted, and what differs",
   options: {
     pack: { type: "string", value: "NAME", help: "the pack that was built in; else the heaviest" },
     prediction: {
@@ -100,7 +100,7 @@ export const measure: Command = {
         ? []
         : serviceWords(found.packFound, agedByLaws({ ...job, ...prediction?.state }, packIndex, trace, years));
     if (years !== undefined && service.length === 0)
-      warn("--years: this drive does not show the pack's capacity, so that its age is held against nothing");
+      warn("--years: this drive does not show the pack's capacity, so that its age is compared with nothing");
     const file = textOption(args, "corrected");
     if (file !== undefined) {
       const title = `${job.title} (${note})`.slice(0, 200);
@@ -129,7 +129,7 @@ function predictionOf(job: Job, args: CommandArguments): Prediction | undefined 
     throw inputError(
       "no-prediction",
       "--prediction",
-      "found no frozen prediction in the job, it is held against as it is",
+      "found no frozen prediction in the job, the log is compared with the job as it is",
     );
   const which = numberOption(args, "prediction", { low: 1, high: count, unit: "", isWhole: true });
   return job.predictions[(which ?? count) - 1];

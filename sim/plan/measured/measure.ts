@@ -143,7 +143,7 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
     remarks: [
       ...(parts.length < drive.parts.length
         ? [
-            message`Held against ${parts.length} of the ${drive.parts.length} drives in the log: those with volts and amps, the longest, ${q("hours", LONGEST_s / S_PER_H)} at most.`,
+            message`Compared on ${parts.length} of the ${drive.parts.length} drives in the log: those with volts and amps, the longest, ${q("hours", LONGEST_s / S_PER_H)} at most.`,
           ]
         : []),
       ...readingRemarks({ log, linedUp, zero, samples, model, drive: predicted, hasHeights, start_frac }),

@@ -66,7 +66,7 @@ const named: Readonly<Record<ParameterId, { readonly name: string; readonly high
     },
     mass: { name: "Mass", higher: "put the car on the scales", lower: "put the car on the scales" },
     zero: { name: "The ammeter’s zero", higher: "switch the car off and see", lower: "switch the car off and see" },
-    gain: { name: "The ammeter", higher: "hold it against a second clamp", lower: "hold it against a second clamp" },
+    gain: { name: "The ammeter", higher: "check it against a second clamp", lower: "check it against a second clamp" },
   };
 
 /**

@@ -53,7 +53,7 @@ export function readingRemarks({
     ...log.remarks.map((remark) => message`${remark}`),
     ...(samples.interval_s > SPARSE_s
       ? [
-          message`Volts and amps come every ${q("duration", samples.interval_s, 2)}: each is held against the prediction at its own moment, and the bands are wider for what lies between.`,
+          message`Volts and amps come every ${q("duration", samples.interval_s, 2)}: each is compared with the prediction at its own moment, and the bands are wider for what lies between.`,
         ]
       : []),
     ...(samples.cover_frac < WHOLE_frac

@@ -100,7 +100,7 @@ export function costNotes({ running, against }: CostPlan): readonly Message[] {
   );
   return [
     message`The band is everything at its low end at once to everything at its high end at once; the line is the middle.`,
-    message`Held against ${against.name}${against.isAsItIs ? ", as no alternative is marked as needed anyway" : ""}.`,
+    message`Compared with ${against.name}${against.isAsItIs ? ", as no alternative is marked as needed anyway" : ""}.`,
     message`Electricity is what the wall gives for a usual day, with the winter’s energy on none to half of the days (assumed).`,
     isFlat
       ? message`Prices stay as they are today; a drift of prices can be entered.`

@@ -26,7 +26,7 @@ export function besideWords({ prediction, program, isUnchanged, isWhole, road, c
       : []),
     ...(isWhole === false
       ? [
-          message`Its inputs are no longer the ones that were frozen: the job file was changed by hand, so that nothing can be held against it.`,
+          message`Its inputs are no longer the ones that were frozen: the job file was changed by hand, so that nothing can be compared with it.`,
         ]
       : []),
   ];

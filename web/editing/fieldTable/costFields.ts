@@ -42,7 +42,7 @@ export const costFields: Readonly<Record<string, Field>> = {
   "costs.alternatives.*.isNeededAnyway": {
     type: "yesNo",
     label: "Needed anyway",
-    help: "Without the conversion this has to be paid; the packs are held against the first such one.",
+    help: "Without the conversion this has to be paid; the packs are compared with the first such one.",
   },
   "costs.alternatives.*.running.use_l100km": quantity("fuelUse", "Its fuel consumption"),
   "costs.alternatives.*.running.servicing.low": money("Its servicing a year, at least"),

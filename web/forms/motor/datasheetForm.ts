@@ -128,7 +128,7 @@ function howItFits(form: Form, { baseSpeed_rpm, residuals, notes, law }: FittedM
         ? nothing
         : html`<div class="table-frame" role="region" aria-labelledby="fit-table" tabindex="0">
             <table>
-              <caption id="fit-table">The law held against the datasheet's points</caption>
+              <caption id="fit-table">The formula beside the datasheet's points</caption>
               <thead>
                 <tr>
                   <th scope="col">Point</th><th scope="col" class="is-number">EditorState</th>

@@ -66,7 +66,7 @@ export function measuredForm(form: Form): TemplateResult {
     viewChoice("measured-pack", "Pack that was built in", packs, String(packIndex), (key) => {
       form.view.packIndex.value = Number(key);
     }),
-    viewChoice("measured-against", "Held against", choices, String(against), (key) => {
+    viewChoice("measured-against", "Compare with", choices, String(against), (key) => {
       measured.against.value = key === AS_IT_IS ? AS_IT_IS : Number(key);
     }),
   )}
@@ -82,7 +82,7 @@ export function measuredForm(form: Form): TemplateResult {
         </span>
       </p>
       ${form.fold(
-        "Clocks that are not found, the meter at the socket, and the car’s age",
+        "Clocks, the meter at the socket, and the car’s age",
         form.fields(
           viewChoice(
             "measured-way",
@@ -107,7 +107,7 @@ export function measuredForm(form: Form): TemplateResult {
         measured.files.value.length === 0
           ? nothing
           : html`<p class="buttons">
-              <button type="button" @click=${() => hold()}>Hold it against the job again</button>
+              <button type="button" @click=${() => hold()}>Compare with the job again</button>
               ${takeButton(form)}
               <button type="button" @click=${measured.putBack}>Discard the built car’s log</button>
             </p>`

@@ -196,6 +196,6 @@ it("holds the drives of a week of which the pack was logged and says so", () => 
   // Thirty more drives of which nothing was logged of the pack: eighteen minutes each.
   const later = Array.from({ length: 30 }, (_, k) => ({ ...part, start_s: part.start_s + 4000 * (k + 1) }));
   const long = measure(job, pack, { ...log, parts: [part, ...later] });
-  expect(remarksOf(long)).toMatch(/Held against 1 of the 31 drives in the log/);
+  expect(remarksOf(long)).toMatch(/Compared on 1 of the 31 drives in the log/);
   expect(long.quantities[0].measured).toBeCloseTo(found.quantities[0].measured, 6);
 });

@@ -76,7 +76,7 @@ describe("what is said only where it is so", () => {
   it("is that samples are more than two and a half seconds apart", () => {
     expect(remarks({ samples: { ...whole.samples, interval_s: 2.5 } })).toHaveLength(4);
     expect(remarks({ samples: { ...whole.samples, interval_s: 2.6 } })[4]).toBe(
-      "Volts and amps come every 2.6 s: each is held against the prediction at its own moment, and the bands are wider for what lies between.",
+      "Volts and amps come every 2.6 s: each is compared with the prediction at its own moment, and the bands are wider for what lies between.",
     );
   });
   it("is that they cover less than 97 % of the drive", () => {

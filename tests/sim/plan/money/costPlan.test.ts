@@ -204,7 +204,7 @@ describe("what is missing is said, and no number stands in for it", () => {
 it("says its assumptions: bands, winter, drift, discount, and that cells may want replacing", () => {
   const running = { ...sundayCar.running, years: 15, discount_frac: 0.03 };
   const notes = words(costNotes(planOf({ ...sundayCar, running }, rowOf(0.15))));
-  expect(notes).toMatch(/Held against leaving it as it is, as no alternative is marked as needed anyway\./);
+  expect(notes).toMatch(/Compared with leaving it as it is, as no alternative is marked as needed anyway\./);
   expect(notes).toMatch(/winter’s energy on none to half of the days \(assumed\)/);
   expect(notes).toMatch(/counts 3 % less for each year/);
   expect(notes).toMatch(/nor are new cells, which so many years may want\.$/);

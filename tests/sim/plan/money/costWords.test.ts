@@ -136,8 +136,8 @@ describe("what the figures assume", () => {
   const FLAT = "Prices stay as they are today; a drift of prices can be entered.";
   const DRIFTING = "Prices of fuel and electricity drift as entered; servicing and road charges stay.";
   it("says what it is held against, and why where nothing else was marked", () => {
-    expect(notes({})).toContain("Held against rebuild.");
-    expect(notes({}, true)).toContain("Held against rebuild, as no alternative is marked as needed anyway.");
+    expect(notes({})).toContain("Compared with rebuild.");
+    expect(notes({}, true)).toContain("Compared with rebuild, as no alternative is marked as needed anyway.");
   });
   it.each([
     [{}, FLAT],

@@ -88,7 +88,7 @@ it("notices inputs that were changed by hand in the file", () => {
   const forged = { ...prediction, state: { ...prediction.state, usualDay_km: 12 } };
   expect(compare(forged, frozen).isWhole).toBe(false);
   expect(besideWords(compare(forged, frozen)).map((each) => messageIn(each, "metric"))).toContain(
-    "Its inputs are no longer the ones that were frozen: the job file was changed by hand, so that nothing can be held against it.",
+    "Its inputs are no longer the ones that were frozen: the job file was changed by hand, so that nothing can be compared with it.",
   );
 });
 
