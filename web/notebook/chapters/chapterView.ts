@@ -9,6 +9,7 @@ import { createForm, type FieldContext } from "../../fields/fieldContext.ts";
 import { unbroken } from "../../look/unbroken.ts";
 import { figureUnitsOf } from "../figures/figureUnitsOf.ts";
 import { figureTools } from "../figures/figureView.ts";
+import { type DrawnFor, isToDraw } from "../figures/isToDraw.ts";
 import type { Turns } from "../figures/turns.ts";
 import { watchWidth } from "../figures/watchWidth.ts";
 import type { Reading } from "../graph/graph.ts";
@@ -50,6 +51,7 @@ export function fillChapter(
   const units = computed(() => figureUnitsOf(context.view.units.value));
   const message = signal("");
   let reader: ReadableFigure | undefined;
+  let drawnFor: DrawnFor | undefined;
   const clear = () => {
     reader?.end();
     reader = undefined;
@@ -66,8 +68,12 @@ export function fillChapter(
       // What stands here is of something else: of another job, or of what was before the failure.
       message.value = now.state === "failed" ? `This could not be calculated. ${failureWords(now.error)}` : "";
       turns.take(chapter.name, () => order, clear); // in the place of a drawing that still waits
+      drawnFor = undefined;
       return;
     }
+    const wanted = { value: now.value, width_px: drawing.width_px, units: drawing.units };
+    if (!isToDraw(drawnFor, wanted, now.isLate)) return;
+    drawnFor = wanted;
     turns.take(
       chapter.name,
       () => order,
