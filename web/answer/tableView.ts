@@ -45,12 +45,12 @@ export function tableView(
             <td class="weight">${weight}</td>
             ${
               stop === undefined
-                ? html`${left.map((cell) => html`<td>${cell}</td>`)}${hasPinned ? html`<td class="pinned">${pinned}</td>` : nothing}`
+                ? html`${left.map((cell) => html`<td class="left">${cell}</td>`)}${hasPinned ? html`<td class="pinned">${pinned}</td>` : nothing}`
                 : html`<td class="is-text is-stop" colspan=${hasPinned ? 5 : 4}>${stop}</td>`
             }
             ${stop === undefined ? html`<td class="refill">${refill}</td>` : nothing}
             ${pricesIn === undefined ? nothing : html`<td class="price">${price}</td>`}
-            <td class="is-text ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
+            <td class="is-text verdict-cell ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
           </tr>`,
       )}
     </tbody>

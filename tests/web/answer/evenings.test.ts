@@ -35,7 +35,7 @@ describe("the piles of a year", () => {
     const many = Array.from({ length: 90 }, () => day(10));
     expect(pilesOf(many, toPixel, 40, 0).pitch_px).toBe(LEAST_px);
     const shapes = drawEvenings(pen, { new: many, old: [] }, at);
-    expect(shapes.map(({ textContent }) => textContent)).toContain("90 days");
+    expect(shapes.map(({ textContent }) => textContent)).toContain("tallest: 90 days");
   });
 });
 

@@ -18,6 +18,8 @@ const FEW_RINGS = 6;
 /** Taken as the width of a letter. */
 const LETTER_px = 7;
 const RING_px = { few: 4.5, many: 2.5 };
+/** Where words stand free of the lowest ring. */
+const OVER_RINGS_px = 16;
 
 /** Every evening of a pack's year: above the row's line new, below it at ten years; the longest days as rings. */
 export function drawEvenings(pen: Draw, evenings: Evenings, at: EveningsAt): SVGElement[] {
@@ -53,7 +55,7 @@ function side(
   return [...out, ...rings(pen, evenings, direction, { middle_px, height_px, left_px, toPixel })];
 }
 
-/** Piles that are too tall for dots, as outlines, winter next to the line; above it with how many days the tallest column has. */
+/** Piles that are too tall for dots, as outlines, winter next to the line; beside it how many days the tallest column has. */
 function outline(
   pen: Draw,
   dots: readonly Dot[],
@@ -81,11 +83,12 @@ function outline(
     return pen("path", { class: name, d, fill: colour, stroke: "none" });
   };
   const winter = dots.filter(({ isWinter }) => isWinter);
-  const [at_px] = columns(dots).reduce((a, b) => (b[1] > a[1] ? b : a));
-  const words = `${tallest} days`;
-  const isRight = at_px + 6 + LETTER_px * words.length < right_px;
+  const [from_px = 0, to_px = 0] = [columns(dots)[0]?.[0], columns(dots).at(-1)?.[0]];
+  const words = `tallest: ${tallest} days`;
+  const isRight = to_px + 6 + LETTER_px * words.length < right_px;
+  // Beside the piles, and higher than a ring, so that it lies on nothing.
   const label = {
-    ...{ x: isRight ? at_px + 6 : at_px - 6, y: middle_px - height_px + 22, fill: look.inkSoft },
+    ...{ x: isRight ? to_px + 6 : from_px - 6, y: middle_px - OVER_RINGS_px, fill: look.inkSoft },
     "text-anchor": isRight ? "start" : "end",
   };
   return [
