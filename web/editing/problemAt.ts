@@ -8,7 +8,12 @@ import { knownField, labelOf } from "./fieldTable/fieldAt.ts";
 export function problemAt(path: string, problems: readonly Problem[]): string {
   const own = problems.filter(({ where }) => where === path || where.startsWith(`${path}.`));
   if (own.length > 0) return own.map(inWords).join("; ");
-  return problems.map((problem) => `${labelOf(problem.where)}: ${inWords(problem)}`).join("; ");
+  return problems.map((problem) => `${named(problem.where)}${inWords(problem)}`).join("; ");
+}
+
+/** The place of a problem before its sentence, where it is a field; a group has no label, and its sentence says what it is about. */
+function named(where: string): string {
+  return knownField(where) ? `${labelOf(where)}: ` : "";
 }
 
 /** The message with the keys of neighbouring fields written as their labels. */

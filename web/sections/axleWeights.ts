@@ -10,6 +10,7 @@ import {
   overPlateWords,
   overWords,
   packMass_kg,
+  plateNotes,
   splitWords,
   weightNotes,
 } from "../../sim/index.ts";
@@ -63,6 +64,7 @@ export default defineSection({
       room: room && messageIn(room, units),
       bays: bayTable(job, weights, chosen, units),
       split: split && messageIn(split, units),
+      plates: plateNotes(weights).map((note) => messageIn(note, units)),
       over: over.map((load) => `With ${chosen.name}, ${load.name}: ${messageIn(overWords(load.over), units)}.`),
       notes: weightNotes(job, weights).map((note) => messageIn(note, units)),
     };
@@ -82,8 +84,9 @@ export default defineSection({
   },
   sentence: (found) => {
     if (!found) return "Only the whole car has been weighed: add the axle loads to see what rests where.";
-    const { before, after, pack, laden, split, notes, overFirst, room } = found;
+    const { before, after, pack, laden, split, notes, overFirst, room, plates } = found;
     return [
+      ...plates,
       ...(overFirst ? [overFirst] : []),
       `As it arrived ${before}; ${laden?.name ?? ""} with ${pack} ${after ?? ""}.`,
       ...(split ? [split] : []),
@@ -96,7 +99,7 @@ export default defineSection({
     if (found.over.length > 0) return found.over[0].replace(/\.$/, "");
     return `${found.laden?.name ?? ""} with ${found.pack}: ${found.after ?? ""}, within the plates that are known`;
   },
-  attention: (found) => found?.over ?? [],
+  attention: (found) => (found ? [...found.plates, ...found.over] : []),
   caution:
     "Worked from where each mass was said to sit: weigh every wheel again before the car is driven. Brakes, springs and tyres were chosen for the old loads; a plate is the law's limit, and raising one is for licensed practice.",
 });
@@ -136,7 +139,7 @@ function loadTable(loads: readonly Load[], { plates }: Weights, units: UnitHabit
     note:
       limits.length === 0
         ? "No plate and no tyre load is known: nothing is checked."
-        : `Limits: ${limits.join(", ")}. All of them bind.`,
+        : `Limits: ${limits.join(", ")}. All of them apply.`,
   };
 }
 

@@ -1,4 +1,5 @@
 import * as z from "zod";
+import { engineRatings } from "../engineRatings.ts";
 import { across, type Fault } from "./across.ts";
 import { above0, between, lengthMessage, line, risingAxis, sameLength } from "./number.ts";
 
@@ -134,25 +135,38 @@ const Rating = z
     }),
   );
 
-export const Motor = z.strictObject({
-  name: line,
-  kind: z.enum(["induction", "interiorMagnet", "surfaceMagnet", "seriesBrushed", "magnetBrushed"]),
-  /** Where its figures come from: a published law, common practice, invented, a datasheet. */
-  origin: line,
-  mass_kg: between(1, 1000),
-  /** Phase current (root mean square; of the armature where brushed) at the peak torque, by the sheet of motor or controller. */
-  fullCurrent_A: above0(5000).optional(),
-  envelope: Envelope,
-  /** DC voltage at which the envelope holds; base speed moves in proportion to the voltage under load. */
-  reference_V: above0(1500),
-  maxSpeed_rpm: between(100, 30_000),
-  /** Torque fades to none over this band below the top speed. */
-  rollBack_rpm: between(1, 5000).default(200),
-  rotorInertia_kgm2: between(0, 10).default(0),
-  canRegenerate: z.boolean().default(true),
-  loss: Loss,
-  heat: Heat.optional(),
-  rating: Rating.optional(),
-});
+export const Motor = z
+  .strictObject({
+    name: line,
+    kind: z.enum(["induction", "interiorMagnet", "surfaceMagnet", "seriesBrushed", "magnetBrushed"]),
+    /** Where its figures come from: a published law, common practice, invented, a datasheet. */
+    origin: line,
+    mass_kg: between(1, 1000),
+    /** Phase current (root mean square; of the armature where brushed) at the peak torque, by the sheet of motor or controller. */
+    fullCurrent_A: above0(5000).optional(),
+    envelope: Envelope,
+    /** DC voltage at which the envelope holds; base speed moves in proportion to the voltage under load. */
+    reference_V: above0(1500),
+    maxSpeed_rpm: between(100, 30_000),
+    /** Torque fades to none over this band below the top speed. */
+    rollBack_rpm: between(1, 5000).default(200),
+    rotorInertia_kgm2: between(0, 10).default(0),
+    canRegenerate: z.boolean().default(true),
+    loss: Loss,
+    heat: Heat.optional(),
+    rating: Rating.optional(),
+  })
+  .check(
+    across(
+      ["envelope", "envelope.speed_rpm.*", "envelope.torque_Nm.*", "rating.continuous_kW"],
+      ({ envelope, rating }, fault) => {
+        if (rating === undefined) return;
+        const peak_kW = envelope.kind === "peak" ? envelope.power_kW : engineRatings(envelope).ratedPower_kW;
+        if (rating.continuous_kW <= peak_kW) return;
+        const wanted = `at most ${Number(peak_kW.toPrecision(4))} kW wanted, the motor's peak power`;
+        fault(["rating", "continuous_kW"], `found ${rating.continuous_kW} kW, ${wanted}`);
+      },
+    ),
+  );
 export type Motor = z.infer<typeof Motor>;
 export type MotorLoss = z.infer<typeof Loss>;

@@ -8,7 +8,7 @@ import { overPlate, overPlateWords } from "../../plan/weight/overPlate.ts";
 import { packSplit } from "../../plan/weight/packSplit.ts";
 import { overWords, splitWords } from "../../plan/weight/splitWords.ts";
 import { axleLoads, type Load } from "../../plan/weight/weigh.ts";
-import { weightNotes } from "../../plan/weight/weightNotes.ts";
+import { plateNotes, weightNotes } from "../../plan/weight/weightNotes.ts";
 import { hasOption } from "../arguments/optionValue.ts";
 import type { Command } from "../command.ts";
 import { readJobFile } from "../files/jobFile.ts";
@@ -40,6 +40,7 @@ export const weigh: Command = {
       const found = overPlate(weights, pack.name, packMass_kg(pack, job.module));
       return found ? [messageIn(overPlateWords(pack.name, found), "metric")] : [];
     });
+    const plates = plateNotes(weights).map((note) => messageIn(note, "metric"));
     const notes = weightNotes(job, weights).map((note) => messageIn(note, "metric"));
     if (hasOption(args, "json")) {
       print(
@@ -49,7 +50,7 @@ export const weigh: Command = {
           splits: splits.map(({ pack, split }) => ({ pack, ...(split ?? { front: null, rear: null, over: [] }) })),
           overPlate: over,
           modulesThatFit: bayFits(weights, job.module),
-          notes,
+          notes: [...plates, ...notes],
         }),
       );
       return;
@@ -62,7 +63,7 @@ export const weigh: Command = {
     print(
       [
         job.title,
-        ...over.map((text) => wrapText(text, "! ")),
+        ...[...plates, ...over].map((text) => wrapText(text, "! ")),
         table(loads),
         ...[...sentences, ...(room ? [messageIn(room, "metric")] : []), ...notes].map((text) => wrapText(text)),
       ].join("\n\n"),

@@ -10,7 +10,7 @@ const AGREE_frac = 0.03;
 
 /** What a person must know of the weights: lists that do not sum to what the job drives with, and masses that lighten the steering. */
 export function weightNotes(job: Job, weights: Weights): Message[] {
-  return [...listNotes(job, weights), ...boxNotes(weights), ...plateNotes(weights), ...balanceNotes(job, weights)];
+  return [...listNotes(job, weights), ...boxNotes(weights), ...balanceNotes(job, weights)];
 }
 
 function listNotes({ vehicle }: Job, weights: Weights): Message[] {
@@ -42,7 +42,8 @@ function boxNotes({ boxes, wheelbase_mm }: Weights): Message[] {
   ];
 }
 
-function plateNotes(weights: Weights): Message[] {
+/** Plates that the car is over without any pack, which are likely not the car's own: to be said before what a pack does. */
+export function plateNotes(weights: Weights): Message[] {
   return overloads(converted(weights), weights).map(
     ({ what, by_kg }) =>
       message`Without any pack the car is already ${q("mass", by_kg, 2)} over its limit (${what}): check the plate.`,

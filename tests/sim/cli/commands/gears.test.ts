@@ -71,6 +71,13 @@ describe("bad input ends in 2 with a sentence", () => {
     expect(err).toMatch(message);
   });
 
+  it("a continuous rating beyond the motor's peak", async () => {
+    const path = changedDemoFile({ "motor.rating": { continuous_kW: 90 } });
+    expect((await runCommand("gears", path)).err).toMatch(
+      /motor\.rating\.continuous_kW: found 90 kW, at most 38 kW wanted, the motor's peak power/,
+    );
+  });
+
   it("a curve of the engine that goes back", async () => {
     const curve = { speed_rpm: [1000, 3000, 2000], torque_Nm: [88, 112, 101] };
     const { code, err } = await runCommand("gears", changedDemoFile({ engine: { curve } }));

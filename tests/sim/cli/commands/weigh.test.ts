@@ -35,6 +35,15 @@ it("says first which pack puts the car over a plate", async () => {
   expect(overPlate).toHaveLength(1);
 });
 
+it("says before all else that a plate is less than the car carries without any pack", async () => {
+  // 510 kg less 130 kg of engine at 50 mm of 2300: 382.8 kg on the front axle.
+  const path = changedDemoFile({ weights: { ...weights, plates: { front_kg: 300 } } });
+  const { out } = await runCommand("weigh", path);
+  expect(out.replace(/\s+/g, " ")).toMatch(
+    /^[^!]*! Without any pack the car is already 83 kg over its limit \(front axle\): check the plate\. ! With 8 kWh/,
+  );
+});
+
 describe("bad input ends in 2 with a sentence", () => {
   it.each([
     ["no weights", { weights: undefined }, /weights: found none: wheelbase, axles as weighed/],

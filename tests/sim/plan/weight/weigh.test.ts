@@ -6,7 +6,7 @@ import { messageIn } from "../../../../shared/quantity/message.ts";
 import { packSplit } from "../../../../sim/plan/weight/packSplit.ts";
 import { heaviestPack_kg, splitWords } from "../../../../sim/plan/weight/splitWords.ts";
 import { axleLoads, overloads } from "../../../../sim/plan/weight/weigh.ts";
-import { weightNotes } from "../../../../sim/plan/weight/weightNotes.ts";
+import { plateNotes, weightNotes } from "../../../../sim/plan/weight/weightNotes.ts";
 import { bareJob } from "../../../support/bareCar.ts";
 import { fixedly } from "../../../support/fixedly.ts";
 
@@ -221,9 +221,10 @@ describe("notes", () => {
     expect(other[0]).toBe(
       "What comes out sums to 0 kg here, and the car is driven with 180 kg: one of the two is out of date.",
     );
-    expect(other.at(-1)).toMatch(/^Without any pack the car is already 55 kg over its limit \(rear axle\)/);
-    const finer = notesOf(job, weightsOf({ out: [], plates: { rear_kg: 400.4 } }));
-    expect(finer.at(-1)).toMatch(/already 5\d kg over its limit/);
+    const platesOf = (rear_kg: number) =>
+      plateNotes(weightsOf({ out: [], plates: { rear_kg } })).map((note) => messageIn(note, "metric"));
+    expect(platesOf(400)[0]).toMatch(/^Without any pack the car is already 55 kg over its limit \(rear axle\)/);
+    expect(platesOf(400.4)[0]).toMatch(/already 5\d kg over its limit/);
   });
 
   it("say where the balance that grip goes by is no longer that of the car", () => {
