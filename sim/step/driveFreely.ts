@@ -19,7 +19,7 @@ const CLEARLY = 1 - 1e-9;
  * it stays in its gear, and adds them to the totals. Returns the first sample that it left undone: the trace's length where it drove to the end. What it leaves is for `step`.
  *
  * Here the physics of `step` and `finishInterval` stands once more, for such an interval alone: the same laws in the same order of
- * operations, so that both give the same numbers to the last digit, which `tests/invariants/driveFreely.test.ts` holds over random
+ * operations, so that both give the same numbers to the last digit, which `tests/sim/step/driveFreely.test.ts` holds over random
  * cars and roads. It is here for speed only: what goes on from interval to interval stands in local variables, nothing is searched,
  * and hardly anything is called, since a call that is not inlined costs as much as the law in it. Read `step`; change both.
  */

@@ -1,7 +1,8 @@
 import { computed, effect, type ReadonlySignal, signal } from "@preact/signals-core";
 import { html, nothing, render, type TemplateResult } from "lit-html";
 import type { FieldContext } from "../fields/fieldContext.ts";
-import { type AnswerPicture, drawAnswer } from "./picture/drawAnswer.ts";
+import type { AnswerPicture } from "./picture/answerDrawing.ts";
+import { drawAnswer } from "./picture/drawAnswer.ts";
 import { eveningsByPack } from "./picture/eveningDots.ts";
 import { readAnswer } from "./picture/readAnswer.ts";
 import { readEvenings } from "./picture/readEvenings.ts";

@@ -1,3 +1,5 @@
+import * as look from "../../look/tokens.ts";
+
 type Attributes = Readonly<Record<string, string | number>>;
 
 /** Draws into one document: an element with its attributes, and its children or its text. */
@@ -13,4 +15,18 @@ export function penOf(document: Document): Draw {
     element.append(...children);
     return element;
   };
+}
+
+/** Text on a ground of its own, so that lines do not run through it. */
+export function halo(
+  pen: Draw,
+  attributes: Readonly<Record<string, string | number>>,
+  words: string,
+  ground = look.paper,
+): SVGElement {
+  return pen(
+    "text",
+    { ...attributes, stroke: ground, "stroke-width": 4, "stroke-linejoin": "round", "paint-order": "stroke" },
+    words,
+  );
 }

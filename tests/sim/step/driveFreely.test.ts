@@ -1,20 +1,20 @@
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { demos } from "../../shared/demos/index.ts";
-import { readJob } from "../../shared/job/readJob.ts";
-import { wintersOf } from "../../sim/plan/conditions/condition.ts";
-import { createChannels } from "../../sim/step/channels.ts";
-import { driveFreely } from "../../sim/step/driveFreely.ts";
-import { finishInterval } from "../../sim/step/finishInterval.ts";
-import { prepare, prepareIn } from "../../sim/step/prepare.ts";
-import { pass } from "../../sim/step/run.ts";
-import { beginRoad, createRunContext } from "../../sim/step/runContext.ts";
-import { step } from "../../sim/step/step.ts";
-import { createTotals } from "../../sim/step/totals.ts";
-import { cycleTrace } from "../../sim/trace/standardCycles.ts";
-import { arbitraryJob, arbitraryTrace } from "../support/arbitraryJob.ts";
-import { cycleTexts } from "../support/cycleTexts.ts";
-import { fixedly } from "../support/fixedly.ts";
+import { demos } from "../../../shared/demos/index.ts";
+import { readJob } from "../../../shared/job/readJob.ts";
+import { wintersOf } from "../../../sim/plan/conditions/condition.ts";
+import { createChannels } from "../../../sim/step/channels.ts";
+import { driveFreely } from "../../../sim/step/driveFreely.ts";
+import { finishInterval } from "../../../sim/step/finishInterval.ts";
+import { prepare, prepareIn } from "../../../sim/step/prepare.ts";
+import { pass } from "../../../sim/step/run.ts";
+import { beginRoad, createRunContext } from "../../../sim/step/runContext.ts";
+import { step } from "../../../sim/step/step.ts";
+import { createTotals } from "../../../sim/step/totals.ts";
+import { cycleTrace } from "../../../sim/trace/standardCycles.ts";
+import { arbitraryJob, arbitraryTrace } from "../../support/arbitraryJob.ts";
+import { cycleTexts } from "../../support/cycleTexts.ts";
+import { fixedly } from "../../support/fixedly.ts";
 
 // A recorded pass goes by `step` alone, one without a record by `driveFreely` wherever nothing holds the car back.
 
