@@ -101,7 +101,7 @@ export function drivenAndLogged(job: Job, packIndex: number, trace: Trace, built
   const keep = Math.exp(-1 / 60);
   const hills = smoothError(draw, heightNoise_m);
   const elevation_m = Float64Array.from(time_s, (_, i) => {
-    if (built.isCleaned) return at(channels.elevation_m, i) + hills(at(channels.distance_m, i));
+    if (built.isCleaned) return at(channels.elevation_m, i) + hills(at(channels.speed_mps, i) > 0);
     wander_m = keep * wander_m + Math.sqrt(1 - keep * keep) * heightNoise_m * draw();
     return at(channels.elevation_m, i) + wander_m;
   });
@@ -131,15 +131,23 @@ function rounded(trace: Trace): Trace {
   return { ...trace, speed_mps: pass(pass(trace.speed_mps)) };
 }
 
-/** An error of height along a road with waves of 400 m to 4 km, as smoothing leaves it. */
-function smoothError(draw: () => number, size_m: number): (distance_m: number) => number {
-  const waves = [400, 700, 1200, 2200, 4000].map((length_m) => ({ length_m, sine: draw(), cosine: draw() }));
-  const each_m = size_m / Math.sqrt(waves.length);
-  return (distance_m) =>
-    waves.reduce((sum_m, { length_m, sine, cosine }) => {
-      const angle = (2 * Math.PI * distance_m) / length_m;
-      return sum_m + each_m * (sine * Math.sin(angle) + cosine * Math.cos(angle));
-    }, 0);
+/** How long an error of height lasts that smoothing left, while the car moves: so long as those of receivers' heights do once cleaned. */
+const HEIGHT_LASTS_s = 35;
+
+/** An error of height as smoothing leaves it, second by second: noise through two lags one after the other. A car that stands keeps it. */
+function smoothError(draw: () => number, size_m: number): (isMoving: boolean) => number {
+  const keep = Math.exp(-1 / HEIGHT_LASTS_s);
+  let [first, second] = [0, 0];
+  const next = () => {
+    first = keep * first + Math.sqrt(1 - keep * keep) * draw();
+    second = keep * second + (1 - keep) * first;
+  };
+  for (let i = 0; i < 10 * HEIGHT_LASTS_s; i++) next();
+  return (isMoving) => {
+    if (isMoving) next();
+    // Two equal lags leave half of the variance of one.
+    return size_m * Math.SQRT2 * second;
+  };
 }
 
 function round(value: number, to: number): number {

@@ -1,19 +1,27 @@
 import { randomNormal, randomUniform } from "d3-random";
 import type { Job } from "../../shared/job/job.ts";
 import { withPath } from "../../shared/job/path.ts";
+import { straightAt } from "../../sim/math/straightAt.ts";
 import { driveAsMeasured } from "../../sim/plan/measured/driveAsMeasured.ts";
 import { type CarFit, type Fitted, fitCar } from "../../sim/plan/measured/fitCar.ts";
 import { type LinedUp, lineUp } from "../../sim/plan/measured/lineUp.ts";
+import { measure } from "../../sim/plan/measured/measure.ts";
 import { observe } from "../../sim/plan/measured/observations.ts";
 import { packSamples } from "../../sim/plan/measured/packSamples.ts";
 import { type ParameterId, parametersOf } from "../../sim/plan/measured/parameters.ts";
 import { segmentsOf } from "../../sim/plan/measured/segments.ts";
+import { builtCarLogs } from "../../sim/route/builtCarLogs.ts";
+import { cleanLog } from "../../sim/route/clean/cleanLog.ts";
+import { joinLogs } from "../../sim/route/joinLogs.ts";
+import { readLog } from "../../sim/route/readLog.ts";
 import { toTrace } from "../../sim/route/roads/toTrace.ts";
+import { drivePartsOf } from "../../sim/route/trips/drivePartsOf.ts";
 import { prepare } from "../../sim/step/prepare.ts";
 import type { Trace } from "../../sim/trace/trace.ts";
 import { demoJob } from "../support/demoJob.ts";
-import { drivenAndLogged } from "./builtCar.ts";
-import { seeded } from "./logMaker.ts";
+import { type BuiltCar, type BuiltLog, drivenAndLogged, motionCsv, packCsv } from "./builtCar.ts";
+import { makeLog, makeTruth, openSky, seeded } from "./logMaker.ts";
+import { writeGpx } from "./logWriter.ts";
 
 /** The first demo's saloon with a motor whose losses were measured: what a workshop has that orders by datasheet. */
 export function jobWithDatasheet(): Job {
@@ -30,18 +38,27 @@ type Truth = Readonly<Record<ParameterId, number>>;
 
 /** One recovery: the truth of each value beside its band. */
 export interface Recovery {
+  readonly seed: number;
   readonly truth: Truth;
   readonly fit: CarFit;
-  readonly linedUp: LinedUp;
+  readonly linedUp: Pick<LinedUp, "offset_s"> & { readonly sign: number };
 }
 
+/** How a drive reaches the fit: as a trace that is clean already, or as files through readers and cleaning. */
+export type Way = "traces" | "table" | "receiver";
+
+/** What is hidden in the car of the recovery table; all else is as in the job. */
+export const namedTruth: Truth = {
+  ...{ rolling: 1.2, drag: 1.1, accessories: 120, regen: 0.5, gain: 1.01, zero: 0 },
+  ...{ motorLoss: 1, meshLoss: 1, mass: 1 },
+};
+
 /**
- * A car built otherwise than its job, driven, logged with noise, and recovered. What a workshop does not know is drawn anew for each seed as
- * the job's bands have it: losses, mass, the ammeter's gain; the hidden changes are drawn around the ones given.
+ * What a workshop does not know, drawn anew for each seed as the job's bands have it: losses, mass, the ammeter's gain and zero; the hidden
+ * changes are drawn around the named ones.
  */
-export function recover(job: Job, trace: Trace, seed: number): Recovery {
-  const model = prepare(job, job.packs[builtPack]);
-  const parameters = parametersOf(job, model);
+export function drawnTruth(job: Job, seed: number): Truth {
+  const parameters = parametersOf(job, prepare(job, job.packs[builtPack]));
   const source = seeded(1000 + seed);
   const normal = randomNormal.source(source)(0, 1);
   const between = (low: number, high: number) => randomUniform.source(source)(low, high)();
@@ -49,7 +66,7 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
     const parameter = parameters.find((each) => each.id === id);
     return 1 + (parameter?.before ?? 0) * normal();
   };
-  const truth: Truth = {
+  return {
     rolling: between(0.95, 1.35),
     drag: between(0.95, 1.2),
     accessories: between(-30, 200),
@@ -60,7 +77,17 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
     gain: unknown("gain"),
     zero: unknown("zero") - 1,
   };
-  const log = drivenAndLogged(job, builtPack, trace, {
+}
+
+/** A car built otherwise than its job, driven, logged with noise, and recovered. */
+export function recover(
+  job: Job,
+  trace: Trace,
+  seed: number,
+  way: Way = "traces",
+  truth = drawnTruth(job, seed),
+): Recovery {
+  const built: BuiltCar = {
     seed,
     change: {
       rolling_ratio: truth.rolling,
@@ -75,8 +102,29 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
     zero_A: truth.zero,
     sign: seed % 2 === 0 ? 1 : -1,
     behind_s,
-    isCleaned: true,
-  });
+    isCleaned: way === "traces",
+  };
+  const log = drivenAndLogged(job, builtPack, trace, built);
+  if (way === "traces") return { seed, truth, ...fromTrace(job, log) };
+  const motion =
+    way === "table"
+      ? ([encoder.encode(motionCsv(log)), "motion.csv"] as const)
+      : ([receiverGpx(job, trace, built), "motion.gpx"] as const);
+  return { seed, truth, ...fromFiles(job, [motion, [encoder.encode(packCsv(log)), "pack.csv"]]) };
+}
+
+const encoder = new TextEncoder();
+
+/** The same drive along a road with bends, as an ordinary receiver under the open sky has it. */
+function receiverGpx(job: Job, trace: Trace, built: BuiltCar): Uint8Array {
+  const exact = drivenAndLogged(job, builtPack, trace, { ...built, speedNoise_mps: 0, heightNoise_m: 0 });
+  const { distance_m, elevation_m } = trace.profile ?? { distance_m: [0, 1], elevation_m: [0, 0] };
+  const height = (at_m: number) => straightAt(distance_m, elevation_m, at_m);
+  return writeGpx(makeLog(makeTruth(exact.speed_mps, built.seed, height), { ...openSky, seed: built.seed }, 0));
+}
+
+function fromTrace(job: Job, log: BuiltLog) {
+  const model = prepare(job, job.packs[builtPack]);
   const parts = [{ start_s: 0, trace: toTrace(log, "log", "log") }];
   const drive = driveAsMeasured(model, parts, model.pack.ceiling_frac);
   const pack = {
@@ -91,8 +139,18 @@ export function recover(job: Job, trace: Trace, seed: number): Recovery {
   const linedUp = lineUp(drive, pack);
   const samples = packSamples(drive, pack, linedUp, 0);
   const observations = observe(drive, segmentsOf(drive), samples, model, true);
+  const parameters = parametersOf(job, model);
   const fit = fitCar({ model, parts, startSoc_frac: model.pack.ceiling_frac, samples, observations, parameters });
-  return { truth, fit, linedUp };
+  return { fit, linedUp };
+}
+
+/** As the command and the page do it: read, sorted, cleaned, held against the job. */
+function fromFiles(job: Job, files: readonly (readonly [Uint8Array, string])[]) {
+  const logs = builtCarLogs(files.map(([bytes, name]) => readLog(name, bytes, { isPackWanted: true })));
+  const cleaned = cleanLog({ ...joinLogs(logs.motion), file: "motion" });
+  const { fit, linedUp } = measure(job, builtPack, { ...drivePartsOf(cleaned), log: logs.pack });
+  // The reader may have turned the amps round already.
+  return { fit, linedUp: { ...linedUp, sign: linedUp.sign * logs.pack.fileSign } };
 }
 
 /**
@@ -127,6 +185,8 @@ export function coverageOf(recoveries: readonly Recovery[]) {
       bias: mean(({ value, is }) => value - is),
       ownHeld_frac: mean(({ value, ownHalf, sum }) => (Math.abs(value - sum) <= ownHalf ? 1 : 0)),
       ownHalf: mean(({ ownHalf }) => ownHalf),
+      ownBias: mean(({ value, sum }) => value - sum),
+      widest: Math.max(...found.map(({ ownHalf }) => ownHalf)),
       ownError: Math.sqrt(mean(({ value, sum }) => (value - sum) ** 2)),
     };
   });

@@ -2,10 +2,13 @@ import { covarianceOf, leastSquares } from "../../math/leastSquares.ts";
 import type { Model } from "../../step/model.ts";
 import { adjustModel, type Change } from "./adjustModel.ts";
 import { driveAsMeasured, scratchFor } from "./driveAsMeasured.ts";
-import { type Observations, predictedEnergy_J, whiten } from "./observations.ts";
+import { type EnergyErrors, factorOf } from "./energyErrors.ts";
+import { likelyErrors } from "./likelyErrors.ts";
+import { type Observations, predictedEnergy_J } from "./observations.ts";
 import type { PackSamples } from "./packSamples.ts";
 import { changeOf, NINE_OF_TEN, type Parameter, type ParameterId } from "./parameters.ts";
 import type { DrivePart } from "./recording.ts";
+import { whiten } from "./whiten.ts";
 
 /** A value that the log corrects, with the band that holds the truth nine times of ten. */
 export interface Fitted {
@@ -79,7 +82,7 @@ export interface FitSetting {
  *   P = (JᵀJ + B⁻¹)⁻¹,   S = -P JᵀK,   band² = P + S C Sᵀ
  *
  * with J and K the slopes of fitted and other values, B and C how far they were thought to be off before. How far energies may be off is
- * scaled to what is left of them.
+ * found from what is left of them.
  */
 export function fitCar(setting: FitSetting): CarFit {
   const { parameters, observations } = setting;
@@ -97,31 +100,29 @@ export function fitCar(setting: FitSetting): CarFit {
   let active = parameters.filter(
     ({ id }) => id === "rolling" || id === "drag" || id === "accessories" || id === "regen",
   );
-  let scale = 1;
+  let lower = factorOf(observations.errors, observations.errors.usual);
   let values = new Float64Array(active.map(({ start }) => start));
   for (let pass = 0; pass < 3; pass++) {
     const at = parameters.map((parameter) => {
       const k = active.indexOf(parameter);
       return k < 0 ? parameter.start : values[k];
     });
-    const slopes = slopesAt(differences, parameters, at, n);
-    const carried = carriedOf(slopes, parameters, scale, n);
-    values = new Float64Array(carried.map((parameter) => at[parameters.indexOf(parameter)]));
-    active = carried;
-    if (active.length === 0) return { ...none, misfit_ratio: scale };
-    const fit = fitActive(differences, active, values, scale, n);
-    values = new Float64Array(fit.parameters);
-    const left = new Float64Array(n);
-    differences(active, values, left);
-    const sum = left.reduce((total, each) => total + each * each, 0);
-    scale = Math.max(0.1, Math.sqrt(sum / Math.max(1, n - active.length)));
+    const slopes_J = slopesAt(differences, parameters, at, n);
+    active = carriedOf(slopes_J, parameters, lower);
+    values = new Float64Array(active.map((parameter) => at[parameters.indexOf(parameter)]));
+    if (active.length === 0) return none;
+    values = new Float64Array(fitActive(differences, active, values, lower, n).parameters);
+    const left_J = new Float64Array(n);
+    differences(active, values, left_J);
+    const theirs_J = active.map((parameter) => slopes_J[parameters.indexOf(parameter)]);
+    lower = likelyErrors(observations.errors, left_J, theirs_J).lower;
   }
-  return described(differences, parameters, active, values, scale, n);
+  return described(differences, parameters, active, values, lower, observations);
 }
 
 type Differences = (active: readonly Parameter[], values: ArrayLike<number>, into: Float64Array) => void;
 
-/** Measured less predicted energy by segment, whitened, for some values of some parameters. */
+/** Measured less predicted energy by segment, in joules, for some values of some parameters. */
 function differencesOf({ model, parts, startSoc_frac, samples, observations }: FitSetting): Differences {
   const scratch = scratchFor(parts);
   const zeroEnergy_Vs = new Float64Array(observations.energy_J.length);
@@ -136,50 +137,50 @@ function differencesOf({ model, parts, startSoc_frac, samples, observations }: F
     const predicted_J = predictedEnergy_J(drive, samples, observations);
     const gain_ratio = gain < 0 ? 1 : values[gain];
     const zero_A = zero < 0 ? 0 : values[zero];
-    const residuals = observations.energy_J.map(
-      (energy_J, s) => energy_J - gain_ratio * predicted_J[s] - zero_A * zeroEnergy_Vs[s],
+    into.set(
+      observations.energy_J.map((energy_J, s) => energy_J - gain_ratio * predicted_J[s] - zero_A * zeroEnergy_Vs[s]),
     );
-    whiten(observations, residuals);
-    into.set(residuals);
   };
 }
 
-/** Slope of each whitened difference by each parameter, n by the number of parameters. */
+/** Slopes of the differences by each parameter, in joules each. */
 function slopesAt(
   differences: Differences,
   parameters: readonly Parameter[],
   at: readonly number[],
   n: number,
-): Float64Array {
-  const count = parameters.length;
-  const slopes = new Float64Array(n * count);
+): Float64Array[] {
   const [above, below] = [new Float64Array(n), new Float64Array(n)];
-  parameters.forEach(({ before }, k) => {
+  return parameters.map(({ before }, k) => {
     const by = 0.05 * before;
-    differences(
-      parameters,
-      at.map((value, l) => (l === k ? value + by : value)),
-      above,
-    );
-    differences(
-      parameters,
-      at.map((value, l) => (l === k ? value - by : value)),
-      below,
-    );
-    for (let i = 0; i < n; i++) slopes[i * count + k] = (above[i] - below[i]) / (2 * by);
+    const moved = (step: number) => at.map((value, l) => (l === k ? value + step : value));
+    differences(parameters, moved(by), above);
+    differences(parameters, moved(-by), below);
+    return above.map((each, i) => (each - below[i]) / (2 * by));
   });
-  return slopes;
+}
+
+/** Whitened slopes side by side, and below them what was known before: a row to a parameter. */
+function jacobianOf(slopes_J: readonly Float64Array[], parameters: readonly Parameter[], lower: Float64Array) {
+  const count = parameters.length;
+  const n = slopes_J[0].length;
+  const jacobian = new Float64Array((n + count) * count);
+  const columns = slopes_J.map((slope_J) => {
+    const column = slope_J.slice();
+    whiten(lower, column);
+    return column;
+  });
+  columns.forEach((column, k) => {
+    for (let i = 0; i < n; i++) jacobian[i * count + k] = column[i];
+    jacobian[(n + k) * count + k] = 1 / parameters[k].before;
+  });
+  return { jacobian, columns };
 }
 
 /** Which of the parameters the log narrows, all of them unknown at once. */
-function carriedOf(slopes: Float64Array, parameters: readonly Parameter[], scale: number, n: number): Parameter[] {
+function carriedOf(slopes_J: readonly Float64Array[], parameters: readonly Parameter[], lower: Float64Array) {
   const count = parameters.length;
-  const jacobian = new Float64Array((n + count) * count);
-  for (let i = 0; i < n * count; i++) jacobian[i] = slopes[i] / scale;
-  parameters.forEach(({ before }, k) => {
-    jacobian[(n + k) * count + k] = 1 / before;
-  });
-  const after = covarianceOf(jacobian, count);
+  const after = covarianceOf(jacobianOf(slopes_J, parameters, lower).jacobian, count);
   return parameters.filter(({ before }, k) => Math.sqrt(after[k * count + k]) <= CARRIED_frac * before);
 }
 
@@ -187,9 +188,10 @@ function fitActive(
   differences: Differences,
   active: readonly Parameter[],
   start: Float64Array,
-  scale: number,
+  lower: Float64Array,
   n: number,
 ) {
+  const own = new Float64Array(n);
   return leastSquares({
     start: [...start],
     sizes: active.map(({ before }) => before),
@@ -198,8 +200,9 @@ function fitActive(
     count: n + active.length,
     tolerance_ratio: 1e-7,
     residuals: (values, into) => {
-      differences(active, values, into);
-      for (let i = 0; i < n; i++) into[i] /= scale;
+      differences(active, values, own);
+      whiten(lower, own);
+      into.set(own);
       active.forEach(({ start: before, before: spread }, k) => {
         into[n + k] = (values[k] - before) / spread;
       });
@@ -212,26 +215,24 @@ function described(
   parameters: readonly Parameter[],
   active: readonly Parameter[],
   values: Float64Array,
-  scale: number,
-  n: number,
+  lower: Float64Array,
+  { energy_J, errors }: Observations,
 ): CarFit {
+  const n = energy_J.length;
   const at = parameters.map((parameter) => {
     const k = active.indexOf(parameter);
     return k < 0 ? parameter.start : values[k];
   });
-  const slopes = slopesAt(differences, parameters, at, n);
+  const slopes_J = slopesAt(differences, parameters, at, n);
   const others = parameters.filter((parameter) => !active.includes(parameter));
-  const column = (parameter: Parameter) => {
-    const k = parameters.indexOf(parameter);
-    return Float64Array.from({ length: n }, (_, i) => slopes[i * parameters.length + k] / scale);
-  };
+  const of = (these: readonly Parameter[]) =>
+    jacobianOf(
+      these.map((parameter) => slopes_J[parameters.indexOf(parameter)]),
+      these,
+      lower,
+    );
+  const { jacobian, columns } = of(active);
   const a = active.length;
-  const jacobian = new Float64Array((n + a) * a);
-  const columns = active.map(column);
-  columns.forEach((each, k) => {
-    for (let i = 0; i < n; i++) jacobian[i * a + k] = each[i];
-    jacobian[(n + k) * a + k] = 1 / active[k].before;
-  });
   const byLog = covarianceOf(jacobian, a);
   const narrow = byLog.slice();
   active.forEach(({ method = 0 }, k) => {
@@ -240,8 +241,9 @@ function described(
   const whole = narrow.slice();
   const mixed: Mixed[] = [];
   const alike: Alike[][] = active.map(() => []);
-  for (const other of others) {
-    const theirs = column(other);
+  const otherColumns = others.length > 0 ? of(others).columns : [];
+  others.forEach((other, o) => {
+    const theirs = otherColumns[o];
     // How the fitted values move when this one is off by one: -P JᵀK.
     const pulled = columns.map((each) => each.reduce((sum, slope, i) => sum + slope * theirs[i], 0));
     const moves = Array.from(
@@ -257,7 +259,7 @@ function described(
       if (share > MIXED_coeff * own)
         mixed.push({ ids: [active[k].id, other.id], slope_ratio, correlation: share / own });
     });
-  }
+  });
   for (let k = 0; k < a; k++)
     for (let l = 0; l < k; l++) {
       const correlation = whole[k * a + l] / Math.sqrt(whole[k * a + k] * whole[l * a + l]);
@@ -290,7 +292,21 @@ function described(
       active.map(({ id }) => id),
       values,
     ),
-    misfit_ratio: scale,
+    misfit_ratio: misfitOf(differences, active, values, errors),
     segments: n,
   };
+}
+
+/** What is left of the differences over what clocks, heights and noise were thought to leave before the log. */
+function misfitOf(
+  differences: Differences,
+  active: readonly Parameter[],
+  values: Float64Array,
+  errors: EnergyErrors,
+): number {
+  const left = new Float64Array(errors.count);
+  differences(active, values, left);
+  whiten(factorOf(errors, errors.usual), left);
+  const sum = left.reduce((total, each) => total + each * each, 0);
+  return Math.sqrt(sum / Math.max(1, errors.count - active.length));
 }

@@ -45,10 +45,10 @@ const ZERO_A = 0.1 / NINE_OF_TEN;
 const USUAL = { motorLoss: 0.15, meshLoss: 0.2, mass: 0.02 };
 
 /**
- * Noise of speed and height looks like rolling in every segment at once, and many segments do not make it less. Set so that the bands of made
- * drives hold their truths as often as they say (tests/bench/measureCoverage.ts).
+ * What fits of made drives without any noise are off by, from speeds of whole seconds (tests/bench/measureCoverage.ts): many segments do not make
+ * it less.
  */
-const ROLLING_BY_METHOD = 0.028;
+const METHOD = { rolling: 0.006, drag: 0.004, accessories_W: 2, regen: 0.015 };
 
 /** The unknowns of a job's car, each with what is known of it before the log. */
 export function parametersOf(job: Job, model: Model): Parameter[] {
@@ -64,16 +64,17 @@ export function parametersOf(job: Job, model: Model): Parameter[] {
     high,
   });
   return [
-    { ...ratio("rolling", Math.max(BUILT.rolling, bandOf(job, ROLLING))), method: ROLLING_BY_METHOD },
-    ratio("drag", Math.max(BUILT.drag, bandOf(job, DRAG))),
+    { ...ratio("rolling", Math.max(BUILT.rolling, bandOf(job, ROLLING))), method: METHOD.rolling },
+    { ...ratio("drag", Math.max(BUILT.drag, bandOf(job, DRAG))), method: METHOD.drag },
     {
       id: "accessories",
       start: 0,
       before: Math.max(BUILT.accessories_W, BUILT.accessories_frac * drawn_W),
       low: -drawn_W,
       high: 6000,
+      method: METHOD.accessories_W,
     },
-    ...(isLimited ? [ratio("regen", BUILT.regen, 0.02)] : []),
+    ...(isLimited ? [{ ...ratio("regen", BUILT.regen, 0.02), method: METHOD.regen }] : []),
     ratio("motorLoss", bandOf(job, /^motor\.loss/) || USUAL.motorLoss),
     ratio("meshLoss", meshBand(job)),
     ratio("mass", massBand(job, model), 0.5, 2),

@@ -194,7 +194,8 @@ function* wholeSegment(
   const distance_m = distanceAlong_m(seconds, grid.speed_mps);
   const elevation_m = chosen?.elevation_m ?? heights?.mean_m ?? new Float64Array(seconds.length).fill(Number.NaN);
   if (heights) finishHeights(elevation_m, distance_m, heights.rawClimb_m, start_s, repairs, setting.utcOffset_s);
-  return { ...grid, distance_m, elevation_m, pieces: raw_mps ? [] : (chosen?.pieces ?? []) };
+  const middleElevation_m = heights?.mean_m ?? elevation_m;
+  return { ...grid, distance_m, elevation_m, middleElevation_m, pieces: raw_mps ? [] : (chosen?.pieces ?? []) };
 }
 
 function meanSpeed_mps({ draws, seconds, speed_mps }: Drives): Float64Array {

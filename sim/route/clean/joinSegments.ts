@@ -6,6 +6,7 @@ import type { CleanedSegment } from "./segmentGrid.ts";
 export interface WholeSegment extends CleanedSegment {
   readonly distance_m: Float64Array;
   readonly elevation_m: Float64Array;
+  readonly middleElevation_m: Float64Array;
   /** Rows count from the segment's start. */
   readonly pieces: readonly Piece[];
 }
@@ -25,6 +26,7 @@ export function joinSegments(parts: readonly WholeSegment[]): {
     speed_mps: column(),
     distance_m: column(),
     elevation_m: column(),
+    middleElevation_m: column(),
     flags: new Uint8Array(count),
     breaks: [] as number[],
   };
@@ -42,6 +44,7 @@ export function joinSegments(parts: readonly WholeSegment[]): {
     }
     series.speed_mps.set(part.speed_mps, at);
     series.elevation_m.set(part.elevation_m, at);
+    series.middleElevation_m.set(part.middleElevation_m, at);
     series.flags.set(part.flags, at);
     track.latitude_deg.set(part.latitude_deg, at);
     track.longitude_deg.set(part.longitude_deg, at);

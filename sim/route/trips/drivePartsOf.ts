@@ -11,7 +11,10 @@ export interface DriveParts {
   readonly hasHeights: boolean;
 }
 
-/** The parts of a cleaned log: all that it recorded from break to break. */
+/**
+ * The parts of a cleaned log: all that it recorded from break to break. Heights are the middle of all that fit: nearer to the road than those of
+ * one drive taken out of many, which would be held against a pack that felt neither.
+ */
 export function drivePartsOf({ series }: Pick<CleanedLog, "series">): DriveParts {
   const ends = [...series.breaks, series.count];
   const begins = [0, ...series.breaks];
@@ -19,7 +22,7 @@ export function drivePartsOf({ series }: Pick<CleanedLog, "series">): DriveParts
   const parts = pieces.map(({ from, to }) => ({
     start_s: series.time_s[from],
     trace: toTrace(
-      { speed_mps: series.speed_mps.slice(from, to), elevation_m: series.elevation_m.slice(from, to) },
+      { speed_mps: series.speed_mps.slice(from, to), elevation_m: series.middleElevation_m.slice(from, to) },
       "log",
       "log",
     ),

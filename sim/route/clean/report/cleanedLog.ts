@@ -76,8 +76,10 @@ export interface CleanedSeries {
   readonly speed_mps: Float64Array;
   /** Distance driven since the first row; stands still across a break. */
   readonly distance_m: Float64Array;
-  /** Smoothed height, NaN in a segment without heights. */
+  /** Height of the drive that was taken, as uneven as roads are; NaN in a segment without heights. */
   readonly elevation_m: Float64Array;
+  /** The middle of all heights that fit the log: nearest to the road's, and smoother than it. */
+  readonly middleElevation_m: Float64Array;
   readonly flags: Uint8Array;
   readonly breaks: readonly number[];
 }

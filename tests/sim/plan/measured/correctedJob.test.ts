@@ -7,12 +7,18 @@ import { inventedJob } from "../../../support/inventedJob.ts";
 import { samplesOf } from "./logsByHand.ts";
 
 const job = inventedJob();
+const noErrors = {
+  ...{ count: 0, restSquared: new Float64Array(), fromSpeed_Ns: new Float64Array(), toSpeed_Ns: new Float64Array() },
+  ...{ isMet: new Uint8Array(), from_s: new Float64Array(), to_s: new Float64Array(), metre_J: 0 },
+  ...{ from_m: new Float64Array(), to_m: new Float64Array(), throughput_J: new Float64Array() },
+  usual: { speed_mps: 0.1, elevation_m: 1, lasts_s: 30, lasts_m: 1e9, model_frac: 0.03 },
+};
 /** A log without a segment, of which nothing is fitted. */
 const nothing = fitCar({
   ...{ model: prepare(job, job.packs[0]), parts: [], startSoc_frac: 0.9, samples: samplesOf([], []), parameters: [] },
   observations: {
     ...{ segments: [], energy_J: new Float64Array(), time_s: new Float64Array() },
-    ...{ segmentOf: new Int32Array(), lower: new Float64Array() },
+    ...{ segmentOf: new Int32Array(), errors: noErrors },
   },
 });
 

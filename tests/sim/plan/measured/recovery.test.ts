@@ -40,8 +40,40 @@ describe("twenty cars built otherwise than their job", () => {
   });
 });
 
-describe("forty mixed minutes at 1 Hz", () => {
-  const { fit } = recover(job, mixedDrive(), 77);
+describe("ten such cars by the files of their loggers, read and cleaned, and ten by those of a receiver", () => {
+  const ways = ["table", "receiver"] as const;
+  const recoveries = ways.flatMap((way) =>
+    Array.from({ length: 10 }, (_, k) => recover(job, shortDrive(), k + 31, way)),
+  );
+  const found = coverageOf(recoveries);
+  const bands = found.reduce((sum, { count }) => sum + count, 0);
+
+  it("are recovered within bands that hold the truth about nine times of ten, together with what looks alike and by themselves", () => {
+    expect(bands).toBeGreaterThanOrEqual(60);
+    // As above: 0.9 less three standard deviations of 60 to 80 bands.
+    for (const of of [
+      (one: (typeof found)[number]) => one.held_frac,
+      (one: (typeof found)[number]) => one.ownHeld_frac,
+    ])
+      expect(found.reduce((sum, one) => sum + one.count * of(one), 0) / bands).toBeGreaterThan(0.79);
+  });
+
+  it("have no lean to one side: rolling and drag are off as often either way", () => {
+    // The mean of so many errors lies within three of its standard deviations, unless there is a lean.
+    for (const { id, ownBias, ownError, count } of found)
+      if (id === "rolling" || id === "drag") expect(Math.abs(ownBias)).toBeLessThan((3 * ownError) / Math.sqrt(count));
+  });
+
+  it("have the clock of their amps found to half a second and their sign for certain", () => {
+    for (const { linedUp, seed } of recoveries) {
+      expect(Math.abs(linedUp.offset_s - behind_s)).toBeLessThan(0.5);
+      expect(linedUp.sign).toBe(seed % 2 === 0 ? 1 : -1);
+    }
+  });
+});
+
+describe.each(["traces", "table"] as const)("forty mixed minutes at 1 Hz by %s", (way) => {
+  const { fit } = recover(job, mixedDrive(), 77, way);
   const of = (id: string) => {
     const fitted = fit.fitted.find((each) => each.id === id);
     if (!fitted) throw new Error(`${id} was not corrected`);
