@@ -50,7 +50,7 @@ export function tableView(
             }
             ${stop === undefined ? html`<td class="refill">${refill}</td>` : nothing}
             ${pricesIn === undefined ? nothing : html`<td class="price">${price}</td>`}
-            <td class="is-text verdict-cell ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
+            <td class="is-text ${stop === undefined ? "" : "is-stop"}">${verdict}</td>
           </tr>`,
       )}
     </tbody>

@@ -116,6 +116,32 @@ describe("the drawing", () => {
     );
   });
 
+  it("keeps the words of the chosen pack's mark in the picture, wherever the mark is", () => {
+    for (const usualDay_km of [5, 20, 60, 190, 900]) {
+      const answer = answered([3, 30], 0.1, { usualDay_km, longestDay_km: 2 * usualDay_km });
+      for (const width_px of [390, 900]) {
+        const { svg } = drawAnswer(answer, {
+          ...{ document, width_px, rowHeight_px: 80, units: "metric", rows: [0, 1], chosen: 0 },
+          evenings: new Map(
+            answer.packs.map(({ name }, i) => {
+              const left = 30 + 270 * i - usualDay_km;
+              const evening = { left, isWinter: false, isLongest: false };
+              return [name, { new: [evening, { ...evening, isLongest: true }], old: [{ ...evening, left: left / 2 }] }];
+            }),
+          ),
+        });
+        const words = wordsOf(svg).filter(
+          ({ text }) => text.endsWith("winter day, ten years") || text === "winter, ten years",
+        );
+        expect(words).toHaveLength(1);
+        for (const { from, to } of words) {
+          expect(from).toBeGreaterThanOrEqual(0);
+          expect(to).toBeLessThanOrEqual(width_px);
+        }
+      }
+    }
+  });
+
   it("keeps within its width, with numbers only, for any packs", () => {
     const sizes = fc.uniqueArray(fc.integer({ min: 1, max: 300 }), { minLength: 1, maxLength: 12 });
     fc.assert(

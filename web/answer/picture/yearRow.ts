@@ -59,7 +59,9 @@ export function yearRow(
     const words = isNarrow ? "winter, ten years" : "usual winter day, ten years";
     const low_px = Math.max(left_px, toPixel(old.band.low));
     const isLeft = low_px - 10 - LETTER_px * words.length > left_px;
-    const x = isLeft ? low_px - 10 : Math.min(right_px - LETTER_px * words.length, toPixel(old.band.high) + 10);
+    // A mark beyond the left edge is not seen, and its words stand at the edge.
+    const beside_px = Math.max(left_px - 6, toPixel(old.band.high)) + 10;
+    const x = isLeft ? low_px - 10 : Math.min(right_px - LETTER_px * words.length, beside_px);
     out.push(
       halo(
         pen,
