@@ -3,7 +3,7 @@ import { type Message, message, quantity as q } from "../../../shared/quantity/m
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { roadLength } from "../findings/finding.ts";
 import { SPARE_frac } from "../findings/requirementFindings.ts";
-import { gearName } from "../gears/oneGear.ts";
+import { type GearChoice, gearName } from "../gears/oneGear.ts";
 import { limitWords } from "../going/limitWords.ts";
 import type { Climb, Hill } from "./climb.ts";
 import type { HillRow, HillVerdict } from "./judgeHill.ts";
@@ -15,7 +15,7 @@ const RESERVE_frac = 0.2;
 export function hillWords(job: Job, hill: Hill, verdict: HillVerdict): Message[] {
   const used = lowestUsed(job, verdict);
   const climb = used ? [climbWords(job, hill, used)] : [];
-  return [startWords(job, hill, verdict), ...climb, ...gripWords(hill, verdict)];
+  return [startWords(job, hill, verdict), ...ladenWords(hill, verdict, used), ...climb, ...gripWords(hill, verdict)];
 }
 
 /** The gear that the car sets off in: the lowest of those used, in the range that the transfer box stands in. */
@@ -51,6 +51,24 @@ function startWords(job: Job, { grade_ratio }: Hill, verdict: HillVerdict): Mess
   if (easy.length === 0)
     return message`${no} only just starts on ${slope} in ${gearName(tallest)}, which ${torque(tallest)}; a fifth to spare is wanted.${others}`;
   return message`${no} starts on ${slope} in ${namesOf(easy)} with a fifth of torque to spare: ${gearName(tallest)} ${torque(tallest)}.${others}`;
+}
+
+/** The start fully laden in the gear that is used, and where it does not do it, which gears do. */
+function ladenWords({ grade_ratio }: Hill, { laden }: HillVerdict, used: HillRow | undefined): Message[] {
+  const row = laden?.rows.find(({ gear, range }) => gear === used?.gear && range === used?.range);
+  if (laden === undefined || row === undefined) return [];
+  const slope = q("gradient", grade_ratio, 3);
+  const all = message`Fully laden, ${q("mass", laden.mass_kg)} in all,`;
+  const torque = message`needs ${q("torque", row.needed_Nm)}, has ${q("torque", row.available_Nm)}`;
+  if (row.spare_frac >= 0) {
+    const spare = message`${gearName(row)} ${torque}, ${q("fraction", row.spare_frac, 2)} to spare`;
+    return [message`${all} ${spare}${row.spare_frac < SPARE_frac ? ": a fifth is wanted" : ""}.`];
+  }
+  const others = laden.rows.filter(({ spare_frac }) => spare_frac >= 0);
+  const does = others.length === 0 ? message`nor in any other gear` : message`but in ${namesOf(others)}`;
+  return [
+    message`${all} it does not start on ${slope} in ${gearName(row)}, which ${torque}, as ${limitWords[row.limit]}, ${does}.`,
+  ];
 }
 
 /** The climb in the gear that is used. */
@@ -117,7 +135,7 @@ function gripWords(hill: Hill, { grip, drivenAxle }: HillVerdict): Message[] {
   return [message`${needs}: ${says.join(", and ")}.${helps}`];
 }
 
-function namesOf(rows: readonly HillRow[]): string {
+function namesOf(rows: readonly GearChoice[]): string {
   const names = rows.map(gearName);
   return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }

@@ -8,6 +8,7 @@ import { type GearChoice, gearChoices, inOneGear } from "../gears/oneGear.ts";
 import { type StartTorque, startTorque, steepestStart } from "../going/startTorque.ts";
 import { type Climb, climbHill, type Hill } from "./climb.ts";
 import { type GripRow, gripOnHill } from "./gripOnHill.ts";
+import { type LadenStart, ladenStart } from "./ladenStart.ts";
 
 /** What one gear does on a hill. */
 export interface HillRow extends GearChoice, Omit<StartTorque, "gear"> {
@@ -25,6 +26,8 @@ export interface HillVerdict {
   readonly grip: readonly GripRow[];
   readonly drivenAxle: Job["driveline"]["drivenAxle"];
   readonly mass_kg: number;
+  /** The start fully laden, where the axle loads say that this is heavier. */
+  readonly laden?: LadenStart;
 }
 
 /** Start and climb of one hill with one of a job's packs aboard, in each gear of the box. */
@@ -50,10 +53,12 @@ export function judgeHill(job: Job, packIndex: number, hill: Hill, speed_kmh = C
   const force_N =
     road.weight_N * sinSlope + rolling_N(road, 1e-6, Math.sqrt(1 - sinSlope * sinSlope)) + road.wheelDrag_N;
   const { balance } = job.vehicle;
+  const laden = ladenStart(job, packIndex, grade_ratio, road.mass_kg);
   return {
     rows,
     grip: grip && balance ? gripOnHill(grip, balance.frontShare_frac, force_N, sinSlope) : [],
     drivenAxle: grip?.drivenAxle ?? job.driveline.drivenAxle,
     mass_kg: road.mass_kg,
+    ...(laden && { laden }),
   };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Job } from "../../../../shared/job/job.ts";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { climbHill, ratingVerdict } from "../../../../sim/plan/hills/climb.ts";
 import { hillWords } from "../../../../sim/plan/hills/hillWords.ts";
@@ -59,6 +60,47 @@ describe("a hill", () => {
     const { motorTop_degC = Number.NaN, shaft_kW } = climbHill(job, model, hill, 30 / 3.6);
     // A fifth of the electrical power, a quarter of the shaft's, for 120 s into 10 kJ/K.
     expect(motorTop_degC - 20).toBeCloseTo((0.25 * shaft_kW * 120) / 10, 1);
+  });
+});
+
+describe("fully laden by the axle loads", () => {
+  // 1400 kg as driven; 300 kg more on the middle of 2400 mm: 990 kg of 1700 in front.
+  const weights = {
+    ...{ wheelbase_mm: 2400, weighed: { front_kg: 840, rear_kg: 559 }, out: [], in: [], plates: {} },
+    boxes: [{ name: "box", place_mm: 0, share_frac: 1 }],
+    load: [{ name: "five and their luggage", mass_kg: 300, place_mm: 1200 }],
+  };
+  const ladenOf = (changes: Changes, weighed: Partial<Job["weights"]> = {}) => {
+    const job: Job = { ...bareJob({ ...car, ...changes }), weights: { ...weights, ...weighed } };
+    const verdict = judgeHill(job, 0, hill, 30);
+    return { verdict, words: hillWords(job, hill, verdict).map((said) => messageIn(said, "metric")) };
+  };
+
+  it("a start needs as much more as the car is heavier, and the tyres carry what rests on them then", () => {
+    const { verdict } = ladenOf({ environment: { grip_coeff: 0.3 } });
+    const laden_N = 1700 * 9.81;
+    expect(verdict.laden?.mass_kg).toBeCloseTo(1700, 9);
+    expect(verdict.laden?.rows[0].needed_Nm).toBeCloseTo((laden_N * (sin + 0.01 * cos)) / 18, 3);
+    // Rear: 709 kg of 1700 on the level, and a quarter of the slope's share.
+    const grip_N = 0.3 * laden_N * ((709 / 1700) * cos + 0.25 * sin);
+    expect(verdict.laden?.rows[0].available_Nm).toBeCloseTo(grip_N / 18, 2);
+  });
+
+  it("is said after the start as driven: with little to spare, or that it does not start", () => {
+    const [, enough] = ladenOf({ motor: { envelope: { kind: "peak", torque_Nm: 160, power_kW: 60 } } }).words;
+    // 147 Nm needed.
+    expect(enough).toBe(
+      "Fully laden, 1700 kg in all, only needs 147 Nm, has 160 Nm, 9.1 % to spare: a fifth is wanted.",
+    );
+    const [, not] = ladenOf({}).words;
+    expect(not).toBe(
+      "Fully laden, 1700 kg in all, it does not start on 15 % in only, which needs 147 Nm, has 130 Nm, as the motor gives no more, nor in any other gear.",
+    );
+  });
+
+  it("is nothing where that is hardly heavier, or no axle was weighed", () => {
+    expect(ladenOf({}, { load: [{ name: "a bag", mass_kg: 15, place_mm: 1200 }] }).verdict.laden).toBeUndefined();
+    expect(judged().verdict.laden).toBeUndefined();
   });
 });
 
