@@ -141,9 +141,25 @@ export async function openRoutes() {
     steps,
   ] = pieces;
   return {
-    ...{ ...read, ...clean, ...effects, ...join, ...split, ...days, ...places, ...open, ...trace, ...shape },
-    ...{ ...readTyped, ...typed, ...repeat, ...hills, ...like, ...steps },
-    ...{ standardCycles, cycleTrace, characteristics },
+    ...read,
+    ...clean,
+    ...effects,
+    ...join,
+    ...split,
+    ...days,
+    ...places,
+    ...open,
+    ...trace,
+    ...shape,
+    ...readTyped,
+    ...typed,
+    ...repeat,
+    ...hills,
+    ...like,
+    ...steps,
+    standardCycles,
+    cycleTrace,
+    characteristics,
   };
 }
 
@@ -182,8 +198,16 @@ export async function openMeasuring() {
   ]);
   const [measured, charger, check, corrected, pack, quantities, ranges, service, logs, parts] = pieces;
   return {
-    ...{ ...measured, ...charger, ...corrected, ...pack, ...ranges, ...service, ...logs, ...parts },
-    ...{ isCharging: check.isCharging, quantityWords: quantities.quantityWords },
+    ...measured,
+    ...charger,
+    ...corrected,
+    ...pack,
+    ...ranges,
+    ...service,
+    ...logs,
+    ...parts,
+    isCharging: check.isCharging,
+    quantityWords: quantities.quantityWords,
   };
 }
 

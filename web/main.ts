@@ -34,16 +34,18 @@ import { startWorkers } from "./worker/startWorkers.ts";
 
 /** What may be tried out in a page that was sent to be looked at. */
 const TRIED_OUT = [
-  ...["usualDay_km", "longestDay_km", "longestDaysAYear", "drivenRoad", "units"],
-  ...[
-    "vehicle.load_kg",
-    "allowance.winter_ratio",
-    "allowance.aged_frac",
-    "conditions.winter.temperature_degC",
-    "conditions.winter.heat.power_kW",
-    "packs.*.ceiling_frac",
-    "pinned",
-  ],
+  "usualDay_km",
+  "longestDay_km",
+  "longestDaysAYear",
+  "drivenRoad",
+  "units",
+  "vehicle.load_kg",
+  "allowance.winter_ratio",
+  "allowance.aged_frac",
+  "conditions.winter.temperature_degC",
+  "conditions.winter.heat.power_kW",
+  "packs.*.ceiling_frac",
+  "pinned",
 ];
 
 const page = document.querySelector<HTMLElement>("#notebook");

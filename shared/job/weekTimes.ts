@@ -35,7 +35,10 @@ export function timedTrips(days: readonly TimedDay[]): TimedTrip[] {
   const trips = weekdays.flatMap((weekday, place) => {
     const day = days.findIndex(({ from, to }) => weekdays.indexOf(from) <= place && place <= weekdays.indexOf(to));
     return (days[day]?.trips ?? []).map(({ leaves, arrives, plugged }, trip) => ({
-      ...{ day, trip, weekday, plugged },
+      day,
+      trip,
+      weekday,
+      plugged,
       leaves_h: place * DAY_h + clock_h(leaves),
       arrives_h: place * DAY_h + clock_h(arrives),
     }));

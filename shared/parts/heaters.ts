@@ -32,7 +32,13 @@ export const heaters: readonly [Heater, Heater, Heater, ...Heater[]] = [
 /** A winter's day of a country with frost, wet and dark, before anybody has said otherwise: common practice, no source. */
 export function usualWinter(heat: CabinHeat): Weather {
   return {
-    ...{ temperature_degC: 0, heat, isDark: true, drag_ratio: 1, rolling_ratio: 1.05 },
-    ...{ usable_frac: 0.95, resistance_ratio: 1, wind_kmh: 0 },
+    temperature_degC: 0,
+    heat,
+    isDark: true,
+    drag_ratio: 1,
+    rolling_ratio: 1.05,
+    usable_frac: 0.95,
+    resistance_ratio: 1,
+    wind_kmh: 0,
   };
 }

@@ -67,7 +67,9 @@ export function unknownsByEffect(
   const [pack, condition] = [job.packs[packIndex], decidingCondition(job)];
   const today: Prepared = { job, pack, model: prepare(job, pack) };
   const old: Prepared | undefined = condition && {
-    ...{ job, pack, condition },
+    job,
+    pack,
+    condition,
     model: prepareIn(job, pack, condition, today),
   };
   const asTaken = drivenRange(today.model, trace);

@@ -18,7 +18,7 @@ let settled: RunContext | undefined;
  */
 export function settleShapes(): void {
   if (settled) return;
-  const heat = { ...{ capacity_kJpK: 0.5, cooling_WpK: 0.5 }, ...{ derateFrom_degC: 0.5, derateTo_degC: 0.75 } };
+  const heat = { capacity_kJpK: 0.5, cooling_WpK: 0.5, derateFrom_degC: 0.5, derateTo_degC: 0.75 };
   const table = uniformTable([0, 1], [0.5, 0.5], 1);
   const current = { continuous_A: 0.5, peak_A: 0.75, budget_A2s: 0.5 };
   const car = halves<Model>({
@@ -29,14 +29,23 @@ export function settleShapes(): void {
     controller: controllerWith(halves({}), {}),
     pack: packWith(
       halves<PackModel>({
-        ...{ openCircuit_V: table, resistance_ohm: table, resistance_ratio: table },
-        ...{ discharge: current, charge: current, heat: prepareHeat(heat, 1) },
+        openCircuit_V: table,
+        resistance_ohm: table,
+        resistance_ratio: table,
+        discharge: current,
+        charge: current,
+        heat: prepareHeat(heat, 1),
       }),
       {},
     ),
     cabin: prepareCabin({
-      ...{ kind: "thermostat", power_kW: 0.5, cabin_degC: 0.5, isPreheated: false, trip_km: 0.5 },
-      ...{ capacity_kJpK: 0.5, loss_WpK: 0.5 },
+      kind: "thermostat",
+      power_kW: 0.5,
+      cabin_degC: 0.5,
+      isPreheated: false,
+      trip_km: 0.5,
+      capacity_kJpK: 0.5,
+      loss_WpK: 0.5,
     }),
     hasWindHome: false,
   });

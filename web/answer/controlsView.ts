@@ -22,13 +22,18 @@ export function controlsView(form: Form): TemplateResult {
   return html`<div class="controls-grid">
     ${form.field("longestDay_km", "Longest day")} ${form.field("longestDaysAYear", "Times a year")}
     ${choice({
-      ...{ id: "answer-ceiling", label: "Charge to", printed: isCommon ? percent(ceiling) : DIFFERS },
+      id: "answer-ceiling",
+      label: "Charge to",
+      printed: isCommon ? percent(ceiling) : DIFFERS,
       options: html`${isCommon ? "" : html`<option value="" selected disabled>${DIFFERS}</option>`}
       ${offered.map((share) => html`<option value=${share} .selected=${isCommon && share === ceiling}>${percent(share)}</option>`)}`,
       choose: ({ value }) => chargeTo(Number(value)),
     })}
     ${choice({
-      ...{ id: "answer-road", label: "Road", look: "is-road", printed: drivenRoad(job).title },
+      id: "answer-road",
+      label: "Road",
+      look: "is-road",
+      printed: drivenRoad(job).title,
       options: job.roads.map(
         ({ id, title }) => html`<option value=${id} .selected=${id === drivenRoad(job).id}>${title}</option>`,
       ),
@@ -40,7 +45,10 @@ export function controlsView(form: Form): TemplateResult {
     ${
       job.supplies.length > 1
         ? choice({
-            ...{ id: "answer-supply", label: "Charge at", look: "is-supply", printed: job.supplies[0].name },
+            id: "answer-supply",
+            label: "Charge at",
+            look: "is-supply",
+            printed: job.supplies[0].name,
             options: job.supplies.map(({ name }, i) => html`<option .selected=${i === 0}>${name}</option>`),
             choose: ({ selectedIndex }) =>
               jobEditor.change("Charge at", (state) => withFirst(state, "supplies", selectedIndex)),

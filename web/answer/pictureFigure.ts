@@ -88,7 +88,12 @@ export function pictureFigure(place: HTMLElement, { shown, standing, rows, chose
     const space_px = Math.floor((height_px - AROUND_px) / Math.max(1, rows.value.length));
     const rowHeight_px = width_px < 600 ? ROW_px.narrow : Math.max(ROW_px.least, Math.min(ROW_px.most, space_px));
     picture = drawAnswer(answer, {
-      ...{ document, width_px, rowHeight_px, units: view.units.value, rows: rows.value, chosen: chosen.value },
+      document,
+      width_px,
+      rowHeight_px,
+      units: view.units.value,
+      rows: rows.value,
+      chosen: chosen.value,
       ...(evenings.value && { evenings: evenings.value }),
       ...(pinned.value && {
         pinned: pinned.value,

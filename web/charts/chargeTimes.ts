@@ -37,7 +37,11 @@ export function chargeTimes(bars: readonly ChargeBar[], drawing: Drawing): Chart
   const longest_h = Math.max(...bars.map(({ emptyToFull_h, night }) => Math.max(emptyToFull_h, night?.hours_h ?? 0)));
   const bottom = TOP_PX + bars.length * row_px;
   const frame: Frame = {
-    ...{ left: LEFT_PX, right, top: TOP_PX, bottom, height: bottom + BELOW_PX },
+    left: LEFT_PX,
+    right,
+    top: TOP_PX,
+    bottom,
+    height: bottom + BELOW_PX,
     x: [0, longest_h * 1.04],
     y: [bottom - TOP_PX, 0],
   };
@@ -93,8 +97,13 @@ export function chargeTimes(bars: readonly ChargeBar[], drawing: Drawing): Chart
       ]),
     },
     position: {
-      ...{ quantity: "supply", first: 0, last: bars.length - 1, step: 1, isVertical: true },
-      ...{ from_px: LEFT_PX, to_px: right },
+      quantity: "supply",
+      first: 0,
+      last: bars.length - 1,
+      step: 1,
+      isVertical: true,
+      from_px: LEFT_PX,
+      to_px: right,
       toPixel: (at) => TOP_PX + (at + 0.5) * row_px,
       fromPixel: (pixel) => (pixel - TOP_PX) / row_px - 0.5, // all of a row reads it, its words too
     },

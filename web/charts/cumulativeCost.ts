@@ -50,7 +50,11 @@ export function cumulativeCost(input: CumulativeCostInput, drawing: Drawing): Ch
     })),
     xLabel: "Years driven",
     yLabel: label,
-    ...{ x, y: [y[0] / scale, y[1] / scale], top_px: TOP_PX, plotHeight_px: PLOT_PX, isDotted: false },
+    x,
+    y: [y[0] / scale, y[1] / scale],
+    top_px: TOP_PX,
+    plotHeight_px: PLOT_PX,
+    isDotted: false,
     marksBelow: [
       ...lines.map(({ spent, colour, opacity }) =>
         filledBetween(
@@ -70,7 +74,10 @@ export function cumulativeCost(input: CumulativeCostInput, drawing: Drawing): Ch
     const at = xPixel(frame, paidBack_years);
     const isLeft = at > (frame.left + frame.right) / 2;
     writeWords(svg, {
-      ...{ x: at + (isLeft ? -6 : 6), y: frame.bottom - 12, anchor: isLeft ? "end" : "start", isHaloed: true },
+      x: at + (isLeft ? -6 : 6),
+      y: frame.bottom - 12,
+      anchor: isLeft ? "end" : "start",
+      isHaloed: true,
       lines: [`paid back, middle: year ${paidBack_years.toFixed(0)}`],
     });
   }

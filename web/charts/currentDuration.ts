@@ -46,7 +46,9 @@ export function currentDuration({ lines, continuous_A, fuse_A }: CurrentDuration
     yLabel: "Battery current, root mean square (A)",
     x: [at(1), at(600)],
     y: domain(0, 1.1 * Math.max(most_A, fuse_A, continuous_A), true),
-    ...{ top_px: 34, plotHeight_px: 240, isDotted: true },
+    top_px: 34,
+    plotHeight_px: 240,
+    isDotted: true,
     marksBelow: [
       ruleY([fuse_A], { stroke: ink, strokeDasharray: "7 4" }),
       ruleY([continuous_A], { stroke: inkSoft, strokeDasharray: "2 3" }),

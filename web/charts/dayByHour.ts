@@ -46,7 +46,11 @@ export function dayByHour(packs: readonly DayLine[], drawing: Drawing): Chart {
     xLabel: "Time of day",
     xTicks: { ticks, tickFormat: clockOf },
     yLabel: "State of charge (%)",
-    ...{ x, y: [0, 100], top_px: TOP_PX, plotHeight_px: PLOT_PX, isDotted: false },
+    x,
+    y: [0, 100],
+    top_px: TOP_PX,
+    plotHeight_px: PLOT_PX,
+    isDotted: false,
     marksBelow: [
       ruleY(floors, { stroke: heed, strokeWidth: 1.2 }),
       ruleX(

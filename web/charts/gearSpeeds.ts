@@ -37,7 +37,11 @@ export function gearSpeeds({ gears, maxSpeed_rpm, roadTop_mps }: GearSpeedsInput
   const bottom = top + rows.length * ROW_PX;
   const furthest_mps = Math.max(roadTop_mps, ...rows.map(({ top_mps }) => top_mps));
   const frame: Frame = {
-    ...{ left, right, top, bottom, height: bottom + BELOW_PX },
+    left,
+    right,
+    top,
+    bottom,
+    height: bottom + BELOW_PX,
     x: [0, inUnit(unit, furthest_mps) || 1],
     y: [bottom - top, 0],
   };

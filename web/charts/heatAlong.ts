@@ -85,7 +85,11 @@ function drawn(
     })),
     xLabel: axis.label,
     yLabel: label,
-    ...{ x: [0, axis.shown(end_s)], y, top_px: TOP_PX, plotHeight_px: PLOT_PX, isDotted: false },
+    x: [0, axis.shown(end_s)],
+    y,
+    top_px: TOP_PX,
+    plotHeight_px: PLOT_PX,
+    isDotted: false,
     marksBelow: [
       ruleY(
         limits.map(({ at }) => at),
@@ -96,8 +100,12 @@ function drawn(
   // All lines begin at one point on the left, and names lead off on the right below the limits: the words stand over their line.
   for (const { at, words } of limits)
     writeWords(svg, {
-      ...{ x: frame.right - 6, y: yPixel(frame, at) - 9, lines: [words] },
-      ...{ fill: heed, anchor: "end", isHaloed: true },
+      x: frame.right - 6,
+      y: yPixel(frame, at) - 9,
+      lines: [words],
+      fill: heed,
+      anchor: "end",
+      isHaloed: true,
     });
   const most = ({ values }: Along) => `${Math.round(Math.max(...values))} ${sign}`;
   const alt = `${along.map((each) => `${each.name}: up to ${most(each)}`).join("; ")}; ${limits.map(({ words }) => words).join("; ")}.`;

@@ -33,7 +33,11 @@ export function priceBars(bars: readonly PriceBar[], lines: Table, currency: str
   const most = Math.max(...bars.map(({ price }) => price.high)) || 1;
   const { scale, label } = moneyAxis("Price", currency, most);
   const frame: Frame = {
-    ...{ left: LEFT_PX, right, top: TOP_PX, bottom, height: bottom + BELOW_PX },
+    left: LEFT_PX,
+    right,
+    top: TOP_PX,
+    bottom,
+    height: bottom + BELOW_PX,
     x: [0, (most / scale) * 1.04],
     y: [bottom - TOP_PX, 0],
   };
@@ -65,8 +69,13 @@ export function priceBars(bars: readonly PriceBar[], lines: Table, currency: str
     alt,
     table: lines,
     position: {
-      ...{ quantity: "way", first: 0, last: bars.length - 1, step: 1, isVertical: true },
-      ...{ from_px: LEFT_PX, to_px: right },
+      quantity: "way",
+      first: 0,
+      last: bars.length - 1,
+      step: 1,
+      isVertical: true,
+      from_px: LEFT_PX,
+      to_px: right,
       toPixel: (at) => TOP_PX + at * ROW_PX + 22 + BAR_PX / 2,
       fromPixel: (pixel) => (pixel - TOP_PX - 22 - BAR_PX / 2) / ROW_PX,
     },

@@ -50,8 +50,11 @@ export function promisedAndDriven(lines: MeasuredLines, drawing: Drawing): Chart
     })),
     xLabel: axis.label,
     yLabel: "Drawn from the pack (kWh)",
-    ...{ x: [0, axis.shown(end_s)], y: domain(lowest, highest, true) },
-    ...{ top_px: TOP_PX, plotHeight_px: PLOT_PX, isDotted: false },
+    x: [0, axis.shown(end_s)],
+    y: domain(lowest, highest, true),
+    top_px: TOP_PX,
+    plotHeight_px: PLOT_PX,
+    isDotted: false,
   });
   const last = (values: Float64Array) => `${threeFigures(values[n - 1] as number)} kWh`;
   const alt = `Energy drawn from the pack over the drive of ${axis.format(end_s)}: ${last(sums.logged)} logged, ${last(sums.predicted)} predicted, ${last(sums.corrected)} as corrected.`;

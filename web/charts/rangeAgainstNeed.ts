@@ -64,7 +64,11 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
   const top = 20 + step.height * LINE_PX;
   const bottom = top + packs.length * ROW_PX;
   const frame: Frame = {
-    ...{ left: LEFT_PX, right, top, bottom, height: bottom + BELOW_PX },
+    left: LEFT_PX,
+    right,
+    top,
+    bottom,
+    height: bottom + BELOW_PX,
     x: across,
     y: [bottom - top, 0],
   };
@@ -75,7 +79,10 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
       const counts = because === "enough" || because === "short";
       const { colour } = packStyle(index, drawing.chosen);
       return rect([0], {
-        ...{ x1: 0, x2: inUnit(unit, range_m), y1: i * ROW_PX + 6, y2: i * ROW_PX + 6 + BAR_PX },
+        x1: 0,
+        x2: inUnit(unit, range_m),
+        y1: i * ROW_PX + 6,
+        y2: i * ROW_PX + 6 + BAR_PX,
         ...(counts ? { fill: colour, stroke: paper } : { fill: "none", stroke: colour, strokeDasharray: "4 3" }),
       });
     }),
@@ -128,8 +135,13 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
       ]),
     },
     position: {
-      ...{ quantity: "pack", first: 0, last: packs.length - 1, step: 1, isVertical: true },
-      ...{ from_px: LEFT_PX, to_px: right },
+      quantity: "pack",
+      first: 0,
+      last: packs.length - 1,
+      step: 1,
+      isVertical: true,
+      from_px: LEFT_PX,
+      to_px: right,
       toPixel: under,
       fromPixel: (pixel) => (pixel - under(0)) / ROW_PX,
     },

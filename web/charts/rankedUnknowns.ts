@@ -42,7 +42,11 @@ export function rankedUnknowns({ range_m, unknowns }: RankedUnknownsInput, drawi
   const row_px = (Math.max(...names.map(({ length }) => length)) - 1) * LINE_PX + 26;
   const bottom = top + bars.length * row_px;
   const frame: Frame = {
-    ...{ left, right, top, bottom, height: bottom + BELOW_PX },
+    left,
+    right,
+    top,
+    bottom,
+    height: bottom + BELOW_PX,
     x: domain(Math.min(...bars.map(({ least }) => least)), Math.max(...bars.map(({ most }) => most))),
     y: [bottom - top, 0],
   };

@@ -41,7 +41,9 @@ export function standingStarts(starts: readonly StartLine[], drawing: Drawing): 
     yLabel: `Speed (${units.speed.sign})`,
     x: [0, SHOWN_s],
     y: domain(0, most, true),
-    ...{ top_px: 34, plotHeight_px: 220, isDotted: false },
+    top_px: 34,
+    plotHeight_px: 220,
+    isDotted: false,
   });
   const shown = (value: number) => `${threeFigures(value)} ${units.speed.sign}`;
   const described = lines.map(({ name, points }) => {

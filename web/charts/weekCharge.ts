@@ -55,7 +55,11 @@ export function weekCharge(pack: string, weeks: readonly WeekLine[], drawing: Dr
       tickFormat: (hour) => weekdayNames[momentOf(hour).weekday].slice(0, drawing.width_px < NARROW_PX ? 2 : 3),
     },
     yLabel: "State of charge (%)",
-    ...{ x, y: [0, 100], top_px, plotHeight_px: PLOT_PX, isDotted: false },
+    x,
+    y: [0, 100],
+    top_px,
+    plotHeight_px: PLOT_PX,
+    isDotted: false,
     marksBelow: [
       ruleY(floors, { stroke: heed, strokeWidth: 1.2 }),
       ruleX(days.filter(inFrame), { stroke: inkSoft, strokeDasharray: "1 3" }),

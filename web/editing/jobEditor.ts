@@ -144,7 +144,9 @@ export function createJobEditor(first: EditorState): JobEditor {
     isLooking: computed(() => looked.value !== undefined),
     undoes: computed(() => (looked.value ? undefined : history.value.past.at(-1)?.what)),
     redoes: computed(() => (looked.value ? undefined : history.value.future.at(-1)?.what)),
-    ...{ latest, opened, typing },
+    latest,
+    opened,
+    typing,
     edit(path, typed, value, about) {
       if (!looked.peek()) put(edited(base(path), path, typed, value, about), about.what, path);
     },

@@ -142,7 +142,17 @@ export function createLogStaging(
   };
 
   const staging: LogStaging = {
-    ...{ roads, work, refused, brought, setting, piece, view, labels, done, choose, change },
+    roads,
+    work,
+    refused,
+    brought,
+    setting,
+    piece,
+    view,
+    labels,
+    done,
+    choose,
+    change,
     cutsEnds: signal(true),
     texts,
     kept: signal(undefined),

@@ -99,7 +99,10 @@ export function dayWords(date: string): string {
 
 // Made once: a week's log has hundreds of these words, and each new one of its kind takes the browser about 0.1 ms.
 const dayFormat = new Intl.DateTimeFormat("en-GB", {
-  ...{ weekday: "short", day: "numeric", month: "short", year: "numeric" },
+  weekday: "short",
+  day: "numeric",
+  month: "short",
+  year: "numeric",
   timeZone: "UTC",
 });
 

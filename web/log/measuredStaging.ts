@@ -32,7 +32,11 @@ export function createMeasuredStaging(roads: Pick<RoadsApi, "measured" | "cancel
   let wish = 0;
 
   return {
-    ...{ work, refused, files, outcome, done },
+    work,
+    refused,
+    files,
+    outcome,
+    done,
     way: signal("behind"),
     against: signal(undefined),
     async hold(request, brought) {

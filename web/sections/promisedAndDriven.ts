@@ -20,8 +20,16 @@ export default defineSection({
     const { sentences, notTold, remarks, packSentences, day, distance_km, pack, range } = measuredOutcome;
     const [verdict = "", ...findings] = words(sentences);
     return {
-      ...{ kind: "drive" as const, outcome: measuredOutcome, units, verdict, findings, pack, day },
-      ...{ notTold: words(notTold), remarks: words(remarks), packWords: words(packSentences) },
+      kind: "drive" as const,
+      outcome: measuredOutcome,
+      units,
+      verdict,
+      findings,
+      pack,
+      day,
+      notTold: words(notTold),
+      remarks: words(remarks),
+      packWords: words(packSentences),
       distance: writeQuantity("distance", distance_km, units),
       range: {
         predicted: writeQuantity("distance", Math.floor(range.predicted_km), units),

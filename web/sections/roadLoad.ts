@@ -80,7 +80,8 @@ export default defineSection({
       chart: roadLoad(
         rows.map(({ speed_kmh, rolling_N, aero_N, drag_N }) => ({
           speed_mps: speed_kmh * MPS_PER_KMH,
-          ...{ rolling_N, aero_N },
+          rolling_N,
+          aero_N,
           ...(drag_N > 0 && { drag_N }),
         })),
         drawing,

@@ -115,7 +115,10 @@ export function sentPlatform(): Platform {
   return {
     ...world,
     openStore: async () => memoryStore(),
-    ...{ tell: () => {}, onTold: nothing, onClosing: nothing, holdSession: () => {} },
+    tell: () => {},
+    onTold: nothing,
+    onClosing: nothing,
+    holdSession: () => {},
     askToKeep: async () => undefined,
   };
 }

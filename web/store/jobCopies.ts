@@ -38,7 +38,11 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" |
       const copy = typeof document === "object" && document !== null ? { ...document, title } : document;
       const copyId = world.newId();
       const head = newHead({
-        ...{ id: copyId, title, line: stored.head.line, session, now_ms: world.now_ms() },
+        id: copyId,
+        title,
+        line: stored.head.line,
+        session,
+        now_ms: world.now_ms(),
         reason: `copied from ${stored.head.title}`,
       });
       await store.add({ head, job: externaliseLists(copy), drafts: stored.drafts });

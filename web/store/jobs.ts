@@ -79,7 +79,12 @@ export async function openJobs(
     await openedJob.mayLeave();
     const id = world.newId();
     const head = newHead({
-      ...{ id, title: job.title, line: jobLine(job), session, now_ms: world.now_ms(), reason: `made from ${from}` },
+      id,
+      title: job.title,
+      line: jobLine(job),
+      session,
+      now_ms: world.now_ms(),
+      reason: `made from ${from}`,
       ...(file && { file }),
     });
     await openedJob.arrive({ head, job, drafts: {}, isStored: false }).flush();
@@ -148,11 +153,20 @@ export async function openJobs(
   }
 
   return {
-    ...{ recovered, create, open, remove, readVersion },
+    recovered,
+    create,
+    open,
+    remove,
+    readVersion,
     ...jobCopies({ store, world, session, shelf, openedJob, readStored, documentOf, open }),
-    ...{ list: shelf.list, place: shelf.place, fileLink: link.state },
-    ...{ current: openedJob.current, status: openedJob.status, conflict: openedJob.conflict },
-    ...{ reminder: openedJob.reminder, news: openedJob.news },
+    list: shelf.list,
+    place: shelf.place,
+    fileLink: link.state,
+    current: openedJob.current,
+    status: openedJob.status,
+    conflict: openedJob.conflict,
+    reminder: openedJob.reminder,
+    news: openedJob.news,
     canLinkFile: world.chooseFile !== undefined && store.kind === "database",
     saveDraft: (path, draft) => openedJob.saverForEdit()?.saveDraft(path, draft),
     dropDraft: (path) => openedJob.saverForEdit()?.dropDraft(path),

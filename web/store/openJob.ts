@@ -132,7 +132,11 @@ export function openJob(
     const theirs = clash.head;
     const copyId = copyIdOf(theirs.id, session, old.step());
     const head = newHead({
-      ...{ id: copyId, title: mine.job.title, line: jobLine(mine.job), session, now_ms: world.now_ms() },
+      id: copyId,
+      title: mine.job.title,
+      line: jobLine(mine.job),
+      session,
+      now_ms: world.now_ms(),
       reason: "kept from a tab when another tab changed the job",
       note: "kept from one of two tabs that changed the job",
     });
@@ -174,13 +178,23 @@ export function openJob(
   };
 
   return {
-    ...{ current, status, conflict, reminder, news, arrive, leave },
+    current,
+    status,
+    conflict,
+    reminder,
+    news,
+    arrive,
+    leave,
     saver: (id) => (id === undefined || saver?.head().id === id ? saver : undefined),
     saverForEdit() {
       if (saver || !left) return saver;
       const mine = left;
       const head = newHead({
-        ...{ id: world.newId(), title: mine.job.title, line: jobLine(mine.job), session, now_ms: world.now_ms() },
+        id: world.newId(),
+        title: mine.job.title,
+        line: jobLine(mine.job),
+        session,
+        now_ms: world.now_ms(),
         reason: "kept from a page that went on after the job was deleted",
         note: "edits made after the job was deleted",
       });

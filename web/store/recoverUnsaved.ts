@@ -98,7 +98,11 @@ function copyOf(
   const needed = listKeys(base.job.frame);
   if (![...needed].every((key) => lists.has(key))) return undefined;
   const head = newHead({
-    ...{ id, title: base.title, line: base.line, session, now_ms: world.now_ms() },
+    id,
+    title: base.title,
+    line: base.line,
+    session,
+    now_ms: world.now_ms(),
     reason: "brought back from a page that closed before it could save",
     note: "edits of a page that closed; the job itself was changed elsewhere",
   });

@@ -153,7 +153,12 @@ export function jobSaver(
     const now_ms = world.now_ms();
     firstUnsavedAt_ms = undefined;
     const write: JobWrite = {
-      ...{ id: head.id, expected: head.revision, session, step: carriedStep, now_ms, drafts },
+      id: head.id,
+      expected: head.revision,
+      session,
+      step: carriedStep,
+      now_ms,
+      drafts,
       ...(commit && { commit }),
     };
     const sent = { frame: external.frame, drafts, lists: external.lists };

@@ -52,7 +52,9 @@ function between(written: Written, first: Understood, second: Understood, high: 
   };
   const notes = [...new Set([...first.notes, ...second.notes, "a band: its middle is used"])];
   return answer(written, value, {
-    ...{ notes, question, plusMinus },
+    notes,
+    question,
+    plusMinus,
     shown: showBand(kind, value, plusMinus, 4, written.options.units),
   });
 }

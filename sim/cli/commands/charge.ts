@@ -93,8 +93,15 @@ function table(rows: readonly ChargeRow[]): string {
   const columns = [
     { heading: "\npack" },
     ...[
-      ...["empty to\nfull (h)", "of it\ntaper (h)", "usual\nday (h)", "winter\nday (h)", "a night\n(h)", "gives\n(km)"],
-      ...["full, from\nwall (kWh)", "day, from\nwall (kWh)", ...(hasCost ? ["full\ncosts", "day\ncosts"] : [])],
+      "empty to\nfull (h)",
+      "of it\ntaper (h)",
+      "usual\nday (h)",
+      "winter\nday (h)",
+      "a night\n(h)",
+      "gives\n(km)",
+      "full, from\nwall (kWh)",
+      "day, from\nwall (kWh)",
+      ...(hasCost ? ["full\ncosts", "day\ncosts"] : []),
     ].map((heading) => ({ heading, isNumber: true })),
     { heading: "pace\nset by" },
   ];

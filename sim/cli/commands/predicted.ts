@@ -66,7 +66,11 @@ function asJson(job: Job, all: readonly Beside[]) {
         note: note ?? null,
         recommended: recommended ?? null,
         on,
-        ...{ programIs: program, isUnchanged, roadIs: road, changed, isWhole: isWhole ?? null },
+        programIs: program,
+        isUnchanged,
+        roadIs: road,
+        changed,
+        isWhole: isWhole ?? null,
         packs: packs.map(({ name, then, now }) => ({ name, predicted: then ?? null, now: now ?? null })),
         sentences: besideWords(beside).map((each) => messageIn(each, "metric")),
       };

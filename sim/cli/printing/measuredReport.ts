@@ -125,7 +125,11 @@ export function measuredJson({ job, found, ranges, service = [], predictedOn, da
     })),
     doings,
     corrected: fit.fitted.map(({ id, value, low, high, start, ownHalf, alike }) => ({
-      ...{ id, value, low, high, start },
+      id,
+      value,
+      low,
+      high,
+      start,
       /** With all that looks like it in a log. */
       together: { low: value - ownHalf, high: value + ownHalf },
       alike,

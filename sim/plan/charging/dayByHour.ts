@@ -45,7 +45,9 @@ export function dayByHour(supply: Supply, refill: DayRefill, full_frac: number, 
   return {
     hour_h: [leaves_h, leaves_h + half_h, home_h - half_h, home_h, ...before_h, nextDay_h],
     soc_frac: [full_frac, half_frac, half_frac, from_frac, ...course.soc_frac.slice(0, before_h.length), end_frac],
-    ...{ leaves_h, home_h, home_frac: from_frac },
+    leaves_h,
+    home_h,
+    home_frac: from_frac,
     ...(isCharged && { chargesFrom_h: from_h }),
     isFull: isCharged && charged_h[charged_h.length - 1] <= nextDay_h,
   };

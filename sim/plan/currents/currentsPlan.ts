@@ -60,7 +60,10 @@ export function currentsPlan(job: Job, packIndex: number, trace: Trace): Current
   const last = onRoad.length - 1;
   return {
     pack: pack.name,
-    ...{ road, hill, longHill, greatest },
+    road,
+    hill,
+    longHill,
+    greatest,
     hasMotorCurrent: job.motor.fullCurrent_A !== undefined,
     full_V,
     shortCircuit_A: full_V / lookUp(model.pack.resistance_ohm, 1),
@@ -77,7 +80,8 @@ export function currentsPlan(job: Job, packIndex: number, trace: Trace): Current
       conductor_degC,
       fitted_mm2: wiring.cable_mm2,
     }),
-    ...{ cable_m, conductor_degC },
+    cable_m,
+    conductor_degC,
     isLengthAssumed: wiring.cable_m === undefined,
     isCableFitted: wiring.cable_mm2 !== undefined,
     preCharge: preChargeShelf({

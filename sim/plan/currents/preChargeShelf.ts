@@ -66,7 +66,9 @@ export function preChargeShelf(task: PreChargeTask): PreChargeChoice {
   return {
     capacitance_uF,
     isCapacitanceAssumed: task.capacitance_uF === undefined,
-    ...{ load_W, loadWakes_V, rows },
+    load_W,
+    loadWakes_V,
+    rows,
     ...(chosen && { chosen }),
     isFitted: fitted_ohm !== undefined,
     ...(load_W > 0 && alone && { withoutLoad: alone }),

@@ -40,7 +40,10 @@ export function heatLines(job: Job, packIndex: number, trace: Trace, hill: LongH
     const rows = thinned(time_s.length);
     const pick = (values: readonly number[]) => rows.map((row) => values[row]);
     return {
-      ...{ name, times: passes.length, isEmpty: totals.reachedFloor, time_s: pick(time_s) },
+      name,
+      times: passes.length,
+      isEmpty: totals.reachedFloor,
+      time_s: pick(time_s),
       ...(heat && { motor_K: pick(joined(passes, "motor_K")) }),
       ...(job.module.heat && { pack_K: pick(joined(passes, "pack_K")) }),
       ...(!heat &&

@@ -114,7 +114,10 @@ function waysOf(job: CostJob): readonly NamedWay[] {
   const { running, alternatives = [] } = job.costs ?? {};
   const asItIs = { name: "leaving it as it is", price: NOTHING, isNeededAnyway: false, isAsItIs: true };
   const typed = alternatives.map(({ name, price, isNeededAnyway, running: own }) => ({
-    ...{ name, isNeededAnyway, isAsItIs: false, price: spanOf(price) },
+    name,
+    isNeededAnyway,
+    isAsItIs: false,
+    price: spanOf(price),
     ...runningOf(running, job, own),
   }));
   return [{ ...asItIs, ...runningOf(running, job) }, ...typed];
@@ -133,7 +136,10 @@ function alternativeCosts(way: NamedWay, running: Running | undefined): Alternat
   const { name, price, isNeededAnyway, isAsItIs, running: costs } = way;
   const distances_km = running && costs ? running.yearly.map(({ distance_km }) => distance_km) : [];
   return {
-    ...{ name, price, isNeededAnyway, isAsItIs },
+    name,
+    price,
+    isNeededAnyway,
+    isAsItIs,
     running: costs ? distances_km.map((distance_km) => firstYear(costs, distance_km)) : [],
     spent:
       running && costs
@@ -182,9 +188,13 @@ function packCosts({ job, quote, candidate, rows, way, against }: PackInput): Pa
       const spentOther = against.spent[k];
       const first = { running: firstYear(converted.running, distance_km), other: against.running[k] };
       return {
-        ...{ distance_km, running: first.running, runningOther: first.other },
+        distance_km,
+        running: first.running,
+        runningOther: first.other,
         saves: less(first.other, first.running),
-        ...{ spent, spentOther, payback: paybackOf(spent, spentOther) },
+        spent,
+        spentOther,
+        payback: paybackOf(spent, spentOther),
       };
     }),
   };

@@ -111,7 +111,11 @@ function drive(
   const isMissed = !totals.reachedFloor && left_m > NOTICED_frac * wanted_m;
   return {
     trip: {
-      ...{ day, trip, weekday, leaves_h, arrives_h: ends_h },
+      day,
+      trip,
+      weekday,
+      leaves_h,
+      arrives_h: ends_h,
       asked_km: wanted_m / M_PER_KM,
       driven_km: totals.distance_m / M_PER_KM,
       short_km: totals.reachedFloor && left_m >= LEAST_m ? left_m / M_PER_KM : 0,
@@ -146,7 +150,13 @@ function reportOf(
   const driven_km = sum(trips, (trip) => trip.driven_km);
   const perKm_frac = sum(trips, ({ leaves_frac, arrives_frac }) => leaves_frac - arrives_frac) / driven_km;
   return {
-    ...{ name, condition, ceiling_frac, floor_frac, trips, parkings, lowest },
+    name,
+    condition,
+    ceiling_frac,
+    floor_frac,
+    trips,
+    parkings,
+    lowest,
     ...(perKm_frac > 0 && { reserve_km: Math.max(0, lowest.soc_frac - floor_frac) / perKm_frac }),
     failingDays: failingDays(trips, emptied, days),
     driven_km,

@@ -92,8 +92,10 @@ function temperatures(job: Job, days: readonly DayOfYear[]): number[] {
   // Just above the temperature at which cells take no charge, braking begins to give something back: the steepest piece of all.
   const steep_degC = [0, 1, 3].map((above_K) => none_degC + above_K);
   const corners = [
-    ...[job.environment.temperature_degC, job.conditions?.winter?.temperature_degC ?? least],
-    ...[...steep_degC, full_degC],
+    job.environment.temperature_degC,
+    job.conditions?.winter?.temperature_degC ?? least,
+    ...steep_degC,
+    full_degC,
   ];
   const within = corners.filter((corner) => corner > least && corner < most);
   return [...new Set([...steps, ...within])].sort((a, b) => a - b);

@@ -84,7 +84,10 @@ function nickel(module: Job["module"], pack: Pack, use: PackUse, years: number):
     throughput_Ah: 2 * depth_frac * SCHMALSTIEG_CELL_Ah * cycles,
   });
   const other = xuLoss_frac({
-    ...{ soc_frac: standing_frac, temperature_K, depth_frac, cycles },
+    soc_frac: standing_frac,
+    temperature_K,
+    depth_frac,
+    cycles,
     time_s: years * DAYS_A_YEAR * DAY_s,
   });
   return { years, capacity_frac: between(1 - first.capacity_frac, other), resistance_ratio: first.resistance_ratio };

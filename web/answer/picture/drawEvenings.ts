@@ -88,7 +88,9 @@ function outline(
   const isRight = to_px + 6 + LETTER_px * words.length < right_px;
   // Beside the piles, and higher than a ring, so that it lies on nothing.
   const label = {
-    ...{ x: isRight ? to_px + 6 : from_px - 6, y: middle_px - OVER_RINGS_px, fill: look.inkSoft },
+    x: isRight ? to_px + 6 : from_px - 6,
+    y: middle_px - OVER_RINGS_px,
+    fill: look.inkSoft,
     "text-anchor": isRight ? "start" : "end",
   };
   return [

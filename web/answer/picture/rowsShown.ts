@@ -12,15 +12,15 @@ export function rowsShown({ packs, recommended, enough, largest }: Answer, chose
   const usable = bySize.filter((i) => packs[i].stop === undefined);
   const at = recommended === undefined ? -1 : usable.indexOf(recommended);
   const claims = [
-    ...[
-      chosen,
-      recommended,
-      ...usable.filter((i) => packs[i].isAskedFor),
-      at > 0 ? usable[at - 1] : undefined,
-      largest?.index,
-      enough,
-    ],
-    ...[at >= 0 ? usable[at + 1] : undefined, ...usable, ...bySize],
+    chosen,
+    recommended,
+    ...usable.filter((i) => packs[i].isAskedFor),
+    at > 0 ? usable[at - 1] : undefined,
+    largest?.index,
+    enough,
+    at >= 0 ? usable[at + 1] : undefined,
+    ...usable,
+    ...bySize,
   ];
   const shown = new Set<number>();
   for (const claim of claims) if (claim !== undefined && claim < packs.length && shown.size < ROWS) shown.add(claim);

@@ -83,7 +83,10 @@ function caption({ jobEditor }: Form, index: number, chart: OwnChart): TemplateR
   const path = `charts.${index}.caption`;
   const draft = jobEditor.drafts.value[path];
   return wordsField({
-    ...{ id: `own-${index}-caption`, label: "Caption", text: draft?.typed ?? chart.caption, isPlain: true },
+    id: `own-${index}-caption`,
+    label: "Caption",
+    text: draft?.typed ?? chart.caption,
+    isPlain: true,
     problem: draft?.problem,
     write: (text) => jobEditor.editPlain(path, text, "the words below a chart"),
     leave: () => jobEditor.settle(),

@@ -31,7 +31,12 @@ export function cycleRoadForm(form: Form): TemplateResult {
   const hilly = form.job.roads.filter(({ hills }) => hills !== undefined);
   const hillsFrom = texts.value["cycle-hills"] ?? LEVEL;
   const repeat = roadQuantity(form, {
-    ...{ id: "cycle-distance", label: "Repeated to a distance of", kind: "distance", usual: "", min: 0.1, max: 2000 },
+    id: "cycle-distance",
+    label: "Repeated to a distance of",
+    kind: "distance",
+    usual: "",
+    min: 0.1,
+    max: 2000,
     mayBeEmpty: true,
   });
   const named = cycles.find(({ key }) => key === cycle)?.words ?? cycle;
@@ -80,7 +85,9 @@ export function cycleRoadForm(form: Form): TemplateResult {
         ? wordsField({
             id: "cycle-heights",
             label: "Distances and heights, like “0 km 120 m; 2.5 km 180 m; 4 km 95 m”",
-            ...{ text: heights, rows: 3, write: (text) => put("cycle-heights", text) },
+            text: heights,
+            rows: 3,
+            write: (text) => put("cycle-heights", text),
             ...heightsInWords(heights, units),
           })
         : nothing

@@ -13,7 +13,12 @@ export function drivingFields(
   const up = roadQuantity(form, { ...acceleration, id: `${prefix}-up`, label: "Speeds up at", usual: "0.9" });
   const down = roadQuantity(form, { ...acceleration, id: `${prefix}-down`, label: "Slows down at", usual: "1" });
   const stop = roadQuantity(form, {
-    ...{ id: `${prefix}-stand`, label: "Stands at a stop for", kind: "duration", usual: "15 s", min: 0, max: 3600 },
+    id: `${prefix}-stand`,
+    label: "Stands at a stop for",
+    kind: "duration",
+    usual: "15 s",
+    min: 0,
+    max: 3600,
   });
   return { fields: [up.field, down.field, stop.field], driving: drivingOf(up, down, stop) };
 }

@@ -45,7 +45,10 @@ export function logRoadForm(form: Form, drive: Drive, isOpen: boolean): Template
         void log.choose(key);
       })}
       ${wordsField({
-        ...{ id: "log-title", label: "What the road is called", text: title, isPlain: true },
+        id: "log-title",
+        label: "What the road is called",
+        text: title,
+        isPlain: true,
         problem: tooLongTitle,
         write: (typed) => {
           log.texts.value = { ...log.texts.value, title: typed };
@@ -121,7 +124,9 @@ function places(form: Form, drive: Drive): TemplateResult | typeof nothing {
         return wordsField({
           id: `log-place-${i}`,
           label: `${times} ${times === 1 ? "time" : "times"}, ${durationWords(parked_s)} in all`,
-          ...{ text, problem: tooLong(text, LONGEST_PLACE), isPlain: true },
+          text,
+          problem: tooLong(text, LONGEST_PLACE),
+          isPlain: true,
           write: (typed) => {
             labels.value = { ...labels.value, [i]: typed };
           },

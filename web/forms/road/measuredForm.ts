@@ -14,16 +14,32 @@ export function measuredForm(form: Form): TemplateResult {
   const { measured } = form.view.staging;
   const { job } = form;
   const offset = roadQuantity(form, {
-    ...{ id: "measured-offset", label: "By", kind: "duration", usual: "" },
-    ...{ min: 0, max: 1e6, mayBeEmpty: true },
+    id: "measured-offset",
+    label: "By",
+    kind: "duration",
+    usual: "",
+    min: 0,
+    max: 1e6,
+    mayBeEmpty: true,
   });
   const socket = roadQuantity(form, {
-    ...{ id: "measured-socket", label: "Counted at the socket, for a log of charging", kind: "energy", usual: "" },
-    ...{ min: 0.05, max: 1000, mayBeEmpty: true },
+    id: "measured-socket",
+    label: "Counted at the socket, for a log of charging",
+    kind: "energy",
+    usual: "",
+    min: 0.05,
+    max: 1000,
+    mayBeEmpty: true,
   });
   const years = roadQuantity(form, {
-    ...{ id: "measured-years", label: "Years since the build, for the pack’s age", kind: "number", usual: "" },
-    ...{ unit: "years", min: 0, max: 40, mayBeEmpty: true },
+    id: "measured-years",
+    label: "Years since the build, for the pack’s age",
+    kind: "number",
+    usual: "",
+    unit: "years",
+    min: 0,
+    max: 40,
+    mayBeEmpty: true,
   });
   const last = job.predictions.length - 1;
   const against = measured.against.value ?? (last >= 0 ? last : AS_IT_IS);

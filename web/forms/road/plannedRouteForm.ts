@@ -12,22 +12,30 @@ const ID = "planned-route";
 export function plannedRouteForm(form: Form, _route: PlannedRoute, words: string): TemplateResult {
   const { log } = form.view.staging;
   const speed = roadQuantity(form, {
-    ...{ id: "route-speed", label: "Speed between stops", kind: "speed", usual: "50 km/h", min: 5, max: 200 },
+    id: "route-speed",
+    label: "Speed between stops",
+    kind: "speed",
+    usual: "50 km/h",
+    min: 5,
+    max: 200,
   });
   const stops = roadQuantity(form, {
-    ...{ id: "route-stops", label: "Stops in a kilometre", kind: "number", usual: "0.5", min: 0, max: 20 },
+    id: "route-stops",
+    label: "Stops in a kilometre",
+    kind: "number",
+    usual: "0.5",
+    min: 0,
+    max: 20,
   });
   const { fields, driving } = drivingFields(form, "route");
   const { field, title, problem } = roadTitleField(form, "route-title", "Client's planned route");
   const interval = roadQuantity(form, {
-    ...{
-      id: "route-interval",
-      label: "Time from one row to the next",
-      kind: "duration",
-      usual: "",
-      min: 0.01,
-      max: 3600,
-    },
+    id: "route-interval",
+    label: "Time from one row to the next",
+    kind: "duration",
+    usual: "",
+    min: 0.01,
+    max: 3600,
     mayBeEmpty: true,
   });
   const make = async () => {

@@ -67,12 +67,10 @@ export function typedRoadForm(form: Form): TemplateResult {
       counts as typed from memory, not as measured.
     </p>
     ${wordsField({
-      ...{
-        id: ID,
-        label: `The road, like “${EXAMPLES[form.view.units.value === "metric" ? "km" : "miles"]}”`,
-        text,
-        rows: 3,
-      },
+      id: ID,
+      label: `The road, like “${EXAMPLES[form.view.units.value === "metric" ? "km" : "miles"]}”`,
+      text,
+      rows: 3,
       problem: text === "" ? undefined : refused.value[READING],
       understood: understood.value[READING],
       write,

@@ -52,7 +52,10 @@ export function fillSections(sections: readonly AnySection[], place: HTMLElement
     fillNote(section, places, context, figures);
     fillWorked(section, reading, places, {
       ...setting,
-      ...{ firstNumber, named: figuresOf[i], isOpen, retry: graph.retry },
+      firstNumber,
+      named: figuresOf[i],
+      isOpen,
+      retry: graph.retry,
       urgency: () => before + i,
     });
   });

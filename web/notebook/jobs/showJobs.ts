@@ -112,7 +112,14 @@ export function showJobs(
     const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");
     const here: JobsPlace = {
       demos: demos.value,
-      ...{ jobs, askDemos, askVersions, lookAt, attempt, open, remove, compare },
+      jobs,
+      askDemos,
+      askVersions,
+      lookAt,
+      attempt,
+      open,
+      remove,
+      compare,
       isLooking: look.looked.value !== undefined,
       compared: compared.value,
       unopened: unopened.value,

@@ -28,7 +28,10 @@ export function gearTables(study: GearboxStudy, isHillAsked: boolean, units: Uni
   ]);
   const changed = changing && [
     `changing ${changing.gears.join(", ")}`,
-    ...["", "", "", ""],
+    "",
+    "",
+    "",
+    "",
     changing.to50kmh_s === undefined ? "not reached" : `${changing.to50kmh_s.toFixed(1)} s`,
     q("energyUse", changing.battery_Whpkm),
     missed(changing.missed_frac, units),

@@ -121,7 +121,10 @@ const trackFigure = keepDrawn(
     const { time_s, speed_mps } = road;
     const along_m = distanceAlong_m(time_s, speed_mps);
     const whole = {
-      ...{ ...track, time_s, speed_mps, partRows: track.tripRows.slice(1) },
+      ...track,
+      time_s,
+      speed_mps,
+      partRows: track.tripRows.slice(1),
       ...(channels && { use_Whpkm: useAlong(channels, along_m), isBehind: behindAlong(channels, along_m) }),
     };
     return mapFigure(

@@ -36,7 +36,13 @@ export function driveOf(
     const [like] = routes.standardCycleLike(trip.characteristics, kinds);
     const start = local(trip.start_s);
     return {
-      ...{ date: start.slice(0, 10), clock: start.slice(11, 16), distance_m, duration_s, mean_mps, max_mps, stops },
+      date: start.slice(0, 10),
+      clock: start.slice(11, 16),
+      distance_m,
+      duration_s,
+      mean_mps,
+      max_mps,
+      stops,
       ...(climb_m !== undefined && { climb_m }),
       like: like ? (titles.get(like.id) ?? like.id) : "",
       difference: like?.difference ?? "",
@@ -46,7 +52,11 @@ export function driveOf(
   const rows = days.map(({ date, trips: own, distance_m, driving_s, climb_m, longestParking }): DayRow => {
     const place = Number(longestParking?.place ?? "unknown");
     return {
-      ...{ date, trips: own.length, distance_m, driving_s, climb_m },
+      date,
+      trips: own.length,
+      distance_m,
+      driving_s,
+      climb_m,
       ...(longestParking && {
         parked: {
           from: local(longestParking.from_s).slice(11, 16),

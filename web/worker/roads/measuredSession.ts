@@ -98,7 +98,15 @@ export function createMeasuredSession() {
       const road = await work.roadTrace(job);
       const { pack, verdict, doings, sentences, notTold, remarks, lines, linedUp } = found;
       return {
-        ...{ kind: "drive", pack, verdict, doings, sentences, notTold, remarks, lines, day },
+        kind: "drive",
+        pack,
+        verdict,
+        doings,
+        sentences,
+        notTold,
+        remarks,
+        lines,
+        day,
         distance_km,
         offset_s: linedUp.offset_s,
         rows: found.quantities.map(({ id, ...row }) => {
