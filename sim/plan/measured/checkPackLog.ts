@@ -6,6 +6,8 @@ import type { PackLog } from "../../trace/packLog.ts";
 
 /** Volts outside of a pack's window by more than this share are of another pack. Assumed: cells at rest and under load lie within it. */
 const BEYOND_frac = 0.12;
+/** A 12 V system never shows more, charging. Common practice, no source. */
+const HIGHEST_12_V = 16;
 const LEAST_ROWS = 20;
 
 /**
@@ -29,9 +31,15 @@ export function checkPackLog(log: PackLog, job: Job, packIndex: number): void {
     const found = `found volts from ${n(volts.low)} to ${n(volts.high)} and amps from ${n(amps.low)} to ${n(amps.high)}`;
     throw inputError("swapped", file, `${found}: the two are swapped; exchange the names of the columns`);
   }
-  const other = job.packs.find((_, i) => fits(volts, packs[i]));
   const { min_V, max_V } = packs[packIndex];
   const wanted = `${job.packs[packIndex].name} has ${n(min_V)} to ${n(max_V)} V`;
+  if (volts.high <= HIGHEST_12_V) {
+    const [low, high] = [volts.low.toFixed(1), volts.high.toFixed(1)];
+    const found = low === high ? `found ${low} V` : `found ${low} to ${high} V`;
+    const message = `${found}, ${wanted}: the 12 V battery was logged; the volts between the pack's own terminals are wanted`;
+    throw inputError("auxiliary", file, message);
+  }
+  const other = job.packs.find((_, i) => fits(volts, packs[i]));
   const hint = other === undefined ? "it is the log of another car" : `they are those of ${other.name}`;
   throw inputError("another-pack", file, `found volts from ${n(volts.low)} to ${n(volts.high)}, ${wanted}: ${hint}`);
 }

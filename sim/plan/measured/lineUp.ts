@@ -2,6 +2,7 @@ import { inputError } from "../../../shared/problems.ts";
 import { S_PER_H } from "../../../shared/units.ts";
 import { bestLag, correlationAt, type Lag, type Samples } from "../../math/bestLag.ts";
 import type { PackLog } from "../../trace/packLog.ts";
+import { isCharging } from "./checkPackLog.ts";
 import type { DrivenAsMeasured } from "./driveAsMeasured.ts";
 
 /** How the clock of volts and amps was laid on that of the motion. */
@@ -49,6 +50,14 @@ export function lineUp(drive: DrivenAsMeasured, log: PackLog, given_s?: number):
   const found = searched(series, samples, log, least);
   if (found.correlation === 0) throw noOverlap(drive, log, 0);
   if (Math.abs(found.correlation) < LEAST_CORRELATION) {
+    if (isCharging(log)) {
+      const flows = "found amps that flow one way while volts rise, and no drive in them: a log of charging";
+      throw inputError(
+        "charging",
+        log.file,
+        `${flows}; the drive's own log is wanted, or by itself with the socket meter's reading for the charger's efficiency`,
+      );
+    }
     const best = Math.abs(found.correlation).toFixed(2);
     const message = `found power that follows the motion at no offset of the clocks (best correlation ${best}, ${LEAST_CORRELATION} wanted): another drive, another car, or amps of something else than the pack`;
     throw inputError("not-together", log.file, message);

@@ -59,12 +59,17 @@ export function mixedWords({ mixed, fitted, left }: CarFit, meets: MixedFacts): 
 /** Less than this is nothing to speak of. */
 const LEAST_frac = 0.005;
 
+/** From here on a single digit would be off by half as much as it says. */
+const TWO_DIGITS_frac = 0.095;
+
 /** What looks like a value, and how much each leaves open of it; none where the log tells them apart well. */
 function alikeWords(fitted: Fitted): Message[] {
   const { id, alike, low, high } = fitted;
   const shown = alike.filter(({ half }) => half >= LEAST_frac);
   if (id === "accessories" || shown.length === 0 || !isMixed(fitted)) return [];
-  const each = shown.map((one) => message`${within[one.id]} (±${q("fraction", one.half, 1)})`);
+  const each = shown.map(
+    (one) => message`${within[one.id]} (±${q("fraction", one.half, one.half < TWO_DIGITS_frac ? 1 : 2)})`,
+  );
   return [
     message`Which of what looks like ${within[id]} it is, a log cannot tell: by itself it is open to ±${q("fraction", (high - low) / 2, 2)}, since these may be off too: ${withAnd(each)}.`,
   ];

@@ -37,16 +37,12 @@ export function packFromLog(
   predicted: DrivenAsMeasured,
   startSoc_frac: number,
 ): PackFound {
-  const charge_C = new Float64Array(samples.count);
-  for (let k = 1; k < samples.count; k++)
-    charge_C[k] =
-      charge_C[k - 1] +
-      0.5 * (samples.weight_s[k - 1] * samples.current_A[k - 1] + samples.weight_s[k] * samples.current_A[k]);
-  const used_C = charge_C[samples.count - 1] ?? 0;
+  const counted = chargeOf(samples, predicted);
+  const used_C = counted.charge_C[samples.count - 1] ?? 0;
   const used_frac = used_C / pack.capacity_C;
   const resistance_ohm = resistanceOf(samples);
   const capacity_Ah =
-    used_frac >= LEAST_USED_frac ? capacityOf(pack, samples, predicted, charge_C, startSoc_frac) : undefined;
+    used_frac >= LEAST_USED_frac ? capacityOf(pack, samples, predicted, counted, startSoc_frac) : undefined;
   return {
     ...(resistance_ohm && { resistance_ohm }),
     predicted_ohm:
@@ -56,6 +52,44 @@ export function packFromLog(
     predicted_Ah: pack.capacity_C / C_PER_AH,
     used_frac,
   };
+}
+
+/** Charge taken by each sample since the first, and how much of it was not logged. */
+interface CountedCharge {
+  readonly charge_C: Float64Array;
+  /** Of gaps of the logger while the car drove: as the model has it. */
+  readonly guessed_C: number;
+  /** Samples after which a break came of which nothing is known: the car may have been charged. */
+  readonly breaks: readonly number[];
+}
+
+/** Shorter silences are between samples. */
+const SILENT_s = 3;
+
+function chargeOf(samples: PackSamples, predicted: DrivenAsMeasured): CountedCharge {
+  const { count, weight_s, current_A, time_s, row } = samples;
+  const charge_C = new Float64Array(count);
+  const breaks: number[] = [];
+  let guessed_C = 0;
+  const model = asPredicted(samples, predicted).current_A;
+  const sum = (amps: Float64Array) => amps.reduce((total, each, k) => total + weight_s[k] * each, 0);
+  const ratio = sum(model) > 0 ? Math.max(0, sum(current_A) / sum(model)) : 1;
+  for (let k = 1; k < count; k++) {
+    charge_C[k] = charge_C[k - 1] + 0.5 * (weight_s[k - 1] * current_A[k - 1] + weight_s[k] * current_A[k]);
+    const step_s = time_s[k] - time_s[k - 1];
+    const silent_s = step_s - 0.5 * (weight_s[k - 1] + weight_s[k]);
+    if (silent_s <= SILENT_s) continue;
+    if (predicted.part[row[k]] !== predicted.part[row[k - 1]]) {
+      breaks.push(k);
+      continue;
+    }
+    let silent_C = 0;
+    for (let i = row[k - 1] + 1; i <= row[k]; i++) silent_C += predicted.current_A[i];
+    silent_C *= (ratio * silent_s) / step_s;
+    charge_C[k] += silent_C;
+    guessed_C += Math.abs(silent_C);
+  }
+  return { charge_C, guessed_C, breaks };
 }
 
 /** What a model's volts and amps are at the moments of the samples. */
@@ -87,6 +121,8 @@ const CURVE_frac = 0.002;
 const SLOPE_frac = 0.004;
 /** A clamp or a shunt is good to 1 %; common practice, no source. */
 const METER_frac = 0.01;
+/** Charge that was not logged is known from the model to so much, nine times of ten. Assumed. */
+const GUESSED_frac = 0.15;
 /** Volts of a minute hang together: what is left of them after a load dies away slowly. */
 const TOGETHER_s = 60;
 const VOLTAGE_frac = 0.004;
@@ -103,10 +139,13 @@ function capacityOf(
   pack: PackModel,
   samples: PackSamples,
   predicted: DrivenAsMeasured,
-  charge_C: Float64Array,
+  { charge_C, guessed_C, breaks }: CountedCharge,
   startSoc_frac: number,
 ): Band | undefined {
-  const means = minuteMeans(samples, sagOf_V(pack, samples, predicted), charge_C);
+  const [from, to] = longestStretch(charge_C, breaks);
+  const stretch_C = charge_C[to - 1] - charge_C[from];
+  if (stretch_C < LEAST_USED_frac * pack.capacity_C) return undefined;
+  const means = minuteMeans(samples, sagOf_V(pack, samples, predicted), charge_C, from, to);
   const rows = means.length;
   if (rows < 8) return undefined;
   const nominal_V = lookUp(pack.openCircuit_V, 0.5);
@@ -134,7 +173,11 @@ function capacityOf(
   const spread = Math.max(0.5, Math.sqrt(fit.sum / Math.max(1, rows - 3)));
   const own = spread * Math.sqrt(covarianceOf(fit.jacobian, count)[count + 1]);
   // An ampere-hour is as good as the ammeter that counts it.
-  const half = Math.hypot(NINE_OF_TEN * own, METER_frac * fit.parameters[1]);
+  const half = Math.hypot(
+    NINE_OF_TEN * own,
+    METER_frac * fit.parameters[1],
+    ((GUESSED_frac * guessed_C) / stretch_C) * fit.parameters[1],
+  );
   const full_Ah = pack.capacity_C / C_PER_AH;
   if (!fit.isConverged || half > WIDEST_frac * fit.parameters[1]) return undefined;
   const at = (ratio: number) => ratio * full_Ah;
@@ -152,9 +195,23 @@ function sagOf_V(pack: PackModel, samples: PackSamples, predicted: DrivenAsMeasu
   });
 }
 
-function minuteMeans({ count, time_s, voltage_V }: PackSamples, sags_V: Float64Array, charge_C: Float64Array) {
+/** First sample of the stretch between breaks that took most charge, and the one after its last. */
+function longestStretch(charge_C: Float64Array, breaks: readonly number[]): readonly [number, number] {
+  const ends = [...breaks, charge_C.length];
+  const stretches = ends.map((to, b) => [b === 0 ? 0 : ends[b - 1], to] as const);
+  const taken_C = ([from, to]: readonly [number, number]) => charge_C[to - 1] - charge_C[from];
+  return stretches.reduce((best, each) => (taken_C(each) > taken_C(best) ? each : best));
+}
+
+function minuteMeans(
+  { time_s, voltage_V }: PackSamples,
+  sags_V: Float64Array,
+  charge_C: Float64Array,
+  from: number,
+  to: number,
+) {
   const bins = new Map<number, { n: number; voltage_V: number; sag_V: number; used_C: number }>();
-  for (let k = 0; k < count; k++) {
+  for (let k = from; k < to; k++) {
     const minute = Math.floor((time_s[k] - time_s[0]) / TOGETHER_s);
     const bin = bins.get(minute) ?? { n: 0, voltage_V: 0, sag_V: 0, used_C: 0 };
     bins.set(minute, {

@@ -24,6 +24,8 @@ const SPARSE_s = 2.5;
 const WORKING_W = 5000;
 /** Less working time than this outside the motion is clocks and ends. */
 const UNSEEN_s = 30;
+/** No two clocks with a date are further apart than time zones. */
+const LONG_s = 86_400;
 /** A logger that says nothing for longer has a gap. */
 const GAP_s = 60;
 
@@ -43,7 +45,9 @@ export function readingRemarks({
   const moved =
     Math.abs(offset_s) < 0.3
       ? "The clocks of motion and pack agree"
-      : `Volts and amps are moved by ${offset_s > 0 ? "+" : "-"}${secondsWords(Math.abs(offset_s))}`;
+      : Math.abs(offset_s) > LONG_s
+        ? "The clock of volts and amps counts from its own start; it is laid on that of the motion"
+        : `Volts and amps are moved by ${offset_s > 0 ? "+" : "-"}${secondsWords(Math.abs(offset_s))}`;
   const by = how === "given" ? "as given" : "so that power follows the motion best";
   return [
     message`${moved}, ${by} (correlation ${q("coefficient", correlation, 2)}).`,

@@ -6,10 +6,10 @@ import type { TakenRoles } from "./takenRoles.ts";
 import { type TimeForm, timeForm } from "./timeForm.ts";
 
 /** Gives columns the roles that their headers name: the time first, then hemispheres, which need no name, then the rest. */
-export function guessByName(layout: TableLayout, roles: TakenRoles): void {
+export function guessByName(layout: TableLayout, roles: TakenRoles, isPackWanted: boolean): void {
   takeTime(layout, roles);
   takeHemispheres(roles);
-  takeNamed(layout, roles);
+  takeNamed(layout, roles, isPackWanted);
 }
 
 /**
@@ -72,9 +72,11 @@ function takeHemispheres(roles: TakenRoles): void {
   }
 }
 
-function takeNamed(layout: TableLayout, roles: TakenRoles): void {
+function takeNamed(layout: TableLayout, roles: TakenRoles, isPackWanted: boolean): void {
   // Where two columns name a speed, the receiver's own is the better: a dashboard's reads high by law.
   const ranked = [...roles.free()].sort((a, b) => rank(a) - rank(b));
+  // Where a pack is wanted and nothing else could be it, whoever knows the pack says what is wrong with 12 V.
+  const isTakenAsIs = isPackWanted && ranked.filter(({ named }) => named === "packVoltage").length === 1;
   for (const column of ranked) {
     const role = column.named;
     if (role === "none" || role === "time" || roles.has(role)) {
@@ -89,7 +91,7 @@ function takeNamed(layout: TableLayout, roles: TakenRoles): void {
       continue;
     }
     const isDate = role === "date" && column.cells.some((cell) => /\d/.test(cell));
-    if (role === "packVoltage" && is12V(column.numbers)) {
+    if (role === "packVoltage" && !isTakenAsIs && is12V(column.numbers)) {
       roles.leave(column, "9 to 16 V: a 12 V system, no traction pack");
       continue;
     }

@@ -12,10 +12,11 @@ import { TakenRoles } from "./takenRoles.ts";
 export function guessColumns(
   layout: TableLayout,
   chosen: Partial<Record<ColumnRole, number | "none">> = {},
+  isPackWanted = false,
 ): readonly ColumnGuess[] {
   const columns = sampleColumns(layout);
   const roles = new TakenRoles(columns, chosen);
-  guessByName(layout, roles);
+  guessByName(layout, roles, isPackWanted);
   guessByValue(layout, columns, roles);
   return columns.map((column) => {
     const { index, header, unit } = column;

@@ -40,7 +40,7 @@ export class TableReading {
     this.layout = layout;
     this.options = options;
     this.long = LongTable.find(layout, options.isPackWanted);
-    this.guesses = this.long?.guesses ?? guessColumns(layout, options.columns);
+    this.guesses = this.long?.guesses ?? guessColumns(layout, options.columns, options.isPackWanted);
     this.columns = new TableColumns(this.guesses, layout.decimal);
     this.times = new TableTimes(name, layout, this.guesses, this.columns, options);
     this.positions = new TablePositions(layout, this.columns, options.hemisphere);

@@ -112,6 +112,30 @@ describe("logs that are no such drive are refused with one sentence", () => {
     expect(code).toBe(2);
   };
 
+  it("the volts of the 12 V battery beside the pack's amps", () =>
+    refused(
+      "auxiliary.csv",
+      () =>
+        packCsv(
+          withAmps(
+            (amps) => amps,
+            (_, i) => 12.8 + 0.1 * Math.sin(i / 40),
+          ),
+        ),
+      /found 12\.7 to 12\.9 V, 17 kWh has \d+ to 1\d\d V: the 12 V battery was logged/,
+    ));
+  it("a charge beside the motion of a drive", () =>
+    refused(
+      "charged.csv",
+      () =>
+        packCsv(
+          withAmps(
+            (_, i) => -14 + Math.sin(i),
+            (_, i) => 112 + i / 100,
+          ),
+        ),
+      /found amps that flow one way while volts rise, and no drive in them: a log of charging/,
+    ));
   it("amps all nought", () => refused("zero.csv", () => packCsv(withAmps(() => 0)), /found amps of 0 in all \d+ rows/));
 
   it("volts and amps swapped", () =>

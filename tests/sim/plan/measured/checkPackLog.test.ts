@@ -68,6 +68,14 @@ describe("a log that cannot", () => {
     // High volts beside amps that would do as volts: not swapped, since a pack's volts are not too high as amps.
     expect(ofVolts(150, 180, rise(90, 110))?.code).toBe("another-pack");
   });
+  it("is of the 12 V battery, with what was found and what the pack has", () => {
+    expect(ofVolts(12.4, 14.4)?.message).toBe(
+      "found 12.4 to 14.4 V, Large has 80 to 117 V: the 12 V battery was logged; the volts between the pack's own terminals are wanted",
+    );
+    expect(problemOf(() => checkPackLog(packLogOf(times(100, 12.8), rise(5, 80)), job, 0))?.message).toMatch(
+      /^found 12\.8 V, Large has 80 to 117 V/,
+    );
+  });
   it("is of another pack of the job, which is named, or of another car", () => {
     expect(ofVolts(45, 55)?.message).toBe("found volts from 45 to 55, Large has 80 to 117 V: they are those of Half");
     expect(ofVolts(300, 330)?.message).toMatch(/, Large has 80 to 117 V: it is the log of another car$/);

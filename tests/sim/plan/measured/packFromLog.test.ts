@@ -101,3 +101,47 @@ it("counts the charge with the time that each sample stands for", () => {
   // Half of the first and the last, all of the middle one: 5 + 20 + 15 = 40 s at 60 A of 216 kC.
   expect(found.used_frac).toBeCloseTo(2400 / 216_000, 12);
 });
+
+describe("charge that was not logged", () => {
+  /** A log of the same drive whose logger was silent for some of its rows. */
+  function silent(from: number, to: number, part: readonly number[] = []) {
+    const amps = Array.from({ length: 1800 }, (_, k) => (Math.floor(k / 5) % 2 === 0 ? 20 : 60));
+    let used_C = 0;
+    const socs = amps.map((each) => {
+      used_C += each;
+      return 0.9 - used_C / (60 * 3600);
+    });
+    const kept = amps.map((_, k) => k).filter((k) => k < from || k >= to);
+    const samples = samplesOf(
+      kept.map((k) => 40 + 40 * socs[k] - 0.15 * amps[k]),
+      kept.map((k) => amps[k]),
+      {
+        time_s: Float64Array.from(kept, (k) => k + 0.5),
+        row: Int32Array.from(kept),
+      },
+    );
+    const rows = [...amps, amps[0]];
+    const predicted = driveOf(times(1801, 10), {
+      current_A: rows,
+      voltage_V: rows.map((each) => 70 - 0.15 * each),
+      soc_frac: [...socs, socs[0]],
+      pack_K: times(1801, 298.15),
+      part,
+    });
+    return packFromLog(pack, samples, predicted, 0.9).capacity_Ah;
+  }
+
+  it("is taken from the model while the car drove on, and widens the band", () => {
+    const [whole, holed] = [silent(0, 0), silent(600, 1100)];
+    expect(Math.abs((holed?.value ?? 0) - 60)).toBeLessThan(1);
+    const half = (band: typeof whole) => ((band?.high ?? 0) - (band?.low ?? 0)) / 2;
+    // 500 of 1800 s guessed to 15 %: 2.5 Ah of 60.
+    expect(half(holed)).toBeGreaterThan(half(whole) + 1);
+    expect(half(holed)).toBeGreaterThan(2.5);
+  });
+  it("is not guessed over a break in the motion: the car may have been charged; the longer stretch is used", () => {
+    const part = Array.from({ length: 1801 }, (_, k) => (k < 300 ? 0 : 1));
+    const found = silent(200, 400, part);
+    expect(Math.abs((found?.value ?? 0) - 60)).toBeLessThan(1.5);
+  });
+});
