@@ -142,9 +142,9 @@ function capacityOf(
   { charge_C, guessed_C, breaks }: CountedCharge,
   startSoc_frac: number,
 ): Band | undefined {
-  const [from, to] = longestStretch(charge_C, breaks);
-  const stretch_C = charge_C[to - 1] - charge_C[from];
-  if (stretch_C < LEAST_USED_frac * pack.capacity_C) return undefined;
+  const [from, to] = longestSpan(charge_C, breaks);
+  const span_C = charge_C[to - 1] - charge_C[from];
+  if (span_C < LEAST_USED_frac * pack.capacity_C) return undefined;
   const means = minuteMeans(samples, sagOf_V(pack, samples, predicted), charge_C, from, to);
   const rows = means.length;
   if (rows < 8) return undefined;
@@ -176,7 +176,7 @@ function capacityOf(
   const half = Math.hypot(
     NINE_OF_TEN * own,
     METER_frac * fit.parameters[1],
-    ((GUESSED_frac * guessed_C) / stretch_C) * fit.parameters[1],
+    ((GUESSED_frac * guessed_C) / span_C) * fit.parameters[1],
   );
   const full_Ah = pack.capacity_C / C_PER_AH;
   if (!fit.isConverged || half > WIDEST_frac * fit.parameters[1]) return undefined;
@@ -195,12 +195,12 @@ function sagOf_V(pack: PackModel, samples: PackSamples, predicted: DrivenAsMeasu
   });
 }
 
-/** First sample of the stretch between breaks that took most charge, and the one after its last. */
-function longestStretch(charge_C: Float64Array, breaks: readonly number[]): readonly [number, number] {
+/** First sample of the span between breaks that took most charge, and the one after its last. */
+function longestSpan(charge_C: Float64Array, breaks: readonly number[]): readonly [number, number] {
   const ends = [...breaks, charge_C.length];
-  const stretches = ends.map((to, b) => [b === 0 ? 0 : ends[b - 1], to] as const);
+  const spans = ends.map((to, b) => [b === 0 ? 0 : ends[b - 1], to] as const);
   const taken_C = ([from, to]: readonly [number, number]) => charge_C[to - 1] - charge_C[from];
-  return stretches.reduce((best, each) => (taken_C(each) > taken_C(best) ? each : best));
+  return spans.reduce((best, each) => (taken_C(each) > taken_C(best) ? each : best));
 }
 
 function minuteMeans(

@@ -139,7 +139,7 @@ describe("charge that was not logged", () => {
     expect(half(holed)).toBeGreaterThan(half(whole) + 1);
     expect(half(holed)).toBeGreaterThan(2.5);
   });
-  it("is not guessed over a break in the motion: the car may have been charged; the longer stretch is used", () => {
+  it("is not guessed over a break in the motion: the car may have been charged; the longer span is used", () => {
     const part = Array.from({ length: 1801 }, (_, k) => (k < 300 ? 0 : 1));
     const found = silent(200, 400, part);
     expect(Math.abs((found?.value ?? 0) - 60)).toBeLessThan(1.5);
