@@ -22,7 +22,9 @@ export default defineSection({
         "controller.regen.fadeNone_kmh",
         "controller.regen.fadeFull_kmh",
       ),
-      ..."current_A power_kW wheelForce_N fadeNone_kmh fadeFull_kmh".split(" ").map((key) => `controller.regen.${key}`),
+      ...["current_A", "power_kW", "wheelForce_N", "fadeNone_kmh", "fadeFull_kmh"].map(
+        (key) => `controller.regen.${key}`,
+      ),
     )}
   `,
   fields: ["controller.regen"],

@@ -22,9 +22,19 @@ export default defineSection({
     ${form.fold("Lights, heater, 12 V", accessoriesForm(form), "accessories")}
   `,
   fields: [
-    ..."name kerb_kg load_kg removed_kg added_kg converted_kg gross_kg balance roof trailer inertia"
-      .split(" ")
-      .map((key) => `vehicle.${key}`),
+    ...[
+      "name",
+      "kerb_kg",
+      "load_kg",
+      "removed_kg",
+      "added_kg",
+      "converted_kg",
+      "gross_kg",
+      "balance",
+      "roof",
+      "trailer",
+      "inertia",
+    ].map((key) => `vehicle.${key}`),
     "accessories",
   ],
   explains: ["testMass_kg"],

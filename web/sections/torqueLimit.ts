@@ -23,16 +23,24 @@ export default defineSection({
         "controller.current_A",
         "controller.power_kW",
       ),
-      ..."name min_V max_V rollBackBelow_V rollBackAbove_V current_A power_kW"
-        .split(" ")
-        .map((key) => `controller.${key}`),
+      ...["name", "min_V", "max_V", "rollBackBelow_V", "rollBackAbove_V", "current_A", "power_kW"].map(
+        (key) => `controller.${key}`,
+      ),
     )}
   `,
   fields: [
     "driveline.limits",
-    ..."torqueCap_Nm ramp_s name min_V max_V rollBackBelow_V rollBackAbove_V current_A power_kW"
-      .split(" ")
-      .map((key) => `controller.${key}`),
+    ...[
+      "torqueCap_Nm",
+      "ramp_s",
+      "name",
+      "min_V",
+      "max_V",
+      "rollBackBelow_V",
+      "rollBackAbove_V",
+      "current_A",
+      "power_kW",
+    ].map((key) => `controller.${key}`),
   ],
   inputs: ["job", "gearbox", "units"],
   compute: ({ job, gearbox, units }) => {

@@ -20,9 +20,9 @@ export function gearboxForm(form: Form): TemplateResult {
 /** The paths of its fields, so that what is to mend there is counted. */
 export function gearboxPaths({ job }: Form): string[] {
   return [
-    ..."drivenAxle finalDriveEfficiency_frac noLoadDrag_Nm wholeEfficiency_frac transferBox"
-      .split(" ")
-      .map((key) => `driveline.${key}`),
+    ...["drivenAxle", "finalDriveEfficiency_frac", "noLoadDrag_Nm", "wholeEfficiency_frac", "transferBox"].map(
+      (key) => `driveline.${key}`,
+    ),
     ...job.driveline.gears.flatMap((_, i) => [`driveline.gears.${i}.efficiency_frac`, `driveline.gears.${i}.name`]),
   ];
 }

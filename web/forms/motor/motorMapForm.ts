@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { peakTorque_Nm } from "../../../shared/job/peakTorque.ts";
-import { writeField } from "../../editing/fieldTable/writeField.ts";
+import { writeField } from "../../editing/fieldTable/writeAtPath.ts";
 import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import type { BroughtMap } from "../../fields/staging.ts";

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit-html";
 import { atPath } from "../../../shared/job/path.ts";
 import type { Part } from "../../../shared/parts/part.ts";
 import { labelOf } from "../../editing/fieldTable/fieldAt.ts";
-import { writeField } from "../../editing/fieldTable/writeField.ts";
+import { writeField } from "../../editing/fieldTable/writeAtPath.ts";
 import type { EditorState } from "../../editing/jobEditor.ts";
 import { attempt, refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";

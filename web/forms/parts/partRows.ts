@@ -3,7 +3,7 @@ import type { Part } from "../../../shared/parts/part.ts";
 import type { PartOrigin } from "../../../shared/parts/partOrigin.ts";
 import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
 import { knownField } from "../../editing/fieldTable/fieldAt.ts";
-import { writeField } from "../../editing/fieldTable/writeField.ts";
+import { writeField } from "../../editing/fieldTable/writeAtPath.ts";
 import { originInWords } from "../../fields/originText.ts";
 
 /** One figure of a part as people read it. */

@@ -30,6 +30,22 @@ describe("the way home", () => {
     ]);
   });
 
+  it("meets every height between in the order of the way that it drives", () => {
+    const waves = {
+      distance_m: Float64Array.of(0, 50, 100, 200, 275),
+      elevation_m: Float64Array.of(10, 40, 30, 5, 25),
+    };
+    const wavy = thereAndBack(traceOf(rows, waves));
+    expect(heightsOf(wavy.home(275))).toEqual([
+      [0, 75, 175, 225, 275],
+      [25, 5, 30, 40, 10],
+    ]);
+    expect(heightsOf(wavy.out(25))).toEqual([
+      [0, 25, 75, 175, 250],
+      [25, 40, 30, 5, 25],
+    ]);
+  });
+
   it("begins at the height of the place where the car stands", () => {
     expect(heightsOf(hilly.home(50))).toEqual([
       [0, 50],
