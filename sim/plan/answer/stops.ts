@@ -1,8 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { type Message, type MessageQuantity, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
-import { overPlate } from "../weight/overPlate.ts";
-import type { Load } from "../weight/weigh.ts";
+import { type OverPlate, overPlate } from "../weight/overPlate.ts";
 
 /** A danger for which a pack may not be used: the limit, what it would be, and two ways out. No range stands beside it. */
 export interface Stop {
@@ -30,7 +29,7 @@ export function stopOf(job: Limits, packIndex: number, { pack, testMass_kg }: Ca
   if (vehicle.gross_kg !== undefined && testMass_kg > vehicle.gross_kg)
     return aboveGross(packIndex, testMass_kg, vehicle.gross_kg);
   const over = job.weights && overPlate(job.weights, packs[packIndex]?.name ?? "", pack.mass_kg);
-  return job.weights && over?.isAlways ? abovePlate(job.weights, packIndex, over.load) : undefined;
+  return job.weights && over?.isAlways ? abovePlate(job.weights, packIndex, over) : undefined;
 }
 
 function aboveController({ controller }: Limits, packIndex: number, pack: Candidate["pack"]): Stop {
@@ -85,7 +84,7 @@ function aboveGross(packIndex: number, testMass_kg: number, gross_kg: number): S
 }
 
 /** An axle, its tyres or the whole car above what they may carry already with its driver alone: it could never be driven. */
-function abovePlate({ plates }: NonNullable<Job["weights"]>, packIndex: number, load: Load): Stop {
+function abovePlate({ plates }: NonNullable<Job["weights"]>, packIndex: number, { load, otherSplit }: OverPlate): Stop {
   const { what, by_kg } = load.over.reduce((most, each) => (each.by_kg > most.by_kg ? each : most));
   const most_kg = {
     "front axle": plates.front_kg,
@@ -104,7 +103,9 @@ function abovePlate({ plates }: NonNullable<Job["weights"]>, packIndex: number, 
     sentence: message`${load.name === "empty" ? "Empty" : "With its driver alone"}, ${rests} with this pack. No more than ${limit} may: so it may not be driven on the road; local codes decide.`,
     ways: [
       { words: message`Use fewer modules`, path: `packs.${packIndex}.parallelModules` },
-      { words: message`Split the pack otherwise between its boxes`, path: "weights.boxes.0.share_frac" },
+      otherSplit
+        ? { words: message`Split the pack otherwise between its boxes`, path: "weights.boxes.0.share_frac" }
+        : { words: message`Place its boxes elsewhere`, path: "weights.boxes.0.place_mm" },
     ],
   };
 }

@@ -5,7 +5,7 @@ import { overWords } from "./splitWords.ts";
 import { type Load, packLoads } from "./weigh.ts";
 
 /** The first state in which a car with a pack is over a plate or a tyre's load. */
-interface OverPlate {
+export interface OverPlate {
   readonly load: Load;
   /** Over it whenever it is driven: empty already, or with its driver alone. */
   readonly isAlways: boolean;

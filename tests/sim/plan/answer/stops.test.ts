@@ -78,6 +78,19 @@ describe("a car that is over a plate whenever it is driven", () => {
     );
     expect(said({ frontTyres_kg: 390 })).toMatch(/^Empty, 400 kg rest on the front tyres .* more than 390 kg may/);
   });
+  it("may be split otherwise where that helps, else its boxes sit in the wrong place", () => {
+    expect(ways(over({ rear_kg: 480 }))?.[1]).toBe("Place its boxes elsewhere");
+    const boxes = [{ name: "bonnet", place_mm: 0, share_frac: 0 }, ...weights.boxes];
+    const split = stopOf(
+      {
+        ...{ packs, controller: { ...controller, min_V: 60, max_V: 200 }, vehicle },
+        weights: { ...weights, boxes, plates: { rear_kg: 480 } },
+      },
+      0,
+      candidate,
+    );
+    expect(ways(split)?.[1]).toBe("Split the pack otherwise between its boxes");
+  });
   it("is none within its plates", () => {
     expect(over({ rear_kg: 490, front_kg: 440, gross_kg: 930 })).toBeUndefined();
   });
