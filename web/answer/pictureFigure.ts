@@ -25,6 +25,9 @@ const AROUND_px = 470;
 const PAPER_px = { width_px: 672, height_px: 800 };
 const ROW_px = { least: 60, most: 112, narrow: 84 };
 
+/** What is calculated sooner is not said to be calculated: the words would flicker at every key. */
+const SAID_ms = 200;
+
 /** Puts the picture into its place, draws it anew when anything in it changes, and lets it be read by keys and by pointing. */
 export function pictureFigure(place: HTMLElement, { shown, standing, rows, chosen, choose, context }: Shown): void {
   const { view, jobEditor } = context;
@@ -103,8 +106,21 @@ export function pictureFigure(place: HTMLElement, { shown, standing, rows, chose
     figure.replaceChildren(picture.svg);
     showLine();
   });
+  const isYearLate = computed(() => shown.value.isYearLate === true);
+  const saidLate = signal(shown.peek().late);
+  let saying: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
-    const { answer, late } = shown.value;
+    const { late } = shown.value;
+    clearTimeout(saying);
+    const show = () => {
+      saidLate.value = late;
+    };
+    if (late === "none" || !standing.peek()) show();
+    else saying = setTimeout(show, SAID_ms);
+  });
+  effect(() => {
+    const answer = standing.value;
+    const late = saidLate.value;
     const left = at.value;
     showLine();
     const read = answer && chosen.value !== undefined && left !== undefined;
@@ -119,7 +135,7 @@ export function pictureFigure(place: HTMLElement, { shown, standing, rows, chose
           : late === "bands"
             ? "Calculating what is not known; the bars are as wide as before the change."
             : evenings.value
-              ? eveningsKey(shown.value.isYearLate === true)
+              ? eveningsKey(late === "none" && isYearLate.value)
               : html`<strong>${unit} left on coming home.</strong> <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><circle cx="7" cy="7" r="5" class="key-new" /></svg> new</span>
                 <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><circle cx="7" cy="7" r="5.5" class="key-winter" /></svg> winter</span>
                 <span class="key"><svg viewBox="0 0 14 14" aria-hidden="true"><rect x="2" y="2" width="10" height="10" class="key-winter" /></svg> ten years, winter</span>

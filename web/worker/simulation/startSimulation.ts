@@ -1,8 +1,8 @@
 import type { SimulationApi } from "../api.ts";
 import type { LivingWorker } from "../livingWorker.ts";
 import type { WorkerApi } from "../workerApi.ts";
+import { askAbout } from "./askAbout.ts";
 import { oneOfAKind } from "./oneOfAKind.ts";
-import { sendTrace } from "./sendTrace.ts";
 
 /** What is not of the answer begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
 const REST_ms = 250;
@@ -20,35 +20,35 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
   return {
     road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
     drive: (job, trace) =>
-      ask("drive", () => drives.ask(async (life) => life.api.drive(job, await sendTrace(life, trace)))),
+      ask("drive", () => drives.ask((life) => askAbout(life, trace, (id) => life.api.drive(job, id)))),
     conditions: (job, trace) =>
-      ask("conditions", () => drives.ask(async (life) => life.api.conditions(job, await sendTrace(life, trace)))),
+      ask("conditions", () => drives.ask((life) => askAbout(life, trace, (id) => life.api.conditions(job, id)))),
     yearRanges: (job, trace) =>
-      afterStudies("year", () => studies.ask(async (life) => life.api.yearRanges(job, await sendTrace(life, trace)))),
+      afterStudies("year", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.yearRanges(job, id)))),
     weeks: (job, packIndexes) => afterStudies("weeks", () => studies.ask(({ api }) => api.weeks(job, packIndexes))),
     steady: (job, speeds_kmh) => atRest("steady", () => drives.ask(({ api }) => api.steady(job, speeds_kmh))),
     motorSurface: (job, packIndex) =>
       ask("motorSurface", () => drives.ask(({ api }) => api.motorSurface(job, packIndex))),
     gearbox: (job, packIndex, trace) =>
       atRest("gearbox", () =>
-        drives.ask(async (life) => life.api.gearbox(job, packIndex, await sendTrace(life, trace))),
+        drives.ask((life) => askAbout(life, trace, (id) => life.api.gearbox(job, packIndex, id))),
       ),
     heatLines: (job, packIndex, trace, hill) =>
       atRest("heatLines", () =>
-        drives.ask(async (life) => life.api.heatLines(job, packIndex, await sendTrace(life, trace), hill)),
+        drives.ask((life) => askAbout(life, trace, (id) => life.api.heatLines(job, packIndex, id, hill))),
       ),
     currents: (job, packIndex, trace) =>
       atRest("currents", () =>
-        drives.ask(async (life) => life.api.currents(job, packIndex, await sendTrace(life, trace))),
+        drives.ask((life) => askAbout(life, trace, (id) => life.api.currents(job, packIndex, id))),
       ),
     packStudy: (job, trace) =>
-      atRest("packStudy", () => studies.ask(async (life) => life.api.packStudy(job, await sendTrace(life, trace)))),
+      atRest("packStudy", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.packStudy(job, id)))),
     // Not one at a time: the worker gives an older draw up for a newer one, between two of its slices.
     vary: (job, packIndex, trace, draw) =>
-      studies.ask(async (life) => life.api.vary(job, packIndex, await sendTrace(life, trace), draw)),
+      studies.ask((life) => askAbout(life, trace, (id) => life.api.vary(job, packIndex, id, draw))),
     unknowns: (job, packIndexes, trace) =>
       atRest("unknowns", () =>
-        studies.ask(async (life) => life.api.unknowns(job, packIndexes, await sendTrace(life, trace))),
+        studies.ask((life) => askAbout(life, trace, (id) => life.api.unknowns(job, packIndexes, id))),
       ),
   };
 }
