@@ -102,7 +102,9 @@ export const measure: Command = {
     if (years !== undefined && service.length === 0)
       warn("--years: this drive does not show the pack's capacity, so that its age is compared with nothing");
     const file = textOption(args, "corrected");
-    if (file !== undefined) {
+    if (file !== undefined && found.isDoubted)
+      warn("--corrected: the log does not fit the job, so that nothing is corrected by it; no file is written");
+    else if (file !== undefined) {
       const title = `${job.title} (${note})`.slice(0, 200);
       writeText(file, jobText({ ...job, ...corrected, title }), hasOption(args, "force") ? "replace" : "ask");
       warn(`written: ${file}, a second line beside the prediction, which stays as it is`);

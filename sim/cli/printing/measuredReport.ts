@@ -105,7 +105,7 @@ function doingTable({ doings }: Measured): string {
 /** The same as one object for programs, units in the keys. */
 export function measuredJson({ job, found, ranges, service = [], predictedOn, day, distance_km }: WholeReport) {
   if (!found) throw new Error("a report of nothing was asked for");
-  const { pack, linedUp, zero, quantities, doings, fit, packFound, verdict } = found;
+  const { pack, linedUp, zero, quantities, doings, fit, packFound, verdict, isDoubted } = found;
   const inWords = (sentences: readonly Message[]) => sentences.map((sentence) => messageIn(sentence, "metric"));
   return {
     job: job.title,
@@ -114,6 +114,7 @@ export function measuredJson({ job, found, ranges, service = [], predictedOn, da
     predictedOn: predictedOn ?? null,
     distance_km,
     verdict,
+    isDoubted,
     clock: { offset_s: linedUp.offset_s, how: linedUp.how, correlation: linedUp.correlation, sign: linedUp.sign },
     zero,
     quantities: quantities.map(({ id, measured, predicted, corrected, isInside }) => ({

@@ -5,6 +5,7 @@ import { prepare } from "../../step/prepare.ts";
 import type { PackLog } from "../../trace/packLog.ts";
 import type { Band } from "../answer/band.ts";
 import { adjustModel } from "./adjustModel.ts";
+import { anotherCarWords } from "./anotherCar.ts";
 import { checkDriven, checkPackLog } from "./checkPackLog.ts";
 import { type DrivenAsMeasured, driveAsMeasured } from "./driveAsMeasured.ts";
 import { effectWords } from "./effectWords.ts";
@@ -60,6 +61,8 @@ export interface Measured {
   readonly doings: readonly HeldDoing[];
   readonly fit: CarFit;
   readonly packFound: PackFound;
+  /** Whether the log can hardly be of this car: the sentences say how. What it corrects is then nothing to go by. */
+  readonly isDoubted: boolean;
   readonly verdict: Verdict;
   /** Verdict first, then what is corrected and what to look at, largest effect first. */
   readonly sentences: readonly Message[];
@@ -104,11 +107,14 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
   const segments = segmentsOf(predicted);
   const observations = observe(predicted, segments, samples, model, hasHeights);
   const parameters = parametersOf(job, model);
-  const fit = fitCar({ model, parts, startSoc_frac: start_frac, samples, observations, parameters });
+  const setting = { model, parts, startSoc_frac: start_frac, samples, observations, parameters };
+  const fit = fitCar(setting);
   const correctedModel = adjustModel(model, fit.change);
   const corrected = driveAsMeasured(correctedModel, parts, start_frac);
   const predictedBand = predictedBands(job, packIndex, parts, samples, start_frac);
   const measured = quantitiesOf(predicted, samples, "log", logExtras(log, samples, linedUp));
+  const doubts = anotherCarWords(setting, fit, predicted, measured.peak_A);
+  const isDoubted = doubts.length > 0;
   const after = quantitiesOf(corrected, samples, "model");
   const quantities = quantityIds.flatMap((id): HeldQuantity[] => {
     const band = predictedBand[id];
@@ -128,11 +134,14 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
     doings: heldDoings(observations, before_J, after_J),
     fit,
     packFound: packFromLog(model.pack, samples, predicted, start_frac),
+    isDoubted,
     verdict: verdictOf(measured.net_kWh, predictedBand.net_kWh.value),
     sentences: [
       verdictWords(measured.use_Whpkm, predictedBand.use_Whpkm.value, predictedAs),
-      ...effectWords(job, model, fit, { parts, samples, start_frac }),
-      ...misfitWords(fit, measured.net_kWh, predictedBand.net_kWh.value),
+      ...doubts,
+      ...misfitWords(isDoubted ? { misfit_ratio: 1 } : fit, measured.net_kWh, predictedBand.net_kWh.value),
+      // What another car differs by is nothing to look at on this one.
+      ...(isDoubted ? [] : effectWords(job, model, fit, { parts, samples, start_frac })),
     ],
     notTold: mixedWords(fit, {
       dragPerMps_frac: windShare(predicted),

@@ -36,7 +36,7 @@ export interface MeasuredDrive
   readonly offset_s: number;
   readonly rows: readonly MeasuredRow[];
   readonly packSentences: readonly Message[];
-  /** How many values the log corrects. */
+  /** How many values the log corrects; none where it can hardly be of this car. */
   readonly correctedCount: number;
   /** The job as the log corrects it: a second line beside the prediction. */
   readonly corrected: Pick<Job, "vehicle" | "accessories" | "controller" | "motor" | "origins">;

@@ -119,7 +119,7 @@ export function createMeasuredSession() {
             ? []
             : measuring.serviceWords(found.packFound, measuring.agedByLaws(promised, packIndex, road, years))),
         ],
-        correctedCount: found.fit.fitted.length,
+        correctedCount: found.isDoubted ? 0 : found.fit.fitted.length,
         corrected: {
           vehicle: corrected.vehicle,
           accessories: corrected.accessories,
