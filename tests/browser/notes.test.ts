@@ -37,17 +37,17 @@ describe("a note that names a figure", () => {
 
     await page.getByRole("button", { name: "Make a chart" }).click();
     await worked(page);
-    const second = await verdictNumber(page);
-    expect(second).toBe(first + 1);
-    expect(await field.inputValue()).toBe(`Settled by Figure ${second}`);
-    expect(await link.textContent()).toBe(`Figure ${second}`);
+    const second = first + 1;
+    await expect.poll(() => verdictNumber(page)).toBe(second);
+    await expect.poll(() => field.inputValue()).toBe(`Settled by Figure ${second}`);
+    await expect.poll(() => link.textContent()).toBe(`Figure ${second}`);
 
     await page.getByRole("button", { name: /Hide from client.*Which pack is enough/ }).click();
-    expect(await link.textContent()).toBe(`Figure ${second} (hidden from client)`);
+    await expect.poll(() => link.textContent()).toBe(`Figure ${second} (hidden from client)`);
     await page.keyboard.press("Control+z");
     await page.keyboard.press("Control+z");
     await worked(page);
-    expect(await link.textContent()).toBe(`Figure ${first}`);
+    await expect.poll(() => link.textContent()).toBe(`Figure ${first}`);
 
     await page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();
     await page.reload();
