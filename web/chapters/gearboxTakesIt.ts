@@ -1,6 +1,8 @@
 import { engineTorque_Nm } from "../../shared/job/engineTorque.ts";
+import type { Job } from "../../shared/job/job.ts";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { type GearboxStudy, lowestUsed } from "../../sim/index.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
 import { oldEngineLine } from "../sections/parts/oldEngine.ts";
 import { torqueAsSet } from "../sections/parts/torqueAsSet.ts";
@@ -29,16 +31,15 @@ export default defineChapter({
       curves,
       limit_Nm,
       engine: oldEngineLine(job),
-      // Which gear to live in; where none will do, whether it starts on the hill at all.
-      also: [
-        gearbox.gearAdvice.head,
-        ...(gearbox.gearAdvice.recommended ? [] : (gearbox.hill?.words.slice(0, 1) ?? [])),
-      ]
-        .map((each) => messageIn(each, units))
-        .join(" "),
+      // That it does not start on its hill comes before all else; after the torque, which gear to live in.
+      cannot: startsNot(job, gearbox.hill) && messageIn(gearbox.hill?.words[0] ?? [], units),
+      advice: messageIn(gearbox.gearAdvice.head, units),
     };
   },
-  sentence: ({ also, ...found }) => `${torqueWords(found)} ${also}`,
+  sentence: ({ cannot, advice, ...found }) =>
+    cannot
+      ? `${cannot} ${torqueWords(found).replace(/^Yes: /, "The gearbox takes the torque: ")} ${advice}`
+      : `${torqueWords(found)} ${advice}`,
   plot: ({ curves, limit_Nm, engine }, drawing) => ({
     caption: "Does the gearbox take the motor's torque? Torque at its input over motor speed",
     chart: torqueCurve(
@@ -47,6 +48,12 @@ export default defineChapter({
     ),
   }),
 });
+
+/** Whether a hill is too steep to start on in the lowest gear that is used. */
+function startsNot(job: Job, hill: GearboxStudy["hill"]): boolean {
+  const used = hill && lowestUsed(job, hill.verdict);
+  return used !== undefined && used.spare_frac < 0;
+}
 
 interface Found {
   readonly most: string;
