@@ -181,7 +181,9 @@ function jacobianOf(slopes_J: readonly Float64Array[], parameters: readonly Para
 function carriedOf(slopes_J: readonly Float64Array[], parameters: readonly Parameter[], lower: Float64Array) {
   const count = parameters.length;
   const after = covarianceOf(jacobianOf(slopes_J, parameters, lower).jacobian, count);
-  return parameters.filter(({ before }, k) => Math.sqrt(after[k * count + k]) <= CARRIED_frac * before);
+  return parameters.filter(
+    ({ before, method = 0 }, k) => Math.sqrt(after[k * count + k] + method ** 2) <= CARRIED_frac * before,
+  );
 }
 
 function fitActive(

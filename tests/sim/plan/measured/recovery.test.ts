@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { mixedDrive, shortDrive } from "../../../logs/builtCar.ts";
 import { behind_s, coverageOf, jobWithDatasheet, recover } from "../../../logs/recoverBuilt.ts";
+import { demoJob } from "../../../support/demoJob.ts";
 
 // Synthetic truth: cars built otherwise than their job, driven by the project's own stepper at 0.2 s, logged at 1 Hz with noise, and
 // recovered. What is hidden is drawn anew for each; tests/bench/measureCoverage.ts does the same over 200.
@@ -96,4 +97,12 @@ describe.each(["traces", "table"] as const)("forty mixed minutes at 1 Hz by %s",
     for (const { id, slope_ratio } of alike)
       if (id === "meshLoss" || id === "motorLoss" || id === "mass") expect(slope_ratio).toBeLessThan(0);
   });
+});
+
+it("leaves a motor's losses open where the job knows them to a quarter only: they would take up what rolling resistance does", () => {
+  const { fit, truth } = recover(demoJob(0), mixedDrive(), 9001, "table");
+  expect(fit.left).toContain("motorLoss");
+  const rolling = fit.fitted.find(({ id }) => id === "rolling");
+  expect(rolling?.low).toBeLessThan(truth.rolling);
+  expect(rolling?.high).toBeGreaterThan(truth.rolling);
 });
