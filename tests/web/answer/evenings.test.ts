@@ -39,6 +39,16 @@ describe("the piles of a year", () => {
   });
 });
 
+it("is copied where the same evenings stand in the same place, and drawn anew elsewhere", () => {
+  const evenings = { new: [day(10), day(30, true)], old: [day(5)] };
+  const words = (where: typeof at) => drawEvenings(pen, evenings, where).map(({ outerHTML }) => outerHTML);
+  const [first, again] = [drawEvenings(pen, evenings, at), drawEvenings(pen, evenings, at)];
+  expect(again.map(({ outerHTML }) => outerHTML)).toEqual(first.map(({ outerHTML }) => outerHTML));
+  for (const [i, shape] of again.entries()) expect(shape).not.toBe(first[i]);
+  expect(words({ ...at, middle_px: 60 })).not.toEqual(words(at));
+  expect(words({ ...at, toPixel: (left) => 90 + 4 * left })).not.toEqual(words(at));
+});
+
 it("rings the longest days, above the line new and below it at ten years, and leaves out what lies beyond the picture", () => {
   const shapes = drawEvenings(
     pen,

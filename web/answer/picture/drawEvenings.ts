@@ -21,9 +21,21 @@ const RING_px = { few: 4.5, many: 2.5 };
 /** Where words stand free of the lowest ring. */
 const OVER_RINGS_px = 16;
 
-/** Every evening of a pack's year: above the row's line new, below it at ten years; the longest days as rings. */
+/** The last drawing of each pack's evenings, and where it was for. */
+const lastDrawn = new WeakMap<Evenings, { readonly place: string; readonly shapes: readonly SVGElement[] }>();
+
+/**
+ * Every evening of a pack's year: above the row's line new, below it at ten years; the longest days as rings. A picture is drawn anew
+ * several times a change, with the year of before until the new one is driven: the same evenings in the same place are copied.
+ */
 export function drawEvenings(pen: Draw, evenings: Evenings, at: EveningsAt): SVGElement[] {
-  return [...side(pen, evenings.new, -1, at.above_px, at), ...side(pen, evenings.old, 1, at.below_px, at)];
+  const { toPixel, ...fixed } = at;
+  const place = [...Object.values(fixed), toPixel(0), toPixel(1)].join(" ");
+  const last = lastDrawn.get(evenings);
+  if (last?.place === place) return last.shapes.map((shape) => shape.cloneNode(true) as SVGElement);
+  const shapes = [...side(pen, evenings.new, -1, at.above_px, at), ...side(pen, evenings.old, 1, at.below_px, at)];
+  lastDrawn.set(evenings, { place, shapes });
+  return shapes.map((shape) => shape.cloneNode(true) as SVGElement);
 }
 
 function side(
