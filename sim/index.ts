@@ -48,6 +48,7 @@ export { surfaces } from "./plan/hills/gripOnHill.ts";
 export { lowestUsed } from "./plan/hills/hillWords.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
+export type { OutlookRow } from "./plan/measured/outlookRows.ts";
 // What the conversion costs and saves.
 export { type CostPlan, costPlan, type PackCosts } from "./plan/money/costPlan.ts";
 export { BESIDES, costNotes, costSentences } from "./plan/money/costWords.ts";
@@ -191,18 +192,20 @@ export async function openMeasuring() {
     import("./plan/measured/correctedJob.ts"),
     import("./plan/measured/packWords.ts"),
     import("./plan/measured/quantities.ts"),
-    import("./plan/measured/ranges.ts"),
+    import("./plan/measured/bothLines.ts"),
+    import("./plan/measured/outlookRows.ts"),
     import("./plan/measured/serviceWords.ts"),
     import("./route/builtCarLogs.ts"),
     import("./route/trips/drivePartsOf.ts"),
   ]);
-  const [measured, charger, check, corrected, pack, quantities, ranges, service, logs, parts] = pieces;
+  const [measured, charger, check, corrected, pack, quantities, lines, outlook, service, logs, parts] = pieces;
   return {
     ...measured,
     ...charger,
     ...corrected,
     ...pack,
-    ...ranges,
+    ...lines,
+    ...outlook,
     ...service,
     ...logs,
     ...parts,

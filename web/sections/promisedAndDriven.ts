@@ -17,7 +17,7 @@ export default defineSection({
     if (measuredOutcome === undefined) return { kind: "none" as const };
     if (measuredOutcome.kind === "charge")
       return { kind: "charge" as const, sentence: messageIn(measuredOutcome.sentence, units) };
-    const { sentences, notTold, remarks, packSentences, day, distance_km, pack, range } = measuredOutcome;
+    const { sentences, notTold, remarks, packSentences, day, distance_km, pack, outlook } = measuredOutcome;
     const [verdict = "", ...findings] = words(sentences);
     return {
       kind: "drive" as const,
@@ -31,15 +31,12 @@ export default defineSection({
       remarks: words(remarks),
       packWords: words(packSentences),
       distance: writeQuantity("distance", distance_km, units),
-      range: {
-        predicted: writeQuantity("distance", Math.floor(range.predicted_km), units),
-        corrected: writeQuantity("distance", Math.floor(range.corrected_km), units),
-      },
+      outlook: outlook.map(({ what, predicted, corrected }) => words([what, predicted, corrected])),
     };
   },
   plot: (found, drawing) => {
     if (found.kind !== "drive") return [];
-    const { outcome, units, range, pack, notTold, remarks, packWords } = found;
+    const { outcome, units, outlook, pack, notTold, remarks, packWords } = found;
     // Watt-hours for everybody: a stand takes a few of them.
     const energy = (energy_Wh: number) => `${Math.round(energy_Wh) + 0} Wh`;
     return [
@@ -86,17 +83,22 @@ export default defineSection({
           energy(measured_Wh - predicted_Wh),
           energy(corrected_Wh),
         ]),
-        note: notTold.join(" "),
+        note: [...notTold, ...remarks].join(" "),
       },
-      {
-        caption: "Range on the job’s road by either line",
-        columns: [{ title: "Line" }, { title: "Range" }],
-        rows: [
-          ["as predicted", range.predicted],
-          [found.day === undefined ? "as corrected by the log" : `as corrected on ${found.day}`, range.corrected],
-        ],
-        note: remarks.join(" "),
-      },
+      ...(outlook.length > 0
+        ? [
+            {
+              caption: "What the car does by either line",
+              columns: [
+                { title: "" },
+                { title: "As predicted" },
+                { title: found.day === undefined ? "As corrected by the log" : `As corrected on ${found.day}` },
+              ],
+              rows: outlook,
+              note: "The prediction stays as it was. To see all of the year and the week by the corrected line, take its values; undo brings the others back.",
+            },
+          ]
+        : []),
     ];
   },
   sentence: (found) => {

@@ -1,13 +1,14 @@
 import type { Job, Prediction } from "../../../shared/job/job.ts";
 import { jobText } from "../../../shared/job/jobText.ts";
 import { inputError } from "../../../shared/problems.ts";
+import { bothLines } from "../../plan/measured/bothLines.ts";
 import { chargerFromLog } from "../../plan/measured/chargerFromLog.ts";
 import { isCharging } from "../../plan/measured/checkPackLog.ts";
 import { correctedJob } from "../../plan/measured/correctedJob.ts";
 import { measure as held } from "../../plan/measured/measure.ts";
-import { bothRanges } from "../../plan/measured/ranges.ts";
 import { agedByLaws, serviceWords } from "../../plan/measured/serviceWords.ts";
 import { frozenOn } from "../../plan/predictions/besideWords.ts";
+import { roadsOfWeek } from "../../plan/week/weekRoadIds.ts";
 import { writeDate } from "../../route/log/writeTime.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
@@ -93,7 +94,10 @@ export const measure: Command = {
     const note = `corrected from a drive of ${found.distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
     const corrected = correctedJob({ ...job, ...prediction?.state }, packIndex, found.fit, note);
     const { trace } = roadToDrive(job, path, undefined, warn);
-    const ranges = { road: trace.title, ...bothRanges({ ...job, ...prediction?.state }, corrected, packIndex, trace) };
+    const weekTraces = new Map(roadsOfWeek(job).map((id) => [id, roadToDrive(job, path, id, warn).trace]));
+    const lines = found.isDoubted
+      ? undefined
+      : bothLines({ ...job, ...prediction?.state }, corrected, packIndex, trace, weekTraces);
     const years = numberOption(args, "years", yearsBounds);
     const service =
       years === undefined
@@ -112,7 +116,7 @@ export const measure: Command = {
     const whole = {
       job,
       found,
-      ranges,
+      lines,
       service,
       ...(prediction && { predictedOn: prediction.at }),
       ...(day && { day }),

@@ -2,18 +2,20 @@ import type { Job } from "../../../shared/job/job.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { type Message, messageIn } from "../../../shared/quantity/message.ts";
 import { writeQuantity } from "../../../shared/quantity/writeQuantity.ts";
+import type { BothLines } from "../../plan/measured/bothLines.ts";
 import type { ChargerFound } from "../../plan/measured/chargerFromLog.ts";
 import type { Measured } from "../../plan/measured/measure.ts";
+import { outlookRows } from "../../plan/measured/outlookRows.ts";
 import { packWords } from "../../plan/measured/packWords.ts";
 import { quantityWords } from "../../plan/measured/quantities.ts";
-import type { BothRanges } from "../../plan/measured/ranges.ts";
 import { textTable } from "./table.ts";
 import { wrapText } from "./wrapText.ts";
 
 interface WholeReport {
   readonly job: Job;
   readonly found?: Measured;
-  readonly ranges?: BothRanges & { readonly road: string };
+  /** None where the log can hardly be of this car. */
+  readonly lines?: BothLines | undefined;
   /** The pack held against what ageing leaves by now. */
   readonly service?: readonly Message[];
   readonly charger?: ChargerFound;
@@ -23,7 +25,7 @@ interface WholeReport {
 }
 
 /** What was measured, predicted and corrected, for people. */
-export function measuredReport({ job, found, ranges, service = [], charger, day, distance_km }: WholeReport): string {
+export function measuredReport({ job, found, lines, service = [], charger, day, distance_km }: WholeReport): string {
   const list = (sentences: readonly Message[]) =>
     sentences.map((sentence) => wrapText(messageIn(sentence, "metric"))).join("\n");
   if (!found) return [job.title, ...(charger ? [list([charger.sentence])] : [])].join("\n\n");
@@ -37,17 +39,23 @@ export function measuredReport({ job, found, ranges, service = [], charger, day,
     list(others),
     ...(found.notTold.length > 0 ? [list(found.notTold)] : []),
     list([...packWords(found.packFound, job.allowance.aged_frac), ...service]),
-    ...(ranges ? [wrapText(rangeLine(ranges, day))] : []),
+    ...(lines ? [outlookTable(lines, day)] : []),
     `How the log was read\n${list(found.remarks)}`,
   ].join("\n\n");
 }
 
-function rangeLine(
-  { road, predicted_km, corrected_km }: NonNullable<WholeReport["ranges"]>,
-  day: string | undefined,
-): string {
-  const dated = day === undefined ? "as corrected" : `as corrected on ${day}`;
-  return `Range on ${road}: ${Math.floor(predicted_km)} km as predicted, ${Math.floor(corrected_km)} km ${dated}. The prediction stays as it was.`;
+function outlookTable(lines: BothLines, day: string | undefined): string {
+  const table = textTable(
+    [
+      { heading: "" },
+      { heading: "as predicted", isNumber: true },
+      { heading: day === undefined ? "as corrected" : `as corrected on ${day}`, isNumber: true },
+    ],
+    outlookRows(lines).map(({ what, predicted, corrected }) =>
+      [what, predicted, corrected].map((words) => messageIn(words, "metric")),
+    ),
+  );
+  return `${table}\nThe prediction stays as it was.`;
 }
 
 function quantityTable({ quantities }: Measured): string {
@@ -103,7 +111,7 @@ function doingTable({ doings }: Measured): string {
 }
 
 /** The same as one object for programs, units in the keys. */
-export function measuredJson({ job, found, ranges, service = [], predictedOn, day, distance_km }: WholeReport) {
+export function measuredJson({ job, found, lines, service = [], predictedOn, day, distance_km }: WholeReport) {
   if (!found) throw new Error("a report of nothing was asked for");
   const { pack, linedUp, zero, quantities, doings, fit, packFound, verdict, isDoubted } = found;
   const inWords = (sentences: readonly Message[]) => sentences.map((sentence) => messageIn(sentence, "metric"));
@@ -139,7 +147,7 @@ export function measuredJson({ job, found, ranges, service = [], predictedOn, da
     mixed: fit.mixed,
     misfit_ratio: fit.misfit_ratio,
     packFound,
-    range: ranges ?? null,
+    lines: lines ?? null,
     findings: inWords(found.sentences),
     notTold: inWords(found.notTold),
     packWords: inWords([...packWords(packFound, job.allowance.aged_frac), ...service]),

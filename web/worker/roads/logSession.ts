@@ -1,5 +1,4 @@
 // The work on logs, without the thread around it.
-import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
 import { InputError, inputError, type Problem } from "../../../shared/problems.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { type Measuring, type Routes, roadTrace, type Trace, type TypedDriving } from "../../../sim/index.ts";
@@ -157,10 +156,7 @@ export function createLogSession(
           read: (file) => readFile(routes, file, { isPackWanted: true }, onProgress, isCancelled),
           clean: (steps) => run(steps, onProgress, "Cleaning", isCancelled),
           comparing: () => onProgress("Driving the same drive by the model", 0),
-          roadTrace: async (job) => {
-            const road = drivenRoad(job);
-            return roadTrace(road, road.kind === "cycle" ? await cycleText(road.cycle) : {});
-          },
+          roadTrace: async (road) => roadTrace(road, road.kind === "cycle" ? await cycleText(road.cycle) : {}),
         };
         const outcome = await measured.hold(routes, await measuring(), files, request, work);
         if (isCancelled()) throw GIVEN_UP;

@@ -1,7 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import type { Message } from "../../../shared/quantity/message.ts";
-import type { Measured } from "../../../sim/index.ts";
+import type { Measured, OutlookRow } from "../../../sim/index.ts";
 
 /** What a built car's log is held against. */
 export interface MeasuredRequest {
@@ -40,8 +40,8 @@ export interface MeasuredDrive
   readonly correctedCount: number;
   /** The job as the log corrects it: a second line beside the prediction. */
   readonly corrected: Pick<Job, "vehicle" | "accessories" | "controller" | "motor" | "origins">;
-  /** Range on the job's driven road by either line. */
-  readonly range: { readonly predicted_km: number; readonly corrected_km: number };
+  /** Range, year and week by either line; none where the log can hardly be of this car. */
+  readonly outlook: readonly OutlookRow[];
 }
 
 /** A logged charge against a socket's meter. */

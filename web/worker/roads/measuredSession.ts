@@ -1,3 +1,6 @@
+import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
+import type { Job } from "../../../shared/job/job.ts";
+import type { Road } from "../../../shared/job/schema/road.ts";
 import { inputError } from "../../../shared/problems.ts";
 import {
   type BuiltCarLogs,
@@ -6,6 +9,7 @@ import {
   type LogFile,
   type Measuring,
   type Routes,
+  roadsOfWeek,
   type Steps,
   type Trace,
 } from "../../../sim/index.ts";
@@ -23,7 +27,7 @@ export interface MeasuredWork {
   readonly read: (file: File) => Promise<LogFile>;
   readonly clean: <T>(steps: Steps<T>) => Promise<T>;
   readonly comparing: () => void;
-  readonly roadTrace: (job: MeasuredRequest["job"]) => Promise<Trace>;
+  readonly roadTrace: (road: Road) => Promise<Trace>;
 }
 
 /** Holds the logs of built cars against jobs, reading the same files once. */
@@ -95,7 +99,7 @@ export function createMeasuredSession() {
       const day = start_s > 1e8 ? new Date(1000 * start_s).toISOString().slice(0, 10) : undefined;
       const note = `corrected from a drive of ${distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
       const corrected = measuring.correctedJob(promised, packIndex, found.fit, note);
-      const road = await work.roadTrace(job);
+      const road = await work.roadTrace(drivenRoad(job));
       const { pack, verdict, doings, sentences, notTold, remarks, lines, linedUp } = found;
       return {
         kind: "drive",
@@ -127,10 +131,22 @@ export function createMeasuredSession() {
           motor: corrected.motor,
           origins: corrected.origins,
         },
-        range: measuring.bothRanges(promised, corrected, packIndex, road),
+        outlook: found.isDoubted
+          ? []
+          : measuring.outlookRows(
+              measuring.bothLines(promised, corrected, packIndex, road, await weekTraces(promised, work.roadTrace)),
+            ),
       };
     },
   };
+}
+
+/** The roads of a job's week, by id. */
+async function weekTraces(job: Job, roadTrace: MeasuredWork["roadTrace"]): Promise<ReadonlyMap<string, Trace>> {
+  const traces = new Map<string, Trace>();
+  const wanted = roadsOfWeek(job);
+  for (const road of job.roads) if (wanted.includes(road.id)) traces.set(road.id, await roadTrace(road));
+  return traces;
 }
 
 const questionWords: Readonly<Record<string, string>> = {

@@ -58,6 +58,8 @@ describe("a drive with hidden changes in two files whose clocks differ", () => {
     expect(out).toMatch(/Amps written as negative leave the pack/);
     expect(out).toMatch(/moved by \+[67]\.\d s/);
     expect(out).toMatch(/against 259 W in the job:\s+what\s+stays\s+on\?/);
+    expect(out).toMatch(/^Range on the job’s road +\d+ km +\d+ km$/m);
+    expect(out).toMatch(/^Days of the year not home, at 10 years +\d+ of \d+ +\d+ of \d+$/m);
     expect(out).toMatch(/The prediction stays as it was/);
     const [before, after] = [job, corrected].map((path) => readJobText(readFileSync(path, "utf8"), path));
     // Added at the pack by 120 W, at 12 V by the converter's 0.87 less; the band of the log is 25 W at most.
