@@ -53,6 +53,17 @@ describe("a built car's log on the page", () => {
     ]);
   });
 
+  it("has range and year by either line, the corrected one lower for a car that takes more", () => {
+    const outlook = [...promisedAndDriven.plot(found(), drawing())][3] as Table;
+    expect(outlook.columns.map(({ title }) => title)).toEqual(["", "As predicted", "As corrected on 2026-05-03"]);
+    const [range, ...year] = outlook.rows;
+    const [predicted_km, corrected_km] = range.slice(1).map((cell) => Number.parseFloat(cell));
+    expect(corrected_km).toBeLessThan(predicted_km);
+    for (const [, before, after] of year)
+      expect(Number.parseInt(after, 10)).toBeGreaterThanOrEqual(Number.parseInt(before, 10));
+    expect(year.map(([words]) => words)).toContain("Days of the year not home, at 10 years");
+  });
+
   it("corrects the standing draw by what was hidden and dates it", () => {
     if (outcome.kind !== "drive") throw new Error("no drive");
     const added_W =
