@@ -1,6 +1,5 @@
 import { DATABASE_NAME } from "./database/database.ts";
 import { databaseStore } from "./database/databaseStore.ts";
-import { memoryStore } from "./database/memoryStore.ts";
 import type { FileHandle } from "./files/linkedFile.ts";
 import { pageInOneFile, sourceOf } from "./files/pageInOneFile.ts";
 import type { Platform, TabMessage } from "./platform.ts";
@@ -114,7 +113,7 @@ export function sentPlatform(): Platform {
   const nothing = () => () => {};
   return {
     ...world,
-    openStore: async () => memoryStore(),
+    openStore: async () => (await import("./database/memoryStore.ts")).memoryStore(),
     tell: () => {},
     onTold: nothing,
     onClosing: nothing,

@@ -7,7 +7,6 @@ import { browserPlatform } from "./browserPlatform.ts";
 import { inlineLists } from "./database/externalLists.ts";
 import type { FileCopy, JobHead, StoredJob } from "./database/jobRecord.ts";
 import type { JobStore } from "./database/jobStore.ts";
-import { memoryStore } from "./database/memoryStore.ts";
 import { readDrafts } from "./database/readDrafts.ts";
 import { toRefusal } from "./database/storeRefusal.ts";
 import { fileLink } from "./files/fileLink.ts";
@@ -36,8 +35,9 @@ export async function openJobs(
   const session = world.newId();
   world.holdSession(session);
   let why: string | undefined;
-  const store: JobStore = await world.openStore().catch((error: unknown) => {
+  const store: JobStore = await world.openStore().catch(async (error: unknown) => {
     why = toRefusal(error).message;
+    const { memoryStore } = await import("./database/memoryStore.ts");
     return memoryStore();
   });
 
