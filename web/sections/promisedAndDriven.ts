@@ -90,7 +90,7 @@ export default defineSection({
             {
               caption: "What the car does by either line",
               columns: [
-                { title: "" },
+                { title: "What" },
                 { title: "As predicted" },
                 { title: found.day === undefined ? "As corrected by the log" : `As corrected on ${found.day}` },
               ],

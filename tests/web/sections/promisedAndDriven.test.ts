@@ -55,7 +55,7 @@ describe("a built car's log on the page", () => {
 
   it("has range and year by either line, the corrected one lower for a car that takes more", () => {
     const outlook = [...promisedAndDriven.plot(found(), drawing())][3] as Table;
-    expect(outlook.columns.map(({ title }) => title)).toEqual(["", "As predicted", "As corrected on 2026-05-03"]);
+    expect(outlook.columns.map(({ title }) => title)).toEqual(["What", "As predicted", "As corrected on 2026-05-03"]);
     const [range, ...year] = outlook.rows;
     const [predicted_km, corrected_km] = range.slice(1).map((cell) => Number.parseFloat(cell));
     expect(corrected_km).toBeLessThan(predicted_km);
