@@ -20,6 +20,7 @@ import { openJob } from "./openJob.ts";
 import type { Platform } from "./platform.ts";
 import { type Recovered, recoverUnsaved } from "./recoverUnsaved.ts";
 import type { Opened } from "./saver.ts";
+import { jobDiff } from "./versions/jobDiff.ts";
 
 /** Edits that are in no file. */
 const hasNoCopy = ({ editCount, file }: JobHead) => editCount > (file?.editCount ?? 0);
@@ -213,7 +214,6 @@ export async function openJobs(
     allowFile: link.allow,
     overwriteFile: link.overwrite,
     async compare(before, after) {
-      const { jobDiff } = await import("./versions/jobDiff.ts");
       return jobDiff(await documentOf(before), await documentOf(after));
     },
     keepMine: openedJob.endConflict,

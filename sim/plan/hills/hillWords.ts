@@ -7,6 +7,7 @@ import { type GearChoice, gearName } from "../gears/oneGear.ts";
 import { limitWords } from "../going/limitWords.ts";
 import type { Climb, Hill } from "./climb.ts";
 import type { HillRow, HillVerdict } from "./judgeHill.ts";
+import { lowestUsed } from "./lowestUsed.ts";
 
 /** A reserve of friction below this is little. Common practice, no source. */
 const RESERVE_frac = 0.2;
@@ -16,12 +17,6 @@ export function hillWords(job: Job, hill: Hill, verdict: HillVerdict): Message[]
   const used = lowestUsed(job, verdict);
   const climb = used ? [climbWords(job, hill, used)] : [];
   return [startWords(job, hill, verdict), ...ladenWords(hill, verdict, used), ...climb, ...gripWords(hill, verdict)];
-}
-
-/** The gear that the car sets off in: the lowest of those used, in the range that the transfer box stands in. */
-export function lowestUsed({ driveline: { shifting, transferBox } }: Job, { rows }: HillVerdict): HillRow | undefined {
-  const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
-  return rows.find(({ gear, range }) => used.includes(gear) && (range ?? "high") === (transferBox?.range ?? "high"));
 }
 
 function startWords(job: Job, { grade_ratio }: Hill, verdict: HillVerdict): Message {
