@@ -51,6 +51,7 @@ export function packLogOf(log: LogFile, isSameFile: boolean): PackLog {
     ...(soc_frac && { soc_frac: asShare(column(soc_frac)) }),
     fileSign: isFlipped ? -1 : 1,
     clock: isSameFile ? "same" : (time_s[0] ?? 0) > DATED_FROM_s ? "dated" : "free",
+    ...(time_s !== written_s && { isClockCoarse: true }),
     remarks,
   };
 }

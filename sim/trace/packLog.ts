@@ -11,6 +11,8 @@ export interface PackLog {
   readonly fileSign: 1 | -1;
   /** How its clock and the motion's go together: one file; both with a date; or one counts from its own start. */
   readonly clock: "same" | "dated" | "free";
+  /** Several rows share a time of its clock, so that it is known only roughly when they were written. */
+  readonly isClockCoarse?: boolean;
   /** What had to be done to read it, each a sentence: times spread, a reset. */
   readonly remarks: readonly string[];
 }

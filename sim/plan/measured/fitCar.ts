@@ -212,6 +212,17 @@ function fitActive(
   });
 }
 
+/** Differences that are left over up to so many times what clocks, heights and noise explain are no reason to doubt the bands. */
+const EXPLAINED_ratio = 1.5;
+
+/**
+ * By how much bands are widened where more is left over than what is known of the log explains: in proportion to what is left, as is done where
+ * measurements scatter more than their stated errors (Birge, Phys. Rev. 40, 207, 1932; from memory).
+ */
+function wider(misfit_ratio: number): number {
+  return Math.max(1, misfit_ratio / EXPLAINED_ratio);
+}
+
 function described(
   differences: Differences,
   parameters: readonly Parameter[],
@@ -236,7 +247,8 @@ function described(
   const { jacobian, columns } = of(active);
   const a = active.length;
   const byLog = covarianceOf(jacobian, a);
-  const narrow = byLog.slice();
+  const misfit_ratio = misfitOf(differences, active, values, errors);
+  const narrow = byLog.map((each) => each * wider(misfit_ratio) ** 2);
   active.forEach(({ method = 0 }, k) => {
     narrow[k * a + k] += method ** 2;
   });
@@ -294,7 +306,7 @@ function described(
       active.map(({ id }) => id),
       values,
     ),
-    misfit_ratio: misfitOf(differences, active, values, errors),
+    misfit_ratio,
     segments: n,
   };
 }

@@ -139,7 +139,12 @@ export function measure(job: Job, packIndex: number, drive: RecordedDrive, predi
     sentences: [
       verdictWords(measured.use_Whpkm, predictedBand.use_Whpkm.value, predictedAs),
       ...doubts,
-      ...misfitWords(isDoubted ? { misfit_ratio: 1 } : fit, measured.net_kWh, predictedBand.net_kWh.value),
+      ...misfitWords(
+        isDoubted ? { misfit_ratio: 1 } : fit,
+        measured.net_kWh,
+        predictedBand.net_kWh.value,
+        log.isClockCoarse === true,
+      ),
       // What another car differs by is nothing to look at on this one.
       ...(isDoubted ? [] : effectWords(job, model, fit, { parts, samples, start_frac })),
     ],

@@ -11,6 +11,7 @@ export function misfitWords(
   { misfit_ratio }: Pick<CarFit, "misfit_ratio">,
   measured: number,
   predicted: number,
+  isClockCoarse = false,
 ): Message[] {
   const ratio = measured / predicted;
   if (ratio > ANOTHER_ratio || ratio < 1 / ANOTHER_ratio)
@@ -19,7 +20,9 @@ export function misfitWords(
     ];
   if (misfit_ratio > MISFIT_ratio)
     return [
-      message`What is left of the differences is ${q("coefficient", misfit_ratio, 2)} times what clocks, heights and noise explain: something differs that is not among the values looked at, such as another gear.`,
+      isClockCoarse
+        ? message`What is left of the differences is ${q("coefficient", misfit_ratio, 2)} times what heights and noise explain: several rows of volts and amps share a time of their clock, so that it is known only roughly when they were drawn. The bands are wider for it; a clock with seconds tells more.`
+        : message`What is left of the differences is ${q("coefficient", misfit_ratio, 2)} times what clocks, heights and noise explain: something differs that is not among the values looked at, such as another gear. The bands are wider for it.`,
     ];
   return [];
 }

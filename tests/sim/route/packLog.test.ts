@@ -25,6 +25,7 @@ describe("a battery logger's table without speeds or positions", () => {
     const steps_s = Array.from(log.time_s.slice(1), (at_s, k) => at_s - log.time_s[k]);
     for (const step_s of steps_s) expect(step_s).toBeCloseTo(15, 6);
     expect(log.remarks.join(" ")).toMatch(/share a time of its clock/);
+    expect(log.isClockCoarse).toBe(true);
     expect(log.clock).toBe("dated");
   });
 

@@ -19,6 +19,14 @@ it("asks whether the log is of this car where it drew more than twice or less th
 
 it("says that something else differs where more than three times is left of what clocks and noise explain", () => {
   expect(words(3.26, 10)).toEqual([
-    "What is left of the differences is 3.3 times what clocks, heights and noise explain: something differs that is not among the values looked at, such as another gear.",
+    "What is left of the differences is 3.3 times what clocks, heights and noise explain: something differs that is not among the values looked at, such as another gear. The bands are wider for it.",
   ]);
+});
+
+it("puts it down to the clock where several rows share a time", () => {
+  const [found = []] = misfitWords({ misfit_ratio: 4.6 }, 10, 10, true);
+  expect(messageIn(found, "metric")).toMatch(
+    /^What is left of the differences is 4\.6 times what heights and noise explain: several rows of volts and amps share a time/,
+  );
+  expect(misfitWords({ misfit_ratio: 2 }, 10, 10, true)).toEqual([]);
 });
