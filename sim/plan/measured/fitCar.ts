@@ -217,7 +217,7 @@ const EXPLAINED_ratio = 1.5;
 
 /**
  * By how much bands are widened where more is left over than what is known of the log explains: in proportion to what is left, as is done where
- * measurements scatter more than their stated errors (Birge, Phys. Rev. 40, 207, 1932; from memory).
+ * measurements scatter more than their stated errors [Birge1932].
  */
 function wider(misfit_ratio: number): number {
   return Math.max(1, misfit_ratio / EXPLAINED_ratio);
