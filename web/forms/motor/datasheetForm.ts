@@ -131,7 +131,7 @@ function howItFits(form: Form, { baseSpeed_rpm, residuals, notes, law }: FittedM
               <caption id="fit-table">The formula beside the datasheet's points</caption>
               <thead>
                 <tr>
-                  <th scope="col">Point</th><th scope="col" class="is-number">EditorState</th>
+                  <th scope="col">Point</th><th scope="col" class="is-number">Sheet</th>
                   <th scope="col" class="is-number">Law</th><th scope="col" class="is-number">Off by</th>
                   <th scope="col" class="is-number">Loss, sheet</th><th scope="col" class="is-number">Loss, law</th>
                 </tr>
