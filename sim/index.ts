@@ -45,7 +45,7 @@ export { knownEngine } from "./plan/going/knownEngine.ts";
 export { engineFigures, paceRows, paceWords } from "./plan/going/paceWords.ts";
 export type { HeatLine } from "./plan/heat/heatLines.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
-export { lowestUsed } from "./plan/hills/lowestUsed.ts";
+export { notStarting } from "./plan/hills/lowestUsed.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
 export type { OutlookRow } from "./plan/measured/outlookRows.ts";

@@ -1,8 +1,7 @@
 import { engineTorque_Nm } from "../../shared/job/engineTorque.ts";
-import type { Job } from "../../shared/job/job.ts";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { type GearboxStudy, lowestUsed } from "../../sim/index.ts";
+import { notStarting } from "../../sim/index.ts";
 import { torqueCurve } from "../charts/torqueCurve.ts";
 import { oldEngineLine } from "../sections/parts/oldEngine.ts";
 import { torqueAsSet } from "../sections/parts/torqueAsSet.ts";
@@ -21,6 +20,7 @@ export default defineChapter({
     const format = (torque_Nm: number) => writeQuantity("torque", torque_Nm, units);
     const { gearboxInput_Nm: limit_Nm } = job.driveline.limits;
     const engine_Nm = engineTorque_Nm(job);
+    const { hill } = gearbox;
     return {
       most: format(most_Nm),
       limit: limit_Nm === undefined ? undefined : format(limit_Nm),
@@ -32,14 +32,14 @@ export default defineChapter({
       limit_Nm,
       engine: oldEngineLine(job),
       // That it does not start on its hill comes before all else; after the torque, which gear to live in.
-      cannot: startsNot(job, gearbox.hill) && messageIn(gearbox.hill?.words[0] ?? [], units),
+      cannot: hill && notStarting(job, hill.verdict) && messageIn(hill.words[0], units),
       advice: messageIn(gearbox.gearAdvice.head, units),
     };
   },
   sentence: ({ cannot, advice, ...found }) =>
     cannot
-      ? `${cannot} ${torqueWords(found).replace(/^Yes: /, "The gearbox takes the torque: ")} ${advice}`
-      : `${torqueWords(found)} ${advice}`,
+      ? `${cannot} ${torqueWords(found, "The gearbox takes the torque")} ${advice}`
+      : `${torqueWords(found, "Yes")} ${advice}`,
   plot: ({ curves, limit_Nm, engine }, drawing) => ({
     caption: "Does the gearbox take the motor's torque? Torque at its input over motor speed",
     chart: torqueCurve(
@@ -48,12 +48,6 @@ export default defineChapter({
     ),
   }),
 });
-
-/** Whether a hill is too steep to start on in the lowest gear that is used. */
-function startsNot(job: Job, hill: GearboxStudy["hill"]): boolean {
-  const used = hill && lowestUsed(job, hill.verdict);
-  return used !== undefined && used.spare_frac < 0;
-}
 
 interface Found {
   readonly most: string;
@@ -64,14 +58,14 @@ interface Found {
   readonly ramp_s: number;
 }
 
-/** Whether it takes the torque, as far as anybody knows. */
-function torqueWords({ most, limit, isOver, old, isOverOld, ramp_s }: Found): string {
+/** Whether it takes the torque, as far as anybody knows; where it does, that begins with `yes`. */
+function torqueWords({ most, limit, isOver, old, isOverOld, ramp_s }: Found, yes: string): string {
   const ramp = ramp_s > 0 ? ` The controller brings it in over ${ramp_s} s.` : "";
   if (limit !== undefined) {
     if (isOver)
       return `No: the motor gives up to ${most}, and the gearbox input limit is ${limit}. Set the controller to ${limit} or less.`;
     const than = old === undefined ? "" : ` The old engine gave ${old}.`;
-    return `Yes: the motor gives up to ${most}; the gearbox input limit is ${limit}.${than}${ramp}`;
+    return `${yes}: the motor gives up to ${most}; the gearbox input limit is ${limit}.${than}${ramp}`;
   }
   if (old === undefined)
     return "Not known: neither the gearbox input limit nor the old engine’s torque has been entered.";

@@ -5,7 +5,7 @@ import { bottomAxis, ticksFor } from "./parts/axes/axes.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
-import { BELOW_PX, drawFrame, type Frame } from "./parts/figure/frame.ts";
+import { BELOW_PX, drawFrame, type Frame, positionByRow } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { packStyle } from "./parts/figure/packStyle.ts";
 import { wrapped } from "./parts/figure/textWidth.ts";
@@ -96,17 +96,13 @@ export function chargeTimes(bars: readonly ChargeBar[], drawing: Drawing): Chart
         night?.hours_h ?? "",
       ]),
     },
-    position: {
-      quantity: "supply",
-      first: 0,
-      last: bars.length - 1,
-      step: 1,
-      isVertical: true,
+    // All of a row reads it, its words too.
+    position: positionByRow("supply", bars.length, {
+      middle_px: TOP_PX + 0.5 * row_px,
+      row_px,
       from_px: LEFT_PX,
       to_px: right,
-      toPixel: (at) => TOP_PX + (at + 0.5) * row_px,
-      fromPixel: (pixel) => (pixel - TOP_PX) / row_px - 0.5, // all of a row reads it, its words too
-    },
+    }),
     read(at) {
       const i = Math.min(bars.length - 1, Math.max(0, Math.round(at)));
       return { where: bars[i].name, values: [{ label: "takes", text: words[i] }] };

@@ -8,7 +8,7 @@ import { writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing, Table } from "./parts/figure/chart.ts";
 import { FONT_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
-import { BELOW_PX, drawFrame, type Frame, xPixel } from "./parts/figure/frame.ts";
+import { BELOW_PX, drawFrame, type Frame, positionByRow, xPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { packStyle } from "./parts/figure/packStyle.ts";
 import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
@@ -68,17 +68,12 @@ export function priceBars(bars: readonly PriceBar[], lines: Table, currency: str
     svg,
     alt,
     table: lines,
-    position: {
-      quantity: "way",
-      first: 0,
-      last: bars.length - 1,
-      step: 1,
-      isVertical: true,
+    position: positionByRow("way", bars.length, {
+      middle_px: TOP_PX + 22 + BAR_PX / 2,
+      row_px: ROW_PX,
       from_px: LEFT_PX,
       to_px: right,
-      toPixel: (at) => TOP_PX + at * ROW_PX + 22 + BAR_PX / 2,
-      fromPixel: (pixel) => (pixel - TOP_PX - 22 - BAR_PX / 2) / ROW_PX,
-    },
+    }),
     read(at) {
       const { name, price } = bars[Math.min(bars.length - 1, Math.max(0, Math.round(at)))];
       return { where: name, values: [{ label: "price", text: format(price) }] };

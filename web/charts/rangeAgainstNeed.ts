@@ -6,7 +6,7 @@ import { drawPath, writeWords } from "./parts/figure/annotate.ts";
 import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
 import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, xPixel } from "./parts/figure/frame.ts";
+import { BELOW_PX, drawFrame, type Frame, positionByRow, xPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { packStyle } from "./parts/figure/packStyle.ts";
 import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
@@ -134,17 +134,12 @@ export function rangeAgainstNeed(input: RangeAgainstNeedInput, drawing: Drawing)
         verdicts[i] ?? "",
       ]),
     },
-    position: {
-      quantity: "pack",
-      first: 0,
-      last: packs.length - 1,
-      step: 1,
-      isVertical: true,
+    position: positionByRow("pack", packs.length, {
+      middle_px: under(0),
+      row_px: ROW_PX,
       from_px: LEFT_PX,
       to_px: right,
-      toPixel: under,
-      fromPixel: (pixel) => (pixel - under(0)) / ROW_PX,
-    },
+    }),
     read(at) {
       const i = Math.min(packs.length - 1, Math.max(0, Math.round(at)));
       return {

@@ -7,7 +7,7 @@ import type { Chart, Drawing } from "./parts/figure/chart.ts";
 import { FONT_PX, LINE_PX } from "./parts/figure/drawPlot.ts";
 import { emptyFigure } from "./parts/figure/emptyFigure.ts";
 import { inUnit, METRIC } from "./parts/figure/figureUnits.ts";
-import { BELOW_PX, drawFrame, type Frame, xPixel } from "./parts/figure/frame.ts";
+import { BELOW_PX, drawFrame, type Frame, positionByRow, xPixel } from "./parts/figure/frame.ts";
 import { nameFigure } from "./parts/figure/nameFigure.ts";
 import { textWidth_px, wrapped } from "./parts/figure/textWidth.ts";
 import { threeFigures } from "./parts/figure/threeFigures.ts";
@@ -82,17 +82,7 @@ export function rankedUnknowns({ range_m, unknowns }: RankedUnknownsInput, drawi
       ],
       rows: bars.map(({ label, least, most }) => [label, least, most]),
     },
-    position: {
-      quantity: "unknown",
-      first: 0,
-      last: bars.length - 1,
-      step: 1,
-      isVertical: true,
-      from_px: left,
-      to_px: right,
-      toPixel: middle,
-      fromPixel: (pixel) => (pixel - middle(0)) / row_px,
-    },
+    position: positionByRow("unknown", bars.length, { middle_px: middle(0), row_px, from_px: left, to_px: right }),
     read(at) {
       const i = Math.min(bars.length - 1, Math.max(0, Math.round(at)));
       return { where: bars[i]?.label ?? "", values: [{ label: "range", text: words[i] ?? "" }] };

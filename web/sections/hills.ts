@@ -2,7 +2,7 @@ import { html } from "lit-html";
 import { messageIn } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { MPS_PER_KMH } from "../../shared/units.ts";
-import { type GearboxStudy, gearName, lowestUsed, surfaces } from "../../sim/index.ts";
+import { type GearboxStudy, gearName, notStarting, surfaces } from "../../sim/index.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
 import { defineSection, type Table } from "./parts/section.ts";
 
@@ -25,7 +25,7 @@ export default defineSection({
     const slope = writeQuantity("gradient", asked.grade_ratio, units, 3);
     const mass = writeQuantity("mass", verdict.mass_kg, units);
     const starting = verdict.rows.filter(({ spare_frac }) => spare_frac >= 0);
-    const used = lowestUsed(job, verdict);
+    const stuck = notStarting(job, verdict);
     const isOne = job.driveline.shifting.kind === "fixed";
     return {
       words: words.map((each) => messageIn(each, units)),
@@ -33,7 +33,7 @@ export default defineSection({
       grip: gripTable(hill, slope),
       slope,
       starts: starting.map(gearName),
-      usedNot: used && used.spare_frac < 0 ? `${gearName(used)}, the ${isOne ? "" : "lowest "}gear used` : undefined,
+      usedNot: stuck && `${gearName(stuck)}, the ${isOne ? "" : "lowest "}gear used`,
       from: asked.from,
     };
   },

@@ -83,26 +83,23 @@ export const measure: Command = {
     }
     if (socket_kWh !== undefined) warn("--socket: the log is one of a drive, it is not used");
     const prediction = predictionOf(job, args);
-    const promised = onTheDay({ ...job, ...prediction?.state }, args);
+    const promised = { ...job, ...prediction?.state };
     const found = held(
-      promised,
+      onTheDay(promised, args),
       packIndex,
       { ...drive, log: logs.pack, offset_s: numberOption(args, "offset", offsetBounds) },
       prediction ? `predicted on ${frozenOn(prediction.at)}` : "predicted by the job as it is",
     );
     const day = drive.clock.isDated ? writeDate(found.start_s + drive.clock.utcOffset_s) : undefined;
     const note = `corrected from a drive of ${found.distance_km.toFixed(1)} km${day === undefined ? "" : ` on ${day}`}`;
-    const corrected = correctedJob({ ...job, ...prediction?.state }, packIndex, found.fit, note);
+    const corrected = correctedJob(promised, packIndex, found.fit, note);
     const { trace } = roadToDrive(job, path, undefined, warn);
-    const weekTraces = new Map(roadsOfWeek(job).map((id) => [id, roadToDrive(job, path, id, warn).trace]));
-    const lines = found.isDoubted
-      ? undefined
-      : bothLines({ ...job, ...prediction?.state }, corrected, packIndex, trace, weekTraces);
+    const weekTraces = () =>
+      new Map(roadsOfWeek(promised).map((id) => [id, roadToDrive(promised, path, id, warn).trace]));
+    const lines = found.isDoubted ? undefined : bothLines(promised, corrected, packIndex, trace, weekTraces());
     const years = numberOption(args, "years", yearsBounds);
     const service =
-      years === undefined
-        ? []
-        : serviceWords(found.packFound, agedByLaws({ ...job, ...prediction?.state }, packIndex, trace, years));
+      years === undefined ? [] : serviceWords(found.packFound, agedByLaws(promised, packIndex, trace, years));
     if (years !== undefined && service.length === 0)
       warn("--years: this drive does not show the pack's capacity, so that its age is compared with nothing");
     const file = textOption(args, "corrected");

@@ -38,9 +38,7 @@ export const year: Command = {
     const packs = textOption(args, "pack") === undefined ? whole.packs : [whole.packs[packIndexOf(whole, args)]];
     const job = { ...whole, packs };
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
-    const ranges = yearRanges(job, trace);
-    if (!ranges) throw new Error("a year that nobody cancelled was not driven");
-    const report = yearOf(job, ranges);
+    const report = yearOf(job, yearRanges(job, trace));
     if (!job.year) warn("the job has no year of its own: temperatures and holidays are invented ones");
     print(
       hasOption(args, "json")

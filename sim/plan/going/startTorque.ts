@@ -2,7 +2,7 @@ import { greatestWhere } from "../../math/halving.ts";
 import type { Limit } from "../../step/limits.ts";
 import type { Model } from "../../step/model.ts";
 import type { Gear } from "../../vehicle/gear.ts";
-import { type StandingCar, steadyOnSlope } from "./steadyOnSlope.ts";
+import { type StandingCar, steadyOnSlope, WALL } from "./steadyOnSlope.ts";
 
 /** What a car needs at the motor shaft to begin to roll, what it has there, and what bounds that. */
 export interface StartTorque {
@@ -14,8 +14,6 @@ export interface StartTorque {
 
 /** The speed that counts as rolling, reached within a second: speeding up then asks for nothing. */
 const CREEP_mps = 1e-6;
-/** Steeper than any road. */
-const WALL = 0.9;
 
 /**
  * Torque at the motor shaft that a car needs in one gear to begin to roll on a slope, and what it has for that, in Nm:

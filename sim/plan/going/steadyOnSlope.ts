@@ -22,6 +22,8 @@ export interface SteadySecond {
 }
 
 const ENDLESS_m = 1e9;
+/** Sine of a slope steeper than any road. */
+export const WALL = 0.9;
 
 /** The car on an even slope in one gear for a second, from one speed to another, with `load_N` more at its tyres: torque, and the limits. */
 export function steadyOnSlope(

@@ -1,10 +1,7 @@
 import { greatestWhere } from "../../math/halving.ts";
 import type { Model } from "../../step/model.ts";
 import type { Gear } from "../../vehicle/gear.ts";
-import { steadyOnSlope } from "./steadyOnSlope.ts";
-
-/** Steeper than any road. */
-const WALL = 0.9;
+import { steadyOnSlope, WALL } from "./steadyOnSlope.ts";
 
 /**
  * Sine of the steepest slope on which a car keeps a speed in one gear with at most `power_W` at the motor shaft, such as its maker's

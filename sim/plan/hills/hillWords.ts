@@ -7,7 +7,7 @@ import { type GearChoice, gearName } from "../gears/oneGear.ts";
 import { limitWords } from "../going/limitWords.ts";
 import type { Climb, Hill } from "./climb.ts";
 import type { HillRow, HillVerdict } from "./judgeHill.ts";
-import { lowestUsed } from "./lowestUsed.ts";
+import { lowestUsed, notStarting } from "./lowestUsed.ts";
 
 /** A reserve of friction below this is little. Common practice, no source. */
 const RESERVE_frac = 0.2;
@@ -37,12 +37,11 @@ function startWords(job: Job, { grade_ratio }: Hill, verdict: HillVerdict): Mess
   const not = rows.filter((row) => !starting.includes(row));
   const others = not.length === 0 ? message`` : message` It does not start in ${namesOf(not)}.`;
   // What the car as set can not do is said first.
-  const used = lowestUsed(job, verdict);
+  const stuck = notStarting(job, verdict);
   const isOne = job.driveline.shifting.kind === "fixed";
-  const no =
-    used && used.spare_frac < 0
-      ? message`In ${gearName(used)}, the ${isOne ? "" : "lowest "}gear used, the car does not start on ${slope}: it ${torque(used)}, as ${limitWords[used.limit]}. It`
-      : message`The car`;
+  const no = stuck
+    ? message`In ${gearName(stuck)}, the ${isOne ? "" : "lowest "}gear used, the car does not start on ${slope}: it ${torque(stuck)}, as ${limitWords[stuck.limit]}. It`
+    : message`The car`;
   if (easy.length === 0)
     return message`${no} only just starts on ${slope} in ${gearName(tallest)}, which ${torque(tallest)}; a fifth to spare is wanted.${others}`;
   return message`${no} starts on ${slope} in ${namesOf(easy)} with a fifth of torque to spare: ${gearName(tallest)} ${torque(tallest)}.${others}`;

@@ -6,3 +6,9 @@ export function lowestUsed({ driveline: { shifting, transferBox } }: Job, { rows
   const used = shifting.kind === "fixed" ? [shifting.gear] : shifting.gears;
   return rows.find(({ gear, range }) => used.includes(gear) && (range ?? "high") === (transferBox?.range ?? "high"));
 }
+
+/** That gear where the car does not start in it. */
+export function notStarting(job: Job, verdict: HillVerdict): HillRow | undefined {
+  const used = lowestUsed(job, verdict);
+  return used && used.spare_frac < 0 ? used : undefined;
+}

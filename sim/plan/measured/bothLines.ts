@@ -42,9 +42,7 @@ export function bothLines(
 }
 
 function outlookOf(job: Job, road: Trace, weekTraces: ReadonlyMap<string, Trace>): Outlook {
-  const ranges = yearRanges(job, road);
-  if (!ranges) throw new Error("a year that nobody cancelled was not driven");
-  const { days, packs } = yearOf(job, ranges);
+  const { days, packs } = yearOf(job, yearRanges(job, road));
   const weeks = job.week === undefined ? undefined : driveWeeks(job, weekTraces);
   return {
     range_km: rangeOn(prepare(job, job.packs[0]), road).distance_m / M_PER_KM,

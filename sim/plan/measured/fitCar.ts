@@ -216,8 +216,9 @@ function fitActive(
 const EXPLAINED_ratio = 1.5;
 
 /**
- * By how much bands are widened where more is left over than what is known of the log explains: in proportion to what is left, as is done where
- * measurements scatter more than their stated errors [Birge1932].
+ * By how much bands are widened where far more is left over than usual. As noise it is in the errors already, which are found from it
+ * (`likelyErrors`); what is no noise, times that are known roughly or another gear, pulls values too, by nobody knows how much. So bands go
+ * with what is left, as measurements are treated that scatter more than they should [Birge1932]. Assumed.
  */
 function wider(misfit_ratio: number): number {
   return Math.max(1, misfit_ratio / EXPLAINED_ratio);

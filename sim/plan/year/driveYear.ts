@@ -29,6 +29,8 @@ const CONFIRMED = 3;
  * middle between two: what they differ by is in the answer. No usual day is in it, so that a change of that drives nothing anew.
  * `isCancelled` is asked between drives, and nothing is returned then.
  */
+export function yearRanges(job: Job, trace: Trace): YearRanges;
+export function yearRanges(job: Job, trace: Trace, isCancelled: () => boolean): YearRanges | undefined;
 export function yearRanges(job: Job, trace: Trace, isCancelled: () => boolean = () => false): YearRanges | undefined {
   const days = daysOfYear(job);
   const driven_degC = temperatures(job, days);

@@ -1,4 +1,5 @@
 import * as look from "../../look/tokens.ts";
+import { LETTER_px } from "./answerDrawing.ts";
 import { type Dot, type Evening, type Evenings, LEAST_px, pilesOf } from "./eveningDots.ts";
 import type { Draw } from "./svg.ts";
 
@@ -15,8 +16,6 @@ export interface EveningsAt {
 
 /** More longest days than this stand as small rings, so that they have room. */
 const FEW_RINGS = 6;
-/** Taken as the width of a letter. */
-const LETTER_px = 7;
 const RING_px = { few: 4.5, many: 2.5 };
 /** Where words stand free of the lowest ring. */
 const OVER_RINGS_px = 16;

@@ -1,5 +1,4 @@
 import { drivenRoad } from "../../../shared/job/drivenRoad.ts";
-import type { Job } from "../../../shared/job/job.ts";
 import type { Road } from "../../../shared/job/schema/road.ts";
 import { inputError } from "../../../shared/problems.ts";
 import {
@@ -9,11 +8,11 @@ import {
   type LogFile,
   type Measuring,
   type Routes,
-  roadsOfWeek,
   type Steps,
   type Trace,
 } from "../../../sim/index.ts";
 import type { MeasuredOutcome, MeasuredRequest } from "./measuredApi.ts";
+import { weekTraces } from "./weekTraces.ts";
 
 /** What the logs of a built car were read into, kept while the same files are held against something else. */
 interface Kept {
@@ -139,14 +138,6 @@ export function createMeasuredSession() {
       };
     },
   };
-}
-
-/** The roads of a job's week, by id. */
-async function weekTraces(job: Job, roadTrace: MeasuredWork["roadTrace"]): Promise<ReadonlyMap<string, Trace>> {
-  const traces = new Map<string, Trace>();
-  const wanted = roadsOfWeek(job);
-  for (const road of job.roads) if (wanted.includes(road.id)) traces.set(road.id, await roadTrace(road));
-  return traces;
 }
 
 const questionWords: Readonly<Record<string, string>> = {

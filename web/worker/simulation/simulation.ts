@@ -9,7 +9,6 @@ import {
   openOtherDrives,
   openPackStudies,
   openWeek,
-  roadsOfWeek,
   roadTrace,
   type Trace,
   unknownsOfPacks,
@@ -17,6 +16,7 @@ import {
 } from "../../../sim/index.ts";
 import { fetchPart } from "../fetchPart.ts";
 import { cycleText } from "../roads/cycleText.ts";
+import { weekTraces } from "../roads/weekTraces.ts";
 import { stepped } from "../stepped.ts";
 import type { SimulationInside } from "../workerApi.ts";
 
@@ -41,19 +41,11 @@ export const simulation: SimulationInside = {
     return transfer(report, columnsOf(report));
   },
   conditions: async (job, traceId) => driveConditions(job, kept(traceId)),
-  async yearRanges(job, traceId) {
-    // Not fetched apart: the answer's picture has the year, which would then wait for the studies asked for meanwhile.
-    const ranges = yearRanges(job, kept(traceId));
-    if (!ranges) throw new Error("a year that nobody cancelled was not driven");
-    return ranges;
-  },
+  // Not fetched apart: the answer's picture has the year, which would then wait for the studies asked for meanwhile.
+  yearRanges: async (job, traceId) => yearRanges(job, kept(traceId)),
   async weeks(job, packIndexes) {
     const { driveWeeks } = await fetchPart(openWeek);
-    const wanted = new Set(roadsOfWeek(job));
-    const traces = job.roads
-      .filter(({ id }) => wanted.has(id))
-      .map(async (road) => [road.id, await simulation.road(road)] as const);
-    return driveWeeks(job, new Map(await Promise.all(traces)), packIndexes);
+    return driveWeeks(job, await weekTraces(job, simulation.road), packIndexes);
   },
   async steady(job, speeds_kmh) {
     const { steadyTable } = await fetchPart(openOtherDrives);

@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { HillVerdict } from "../../../../sim/plan/hills/judgeHill.ts";
-import { lowestUsed } from "../../../../sim/plan/hills/lowestUsed.ts";
+import { lowestUsed, notStarting } from "../../../../sim/plan/hills/lowestUsed.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 
 const rows = [
@@ -28,4 +28,17 @@ it("is in low range where the transfer box stands in it", () => {
 
 it("is none where that gear is not judged", () => {
   expect(used({ shifting: { kind: "fixed", gear: "fifth" } })).toBeUndefined();
+});
+
+it("is told apart where the car does not start in it", () => {
+  const judged = {
+    rows: [
+      { gear: "first", spare_frac: 0.1 },
+      { gear: "second", spare_frac: -0.1 },
+    ],
+  } as unknown as HillVerdict;
+  const inGear = (gear: string) =>
+    notStarting({ ...job, driveline: { ...job.driveline, shifting: { kind: "fixed", gear } } }, judged);
+  expect(inGear("second")).toBe(judged.rows[1]);
+  expect([inGear("first"), inGear("fifth")]).toEqual([undefined, undefined]);
 });

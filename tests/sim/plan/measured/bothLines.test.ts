@@ -28,12 +28,11 @@ describe("one pack by the prediction and by the line that its log corrected", ()
 
   it("has the year and the week that their own studies give that pack", () => {
     const alone = { ...job, packs: [job.packs[last]] };
-    const ranges = yearRanges(alone, road);
-    const year = ranges && yearOf(alone, ranges);
+    const year = yearOf(alone, yearRanges(alone, road));
     expect(predicted.year).toEqual(
-      year?.packs.map(({ age_years, failingDays }) => ({ age_years, failingDays: failingDays.length })),
+      year.packs.map(({ age_years, failingDays }) => ({ age_years, failingDays: failingDays.length })),
     );
-    expect(predicted.drivenDays).toBe(year?.days.filter(({ kind }) => kind !== "off").length);
+    expect(predicted.drivenDays).toBe(year.days.filter(({ kind }) => kind !== "off").length);
     const weeks = driveWeeks(job, traces, [last])?.packs ?? [];
     expect(weeks.length).toBeGreaterThan(0);
     expect(predicted.week.map(({ condition }) => condition)).toEqual(weeks.map(({ condition }) => condition));

@@ -67,6 +67,26 @@ export function positionAlong(frame: Frame, quantity: PositionQuantity, perShown
   };
 }
 
+/** Rows below one another, `row_px` apart from the middle of the first, as a position that other figures share. */
+export function positionByRow(
+  quantity: PositionQuantity,
+  count: number,
+  rows: { readonly middle_px: number; readonly row_px: number; readonly from_px: number; readonly to_px: number },
+): Position {
+  const { middle_px, row_px, from_px, to_px } = rows;
+  return {
+    quantity,
+    first: 0,
+    last: count - 1,
+    step: 1,
+    isVertical: true,
+    from_px,
+    to_px,
+    toPixel: (at) => middle_px + at * row_px,
+    fromPixel: (pixel) => (pixel - middle_px) / row_px,
+  };
+}
+
 /** The nearest place on the scale. */
 export function within({ first, last }: Position, at: number): number {
   return Math.min(last, Math.max(first, at));
