@@ -20,7 +20,7 @@ export function datasheetForm(form: Form): TemplateResult {
   const read = readDatasheet(texts, form.view.units.value, form.job.motor.kind);
   const shownRows = Math.min(MOST_POINTS, 1 + writtenRows(texts));
   return html`<p>
-      Copy what the state prints. Nothing in the job changes until it is taken. Efficiencies are of motor and controller
+      Copy what the sheet prints. Nothing in the job changes until it is taken. Efficiencies are of motor and controller
       together; one or two are enough to begin with.
     </p>
     <div class="fields">
