@@ -1,6 +1,5 @@
 import { expect, it } from "vitest";
 import { prepare } from "../../../sim/step/prepare.ts";
-import { beginRoad, createRunContext } from "../../../sim/step/runContext.ts";
 import { createState } from "../../../sim/step/state.ts";
 import { bareJob } from "../../support/bareCar.ts";
 
@@ -13,14 +12,4 @@ it("is a car at rest at no height, as warm as its day, its pack as warm as that,
     pack: { soc_frac: 0.7, temperature_K: 288.15, dischargeUse_A2s: 0, chargeUse_A2s: 0 },
     gear: { gear: 0, gearBefore: 0 },
   });
-});
-
-it("stands at the beginning of a road at its first height and speed, charge and warmth going on", () => {
-  const context = createRunContext(model, 0.7);
-  const { state } = context;
-  Object.assign(state, { distance_m: 500, leg: 3, elevation_m: 9, motor_K: 330 });
-  beginRoad(context, { distance_m: Float64Array.of(0, 10), elevation_m: Float64Array.of(120, 121) }, 4);
-  expect(state).toMatchObject({ distance_m: 0, leg: 0, elevation_m: 120, speed_mps: 4, motor_K: 330 });
-  beginRoad(context, undefined, 0);
-  expect(state.elevation_m).toBe(0);
 });

@@ -1,9 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
-import { readJob } from "../../../../shared/job/readJob.ts";
 import type { CabinHeat, Weather } from "../../../../shared/job/schema/conditions.ts";
-import { fuelPerHour_l, wintersOf } from "../../../../sim/plan/conditions/condition.ts";
-import { driveCondition, driveConditions } from "../../../../sim/plan/conditions/driveConditions.ts";
+import { fuelPerHour_l } from "../../../../sim/plan/conditions/condition.ts";
+import { driveCondition } from "../../../../sim/plan/conditions/driveConditions.ts";
 import { roadTrace } from "../../../../sim/plan/drive/roadTrace.ts";
 import { rangeOn } from "../../../../sim/plan/going/range.ts";
 import { prepare, prepareIn } from "../../../../sim/step/prepare.ts";
@@ -12,8 +11,11 @@ import { cycleTexts } from "../../../support/cycleTexts.ts";
 import { inventedJob } from "../../../support/inventedJob.ts";
 
 const job = inventedJob();
+
 const [pack] = job.packs;
+
 const trace = roadTrace({ kind: "cycle", id: "udds", title: "urban", cycle: "udds" }, cycleTexts);
+
 const { temperature_degC } = job.environment;
 
 /** The job's own weather as a condition, with what is to be other. */
@@ -23,11 +25,14 @@ const weather = (changes: Partial<Weather> = {}): Weather => ({
   ...(job.environment.pack_degC !== undefined && { pack_degC: job.environment.pack_degC }),
   ...changes,
 });
+
 const driven = (changes: Partial<Weather> = {}, of: Job = job) =>
   driveCondition(of, pack, trace, { name: "tried", weather: weather(changes) });
 
 const once = run(prepare(job, pack), trace).totals;
+
 const hours = once.time_s / 3600;
+
 const today_km = rangeOn(prepare(job, pack), trace).distance_m / 1000;
 
 describe("a condition", () => {
@@ -130,26 +135,6 @@ describe("age", () => {
     expect(old.capacity_C).toBeCloseTo(0.75 * fresh.capacity_C, 6);
     expect(old.resistance_ohm.values[100]).toBeCloseTo(1.4 * fresh.resistance_ohm.values[100], 12);
     expect(old.leads_ohm).toBe(fresh.leads_ohm);
-  });
-});
-
-describe("the conditions of a job", () => {
-  it("are none where it knows winter by a factor", () => {
-    expect(wintersOf(job)).toBeUndefined();
-    expect(driveConditions(job, trace)).toEqual(job.packs.map(() => ({ others: [] })));
-  });
-
-  it("are winter new, winter at ten years with the allowance's capacity, and the workshop's own", () => {
-    const own = { ...weather(), name: "as ever", isOld: false };
-    const cold = readJob({
-      ...job,
-      conditions: { winter: { temperature_degC: -5 }, old: { resistance_ratio: 1.2 }, others: [own] },
-    });
-    const [{ winter, tenYearsWinter, others }] = driveConditions(cold, trace);
-    if (!winter || !tenYearsWinter) throw new Error("winter is driven");
-    expect(winter.range_km).toBeLessThan(today_km);
-    expect(tenYearsWinter.range_km).toBeLessThan((cold.allowance.aged_frac + 0.05) * winter.range_km);
-    expect(others.map(({ name, range_km }) => [name, range_km])).toEqual([["as ever", today_km]]);
   });
 });
 

@@ -87,6 +87,11 @@ describe("a predicted range in words", () => {
     expect(words(70.1, 70.6, 71)).toBe("70 km");
     expect(words(70, 70.6, 75, { isAtLeast: true })).toBe("at least 70 km");
   });
+  it("is in the reader's units, of the condition that is asked for", () => {
+    const pack = { ...prediction.packs[0], range_km: { new: { low: 64.4, value: 70, high: 76.9 } } };
+    expect(messageIn(rangeWords(pack) ?? [], "british")).toBe("40 to 47 miles");
+    expect(rangeWords(pack, "winter")).toBeUndefined();
+  });
   it("is nothing of a pack that drives no road", () => {
     const { range_km: _, ...stopped } = prediction.packs[0];
     expect(rangeWords(stopped)).toBeUndefined();

@@ -1,128 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { recommendLimit } from "../../../../sim/plan/torqueLimit/recommendLimit.ts";
-import { secondsBehind } from "../../../../sim/plan/torqueLimit/secondsBehind.ts";
-import { shaftTorques } from "../../../../sim/plan/torqueLimit/shaftTorques.ts";
 import { torqueAdvice } from "../../../../sim/plan/torqueLimit/torqueAdvice.ts";
 import { torqueSweep, usualCaps_Nm } from "../../../../sim/plan/torqueLimit/torqueSweep.ts";
-import { torquesToCompare } from "../../../../sim/plan/torqueLimit/torquesToCompare.ts";
-import { prepare } from "../../../../sim/step/prepare.ts";
-import { bareJob, type Changes, driven, traceOf } from "../../../support/bareCar.ts";
-
-const box = {
-  gears: [
-    { name: "low", gear_ratio: 3.5, efficiency_frac: 0.95 },
-    { name: "high", gear_ratio: 1.5, efficiency_frac: 0.96 },
-  ],
-  finalDrive_ratio: 4.7,
-  finalDriveEfficiency_frac: 0.92,
-  noLoadDrag_Nm: 2,
-  shifting: { kind: "fixed", gear: "high" },
-} as const satisfies Changes["driveline"];
-const transferBox = {
-  high_ratio: 1,
-  highEfficiency_frac: 1,
-  low_ratio: 2.4,
-  lowEfficiency_frac: 0.94,
-  range: "high",
-  isFrontEngaged: false,
-  hubs: "free",
-} as const;
-const motor = { envelope: { kind: "peak", torque_Nm: 200, power_kW: 60 } } as const;
-
-describe("the shafts behind the gearbox", () => {
-  it("carry the input less its drag, times the ratios and efficiencies up to them, each half-shaft half of it", () => {
-    const [low, high] = shaftTorques(bareJob({ driveline: box }), 100);
-    expect(low.propellerShaft_Nm).toBeCloseTo(98 * 3.5 * 0.95, 9);
-    expect(low.halfShaft_Nm).toBeCloseTo((98 * 3.5 * 0.95 * 4.7 * 0.92) / 2, 9);
-    expect(high.propellerShaft_Nm).toBeCloseTo(98 * 1.5 * 0.96, 9);
-    expect(low).not.toHaveProperty("inputAtLimit_Nm");
-  });
-
-  it("carry so much more in low range, and half of it where both axles drive", () => {
-    const job = bareJob({ driveline: { ...box, transferBox } });
-    const rows = shaftTorques(job, 100);
-    expect(rows.map(({ range }) => range)).toEqual(["high", "high", "low", "low"]);
-    expect(rows[2].propellerShaft_Nm).toBeCloseTo(98 * 3.5 * 0.95 * 2.4 * 0.94, 9);
-    const engaged = bareJob({
-      driveline: { ...box, transferBox: { ...transferBox, isFrontEngaged: true, hubs: "locked" } },
-    });
-    expect(shaftTorques(engaged, 100)[2].halfShaft_Nm).toBeCloseTo(rows[2].halfShaft_Nm / 2, 9);
-  });
-
-  it("have their limit at the input that the step's own driveline limit is", () => {
-    const job = bareJob({ driveline: { ...box, limits: { propellerShaft_Nm: 300, halfShaft_Nm: 500 } } });
-    const [, high] = shaftTorques(job, 0);
-    expect(high.inputAtLimit_Nm).toBeCloseTo(prepare(job, job.packs[0]).gears[0].drive_Nm, 9);
-    expect(high).toMatchObject({ weakest: "half-shaft", propellerShaft_Nm: 0 });
-    expect(shaftTorques(job, high.inputAtLimit_Nm ?? 0)[1].halfShaft_Nm).toBeCloseTo(500, 9);
-  });
-});
-
-describe("the limit by the trade's rule", () => {
-  const limitOf = (limits: object, engine_Nm?: number, gear = "high") =>
-    recommendLimit({
-      ...bareJob({ motor, driveline: { ...box, limits, shifting: { kind: "fixed", gear } } }),
-      ...(engine_Nm !== undefined && { engine: { ratedTorque_Nm: engine_Nm } }),
-    });
-
-  it("is what the old engine gave, or what the gearbox is known to take, up to a fifth more than that", () => {
-    expect(limitOf({}, 115.9)).toEqual({ torque_Nm: 115, because: "engine" });
-    expect(limitOf({ gearboxInput_Nm: 130 }, 115)).toEqual({ torque_Nm: 130, because: "gearbox" });
-    expect(limitOf({ gearboxInput_Nm: 150 }, 115)).toEqual({ torque_Nm: 138, because: "strong" });
-    expect(limitOf({ gearboxInput_Nm: 150 })).toEqual({ torque_Nm: 150, because: "gearbox" });
-  });
-
-  it("goes by a typed curve of the engine where no rated torque is typed, and by nothing that is assumed of it", () => {
-    const job = bareJob({ motor, driveline: { ...box, limits: {}, shifting: { kind: "fixed", gear: "high" } } });
-    const curve = { speed_rpm: [1000, 2400, 5000], torque_Nm: [80, 96.5, 70] };
-    expect(recommendLimit({ ...job, engine: { curve } })).toEqual({ torque_Nm: 96, because: "engine" });
-    expect(recommendLimit({ ...job, engine: { ratedTorque_Nm: 104, curve } })?.torque_Nm).toBe(104);
-    expect(usualCaps_Nm({ ...job, engine: { curve } })).toContain(96.5);
-    expect(torquesToCompare({ ...job, engine: { curve } }, undefined)[0]).toEqual({
-      name: "old engine",
-      torque_Nm: 96.5,
-    });
-    expect(recommendLimit({ ...job, engine: { ratedPower_kW: 40, power_rpm: 5000 } })).toBeUndefined();
-  });
-
-  it("is never more than the shafts take in a gear in use, nor than the motor has; gears not in use do not count", () => {
-    const shafts = { gearboxInput_Nm: 150, halfShaft_Nm: 500 };
-    const inHigh_Nm = 500 / ((1.5 * 4.7 * 0.96 * 0.92) / 2) + 2;
-    const inLow_Nm = 500 / ((3.5 * 4.7 * 0.95 * 0.92) / 2) + 2;
-    expect(inHigh_Nm).toBeGreaterThan(150);
-    expect(limitOf(shafts)).toEqual({ torque_Nm: 150, because: "gearbox" });
-    expect(limitOf(shafts, undefined, "low")).toEqual({
-      torque_Nm: Math.floor(inLow_Nm),
-      because: "half-shaft",
-      gear: { gear: "low" },
-    });
-    expect(limitOf({ gearboxInput_Nm: 900 })).toEqual({ torque_Nm: 200, because: "motor" });
-    expect(limitOf({})).toBeUndefined();
-  });
-});
-
-it("a car at half of the road's speed for 100 s is 50 s behind, and one that keeps up is not behind", () => {
-  const column = (by: (i: number) => number) => Float64Array.from({ length: 101 }, (_, i) => by(i));
-  const { channels } = driven(
-    bareJob(),
-    traceOf([
-      [0, 0],
-      [10, 36],
-    ]),
-  );
-  const at = (speed_mps: number) =>
-    secondsBehind({
-      ...channels,
-      length: 101,
-      time_s: column((i) => i),
-      target_mps: column(() => 10),
-      distance_m: column((i) => i * speed_mps),
-    });
-  expect(at(5)).toBeCloseTo(50, 9);
-  expect(at(10)).toBe(0);
-  expect(at(12)).toBe(0);
-});
+import { bareJob, type Changes, traceOf } from "../../../support/bareCar.ts";
+import { box, motor } from "./boxesByHand.ts";
 
 describe("each limit tried", () => {
   const road = traceOf([
@@ -228,14 +110,5 @@ describe("in words", () => {
     expect(weak).toEqual(["No cap is needed: the motor's own peak, 200 Nm, is within the limits."]);
     const set = wordsOf({ motor, driveline: box, controller: { torqueCap_Nm: 80, ramp_s: 1 } }, 120);
     expect(set[1]).toBe("It is set to 80 Nm now, which is within that.");
-  });
-
-  it("it compares each torque once", () => {
-    const job = { ...bareJob({ motor, controller: { torqueCap_Nm: 120 } }), engine: { ratedTorque_Nm: 120 } };
-    expect(torquesToCompare(job, recommendLimit(job))).toEqual([
-      { name: "old engine", torque_Nm: 120 },
-      { name: "as set", torque_Nm: 120 },
-      { name: "motor alone", torque_Nm: 200 },
-    ]);
   });
 });

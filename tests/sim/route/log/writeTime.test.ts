@@ -1,5 +1,4 @@
 import { expect, it } from "vitest";
-import { writeFar } from "../../../../sim/route/log/writeFar.ts";
 import { writeDuration, writeInterval } from "../../../../sim/route/log/writeTime.ts";
 
 it.each([
@@ -22,8 +21,4 @@ it.each([
   [3600, "1 h"],
 ])("fixes %d s apart are %s apart", (interval_s, words) => {
   expect(writeInterval(interval_s)).toBe(words);
-});
-
-it("less than a metre is not told in tenths of a millimetre", () => {
-  expect(writeFar(0.0659)).toBe("less than 1 m");
 });

@@ -1,18 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { InputError } from "../../../../shared/problems.ts";
-import { layHillsUnder } from "../../../../sim/route/roads/layHillsUnder.ts";
+import type { InputError } from "../../../../shared/problems.ts";
 import { readTypedRoad } from "../../../../sim/route/roads/readTypedRoad.ts";
-import { repeatCycleToDistance } from "../../../../sim/route/roads/repeatCycle.ts";
 import { typedRoad } from "../../../../sim/route/roads/typedRoad.ts";
 import { characteristics } from "../../../../sim/trace/characteristics.ts";
-import type { Trace } from "../../../../sim/trace/trace.ts";
-import { cycleSpeeds_mps } from "../../../support/cycleSpeeds.ts";
-
-const cycle = (id: string): Trace => {
-  const speeds = cycleSpeeds_mps(id);
-  return { id, title: id, time_s: Float64Array.from(speeds, (_, i) => i), speed_mps: Float64Array.from(speeds) };
-};
 
 describe("a road typed from memory", () => {
   it("is read leg by leg", () => {
@@ -102,57 +93,5 @@ describe("a road typed from memory", () => {
       }),
       { numRuns: 100 },
     );
-  });
-});
-
-describe("a cycle repeated to a distance", () => {
-  it.each([
-    ["udds", 5000],
-    ["udds", 37_000],
-    ["wltc-class-3b", 61_234.5],
-    ["nedc", 300],
-  ])("%s to %f m ends there, at rest", (id, distance_m) => {
-    const trace = repeatCycleToDistance(cycle(id), distance_m);
-    expect(characteristics(trace).distance_m).toBeCloseTo(distance_m, 6);
-    expect(trace.speed_mps[trace.speed_mps.length - 1]).toBe(0);
-    for (let i = 1; i < trace.time_s.length; i++) {
-      expect(trace.time_s[i]).toBeGreaterThan(trace.time_s[i - 1]);
-    }
-  });
-
-  it("is the cycle itself until it is cut", () => {
-    const whole = cycle("udds");
-    const trace = repeatCycleToDistance(whole, 30_000);
-    expect([...trace.speed_mps.slice(0, 1370)]).toEqual([...whole.speed_mps]);
-    expect([...trace.speed_mps.slice(1370, 1600)]).toEqual([...whole.speed_mps.slice(1, 231)]);
-  });
-
-  it("refuses distances and traces that make no sense", () => {
-    expect(() => repeatCycleToDistance(cycle("udds"), 5)).toThrow(InputError);
-    const moving = { ...cycle("udds"), speed_mps: new Float64Array(1370).fill(5) };
-    expect(() => repeatCycleToDistance(moving, 5000)).toThrow(/at rest/);
-  });
-});
-
-describe("hills laid under a trace", () => {
-  const hills = { distance_m: Float64Array.of(0, 1000, 3000), elevation_m: Float64Array.of(100, 140, 110) };
-
-  it("longer than the hills go back and forth over them, without a jump", () => {
-    const laid = layHillsUnder(cycle("udds"), hills);
-    const profile = laid.profile ?? { distance_m: new Float64Array(), elevation_m: new Float64Array() };
-    const found = characteristics(cycle("udds"));
-    expect(profile.distance_m[profile.distance_m.length - 1]).toBeCloseTo(found.distance_m, 6);
-    for (let i = 1; i < profile.elevation_m.length; i++) {
-      const rise_m = Math.abs(profile.elevation_m[i] - profile.elevation_m[i - 1]);
-      expect(rise_m).toBeLessThanOrEqual(0.04 * (profile.distance_m[i] - profile.distance_m[i - 1]) + 1e-9);
-    }
-    // 11.99 km over hills of 3 km: there and back twice, but for the last metres; 70 m up on each lap of 6 km.
-    expect(characteristics(laid).climb_m).toBeGreaterThan(2 * 70 - 2);
-    expect(characteristics(laid).climb_m).toBeLessThan(2 * 70 + 2);
-  });
-
-  it("refuse a profile that goes nowhere", () => {
-    const flat = { distance_m: Float64Array.of(0, 0), elevation_m: Float64Array.of(1, 2) };
-    expect(() => layHillsUnder(cycle("udds"), flat)).toThrow(InputError);
   });
 });
