@@ -74,6 +74,8 @@ export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { plateNotes, weightNotes } from "./plan/weight/weightNotes.ts";
+export { middleDay_km } from "./plan/year/drivenDays.ts";
+export { drivenDaysWords } from "./plan/year/drivenDaysWords.ts";
 export { yearOf, yearRanges } from "./plan/year/driveYear.ts";
 export type { YearRanges, YearReport } from "./plan/year/yearReport.ts";
 export { type AgedPack, agedPack, packUse } from "./plan/years/ageing.ts";

@@ -8,3 +8,8 @@ export const inventedYear: Year = {
   holidayWeeks: 4,
   spread_frac: 0,
 };
+
+/** Whether a job's temperatures are those of the invented year, for want of its own. */
+export function hasInventedMonths(year: Year = inventedYear): boolean {
+  return year.months_degC.every((mean_degC, month) => mean_degC === inventedYear.months_degC[month]);
+}

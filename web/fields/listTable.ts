@@ -13,6 +13,8 @@ import { columnsOf, pastedRows, unitOfHead } from "./pastedRows.ts";
 export interface ListTable {
   /** Of the list: `packs`. */
   readonly path: string;
+  /** The entries are no groups but the values of the one column: `path.index`. */
+  readonly isOfValues?: boolean;
   /** The job has a list for each column, `path.key.index`, in place of a list of entries, `path.index.key`. */
   readonly isByColumn?: boolean;
   readonly caption: string;
@@ -84,7 +86,8 @@ export function listTable(form: Form, list: ListTable): TemplateResult {
   </div>`;
 }
 
-function cellPath({ path, isByColumn }: ListTable, row: number, key: string): string {
+function cellPath({ path, isByColumn, isOfValues }: ListTable, row: number, key: string): string {
+  if (isOfValues) return `${path}.${row}`;
   return isByColumn ? `${path}.${key}.${row}` : `${path}.${row}.${key}`;
 }
 

@@ -1,5 +1,7 @@
+import { hasInventedMonths } from "../../shared/job/inventedYear.ts";
 import { message, messageIn, quantity as q, whole } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { drivenDaysWords } from "../../sim/index.ts";
 import { yearForm } from "../forms/car/yearForm.ts";
 import { defineSection } from "./parts/section.ts";
 
@@ -49,12 +51,13 @@ export default defineSection({
         .slice(0, NAMED)
         .map(({ date, distance_km, temperature_degC, kind, short_km }) => [
           date,
-          kind === "longest" ? "longest day" : "usual day",
+          kind === "longest" ? "longest day" : job.year?.daysDriven_km ? "driven day" : "usual day",
           writeQuantity("distance", distance_km, units),
           writeQuantity("temperature", temperature_degC, units, 2),
           left(-short_km),
         ]),
-      isInvented: job.year === undefined,
+      isInvented: hasInventedMonths(job.year),
+      drawnFrom: drivenDaysWords(job).map((each) => messageIn(each, units)),
       note: messageIn(
         message`Driven at ${driven_degC.length} temperatures from ${q("temperature", driven_degC[0], 2)} to ${q("temperature", driven_degC[driven_degC.length - 1], 2)}, days between them on straight lines: ${confirmedDays} days driven to confirm that differ by ${q("distance", largestError_km, 2)} at most. Every day begins charged. The longest days are spread evenly over the year.`,
         units,
@@ -90,8 +93,12 @@ export default defineSection({
           },
         ]),
   ],
-  sentence: ({ sentence, isInvented }) =>
-    isInvented ? `${sentence} The year’s temperatures and holidays are invented until they are entered.` : sentence,
+  sentence: ({ sentence, drawnFrom, isInvented }) =>
+    [
+      sentence,
+      ...drawnFrom,
+      ...(isInvented ? ["The year’s temperatures are invented until they are entered."] : []),
+    ].join(" "),
   inShort: ({ inShort }) => inShort,
 });
 

@@ -1,7 +1,9 @@
 import * as z from "zod";
-import { between } from "./number.ts";
+import { above0, between } from "./number.ts";
 
 const MONTHS = 12;
+/** Days of a list: a year's and a month more. */
+export const DAYS_MOST = 400;
 
 /** The year that the packs are judged over: how cold it gets, and on which days the car is driven. */
 export const Year = z.strictObject({
@@ -14,5 +16,10 @@ export const Year = z.strictObject({
   holidayWeeks: z.int().min(0).max(51).default(4),
   /** How far driven days lie from the usual one at most, as a share of it. */
   spread_frac: between(0, 0.9).default(0),
+  /**
+   * Lengths of driven days as a log showed them, in any order: the driven days are drawn from them, in place of the spread. They give the
+   * proportions; the usual day is their middle one.
+   */
+  daysDriven_km: z.array(above0(2000)).min(1).max(DAYS_MOST).optional(),
 });
 export type Year = z.infer<typeof Year>;

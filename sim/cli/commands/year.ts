@@ -1,7 +1,10 @@
+import { hasInventedMonths } from "../../../shared/job/inventedYear.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
+import { messageIn } from "../../../shared/quantity/message.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
 import { rangeOn } from "../../plan/going/range.ts";
+import { drivenDaysWords } from "../../plan/year/drivenDaysWords.ts";
 import { yearOf, yearRanges } from "../../plan/year/driveYear.ts";
 import type { PackYear, YearReport } from "../../plan/year/yearReport.ts";
 import { agedPack, packUse } from "../../plan/years/ageing.ts";
@@ -40,10 +43,12 @@ export const year: Command = {
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const report = yearOf(job, yearRanges(job, trace));
     if (!job.year) warn("the job has no year of its own: temperatures and holidays are invented ones");
+    else if (hasInventedMonths(job.year)) warn("the year of the job has the temperatures of the invented one");
+    const notes = drivenDaysWords(job).map((each) => messageIn(each, job.units));
     print(
       hasOption(args, "json")
-        ? jsonText({ job: job.title, trace: trace.id, ...report, ageing: ageing(job, trace) })
-        : asText(job, trace.title, report),
+        ? jsonText({ job: job.title, trace: trace.id, ...report, ageing: ageing(job, trace), notes })
+        : [asText(job, trace.title, report), ...notes.map((each) => wrapText(each))].join("\n"),
     );
   },
 };

@@ -87,6 +87,13 @@ export function logDaysJson({ days, clock }: RecordedDrives) {
   }));
 }
 
+/** How far each day went on which the car was driven, to a tenth of a kilometre: as `year.daysDriven_km` of a job file takes them. */
+export function daysDriven_km({ days }: RecordedDrives): number[] {
+  return days.flatMap(({ trips, distance_m }) =>
+    trips.length > 0 ? [Math.round((10 * distance_m) / M_PER_KM) / 10] : [],
+  );
+}
+
 /** What people call the format; a table is called by what divides its columns. */
 export function formatWord({ format, guess }: RecordedDrives["files"][number]["log"]): string {
   if (format !== "table") return format;

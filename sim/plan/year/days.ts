@@ -1,6 +1,7 @@
 import { inventedYear } from "../../../shared/job/inventedYear.ts";
 import type { Job } from "../../../shared/job/job.ts";
 import type { Year } from "../../../shared/job/schema/year.ts";
+import { dayAtShare_km, middleDay_km } from "./drivenDays.ts";
 
 /** One day of a plain year: one that is no leap year and begins on the first day of a working week. */
 export interface DayOfYear {
@@ -29,8 +30,8 @@ export type YearJob = Pick<Job, "usualDay_km" | "longestDay_km" | "longestDaysAY
 
 /**
  * The 365 days of a job's year. No chance is in it, so that the same job has the same days: temperatures run straight from the middle of
- * one month to the middle of the next, and single days lie about that as an even sequence has them; so do the lengths of the driven days.
- * Holidays and the longest days are spread evenly.
+ * one month to the middle of the next, and single days lie about that as an even sequence has them; so do the lengths of the driven days, about
+ * the usual one or, where the year has a list of days, among those. Holidays and the longest days are spread evenly.
  */
 export function daysOfYear(job: YearJob): DayOfYear[] {
   const year = job.year ?? inventedYear;
@@ -41,9 +42,12 @@ export function daysOfYear(job: YearJob): DayOfYear[] {
     .map(({ month }) => month);
   const driven = Array.from({ length: DAYS }, (_, day) => day).filter((day) => isDriven(year, day));
   const longest = longestDays(job, driven);
+  const lengthOf_km = usualLengths(job, year);
+  let usualDays = 0;
   return dates().map(({ date, month }, day) => {
     const kind = longest.has(day) ? "longest" : isDriven(year, day) ? "usual" : "off";
-    const usual_km = job.usualDay_km * (1 + year.spread_frac * (2 * even(day, GOLDEN) - 1));
+    const usual_km = lengthOf_km(day, usualDays);
+    if (kind === "usual") usualDays += 1;
     return {
       date,
       temperature_degC: seasonal_degC(year, day) + year.scatter_K * triangular(even(day, SILVER)),
@@ -52,6 +56,17 @@ export function daysOfYear(job: YearJob): DayOfYear[] {
       isWinter: coldest.includes(month),
     };
   });
+}
+
+/** The length of a usual day by its place in the year, and by its place among usual days where it is drawn from a list: so each of that comes as often. */
+function usualLengths(
+  { usualDay_km }: YearJob,
+  { daysDriven_km, spread_frac }: Year,
+): (day: number, place: number) => number {
+  if (daysDriven_km === undefined) return (day) => usualDay_km * (1 + spread_frac * (2 * even(day, GOLDEN) - 1));
+  const ratio = usualDay_km / middleDay_km(daysDriven_km);
+  const sorted_km = daysDriven_km.toSorted((a, b) => a - b);
+  return (_, place) => ratio * dayAtShare_km(sorted_km, even(place, GOLDEN));
 }
 
 /** Irrational steps, whose multiples fill the span from 0 to 1 evenly at any count (Weyl). */

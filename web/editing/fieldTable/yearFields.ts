@@ -14,4 +14,5 @@ export const yearFields: Readonly<Record<string, Field>> = {
     ...chosen,
     help: "At most, up or down: 20 % makes days of 32 to 48 of a usual day of 40.",
   }),
+  "year.daysDriven_km.*": quantity("distance", "Driven day", { ...chosen }),
 };

@@ -10,6 +10,7 @@ import { logOrigin } from "../../log/driveLog.ts";
 import { longestDay, medianDay, pieceChoices } from "../../log/logPieces.ts";
 import { CUT_m } from "../../log/logStaging.ts";
 import { durationWords } from "../../log/logText.ts";
+import { drivenDays_km, withLogDays } from "../../log/takeDays.ts";
 import { freeRoadId, namedRoad, withRoad } from "../../log/takeRoad.ts";
 import type { Drive } from "../../worker/roads/roadsApi.ts";
 
@@ -149,6 +150,11 @@ function dayButtons(form: Form, drive: Drive): TemplateResult | typeof nothing {
     form.view.staging.log.done.value = `${what}: ${format(distance_m)}, from the log.`;
   };
   const isOneDay = drive.days.filter((day) => day.trips > 0).length === 1;
+  const { length } = drivenDays_km(drive);
+  const takeAll = () => {
+    if (attempt(form, ID, `${length} days of a log in the year`, (state) => withLogDays(state, drive)))
+      form.view.staging.log.done.value = `The year’s driven days are drawn from ${length} days of the log. Undo goes back to what was before.`;
+  };
   return html`<button type="button" @click=${() => put("usualDay_km", usual.distance_m, "Usual day")}>
       Take ${isOneDay ? "this day" : "the middle day"}, ${format(usual.distance_m)}, as the usual day
     </button>
@@ -157,6 +163,7 @@ function dayButtons(form: Form, drive: Drive): TemplateResult | typeof nothing {
         ? nothing
         : html`<button type="button" @click=${() => put("longestDay_km", longest.distance_m, "Longest day")}>
             Take ${format(longest.distance_m)} as the longest day
-          </button>`
+          </button>
+          <button type="button" @click=${takeAll}>Draw the year's days from these ${length}</button>`
     }`;
 }

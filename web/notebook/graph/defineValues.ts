@@ -35,7 +35,7 @@ export function defineValues(
     ...machineOf(whole),
     ...climateOf(whole),
     allowance: whole.allowance,
-    ...(whole.year && { year: whole.year }),
+    ...(whole.year && { year: climateOfYear(whole.year) }),
   }));
   const sameWeek = remembering((whole: Job) => weekOf(whole));
   const sameUse = remembering((whole: Job) => {
@@ -388,6 +388,11 @@ function weekOf(job: Job): Job {
 function climateOf({ conditions, allowance, accessories }: Job): Partial<Job> {
   if (conditions === undefined) return {};
   return { conditions, accessories, allowance: { winter_ratio: 1, aged_frac: allowance.aged_frac } };
+}
+
+/** A year without its list of days, which no drive hangs on. */
+function climateOfYear({ daysDriven_km: _days, ...year }: NonNullable<Job["year"]>): NonNullable<Job["year"]> {
+  return year;
 }
 
 function asToday({ winterDuty_frac: _winter, ...item }: Job["accessories"]["items"][number]) {

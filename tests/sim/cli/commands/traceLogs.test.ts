@@ -32,6 +32,7 @@ interface Found {
   trips: { start: string | null; duration_s: number; distance_km: number; climb_m: number | null; stops: number }[];
   total: { distance_km: number; moving_s: number; climb_m: number | null };
   days: { date: string; trips: number; distance_km: number }[];
+  daysDriven_km: number[];
 }
 
 /** Files of the names and contents given, in a folder of the test's own. */
@@ -142,13 +143,14 @@ describe("several logs", () => {
       "a.csv": writeCsv(rows),
       "c.nmea": writeNmea(dayLater(2)),
     });
-    const { files, trips, total, days } = await found(...paths);
+    const { files, trips, total, days, daysDriven_km } = await found(...paths);
     expect(files.map(({ file }) => file)).toEqual(paths);
     const starts = trips.map(({ start }) => Date.parse(start ?? ""));
     expect(starts).toEqual([...starts].sort((a, b) => a - b));
     expect(trips).toHaveLength(6);
     expect(total.distance_km / (3 * drive_km)).toBeCloseTo(1, 2);
     expect(days).toMatchObject(["03", "04", "05"].map((day) => ({ date: `2024-05-${day}`, trips: 2 })));
+    expect(daysDriven_km).toEqual(days.map(({ distance_km }) => Math.round(10 * distance_km) / 10));
   });
 
   it("of the same minutes count once, and it is said which gave way", async () => {

@@ -37,3 +37,23 @@ it("says of a year of eleven months that twelve are wanted, and of a week of eig
   const long = changedDemoFile({ "year.daysAWeek": 8 });
   expect((await runCommand("year", long)).err).toMatch(/year\.daysAWeek: found 8/);
 });
+
+it("draws the days from the job's list and says so, in words and for a program", async () => {
+  const job = changedDemoFile({ "year.daysDriven_km": [12, 30, 90, 28], usualDay_km: 30 });
+  const { out } = await runCommand("year", job, "--pack", "8 kWh", "--json");
+  const { days, notes } = JSON.parse(out);
+  const lengths = new Set(
+    days.flatMap((day: { kind: string; distance_km: number }) => (day.kind === "usual" ? [day.distance_km] : [])),
+  );
+  expect([...lengths].sort((a, b) => Number(a) - Number(b))).toEqual([12, 28, 30, 90]);
+  expect(notes[0]).toMatch(/^Driven days are drawn evenly from the 4 of the list, 12 km to 90 km, as they were driven/);
+  expect((await runCommand("year", job, "--pack", "8 kWh")).out.replaceAll("\n", " ")).toMatch(
+    /4 days are few: they do not tell a week\./,
+  );
+});
+
+it("refuses a day of no length in the list by its place", async () => {
+  const { code, err } = await runCommand("year", changedDemoFile({ "year.daysDriven_km": [30, 0] }));
+  expect(code).toBe(2);
+  expect(err).toMatch(/year\.daysDriven_km\.1: found 0 km, above 0 and at most 2000 km allowed/);
+});

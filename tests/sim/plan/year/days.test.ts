@@ -67,6 +67,36 @@ describe("the days of a year", () => {
     expect(Math.abs(lengths.reduce((sum, each) => sum + each, 0) / DAYS - 40)).toBeLessThan(0.1);
   });
 
+  it("come from the list where there is one, each as often as any other, whatever the spread", () => {
+    const daysDriven_km = [90, 12, 30, 31, 28, 29, 33];
+    const days = daysOfYear({ usualDay_km: 30, year: { ...year, spread_frac: 0.5, daysDriven_km } });
+    const lengths = days.flatMap(({ kind, distance_km }) => (kind === "usual" ? [distance_km] : []));
+    expect(lengths).toHaveLength(261);
+    for (const km of daysDriven_km) {
+      const times = lengths.filter((each) => Math.abs(each - km) < 1e-9).length;
+      // 261/7 = 37.3 of each; by this step no share of n places is off by more than about log(n), 5.6 here.
+      expect(Math.abs(times - 261 / 7)).toBeLessThan(Math.log(261));
+    }
+  });
+
+  it("of a list are longer and shorter with the usual day, which is their middle one", () => {
+    const at = (usualDay_km: number) =>
+      daysOfYear({ usualDay_km, year: { ...year, daysDriven_km: [20, 30, 60] } }).map(({ distance_km }) => distance_km);
+    expect([...new Set(at(30))].sort((a, b) => a - b)).toEqual([0, 20, 30, 60]);
+    at(45).forEach((km, day) => {
+      expect(km).toBeCloseTo(1.5 * at(30)[day], 9);
+    });
+  });
+
+  it("of a list leave the longest day apart, and are all the usual one where the list has one day", () => {
+    const list = { ...year, daysDriven_km: [20, 30, 60] };
+    const days = daysOfYear({ usualDay_km: 30, longestDay_km: 80, longestDaysAYear: 4, year: list });
+    expect(count(days, "longest")).toBe(4);
+    for (const { kind, distance_km } of days) expect(distance_km === 80).toBe(kind === "longest");
+    const one = daysOfYear({ usualDay_km: 40, year: { ...year, daysDriven_km: [7], daysAWeek: 7 } });
+    for (const { distance_km } of one) expect(distance_km).toBeCloseTo(40, 9);
+  });
+
   it("count as winter's in the three coldest months, wherever they are", () => {
     const south = { ...year, months_degC: [...year.months_degC.slice(6), ...year.months_degC.slice(0, 6)] };
     const winter = (of: typeof year) =>
