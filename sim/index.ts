@@ -46,7 +46,9 @@ export { engineFigures, paceRows, paceWords } from "./plan/going/paceWords.ts";
 export type { HeatLine } from "./plan/heat/heatLines.ts";
 export { surfaces } from "./plan/hills/gripOnHill.ts";
 export { notStarting } from "./plan/hills/lowestUsed.ts";
+export type { DaysFailed } from "./plan/layouts/daysFailed.ts";
 export type { PackStudy } from "./plan/layouts/packStudy.ts";
+export { packsBesideWords } from "./plan/layouts/packsBesideWords.ts";
 export type { Measured, MeasuredLines } from "./plan/measured/measure.ts";
 export type { OutlookRow } from "./plan/measured/outlookRows.ts";
 // What the conversion costs and saves.
@@ -239,11 +241,12 @@ export async function openHeat() {
 
 /** Layouts of the module and the smallest pack that will do, and how sure the answer is: a piece of its own, as the answer does without. */
 export async function openPackStudies() {
-  const [{ packStudy }, { varyPack }] = await Promise.all([
+  const [{ packStudy }, { daysFailed }, { varyPack }] = await Promise.all([
     import("./plan/layouts/packStudy.ts"),
+    import("./plan/layouts/daysFailed.ts"),
     import("./plan/vary/varyPack.ts"),
   ]);
-  return { packStudy, varyPack };
+  return { packStudy, daysFailed, varyPack };
 }
 
 /** A week by the clock: a piece of its own, as few jobs have one and the answer does without. */

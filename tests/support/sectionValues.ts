@@ -15,6 +15,7 @@ import { motorSurface } from "../../sim/plan/drive/motorSurface.ts";
 import { gearboxStudy } from "../../sim/plan/gearbox/gearboxStudy.ts";
 import { steadyTable } from "../../sim/plan/going/steadyTable.ts";
 import { heatLines } from "../../sim/plan/heat/heatLines.ts";
+import { daysFailed } from "../../sim/plan/layouts/daysFailed.ts";
 import { packStudy } from "../../sim/plan/layouts/packStudy.ts";
 import { varyPack } from "../../sim/plan/vary/varyPack.ts";
 import { driveWeeks } from "../../sim/plan/week/driveWeek.ts";
@@ -34,6 +35,7 @@ function drivenOf(job: Job) {
   );
   const inQuestion = packsInQuestion(job, runs.candidates);
   const gearbox = once(() => gearboxStudy(job, packIndex, road));
+  const study = once(() => packStudy(job, road));
   const packUnknowns = once(() => unknownsOfPacks(job, inQuestion, road));
   return {
     ...{ road, runs, packIndex, inQuestion, packUnknowns },
@@ -44,7 +46,11 @@ function drivenOf(job: Job) {
     gearbox,
     heatLines: once(() => heatLines(job, packIndex, road, gearbox().heat.study.hill)),
     currentsPlan: once(() => currentsPlan(job, packIndex, road)),
-    packStudy: once(() => packStudy(job, road)),
+    packStudy: study,
+    besideDays: once(() => {
+      const packs = study().beside.map(({ pack }) => pack);
+      return daysFailed({ ...job, packs }, road);
+    }),
     varied: once(() => runSteps(varyPack(job, packIndex, road, { variants: 16, seed: 1 }))),
   };
 }
@@ -121,6 +127,9 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     },
     get packStudy() {
       return of.packStudy();
+    },
+    get besideDays() {
+      return of.besideDays();
     },
     get varied() {
       return of.varied();

@@ -1,5 +1,7 @@
-import { messageIn } from "../../shared/quantity/message.ts";
+import { message, messageIn, whole } from "../../shared/quantity/message.ts";
+import { moneyBetween } from "../../shared/quantity/money.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
+import { packsBesideWords } from "../../sim/index.ts";
 import { sizingForm } from "../forms/pack/sizingForm.ts";
 import { newCandidate } from "./parts/newCandidate.ts";
 import { defineSection } from "./parts/section.ts";
@@ -13,9 +15,11 @@ export default defineSection({
   question: "Of all layouts of the module, which fit this car, and which is the smallest that will do?",
   given: sizingForm,
   fields: ["sizing"],
-  inputs: ["packStudy", "job", "units"],
-  compute: ({ packStudy, job, units }) => {
-    const { rows, sentences, smallest, fitting } = packStudy;
+  inputs: ["packStudy", "besideDays", "job", "units"],
+  compute: ({ packStudy, besideDays, job, units }) => {
+    const { rows, sentences, smallest, fitting, beside } = packStudy;
+    const { currency } = job;
+    const isPriced = beside.some(({ cost }) => cost);
     return {
       fits: rows.flatMap(({ name, layout, out }) => {
         if (!layout || out) return [];
@@ -31,7 +35,25 @@ export default defineSection({
         ];
       }),
       out: rows.flatMap(({ name, out }) => (out ? [[name, messageIn(out.reason, units)]] : [])),
-      words: sentences.map((sentence) => messageIn(sentence, units)),
+      isPriced,
+      beside: beside.map(({ roles, pack, nominal_kWh, mass_kg, range_km, left_km, cost }, i) => [
+        pack.name,
+        roles.join(", "),
+        writeQuantity("energy", nominal_kWh, units),
+        messageIn(message`${whole("mass", mass_kg, "nearest")}`, units),
+        messageIn(message`${whole("distance", range_km)}`, units),
+        left_km === undefined
+          ? "–"
+          : left_km < 0
+            ? messageIn(message`${whole("distance", -left_km, "up")} short`, units)
+            : messageIn(message`${whole("distance", left_km)}`, units),
+        failed(besideDays?.[i]?.new, besideDays?.[i]?.driven),
+        failed(besideDays?.[i]?.tenYears, besideDays?.[i]?.driven),
+        ...(isPriced ? [cost ? moneyBetween(cost, currency ?? "", 2) : "–"] : []),
+      ]),
+      words: [...sentences, ...packsBesideWords(beside, besideDays, currency)].map((sentence) =>
+        messageIn(sentence, units),
+      ),
       smallest,
       count: fitting.length,
       module: job.module.name,
@@ -39,7 +61,27 @@ export default defineSection({
         job.packs.length >= MOST_PACKS ? [] : fitting.filter(({ pack }) => !isThere(job.packs, pack)).slice(0, 8),
     };
   },
-  plot: ({ fits, out, module }) => [
+  plot: ({ fits, out, module, beside, isPriced }) => [
+    ...(beside.length > 0
+      ? [
+          {
+            caption: "The smallest pack that will do, its neighbours, and what the client asked for",
+            columns: [
+              { title: "Pack" },
+              { title: "Which is", isText: true },
+              { title: "On the label" },
+              { title: "With boxes" },
+              { title: "Range when new" },
+              { title: "Left of the day asked for" },
+              { title: "Not home, new" },
+              { title: "Not home, ten years" },
+              ...(isPriced ? [{ title: "Cells" }] : []),
+            ],
+            rows: beside,
+            note: "Left: of the day and in the condition asked for. Not home: on driving days of the year, each begun charged.",
+          },
+        ]
+      : []),
     ...(fits.length > 0
       ? [
           {
@@ -88,6 +130,10 @@ function isThere(packs: readonly Candidate[], { seriesModules, parallelModules, 
       one.parallelModules === parallelModules &&
       one.whole?.energy_kWh === whole?.energy_kWh,
   );
+}
+
+function failed(days: number | undefined, driven = 0): string {
+  return days === undefined ? "–" : `${days} of ${driven}`;
 }
 
 interface Candidate {

@@ -3,6 +3,7 @@ import type { Road } from "../../shared/job/schema/road.ts";
 import type {
   ConditionDrives,
   CurrentsPlan,
+  DaysFailed,
   Draw,
   DriveReport,
   GearboxStudy,
@@ -41,6 +42,8 @@ export interface SimulationApi {
   currents(job: Job, packIndex: number, trace: Trace): Promise<CurrentsPlan>;
   /** Every layout of the module and the smallest pack that will do: some dozens of drives. */
   packStudy(job: Job, trace: Trace): Promise<PackStudy>;
+  /** The days of the job's year that each of these packs fails: some dozens of drives. */
+  daysFailed(job: Job, trace: Trace): Promise<readonly DaysFailed[]>;
   /** One pack in many variants of what is not known; nothing where newer ones were asked for meanwhile. */
   vary(job: Job, packIndex: number, trace: Trace, draw: Draw): Promise<VariedPack | undefined>;
   /** What the values that nobody measured do to the range of these packs, nothing for the others: some dozens of drives each. */

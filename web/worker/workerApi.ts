@@ -2,6 +2,7 @@ import type { Job } from "../../shared/job/job.ts";
 import type {
   ConditionDrives,
   CurrentsPlan,
+  DaysFailed,
   Draw,
   DriveReport,
   GearboxStudy,
@@ -21,7 +22,16 @@ import type { RoadsApi } from "./roads/roadsApi.ts";
 export interface SimulationInside
   extends Omit<
     SimulationApi,
-    "drive" | "conditions" | "currents" | "gearbox" | "heatLines" | "packStudy" | "vary" | "unknowns" | "yearRanges"
+    | "drive"
+    | "conditions"
+    | "currents"
+    | "daysFailed"
+    | "gearbox"
+    | "heatLines"
+    | "packStudy"
+    | "vary"
+    | "unknowns"
+    | "yearRanges"
   > {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
@@ -31,6 +41,7 @@ export interface SimulationInside
   heatLines(job: Job, packIndex: number, traceId: number, hill: LongHill): Promise<readonly HeatLine[]>;
   currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;
   packStudy(job: Job, traceId: number): Promise<PackStudy>;
+  daysFailed(job: Job, traceId: number): Promise<readonly DaysFailed[]>;
   vary(job: Job, packIndex: number, traceId: number, draw: Draw): Promise<VariedPack | undefined>;
   yearRanges(job: Job, traceId: number): Promise<YearRanges>;
   unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;

@@ -3,11 +3,14 @@ import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { type Message, messageIn } from "../../../shared/quantity/message.ts";
 import { answerFor } from "../../plan/answer/answer.ts";
 import { CONDITIONS, conditionNames } from "../../plan/answer/conditions.ts";
+import { type DaysFailed, daysFailed } from "../../plan/layouts/daysFailed.ts";
 import { askedDay_km, type Judged } from "../../plan/layouts/judgePack.ts";
 import { modulesMost } from "../../plan/layouts/layoutPack.ts";
 import { layoutRows } from "../../plan/layouts/layoutRows.ts";
 import type { Layout } from "../../plan/layouts/layoutsOf.ts";
 import { type PackChoice, packChoice } from "../../plan/layouts/packChoice.ts";
+import { type PackBeside, packsBeside } from "../../plan/layouts/packsBeside.ts";
+import { packsBesideWords } from "../../plan/layouts/packsBesideWords.ts";
 import { unknownsByEffect } from "../../plan/unknowns.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { choiceOption } from "../arguments/choiceOption.ts";
@@ -42,7 +45,8 @@ export const packs: Command = {
     const job = asked(readJobFile(path), args);
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
     const choice = packChoice(job, trace);
-    print(hasOption(args, "json") ? jsonText(asJson(job, trace, choice)) : asText(job, trace, choice));
+    const beside = withDays(job, trace, packsBeside(job, trace, choice.found));
+    print(hasOption(args, "json") ? jsonText(asJson(job, trace, choice, beside)) : asText(job, trace, choice, beside));
   },
 };
 
@@ -60,9 +64,21 @@ function asked(job: Job, args: CommandArguments): Job {
   return { ...job, sizing: { ...job.sizing, ...typed } };
 }
 
+/** Packs beside one another, and the days of the year that each fails. */
+interface Beside {
+  readonly packs: readonly PackBeside[];
+  readonly days: readonly DaysFailed[];
+  readonly words: readonly Message[];
+}
+
+function withDays(job: Job, trace: Trace, packs: readonly PackBeside[]): Beside {
+  const days = daysFailed({ ...job, packs: packs.map(({ pack }) => pack) }, trace);
+  return { packs, days, words: packsBesideWords(packs, days, job.currency) };
+}
+
 const inWords = (sentence: Message) => messageIn(sentence, "metric");
 
-function asJson(job: Job, trace: Trace, { layouts, found, adds, outSmaller, sentences }: PackChoice) {
+function asJson(job: Job, trace: Trace, { layouts, found, adds, outSmaller, sentences }: PackChoice, beside: Beside) {
   const { smallest, nextSmaller, nextLarger, nearest } = found;
   return {
     job: job.title,
@@ -91,9 +107,16 @@ function asJson(job: Job, trace: Trace, { layouts, found, adds, outSmaller, sent
         : null,
     nextLarger: nextLarger ? { ...packJson(nextLarger), adds: adds ?? null } : null,
     nearest: nearest ? { ...packJson(nearest), failsOn: inWords(nearest.why) } : null,
+    beside: beside.packs.map(({ pack, why, roles, ...rest }, i) => ({
+      name: pack.name,
+      roles,
+      ...rest,
+      why: inWords(why),
+      failingDays: beside.days[i],
+    })),
     fitting: found.fitting,
     driven: found.driven,
-    notes: sentences.map(inWords),
+    notes: [...sentences, ...beside.words].map(inWords),
   };
 }
 
@@ -133,7 +156,7 @@ function verdictOf(job: Job, trace: Trace, { pack, candidate }: Judged): string 
   return answerFor(one, [candidate], [unknownsByEffect(one, 0, trace)]).packs[0].verdict ?? null;
 }
 
-function asText(job: Job, trace: Trace, { layouts, sentences }: PackChoice): string {
+function asText(job: Job, trace: Trace, { layouts, sentences }: PackChoice, beside: Beside): string {
   const { day, condition, sure, reserve_km = 0 } = job.sizing;
   const reserve = reserve_km > 0 ? `, ${n(reserve_km)} km left` : "";
   const how = sure === "wholeBand" ? "with all that is not known" : "with the values as taken";
@@ -143,7 +166,8 @@ function asText(job: Job, trace: Trace, { layouts, sentences }: PackChoice): str
   return [
     `${job.title}, ${job.module.name}\n${wrapText(asks)}\n${wrapText(road)}`,
     layoutTable(layouts.all, job.currency),
-    sentences.map((sentence) => wrapText(inWords(sentence))).join("\n"),
+    ...(beside.packs.length > 0 ? [besideTable(beside, job)] : []),
+    [...sentences, ...beside.words].map((sentence) => wrapText(inWords(sentence))).join("\n"),
   ].join("\n\n");
 }
 
@@ -173,4 +197,35 @@ function layoutTable(all: readonly Layout[], currency: string | undefined): stri
     return [name, ...numbers.map((value) => n(value)), ...(isPriced ? [price] : []), out ? inWords(out.reason) : ""];
   });
   return textTable(columns, lines);
+}
+
+function besideTable({ packs, days }: Beside, { currency, sizing }: Job): string {
+  const isPriced = packs.some(({ cost }) => cost !== undefined);
+  const columns = [
+    { heading: "\npack" },
+    { heading: "\nwhich is" },
+    ...[
+      "\nkWh",
+      "\nkg",
+      "km\nnew",
+      `km left,\n${conditionNames[sizing.condition]}`,
+      "days not\nhome, new",
+      "at ten\nyears",
+    ].map((heading) => ({ heading, isNumber: true })),
+    ...(isPriced ? [{ heading: `its cells\n(${currency ?? "money"})`, isNumber: true }] : []),
+  ];
+  return textTable(
+    columns,
+    packs.map(({ pack, roles, nominal_kWh, mass_kg, range_km, left_km, cost }, i) => [
+      pack.name,
+      roles.join(", "),
+      n(nominal_kWh),
+      n(mass_kg),
+      n(range_km),
+      left_km === undefined ? "-" : String(Math.floor(left_km)),
+      String(days[i].new),
+      `${days[i].tenYears} of ${days[i].driven}`,
+      ...(isPriced ? [cost ? `${n(cost.low, 2)} to ${n(cost.high, 2)}` : "-"] : []),
+    ]),
+  );
 }

@@ -5,6 +5,7 @@ import type { Trace } from "../../trace/trace.ts";
 import { chargePlan } from "../charging/chargePlan.ts";
 import { cellsOf } from "../money/quote.ts";
 import { between, type Span } from "../money/span.ts";
+import { inSentence } from "./inSentence.ts";
 import type { Judged } from "./judgePack.ts";
 import { type Layout, type Layouts, layoutsOf } from "./layoutsOf.ts";
 import type { RuledOut } from "./ruledOut.ts";
@@ -134,9 +135,4 @@ function changeWords({ spare_km, left_km }: Judged): Message[] {
 /** A pack by its layout and energy: 5s3p (12.6 kWh). */
 function named({ candidate, pack }: Judged): Message {
   return pack.whole ? message`${pack.name}` : message`${pack.name} (${q("energy", candidate.pack.nominal_kWh)})`;
-}
-
-/** A sentence as the rest of another one. */
-function inSentence([first, ...rest]: Message): Message {
-  return typeof first === "string" ? [first.charAt(0).toLowerCase() + first.slice(1), ...rest] : [first, ...rest];
 }

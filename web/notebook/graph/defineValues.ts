@@ -83,6 +83,7 @@ export function defineValues(
     { name: "measuredOutcome", from: computed(() => view.staging.measured.outcome.value) },
     { name: "areUnknownsOpen", from: computed(() => view.openWorkings.value.has("whatIsOpen")) },
     { name: "isHeatOpen", from: computed(() => view.openWorkings.value.has("heat")) },
+    { name: "isSizingOpen", from: computed(() => view.openWorkings.value.has("smallestPack")) },
     { name: "isWeekOpen", from: computed(() => view.openWorkings.value.has("theWeek")) },
     { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
     {
@@ -155,6 +156,14 @@ export function defineValues(
       name: "packStudy",
       inputs: ["sized", "road", "packUnknowns"],
       ask: ({ sized, road }: Values & { sized: Job }) => simulation.packStudy(sized, road),
+    },
+    {
+      name: "besideDays",
+      inputs: ["sized", "road", "packStudy", "isSizingOpen"],
+      ask: async ({ sized, road, packStudy, isSizingOpen }: Values & { sized: Job; isSizingOpen: boolean }) =>
+        isSizingOpen
+          ? simulation.daysFailed({ ...sized, packs: packStudy.beside.map(({ pack }) => pack) }, road)
+          : undefined,
     },
     {
       // The longest of the studies, and nothing outside its working shows it.

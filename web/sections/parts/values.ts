@@ -8,6 +8,7 @@ import type {
   ChargePlan,
   CostPlan,
   CurrentsPlan,
+  DaysFailed,
   DriveReport,
   Enough,
   GearboxStudy,
@@ -85,6 +86,8 @@ export interface Values {
   readonly keptTrack?: KeptTrack | undefined;
   /** Every layout of the module, and the smallest pack that will do. */
   readonly packStudy: PackStudy;
+  /** The days that each pack beside the smallest fails in the year, in their order; absent while that working is closed. */
+  readonly besideDays: readonly DaysFailed[] | undefined;
   /** The recommended pack in many variants of what is not known; absent while its working is closed. */
   readonly varied: VariedPack | undefined;
   /** The pack that is recommended, or else the first. */

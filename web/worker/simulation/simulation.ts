@@ -68,6 +68,10 @@ export const simulation: SimulationInside = {
     const trace = kept(traceId);
     return (await fetchPart(openPackStudies)).packStudy(job, trace);
   },
+  async daysFailed(job, traceId) {
+    const trace = kept(traceId);
+    return (await fetchPart(openPackStudies)).daysFailed(job, trace);
+  },
   async vary(job, packIndex, traceId, draw) {
     const trace = kept(traceId);
     const { varyPack } = await fetchPart(openPackStudies);

@@ -43,6 +43,8 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
       ),
     packStudy: (job, trace) =>
       atRest("packStudy", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.packStudy(job, id)))),
+    daysFailed: (job, trace) =>
+      atRest("daysFailed", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.daysFailed(job, id)))),
     // Not one at a time: the worker gives an older draw up for a newer one, between two of its slices.
     vary: (job, packIndex, trace, draw) =>
       studies.ask((life) => askAbout(life, trace, (id) => life.api.vary(job, packIndex, id, draw))),

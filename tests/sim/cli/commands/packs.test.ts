@@ -36,6 +36,23 @@ describe("packs", () => {
     expect(found.nearest).toBeNull();
   });
 
+  it("puts the pack that was asked for beside the smallest and its neighbours, for a person and for a program", async () => {
+    const { out } = await runCommand("packs", job);
+    expect(out).toMatch(/^29 kWh +asked for +29\.5 +296 .* \d+ of 240 +\d+ to \d+$/m);
+    expect(out.replaceAll("\n", " ")).toMatch(/Beside 5s3p \(12\.6 kWh\), 29 kWh, as asked for, weighs 169 kg more/);
+    const { beside, smallest } = JSON.parse((await runCommand("packs", job, "--json", ...road)).out);
+    expect(beside.map(({ nominal_kWh }: { nominal_kWh: number }) => nominal_kWh)).toEqual(
+      beside.map(({ nominal_kWh }: { nominal_kWh: number }) => nominal_kWh).toSorted((a: number, b: number) => a - b),
+    );
+    const roleOf = (role: string) => beside.find(({ roles }: { roles: string[] }) => roles.includes(role));
+    expect(roleOf("smallest")).toMatchObject({ name: smallest.name, mass_kg: smallest.mass_kg, meets: true });
+    expect(roleOf("asked for")).toMatchObject({
+      name: "29 kWh",
+      failingDays: { new: expect.any(Number), driven: 240 },
+    });
+    expect(roleOf("asked for").cost.high).toBeGreaterThan(roleOf("smallest").cost.high);
+  });
+
   it("asks what the command line asks in place of the job: another day, a reserve, fewer and lighter packs", async () => {
     const words = ["--day", "longest", "--reserve", "5 mi", "--most", "20", "--mass", "150 kg", "--json", ...road];
     const { out } = await runCommand("packs", job, ...words);

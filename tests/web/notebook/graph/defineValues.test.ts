@@ -27,6 +27,7 @@ const silent: SimulationApi = {
   heatLines: () => never,
   currents: () => never,
   packStudy: () => never,
+  daysFailed: () => never,
   vary: () => never,
   unknowns: () => never,
 };
