@@ -19,6 +19,7 @@ import { createJobEditor } from "./editing/jobEditor.ts";
 import { onlyEdits } from "./editing/onlyEdits.ts";
 import { createFieldContext } from "./fields/fieldContext.ts";
 import { keepTracks } from "./log/keepTracks.ts";
+import { afterFrame } from "./look/afterFrame.ts";
 import { reloadView } from "./look/reloadView.ts";
 import { defineValues } from "./notebook/graph/defineValues.ts";
 import { createGraph } from "./notebook/graph/graph.ts";
@@ -60,7 +61,7 @@ try {
 }
 
 async function start(page: HTMLElement): Promise<void> {
-  const { simulation, roads } = startWorkers();
+  const { simulation, roads } = startWorkers(afterFrame);
   const shared = jobInPage(document);
   const jobs = await openJobs(shared ? sentPlatform() : browserPlatform(), readElsewhere(roads));
   if (shared) await jobs.create(shared, "the page it was sent in");

@@ -20,6 +20,7 @@ import { showJobs } from "./jobs/showJobs.ts";
 import { takeDroppedFiles } from "./jobs/takeDroppedFiles.ts";
 import { keepFocus } from "./keepFocus.ts";
 import { listenForUndo } from "./listenForUndo.ts";
+import { markWaited } from "./markWaited.ts";
 import { paperOnPage } from "./paper/paperOnPage.ts";
 import { quickStart } from "./start/quickStart.ts";
 
@@ -76,13 +77,16 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
     ),
   );
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context, graph.retry);
+  const title = computed(() => jobEditor.job.value.title);
   effect(() => {
-    const { title, isInvented } = jobEditor.job.value;
     const state = jobEditor.isLooking.value ? " (an earlier version)" : "";
-    document.title = `${title}${state} · Bellhousing`;
-    place("title").textContent = title;
-    page.toggleAttribute("data-invented", isInvented);
+    document.title = `${title.value}${state} · Bellhousing`;
+    place("title").textContent = title.value;
   });
+  effect(() => {
+    page.toggleAttribute("data-invented", jobEditor.job.value.isInvented);
+  });
+  markWaited(page, jobEditor.job);
   announceWhenSettled(answer, announce);
   effect(() => {
     page.toggleAttribute("data-for-client", context.view.isForClient.value);

@@ -14,10 +14,10 @@ export interface Workers {
 
 /**
  * The one worker of the page, twice over: what follows every key is asked of the first, and never waits for the second, which
- * does studies and logs. Each starts with its first question.
+ * does studies and logs. Each starts with its first question. `afterFrame` is over once what the page shows has been painted.
  */
-export function startWorkers(): Workers {
+export function startWorkers(afterFrame: () => Promise<void>): Workers {
   const drives = livingWorker<WorkerApi>(pageWorker, "drives");
   const studies = livingWorker<WorkerApi>(pageWorker, "studies");
-  return { simulation: startSimulation(drives, studies), roads: startRoads(studies) };
+  return { simulation: startSimulation(drives, studies, afterFrame), roads: startRoads(studies) };
 }

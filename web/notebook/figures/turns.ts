@@ -1,3 +1,5 @@
+import { beforeFrame } from "../../look/afterFrame.ts";
+
 /** Work for the page's thread in short turns, so that a key press never waits long. */
 export interface Turns {
   /** Puts work in line under a name; work still waiting under that name is dropped for it. `urgency`: least first. */
@@ -67,9 +69,6 @@ export function createTurns(
   };
 }
 
-/** A page that is not looked at paints no frame, and goes on after this. */
-const UNSEEN_ms = 100;
-
 /**
  * Calls in a turn of its own, by a message to oneself: timers set one out of another are held back 4 ms each by browsers,
  * which for a dozen figures would be half of all the time they take. The first turn comes after a frame, so that the answer, which is
@@ -81,18 +80,7 @@ function nextTurn(): (run: () => void, isFirst: boolean) => void {
   port1.onmessage = () => coming.shift()?.();
   return (run, isFirst) => {
     coming.push(run);
-    if (isFirst) afterFrame(() => port2.postMessage(undefined));
+    if (isFirst) beforeFrame(() => port2.postMessage(undefined));
     else port2.postMessage(undefined);
   };
-}
-
-/** Calls once a frame is on its way, or soon where none comes. */
-function afterFrame(run: () => void): void {
-  const once = () => {
-    clearTimeout(unseen);
-    cancelAnimationFrame(frame);
-    run();
-  };
-  const unseen = setTimeout(once, UNSEEN_ms);
-  const frame = requestAnimationFrame(once);
 }

@@ -155,6 +155,7 @@ export function defineValues(
       // After the band of the answer, for which the same worker is wanted first.
       name: "packStudy",
       inputs: ["sized", "road", "packUnknowns"],
+      waitsFor: ["packUnknowns"],
       ask: ({ sized, road }: Values & { sized: Job }) => simulation.packStudy(sized, road),
     },
     {
@@ -169,6 +170,7 @@ export function defineValues(
       // The longest of the studies, and nothing outside its working shows it.
       name: "varied",
       inputs: ["sized", "answerIndex", "road", "packUnknowns", "areUnknownsOpen"],
+      waitsFor: ["packUnknowns"],
       ask: async ({ sized, answerIndex, road, areUnknownsOpen }: Values & { sized: Job; areUnknownsOpen: boolean }) =>
         areUnknownsOpen
           ? simulation.vary(sized, packIn(sized, answerIndex), road, { variants: 128, seed: 1 })
@@ -244,6 +246,7 @@ export function defineValues(
     {
       name: "inConditions",
       inputs: ["climate", "road", "runs"],
+      waitsFor: ["runs"],
       ask: async ({ climate, road, runs }: Values & { climate: Job }) => {
         const today = runs.candidates.map(({ range_km }) => ({ range_km }));
         const none = climate.packs.map(() => ({ others: [] }));
@@ -306,6 +309,7 @@ export function defineValues(
     {
       name: "heatLines",
       inputs: ["withEngine", "packIndex", "road", "gearbox", "isHeatOpen"],
+      waitsFor: ["gearbox"],
       ask: async (values: Values & { withEngine: Job; isHeatOpen: boolean }) =>
         values.isHeatOpen
           ? simulation.heatLines(

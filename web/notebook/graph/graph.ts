@@ -34,6 +34,8 @@ interface Worked extends Named {
 /** A value asked for elsewhere, which answers later. */
 interface Asked extends Named {
   readonly inputs: readonly string[];
+  /** Inputs that must not be late for it to be asked: else it would be asked twice a change, and the first answer be thrown away. */
+  readonly waitsFor?: readonly string[];
   readonly ask: (values: never) => Promise<unknown>;
 }
 
@@ -109,12 +111,12 @@ type Inputs = readonly { readonly name: string; readonly reading: ReadonlySignal
 
 function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unknown>> {
   let before: { values: readonly unknown[]; reading: Reading<unknown> } | undefined;
-  const awaited = inputs.filter(({ name }) => definition.waitsFor?.includes(name));
+  const isAwaiting = awaitedOf(definition, inputs);
   return computed(() => {
     const gathered = gather(inputs);
     if (gathered.state !== "ready") return gathered;
     const { values, isLate } = gathered;
-    const isHeld = before?.reading.state === "ready" && awaited.some(({ reading }) => isReadyLate(reading.value));
+    const isHeld = before?.reading.state === "ready" && isAwaiting();
     if (before && (isHeld || isSame(before.values, values))) {
       if (before.reading.state === "ready" && before.reading.isLate !== isLate) {
         before = { values: before.values, reading: { ...before.reading, isLate } };
@@ -146,6 +148,7 @@ function asked(
   { subject, tries }: Anew,
 ): ReadonlySignal<Reading<unknown>> {
   const reading = signal<Reading<unknown>>({ state: "waiting" });
+  const isAwaiting = awaitedOf(definition, inputs);
   let asking = 0; // number of the latest question; an answer to any other is dropped
   let before: readonly unknown[] | undefined;
   let about = subject?.peek();
@@ -168,12 +171,19 @@ function asked(
         reading.value = gathered;
         return;
       }
+      const shown = reading.peek();
+      const late: Reading<unknown> = shown.state === "ready" ? { ...shown, isLate: true } : { state: "waiting" };
+      if (isAwaiting()) {
+        asking += 1;
+        before = undefined;
+        if (!isReadyLate(shown)) reading.value = late;
+        return;
+      }
       if (before && isSame(before, gathered.values)) return;
       before = gathered.values;
       asking += 1;
       const mine = asking;
-      const shown = reading.peek();
-      reading.value = shown.state === "ready" ? { ...shown, isLate: true } : { state: "waiting" };
+      reading.value = late;
       definition.ask(named(inputs, gathered.values)).then(
         (value) => {
           if (mine === asking) reading.value = { state: "ready", value, isLate: false };
@@ -188,6 +198,12 @@ function asked(
     },
   );
   return reading;
+}
+
+/** Whether any of the inputs that a value waits for is late now. */
+function awaitedOf({ waitsFor }: Worked | Asked, inputs: Inputs): () => boolean {
+  const awaited = inputs.filter(({ name }) => waitsFor?.includes(name));
+  return () => awaited.some(({ reading }) => isReadyLate(reading.value));
 }
 
 function isReadyLate(reading: Reading<unknown>): boolean {

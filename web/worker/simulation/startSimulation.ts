@@ -12,8 +12,15 @@ const YEAR_REST_ms = 800;
 /**
  * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
  * waits for the second. One question of a kind is with a worker at a time; of those that wait, the newest counts.
+ *
+ * Conditions are driven once the frame with the packs as driven today is painted (`afterFrame`): beside it they would take from it
+ * the processor that the two of them share.
  */
-export function startSimulation(drives: LivingWorker<WorkerApi>, studies: LivingWorker<WorkerApi>): SimulationApi {
+export function startSimulation(
+  drives: LivingWorker<WorkerApi>,
+  studies: LivingWorker<WorkerApi>,
+  afterFrame: () => Promise<void>,
+): SimulationApi {
   const ask = oneOfAKind();
   const atRest = oneOfAKind(REST_ms);
   const afterStudies = oneOfAKind(YEAR_REST_ms);
@@ -22,7 +29,10 @@ export function startSimulation(drives: LivingWorker<WorkerApi>, studies: Living
     drive: (job, trace) =>
       ask("drive", () => drives.ask((life) => askAbout(life, trace, (id) => life.api.drive(job, id)))),
     conditions: (job, trace) =>
-      ask("conditions", () => drives.ask((life) => askAbout(life, trace, (id) => life.api.conditions(job, id)))),
+      ask("conditions", async () => {
+        await afterFrame();
+        return drives.ask((life) => askAbout(life, trace, (id) => life.api.conditions(job, id)));
+      }),
     yearRanges: (job, trace) =>
       afterStudies("year", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.yearRanges(job, id)))),
     weeks: (job, packIndexes) => afterStudies("weeks", () => studies.ask(({ api }) => api.weeks(job, packIndexes))),
