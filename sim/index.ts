@@ -32,7 +32,7 @@ export {
 export type { LongHill } from "./plan/currents/courses.ts";
 export type { CurrentsPlan } from "./plan/currents/currentsPlan.ts";
 export { currentCautions, currentsSentence, startingPoints } from "./plan/currents/currentWords.ts";
-export { driveJob } from "./plan/drive/driveJob.ts";
+export { driveJob, drivePacks, reportOf } from "./plan/drive/driveJob.ts";
 export { roadTrace } from "./plan/drive/roadTrace.ts";
 export type { Candidate, DriveReport, Enough, LedgerWh, MotorSurface, SteadyRow } from "./plan/driveReport.ts";
 export { enoughFor } from "./plan/enough.ts";

@@ -7,7 +7,10 @@ export const WAITED_ms = 200;
  * Marks the page with `data-waited` once the last change is so long ago that what is still late may look late. The look of a late figure hangs
  * on this one mark: greying every figure at each key, however soon it is drawn anew, would have the browser paint half the page twice.
  */
-export function markWaited(page: HTMLElement, changed: ReadonlySignal<unknown>): void {
+export function markWaited(
+  page: Pick<HTMLElement, "setAttribute" | "removeAttribute">,
+  changed: ReadonlySignal<unknown>,
+): void {
   let waiting: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
     changed.value;

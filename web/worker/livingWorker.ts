@@ -25,6 +25,8 @@ export interface LivingWorker<Api> {
    * started, the answer is an InputError that says so.
    */
   ask<T>(question: (life: Life<Api>) => Promise<T>): Promise<T>;
+  /** It has been started and nothing is being asked of it. */
+  isFree(): boolean;
   /** Ends this worker, so that the next question is asked of a new one. */
   renew(): void;
 }
@@ -38,6 +40,7 @@ export function livingWorker<Api extends Watchable>(
   let life: Life<Api> | undefined;
   let end: (() => void) | undefined;
   let lives = 0;
+  let questions = 0;
 
   const begin = (): Life<Api> => {
     lives += 1;
@@ -73,19 +76,25 @@ export function livingWorker<Api extends Watchable>(
 
   return {
     async ask(question) {
-      for (let tries = 1; ; tries++) {
-        life ??= begin();
-        const { over } = life;
-        try {
-          return await Promise.race([question(life), over]);
-        } catch (error) {
-          // A part that a worker could not fetch, it never can; a new one tries again.
-          if (error instanceof Error && error.message === partMissing().message) end?.();
-          if (!(error instanceof WorkerGone)) throw error;
-          if (tries === 2) throw gone(error.message);
+      questions += 1;
+      try {
+        for (let tries = 1; ; tries++) {
+          life ??= begin();
+          const { over } = life;
+          try {
+            return await Promise.race([question(life), over]);
+          } catch (error) {
+            // A part that a worker could not fetch, it never can; a new one tries again.
+            if (error instanceof Error && error.message === partMissing().message) end?.();
+            if (!(error instanceof WorkerGone)) throw error;
+            if (tries === 2) throw gone(error.message);
+          }
         }
+      } finally {
+        questions -= 1;
       }
     },
+    isFree: () => life !== undefined && questions === 0,
     renew() {
       if (life) end?.();
     },

@@ -1,10 +1,10 @@
 import type { Job } from "../../shared/job/job.ts";
 import type {
+  Candidate,
   ConditionDrives,
   CurrentsPlan,
   DaysFailed,
   Draw,
-  DriveReport,
   GearboxStudy,
   HeatLine,
   LongHill,
@@ -35,8 +35,9 @@ export interface SimulationInside
   > {
   keepTrace(id: number, trace: Trace): Promise<void>;
   dropTrace(id: number): Promise<void>;
-  drive(job: Job, traceId: number): Promise<DriveReport>;
-  conditions(job: Job, traceId: number): Promise<readonly ConditionDrives[]>;
+  /** These packs over a road, with channels. */
+  drive(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly Candidate[]>;
+  conditions(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly ConditionDrives[]>;
   gearbox(job: Job, packIndex: number, traceId: number): Promise<GearboxStudy>;
   heatLines(job: Job, packIndex: number, traceId: number, hill: LongHill): Promise<readonly HeatLine[]>;
   currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;

@@ -44,11 +44,15 @@ export interface InConditions {
 }
 
 /**
- * Every pack of a job driven over a road in each of its conditions, totals only. Made ready anew for each: that takes 0.05 ms a pack where
+ * Every pack of a job, or these of them, driven over a road in each of its conditions, totals only. Made ready anew for each: that takes 0.05 ms a pack where
  * the drive takes 2, so its tables are not shared.
  */
-export function driveConditions(job: Job, trace: Trace): ConditionDrives[] {
-  return job.packs.map((pack) => driveInConditions(job, pack, trace));
+export function driveConditions(
+  job: Job,
+  trace: Trace,
+  packIndexes: readonly number[] = job.packs.map((_, i) => i),
+): ConditionDrives[] {
+  return packIndexes.map((index) => driveInConditions(job, job.packs[index], trace));
 }
 
 /** One pack in each of the conditions. */

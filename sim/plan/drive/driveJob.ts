@@ -26,6 +26,16 @@ export function driveJob(job: Job, trace: Trace, options: DriveOptions = {}): Dr
     const candidate = driveCandidate(job, pack, trace, channels);
     return conditions ? { ...candidate, conditions: driveInConditions(job, pack, trace) } : candidate;
   });
+  return reportOf(job, trace, candidates);
+}
+
+/** Some of a job's packs driven over a road, with their channels: a part of what `reportOf` puts together. */
+export function drivePacks(job: Job, packIndexes: readonly number[], trace: Trace): Candidate[] {
+  return packIndexes.map((index) => driveCandidate(job, job.packs[index], trace, true));
+}
+
+/** What follows from all packs of a job together, driven over the road: whether they can be compared, and which is enough. */
+export function reportOf(job: Job, trace: Trace, candidates: readonly Candidate[]): DriveReport {
   const road = characteristics(trace);
   return {
     job: job.title,

@@ -60,6 +60,15 @@ describe("a worker", () => {
     expect(started).toHaveLength(1);
   });
 
+  it("is free once it has been started and answered what it was asked", async () => {
+    const { living } = await workers({});
+    expect(living.isFree()).toBe(false);
+    const answer = living.ask(({ api }) => api.double(4));
+    expect(living.isFree()).toBe(false);
+    await answer;
+    expect(living.isFree()).toBe(true);
+  });
+
   it("that dies without a word is started anew, and the question asked again of the new one", async () => {
     const { living, started } = await workers({ dies: true }, {});
     const sizes: number[] = [];

@@ -3,6 +3,7 @@ import { html, render } from "lit-html";
 import { chapters } from "../../chapters/index.ts";
 import { commonPosition } from "../../charts/parts/reading/commonPosition.ts";
 import type { FieldContext } from "../../fields/fieldContext.ts";
+import { afterFrame } from "../../look/afterFrame.ts";
 import { sections } from "../../sections/index.ts";
 import { chapterFrame, fillChapter } from "../chapters/chapterView.ts";
 import { sectionFrame } from "../figures/sectionView.ts";
@@ -38,7 +39,14 @@ export interface Filled {
 /** Puts chapters and workings into `page` and keeps them there, true to the job. */
 export function fillBelow(page: HTMLElement, places: BelowPlaces, setting: BelowSetting): Filled {
   const { graph, turns } = setting;
-  graph.add([...sections, ...chapters].map((each) => ({ ...each, waitsFor: each.inputs })));
+  // What stands below is worked out once the frame with the answer is painted, which it would hold up.
+  graph.add([{ name: "answerPainted", inputs: ["runs"], waitsFor: ["runs"], ask: afterFrame }]);
+  graph.add(
+    [...sections, ...chapters].map((each) => {
+      const inputs = [...each.inputs, "answerPainted"];
+      return { ...each, inputs, waitsFor: inputs };
+    }),
+  );
   render(html`${chapters.map(chapterFrame)}`, places.chapters);
   render(
     html`<div data-place="workings-head"></div>

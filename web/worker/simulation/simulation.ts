@@ -1,8 +1,8 @@
 import { transfer } from "comlink";
 import {
-  type DriveReport,
+  type Candidate,
   driveConditions,
-  driveJob,
+  drivePacks,
   openCurrents,
   openGearbox,
   openHeat,
@@ -36,11 +36,11 @@ export const simulation: SimulationInside = {
   async dropTrace(id) {
     traces.delete(id);
   },
-  async drive(job, traceId) {
-    const report = driveJob(job, kept(traceId), { channels: true, conditions: false });
-    return transfer(report, columnsOf(report));
+  async drive(job, packIndexes, traceId) {
+    const candidates = drivePacks(job, packIndexes, kept(traceId));
+    return transfer(candidates, columnsOf(candidates));
   },
-  conditions: async (job, traceId) => driveConditions(job, kept(traceId)),
+  conditions: async (job, packIndexes, traceId) => driveConditions(job, kept(traceId), packIndexes),
   // Not fetched apart: the answer's picture has the year, which would then wait for the studies asked for meanwhile.
   yearRanges: async (job, traceId) => yearRanges(job, kept(traceId)),
   async weeks(job, packIndexes) {
@@ -94,9 +94,9 @@ function kept(traceId: number): Trace {
 }
 
 /** The memory of all columns, which is handed over instead of copied. */
-function columnsOf(report: DriveReport): ArrayBuffer[] {
+function columnsOf(candidates: readonly Candidate[]): ArrayBuffer[] {
   const buffers = new Set<ArrayBuffer>();
-  for (const { channels } of report.candidates) {
+  for (const { channels } of candidates) {
     for (const column of Object.values(channels ?? {})) {
       if (ArrayBuffer.isView(column) && column.buffer instanceof ArrayBuffer) buffers.add(column.buffer);
     }

@@ -1,8 +1,11 @@
+import type { Job } from "../../../shared/job/job.ts";
+import { reportOf, type Trace } from "../../../sim/index.ts";
 import type { SimulationApi } from "../api.ts";
-import type { LivingWorker } from "../livingWorker.ts";
+import type { Life, LivingWorker } from "../livingWorker.ts";
 import type { WorkerApi } from "../workerApi.ts";
 import { askAbout } from "./askAbout.ts";
 import { oneOfAKind } from "./oneOfAKind.ts";
+import { inOrder, sharePacks } from "./sharePacks.ts";
 
 /** What is not of the answer begins when nothing was changed for so long: before that the processor is wanted for driving and drawing. */
 const REST_ms = 250;
@@ -11,7 +14,7 @@ const YEAR_REST_ms = 800;
 
 /**
  * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
- * waits for the second. One question of a kind is with a worker at a time; of those that wait, the newest counts.
+ * waits for the second. The second takes a share of the first one's packs while it has nothing to do. One question of a kind is with a worker at a time; of those that wait, the newest counts.
  *
  * Conditions are driven once the frame with the packs as driven today is painted (`afterFrame`): beside it they would take from it
  * the processor that the two of them share.
@@ -24,14 +27,29 @@ export function startSimulation(
   const ask = oneOfAKind();
   const atRest = oneOfAKind(REST_ms);
   const afterStudies = oneOfAKind(YEAR_REST_ms);
+  /** Asks about every pack of a job: the worker for what follows every key, with the other one's help where that has nothing to do. */
+  const byBoth = async <T>(
+    job: Job,
+    trace: Trace,
+    question: (life: Life<WorkerApi>, packIndexes: readonly number[], traceId: number) => Promise<readonly T[]>,
+  ): Promise<T[]> => {
+    const workers = studies.isFree() ? [drives, studies] : [drives];
+    const parts = sharePacks(job.packs, workers.length);
+    const found = parts.map((packs, i) =>
+      workers[i].ask((life) => askAbout(life, trace, (id) => question(life, packs, id))),
+    );
+    return inOrder(parts, await Promise.all(found));
+  };
   return {
     road: (road) => ask("road", () => drives.ask(({ api }) => api.road(road))),
     drive: (job, trace) =>
-      ask("drive", () => drives.ask((life) => askAbout(life, trace, (id) => life.api.drive(job, id)))),
+      ask("drive", async () =>
+        reportOf(job, trace, await byBoth(job, trace, ({ api }, packs, id) => api.drive(job, packs, id))),
+      ),
     conditions: (job, trace) =>
       ask("conditions", async () => {
         await afterFrame();
-        return drives.ask((life) => askAbout(life, trace, (id) => life.api.conditions(job, id)));
+        return byBoth(job, trace, ({ api }, packs, id) => api.conditions(job, packs, id));
       }),
     yearRanges: (job, trace) =>
       afterStudies("year", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.yearRanges(job, id)))),

@@ -202,6 +202,46 @@ describe("graph of values", () => {
     expect(read.value).toMatchObject({ state: "failed", where: "range" });
   });
 
+  it("asks once a change where a question waits for what is asked again, and takes no answer of before", async () => {
+    const load = signal(70);
+    const ranges = held<number>();
+    const winters = held<string>();
+    const put: unknown[] = [];
+    const winter = (values: { load: number; range: number }) => {
+      put.push([values.load, values.range]);
+      return winters.ask();
+    };
+    const graph = createGraph([
+      { name: "load", from: load },
+      { name: "range", inputs: ["load"], ask: ranges.ask },
+      { name: "winter", inputs: ["load", "range"], waitsFor: ["range"], ask: winter },
+    ]);
+    const read = graph.read("winter");
+    ranges.waiting[0].answer(50);
+    await settled();
+    load.value = 80; // while the first question is still out
+    winters.waiting[0].answer("of 70 kg");
+    await settled();
+    expect(read.value).toEqual({ state: "waiting" });
+    ranges.waiting[1].answer(49);
+    await settled();
+    winters.waiting[1].answer("of 80 kg");
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: "of 80 kg", isLate: false });
+    load.value = 90;
+    expect(read.value).toEqual({ state: "ready", value: "of 80 kg", isLate: true });
+    ranges.waiting[2].answer(49); // the same range: what hangs on the load is asked all the same
+    await settled();
+    winters.waiting[2].answer("of 90 kg");
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: "of 90 kg", isLate: false });
+    expect(put).toEqual([
+      [70, 50],
+      [80, 49],
+      [90, 49],
+    ]);
+  });
+
   it("does not ask again when no input changed, and asks again after a failure", async () => {
     const job = signal({ mass: 900 });
     const { waiting, ask } = held<number>();
