@@ -165,8 +165,12 @@ describe("first visit", () => {
 
 /** The questions that are answered by a quantity. */
 const quantities = [
-  ...["usualDay_km", "longestDay_km", "vehicle-kerb_kg", "requirement-startHill_ratio"],
-  ...["requirement-topSpeed_kmh", "driveline-limits-gearboxInput_Nm"],
+  "usualDay_km",
+  "longestDay_km",
+  "vehicle-kerb_kg",
+  "requirement-startHill_ratio",
+  "requirement-topSpeed_kmh",
+  "driveline-limits-gearboxInput_Nm",
 ];
 
 async function startOwnCar(width: number): Promise<OpenNotebook> {

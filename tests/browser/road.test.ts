@@ -10,8 +10,14 @@ import { choosePaper, expectNoSidewaysScroll, finding, unfold, worked } from "..
 import { openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 const spoiling: Spoiling = {
-  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 },
-  ...{ hasMultipath: true, hasDropouts: true },
+  seed: 5,
+  sampling_s: 1,
+  position_m: 3,
+  white_m: 0.5,
+  speed_mps: 0.15,
+  elevation_m: 3,
+  hasMultipath: true,
+  hasDropouts: true,
 };
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));
 const rows = makeLog(truth, spoiling);

@@ -27,8 +27,17 @@ const everything = (page: Page) =>
 
 /** Words and values of the first job that the second may nowhere show. */
 const ofMarigold = [
-  ...["Marigold", "monday.gpx", "secret mill", "48 km/h by the mill", "131 m", "99 V", "is driven now", "Client's own"],
-  ...["usual day 43 km", "Pinned", "day-tick was"],
+  "Marigold",
+  "monday.gpx",
+  "secret mill",
+  "48 km/h by the mill",
+  "131 m",
+  "99 V",
+  "is driven now",
+  "Client's own",
+  "usual day 43 km",
+  "Pinned",
+  "day-tick was",
 ];
 
 const saved = (page: Page) => page.locator(".keeping", { hasText: "Saved in this browser" }).waitFor();

@@ -178,17 +178,31 @@ export const inventedDays_m = Array.from(
 /** A usual day by the clock: a small pack that charges at once, and a large one that the night is too short for. */
 export const inventedDayLines: readonly DayLine[] = [
   {
-    ...{ name: "Six modules", index: 1, floor_frac: 0.1 },
+    name: "Six modules",
+    index: 1,
+    floor_frac: 0.1,
     day: {
-      ...{ hour_h: [8, 9, 17, 18, 18, 21, 22, 32], soc_frac: [0.9, 0.6, 0.6, 0.3, 0.3, 0.8, 0.9, 0.9] },
-      ...{ leaves_h: 8, home_h: 18, home_frac: 0.3, chargesFrom_h: 18, isFull: true },
+      hour_h: [8, 9, 17, 18, 18, 21, 22, 32],
+      soc_frac: [0.9, 0.6, 0.6, 0.3, 0.3, 0.8, 0.9, 0.9],
+      leaves_h: 8,
+      home_h: 18,
+      home_frac: 0.3,
+      chargesFrom_h: 18,
+      isFull: true,
     },
   },
   {
-    ...{ name: "Ten modules", index: 2, floor_frac: 0.15 },
+    name: "Ten modules",
+    index: 2,
+    floor_frac: 0.15,
     day: {
-      ...{ hour_h: [8, 9, 17, 18, 23.5, 32], soc_frac: [0.9, 0.8, 0.8, 0.7, 0.7, 0.85] },
-      ...{ leaves_h: 8, home_h: 18, home_frac: 0.7, chargesFrom_h: 23.5, isFull: false },
+      hour_h: [8, 9, 17, 18, 23.5, 32],
+      soc_frac: [0.9, 0.8, 0.8, 0.7, 0.7, 0.85],
+      leaves_h: 8,
+      home_h: 18,
+      home_frac: 0.7,
+      chargesFrom_h: 23.5,
+      isFull: false,
     },
   },
 ];

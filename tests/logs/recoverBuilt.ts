@@ -49,8 +49,15 @@ export type Way = "traces" | "table" | "receiver";
 
 /** What is hidden in the car of the recovery table; all else is as in the job. */
 export const namedTruth: Truth = {
-  ...{ rolling: 1.2, drag: 1.1, accessories: 120, regen: 0.5, gain: 1.01, zero: 0 },
-  ...{ motorLoss: 1, meshLoss: 1, mass: 1 },
+  rolling: 1.2,
+  drag: 1.1,
+  accessories: 120,
+  regen: 0.5,
+  gain: 1.01,
+  zero: 0,
+  motorLoss: 1,
+  meshLoss: 1,
+  mass: 1,
 };
 
 /**
@@ -162,8 +169,15 @@ function togetherWith({ alike }: Fitted, is: number, truth: Truth): number {
 }
 
 const START: Truth = {
-  ...{ rolling: 1, drag: 1, accessories: 0, regen: 1 },
-  ...{ motorLoss: 1, meshLoss: 1, mass: 1, gain: 1, zero: 0 },
+  rolling: 1,
+  drag: 1,
+  accessories: 0,
+  regen: 1,
+  motorLoss: 1,
+  meshLoss: 1,
+  mass: 1,
+  gain: 1,
+  zero: 0,
 };
 
 /** How often bands held their truths, by itself and together with what looks alike, and how wide they were, by value. */

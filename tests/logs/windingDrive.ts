@@ -36,7 +36,11 @@ const SIDEWAYS_mps2 = 2;
 export function windingDrive(country: Country, seed: number, duration_s = 2400): Truth {
   const draw = drawsOf(seed);
   const columns: Record<"speed_mps" | "distance_m" | "latitude_deg" | "longitude_deg" | "elevation_m", number[]> = {
-    ...{ speed_mps: [], distance_m: [], latitude_deg: [], longitude_deg: [], elevation_m: [] },
+    speed_mps: [],
+    distance_m: [],
+    latitude_deg: [],
+    longitude_deg: [],
+    elevation_m: [],
   };
   const pieces = Array.from({ length: 1500 }, (_, i) => pieceOf(country, draw, i));
   const starts_m: number[] = [];

@@ -39,7 +39,12 @@ describe("a cable by hand", () => {
 
 describe("pre-charge", () => {
   const circuit = (changes: Partial<Circuit> = {}): Circuit => ({
-    ...{ source_V: 120, resistance_ohm: 100, capacitance_F: 2e-3, load_W: 0, loadWakes_V: 0, ...changes },
+    source_V: 120,
+    resistance_ohm: 100,
+    capacitance_F: 2e-3,
+    load_W: 0,
+    loadWakes_V: 0,
+    ...changes,
   });
 
   it("without a load is the exponential: 3 time constants to 95 %, ½ C U² in the resistor, U²/R at first", () => {

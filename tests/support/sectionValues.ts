@@ -38,7 +38,11 @@ function drivenOf(job: Job) {
   const study = once(() => packStudy(job, road));
   const packUnknowns = once(() => unknownsOfPacks(job, inQuestion, road));
   return {
-    ...{ road, runs, packIndex, inQuestion, packUnknowns },
+    road,
+    runs,
+    packIndex,
+    inQuestion,
+    packUnknowns,
     year: once(() => yearFor(job, road)),
     week: once(() => driveWeeks(job, new Map(job.roads.map((each) => [each.id, roadTrace(each, cycleTexts)])))),
     answer: once(() => answerFor(job, runs.candidates, packUnknowns())),

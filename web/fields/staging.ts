@@ -23,7 +23,7 @@ export interface Staging {
   readonly understood: Signal<Readonly<Record<string, string>>>;
   readonly map: Signal<BroughtMap | undefined>;
   /** Texts in the datasheet's fields, by field. */
-  readonly state: StagedTexts;
+  readonly datasheet: StagedTexts;
   /** Texts of a coast-down that is not taken yet, by field. */
   readonly coastDown: StagedTexts;
   /** The client's own log. */
@@ -44,7 +44,7 @@ export function createStaging(jobEditor: JobEditor, roads: RoadsApi): Staging {
     refused: signal({}),
     understood: signal({}),
     map: signal(undefined),
-    state: stagedTexts(jobEditor, DATASHEET, "figures of a datasheet"),
+    datasheet: stagedTexts(jobEditor, DATASHEET, "figures of a datasheet"),
     coastDown: stagedTexts(jobEditor, COASTDOWN, "times of a coast-down"),
     log: createLogStaging(roads, stagedTexts(jobEditor, "road", "words for a road"), (log, drive) =>
       driveLog(log, drive, jobEditor),

@@ -8,9 +8,14 @@ export const moneyKinds = {
   fuelPrice: {
     ...kind("a price of fuel", "perl", "/l", 0, 100_000, [0.2, 10], ["/l", "/gal", "/gal US"]),
     units: {
-      ...{ "/l": 1, "/litre": 1, "/liter": 1 },
-      ...{ "/gal": 1 / L_PER_GALLON_IMPERIAL, "/galimp": 1 / L_PER_GALLON_IMPERIAL },
-      ...{ "/gallon": 1 / L_PER_GALLON_IMPERIAL, "/galus": 1 / L_PER_GALLON_US, "/usgal": 1 / L_PER_GALLON_US },
+      "/l": 1,
+      "/litre": 1,
+      "/liter": 1,
+      "/gal": 1 / L_PER_GALLON_IMPERIAL,
+      "/galimp": 1 / L_PER_GALLON_IMPERIAL,
+      "/gallon": 1 / L_PER_GALLON_IMPERIAL,
+      "/galus": 1 / L_PER_GALLON_US,
+      "/usgal": 1 / L_PER_GALLON_US,
     },
   },
   /** From one year to the next, as a share of the year before. */

@@ -97,12 +97,22 @@ describe("a controller", () => {
 
   it("has powers in watts and speeds in metres a second", () => {
     const held = controllerWith({
-      ...{ torqueCap_Nm: 90, power_kW: 30, current_A: 200, rollBackBelow_V: 320, rollBackAbove_V: 440 },
+      torqueCap_Nm: 90,
+      power_kW: 30,
+      current_A: 200,
+      rollBackBelow_V: 320,
+      rollBackAbove_V: 440,
       regen: { isOn: true, torque_Nm: 40, power_kW: 8, current_A: 60, fadeNone_kmh: 9, fadeFull_kmh: 18 },
     });
     expect(held).toMatchObject({
-      ...{ torque_Nm: 90, power_W: 30_000, current_A: 200, rollBackBelow_V: 320, rollBackAbove_V: 440 },
-      ...{ regen_Nm: 40, regen_W: 8000, regen_A: 60 },
+      torque_Nm: 90,
+      power_W: 30_000,
+      current_A: 200,
+      rollBackBelow_V: 320,
+      rollBackAbove_V: 440,
+      regen_Nm: 40,
+      regen_W: 8000,
+      regen_A: 60,
     });
     expect(held.fadeNone_mps).toBeCloseTo(2.5, 12);
     expect(held.fadeFull_mps).toBeCloseTo(5, 12);

@@ -74,8 +74,15 @@ it("has as power the mean of volts times amperes, not the product of their means
 it("has in a row what is at its end: time, distance, speeds, height, gear, charge and temperatures", () => {
   const { out } = recorded();
   const ends = {
-    ...{ time_s: 12, distance_m: 40, target_mps: 10, speed_mps: 9, elevation_m: 24, gear: 2 },
-    ...{ soc_frac: 0.5, motor_K: 320, pack_K: 310 },
+    time_s: 12,
+    distance_m: 40,
+    target_mps: 10,
+    speed_mps: 9,
+    elevation_m: 24,
+    gear: 2,
+    soc_frac: 0.5,
+    motor_K: 320,
+    pack_K: 310,
   };
   for (const [column, value] of Object.entries(ends)) expect(out[column as keyof typeof ends][1], column).toBe(value);
   expect(out.length).toBe(2);
@@ -130,8 +137,16 @@ it("has in row 0 the car as it stands before it drives, at no time and no distan
     ]),
   );
   const start = {
-    ...{ time_s: 0, distance_m: 0, target_mps: 10, speed_mps: 5, elevation_m: 30, soc_frac: 0.5 },
-    ...{ motor_K: 300, pack_K: 305, wheelForce_N: 0, battery_W: 0 },
+    time_s: 0,
+    distance_m: 0,
+    target_mps: 10,
+    speed_mps: 5,
+    elevation_m: 30,
+    soc_frac: 0.5,
+    motor_K: 300,
+    pack_K: 305,
+    wheelForce_N: 0,
+    battery_W: 0,
   };
   for (const [column, value] of Object.entries(start)) expect(out[column as keyof typeof start][0], column).toBe(value);
   expect(out.battery_V[0]).toBeCloseTo(350, 9);

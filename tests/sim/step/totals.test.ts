@@ -2,8 +2,16 @@ import { expect, it } from "vitest";
 import { checkLedger } from "../../../sim/step/totals.ts";
 
 const nothing = {
-  ...{ aero_J: 0, rolling_J: 0, climb_J: 0, speed_J: 0, driveline_J: 0, motor_J: 0, packHeat_J: 0, accessories_J: 0 },
-  ...{ frictionBrake_J: 0, total_J: 0 },
+  aero_J: 0,
+  rolling_J: 0,
+  climb_J: 0,
+  speed_J: 0,
+  driveline_J: 0,
+  motor_J: 0,
+  packHeat_J: 0,
+  accessories_J: 0,
+  frictionBrake_J: 0,
+  total_J: 0,
 };
 
 it("lets a ledger be off by a billionth of all that passed, whichever way it went", () => {

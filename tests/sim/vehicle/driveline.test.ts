@@ -9,8 +9,15 @@ function gearsWith(change: object) {
 }
 
 const box = {
-  ...{ high_ratio: 1.2, highEfficiency_frac: 0.97, low_ratio: 2.4, lowEfficiency_frac: 0.94, range: "high" },
-  ...{ isFrontEngaged: true, hubs: "locked", frontShaftDrag_Nm: 6, frontEfficiency_frac: 0.9 },
+  high_ratio: 1.2,
+  highEfficiency_frac: 0.97,
+  low_ratio: 2.4,
+  lowEfficiency_frac: 0.94,
+  range: "high",
+  isFrontEngaged: true,
+  hubs: "locked",
+  frontShaftDrag_Nm: 6,
+  frontEfficiency_frac: 0.9,
 };
 
 it("has two propeller shafts and four half-shafts share the torque where both axles drive, one and two where one does", () => {

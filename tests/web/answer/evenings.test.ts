@@ -75,13 +75,18 @@ it("keeps a tall pile of longest days within its row, every one of them a ring o
 it("reads how many driving days end with so much left, in the reader's unit", () => {
   const driven = { days: [], driven_degC: [0, 1], largestError_km: 0, confirmedDays: 0 };
   const days = [12, 8, 4, 20].map((left_km, k) => ({
-    ...{ date: `${k + 1} Jan`, temperature_degC: 0, distance_km: 10, isWinter: true },
+    date: `${k + 1} Jan`,
+    temperature_degC: 0,
+    distance_km: 10,
+    isWinter: true,
     kind: k === 3 ? ("off" as const) : ("usual" as const),
     left_km,
   }));
   const evenings_km = days.map(({ left_km }) => left_km);
   const packs = [0, 10].map((age_years) => ({
-    ...{ name: "9 kWh", age_years, failingDays: [] },
+    name: "9 kWh",
+    age_years,
+    failingDays: [],
     evenings_km: evenings_km.map((left_km) => left_km - age_years),
   }));
   const byPack = eveningsByPack({ ...driven, days, packs }, "metric");

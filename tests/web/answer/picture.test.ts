@@ -106,8 +106,12 @@ describe("the drawing", () => {
           const answer = answered(sizes, 0.1, { usualDay_km, longestDay_km: usualDay_km + more_km });
           const chosen = answer.recommended ?? 0;
           const { svg } = drawAnswer(answer, {
-            ...{ document, width_px: 680, rowHeight_px: 50, units: "metric" },
-            ...{ rows: rowsShown(answer, chosen), chosen },
+            document,
+            width_px: 680,
+            rowHeight_px: 50,
+            units: "metric",
+            rows: rowsShown(answer, chosen),
+            chosen,
           });
           expect(overlapsOf(wordsOf(svg))).toEqual([]);
         },
@@ -121,7 +125,12 @@ describe("the drawing", () => {
       const answer = answered([3, 30], 0.1, { usualDay_km, longestDay_km: 2 * usualDay_km });
       for (const width_px of [390, 900]) {
         const { svg } = drawAnswer(answer, {
-          ...{ document, width_px, rowHeight_px: 80, units: "metric", rows: [0, 1], chosen: 0 },
+          document,
+          width_px,
+          rowHeight_px: 80,
+          units: "metric",
+          rows: [0, 1],
+          chosen: 0,
           evenings: new Map(
             answer.packs.map(({ name }, i) => {
               const left = 30 + 270 * i - usualDay_km;
@@ -213,7 +222,9 @@ it("says of a refill that it begins at empty where the day takes more than the p
     return [{ supply: "Shed", pack: "", usualDay: { ...figures, isMoreThanPack } }];
   };
   const plan = {
-    ...{ isAssumed: false, notes: [], cautions: [] },
+    isAssumed: false,
+    notes: [],
+    cautions: [],
     supplies: [{ name: "Shed", wall_kW: 2.3, given_kW: 2 }],
     rows: [refill(true), refill(false)],
   };

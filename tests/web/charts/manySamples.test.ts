@@ -23,10 +23,18 @@ const spike = 123_456;
 for (let i = 0; i < SAMPLES; i++) {
   const speed_mps = i === spike ? 40 : 10 + 5 * Math.sin(i / 900) + chance();
   Object.entries({
-    ...{ time_s: i, distance_m: 10 * i, speed_mps, target_mps: speed_mps + (i % 7 === 0 ? 3 : 0) },
-    ...{ grade_ratio: 0.1 * (chance() - 0.5), elevation_m: 100 + 50 * Math.sin(i / 5000) + chance() },
-    ...{ motorSpeed_radps: 20 * speed_mps, motorTorque_Nm: 80 * (chance() - 0.5), battery_A: 200 * (chance() - 0.3) },
-    ...{ battery_V: 110 + chance(), battery_W: 20_000 * (chance() - 0.3), soc_frac: 0.95 - (0.8 * i) / SAMPLES },
+    time_s: i,
+    distance_m: 10 * i,
+    speed_mps,
+    target_mps: speed_mps + (i % 7 === 0 ? 3 : 0),
+    grade_ratio: 0.1 * (chance() - 0.5),
+    elevation_m: 100 + 50 * Math.sin(i / 5000) + chance(),
+    motorSpeed_radps: 20 * speed_mps,
+    motorTorque_Nm: 80 * (chance() - 0.5),
+    battery_A: 200 * (chance() - 0.3),
+    battery_V: 110 + chance(),
+    battery_W: 20_000 * (chance() - 0.3),
+    soc_frac: 0.95 - (0.8 * i) / SAMPLES,
   }).forEach(([key, value]) => {
     (channels as unknown as Record<string, Float64Array>)[key]?.fill(value, i, i + 1);
   });

@@ -109,8 +109,8 @@ function make({ jobEditor, context }: OpenPage, edit: Edit): void {
       return;
     case "datasheet":
     case "road": {
-      const { state, log } = context.view.staging;
-      const texts = edit.kind === "road" ? log.texts : state;
+      const { datasheet, log } = context.view.staging;
+      const texts = edit.kind === "road" ? log.texts : datasheet;
       texts.value = { ...texts.value, [edit.field]: edit.text };
       return;
     }

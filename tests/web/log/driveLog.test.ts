@@ -7,15 +7,28 @@ import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
 
 const day = (date: string, km: number): DayRow => ({
-  ...{ date, trips: 1, distance_m: 1000 * km, driving_s: 3600, climb_m: 10 },
+  date,
+  trips: 1,
+  distance_m: 1000 * km,
+  driving_s: 3600,
+  climb_m: 10,
 });
 
 /** A log of so many days, each a trip of so many kilometres. */
 function logOf(days_km: readonly number[], isAsking = false): Brought {
   const days = days_km.map((km, i) => day(`2024-05-0${i + 1}`, km));
   const drive = {
-    ...{ kind: "drive", problems: [], repairs: [], isStill: false, hasPositions: false, hasHeights: false },
-    ...{ utcOffset_s: 0, offsetFrom: "", days, places: [], quality: { verdict: "good", bridged_frac: 0 } },
+    kind: "drive",
+    problems: [],
+    repairs: [],
+    isStill: false,
+    hasPositions: false,
+    hasHeights: false,
+    utcOffset_s: 0,
+    offsetFrom: "",
+    days,
+    places: [],
+    quality: { verdict: "good", bridged_frac: 0 },
     trips: days.map(({ date, distance_m }) => ({ date, clock: "08:00", distance_m })),
   } as unknown as Drive;
   const questions = [{ name: "speedUnit", decided: !isAsking, guess: "kmh" }];
@@ -25,7 +38,8 @@ function logOf(days_km: readonly number[], isAsking = false): Brought {
 
 const road: MadeRoad = {
   road: { kind: "trace", title: "Client's own day", time_s: [0, 10, 20], speed_kmh: [0, 30, 0] },
-  ...{ distance_m: 83, duration_s: 20 },
+  distance_m: 83,
+  duration_s: 20,
 };
 
 /** A staged log over a worker that answers with what it is given, one after the other. */
@@ -35,7 +49,10 @@ function staged(...answers: readonly Brought[]) {
   let next = 0;
   const bring = async (): Promise<Answer<Brought>> => ({ kind: "done", value: answers[next++] ?? answers[0]! });
   const roads: RoadsApi = Object.assign(Object.create(noRoads), {
-    ...{ bring, again: bring, discard: async () => {}, cancel: async () => {} },
+    bring,
+    again: bring,
+    discard: async () => {},
+    cancel: async () => {},
     view: async () => ({ kind: "refused", problems: [] }),
     roadOf: async (piece: string) => {
       asked.push(piece);

@@ -21,8 +21,11 @@ it("names no day, no clock and no file in the title of a road", () => {
   const choices = pieceChoices({ days, trips: [trip, trip] }, "british");
   expect(choices.map(({ key }) => key)).toEqual([
     "whole",
-    ...["day:2024-05-03", "day:2024-05-05", "day:2024-05-06"],
-    ...["trip:0", "trip:1"],
+    "day:2024-05-03",
+    "day:2024-05-05",
+    "day:2024-05-06",
+    "trip:0",
+    "trip:1",
   ]);
   for (const { title } of choices) expect(title).not.toMatch(/2024|May|08:12/);
   expect(choices[1].words).toBe("Fri 3 May 2024, 26.1 miles");

@@ -7,7 +7,11 @@ import type { DayRow } from "../../../web/worker/roads/roadsApi.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
 const day = (km: number, trips = 1): DayRow => ({
-  ...{ date: "2024-05-01", trips, distance_m: 1000 * km, driving_s: 3600, climb_m: 10 },
+  date: "2024-05-01",
+  trips,
+  distance_m: 1000 * km,
+  driving_s: 3600,
+  climb_m: 10,
 });
 const logOf = (...days_km: number[]) => ({ days: days_km.map((km) => day(km)) });
 

@@ -24,7 +24,10 @@ const drawn = [
   ...Object.values(tokens)
     .flat()
     .filter((each) => each.startsWith("#")),
-  ...[...ramp, ...Object.values(ledgerFills), shade, contourFill],
+  ...ramp,
+  ...Object.values(ledgerFills),
+  shade,
+  contourFill,
 ];
 
 describe("the dark page", () => {

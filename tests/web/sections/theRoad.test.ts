@@ -13,8 +13,14 @@ import { drawing } from "../../support/drawing.ts";
 import { sectionValues } from "../../support/sectionValues.ts";
 
 const spoiling: Spoiling = {
-  ...{ seed: 5, sampling_s: 1, position_m: 3, white_m: 0.5, speed_mps: 0.15, elevation_m: 3 },
-  ...{ hasMultipath: true, hasDropouts: true },
+  seed: 5,
+  sampling_s: 1,
+  position_m: 3,
+  white_m: 0.5,
+  speed_mps: 0.15,
+  elevation_m: 3,
+  hasMultipath: true,
+  hasDropouts: true,
 };
 const truth = makeTruth(withParking(cycleSpeeds_mps("wltc-class-2"), 300), 3, (d) => 100 + 30 * Math.sin(d / 900));
 const week = [0, 1].flatMap((day) => makeLog(truth, { ...spoiling, seed: day }, 1714723200 + day * 86_400));

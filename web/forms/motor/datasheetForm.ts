@@ -16,7 +16,7 @@ const ID = "datasheet";
 
 /** Datasheet figures, the loss formula fitted to them with how well it meets them, and a button that takes it. */
 export function datasheetForm(form: Form): TemplateResult {
-  const texts = form.view.staging.state.value;
+  const texts = form.view.staging.datasheet.value;
   const read = readDatasheet(texts, form.view.units.value, form.job.motor.kind);
   const shownRows = Math.min(MOST_POINTS, 1 + writtenRows(texts));
   return html`<p>
@@ -52,10 +52,10 @@ function writtenRows(texts: Readonly<Record<string, string>>): number {
 }
 
 function figure(form: Form, read: ReadSheet, key: string, kind: QuantityKind, label: string): TemplateResult {
-  const { state } = form.view.staging;
+  const { datasheet } = form.view.staging;
   const units = form.view.units.value;
   const id = `sheet-${key.replaceAll(".", "-")}`;
-  const text = state.value[key] ?? "";
+  const text = datasheet.value[key] ?? "";
   const reading = readFigure(kind, text, units);
   const problem = read.problems[key];
   const isBare = isBareNumber(text);
@@ -63,7 +63,7 @@ function figure(form: Form, read: ReadSheet, key: string, kind: QuantityKind, la
   const understood =
     reading?.ok && !reading.unknown && !isBare ? reading.understood.slice(reading.understood.indexOf(" = ") + 1) : "";
   const write = (event: Event) => {
-    state.value = { ...state.value, [key]: (event.target as HTMLInputElement).value };
+    datasheet.value = { ...datasheet.value, [key]: (event.target as HTMLInputElement).value };
   };
   return html`<div class="field ${problem === undefined ? "" : "is-wrong"}">
     <label for=${id}>${label}</label>
@@ -88,15 +88,15 @@ function figure(form: Form, read: ReadSheet, key: string, kind: QuantityKind, la
 }
 
 function outcome(form: Form, { missing, problems, fitted }: ReadSheet): TemplateResult | typeof nothing {
-  const { state } = form.view.staging;
-  if (Object.values(state.value).every((text) => text.trim() === "")) return nothing;
+  const { datasheet } = form.view.staging;
+  if (Object.values(datasheet.value).every((text) => text.trim() === "")) return nothing;
   if (!fitted) {
     const wrong = Object.keys(problems).length;
     return html`<p class="aside">
       ${wrong > 0 ? `${wrong} wrong above. ` : ""}${missing.length > 0 ? `Still wanted: ${missing.join(", ")}.` : ""}
     </p>`;
   }
-  const texts = state.value;
+  const texts = datasheet.value;
   const take = () => {
     attempt(form, ID, "Motor by its datasheet", (at) =>
       withoutStaged(takeDatasheet(at, fitted, keptTexts(form, texts)), DATASHEET),

@@ -21,10 +21,18 @@ describe("packs", () => {
     const found = JSON.parse(out);
     expect(code).toBe(0);
     expect(found.requirement).toMatchObject({
-      ...{ day: "usual", day_km: 38, condition: "new", reserve_km: 0, sure: "asTaken", modulesMost: 70 },
+      day: "usual",
+      day_km: 38,
+      condition: "new",
+      reserve_km: 0,
+      sure: "asTaken",
+      modulesMost: 70,
     });
     expect(found.layouts[0]).toMatchObject({
-      ...{ seriesModules: 1, parallelModules: 1, fits: false, fault: "belowController" },
+      seriesModules: 1,
+      parallelModules: 1,
+      fits: false,
+      fault: "belowController",
       reason: "1s: 22.2 V on average, the controller needs 75 V: at least 4",
     });
     expect(found.layouts.filter(({ fits }: { fits: boolean }) => fits)[0]).toMatchObject({ reason: null, fault: null });

@@ -20,7 +20,9 @@ it("has the keys that a program reads, charge at every departure and arrival amo
   const { out: text } = await runCommand("week", changedDemoFile({ week }), "--pack", "29 kWh", "--json");
   const { packs } = JSON.parse(text);
   expect(packs.map(({ condition }: { condition: string }) => condition)).toEqual([
-    ...["new", "new, winter", "ten years, winter"],
+    "new",
+    "new, winter",
+    "ten years, winter",
   ]);
   const [{ trips, parkings, failingDays, wall_kWh, stored_kWh }] = packs;
   expect(trips).toHaveLength(10);

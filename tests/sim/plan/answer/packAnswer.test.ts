@@ -10,13 +10,24 @@ const use = inventedUse();
 const ten = inventedCandidate(10);
 const finding = (kind: string): Finding => ({ kind, weight: "warning", sentence: [kind] });
 const stands = {
-  ...{ distance_km: 0, grade_ratio: 0, gear: "3", needed_Nm: 41, available_Nm: 30, limit: "motor" as const },
+  distance_km: 0,
+  grade_ratio: 0,
+  gear: "3",
+  needed_Nm: 41,
+  available_Nm: 30,
+  limit: "motor" as const,
 };
 
 describe("of one pack", () => {
   it("range and what is left of it stand in the three conditions, without a band before one is driven", () => {
     expect(packAnswer(use, 0, ten, undefined)).toEqual({
-      ...{ name: "10 kWh", mass_kg: 100, testMass_kg: 900, usable_kWh: 10, isAtLeast: false, unmet: [], mayFail: [] },
+      name: "10 kWh",
+      mass_kg: 100,
+      testMass_kg: 900,
+      usable_kWh: 10,
+      isAtLeast: false,
+      unmet: [],
+      mayFail: [],
       range: { new: flat(100), winter: flat(50), tenYearsWinter: flat(25) },
       left: { new: flat(90), winter: flat(40), tenYearsWinter: flat(15) },
     });
@@ -88,8 +99,17 @@ describe("at the ends of an unknown", () => {
 /** A drive in winter that goes so far, and all of its road. */
 function winterDrive(range_km: number, changes: Partial<ConditionDrive> = {}): ConditionDrive {
   return {
-    ...{ name: "winter", range_km, rangeEnd: "floor", battery_Whpkm: 100, perMetre_J: 360, heater_kW: 0 },
-    ...{ missed_frac: 0, isStuck: false, pack_degC: 20, fuel_l100km: 0, ...changes },
+    name: "winter",
+    range_km,
+    rangeEnd: "floor",
+    battery_Whpkm: 100,
+    perMetre_J: 360,
+    heater_kW: 0,
+    missed_frac: 0,
+    isStuck: false,
+    pack_degC: 20,
+    fuel_l100km: 0,
+    ...changes,
   };
 }
 const inWinter = (winter: ConditionDrive, tenYearsWinter: ConditionDrive): Candidate => ({

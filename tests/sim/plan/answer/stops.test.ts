@@ -44,7 +44,11 @@ it("finds nothing at the limits themselves", () => {
 describe("a car that is over a plate whenever it is driven", () => {
   // 2 m between the axles and 400 kg on each when it came; 50 kg of pack, all of it over the rear one; the driver half-way.
   const weights: NonNullable<Parameters<typeof stopOf>[0]["weights"]> = {
-    ...{ wheelbase_mm: 2000, weighed: { front_kg: 400, rear_kg: 400 }, out: [], in: [], load: [] },
+    wheelbase_mm: 2000,
+    weighed: { front_kg: 400, rear_kg: 400 },
+    out: [],
+    in: [],
+    load: [],
     driver: { name: "driver", mass_kg: 80, place_mm: 1000 },
     boxes: [{ name: "boot", place_mm: 2000, share_frac: 1 }],
     plates: {},
@@ -83,7 +87,9 @@ describe("a car that is over a plate whenever it is driven", () => {
     const boxes = [{ name: "bonnet", place_mm: 0, share_frac: 0 }, ...weights.boxes];
     const split = stopOf(
       {
-        ...{ packs, controller: { ...controller, min_V: 60, max_V: 200 }, vehicle },
+        packs,
+        controller: { ...controller, min_V: 60, max_V: 200 },
+        vehicle,
         weights: { ...weights, boxes, plates: { rear_kg: 480 } },
       },
       0,

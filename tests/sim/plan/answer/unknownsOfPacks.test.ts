@@ -46,8 +46,16 @@ it("scales what was driven before by the range of today, and not where there was
 
 it("scales drives in conditions by the range of today, those of packs that were driven", () => {
   const drive = (name: string, range_km: number) => ({
-    ...{ name, range_km, rangeEnd: "floor" as const, battery_Whpkm: 150, perMetre_J: 540, heater_kW: 1 },
-    ...{ missed_frac: 0, isStuck: false, pack_degC: 20, fuel_l100km: 0 },
+    name,
+    range_km,
+    rangeEnd: "floor" as const,
+    battery_Whpkm: 150,
+    perMetre_J: 540,
+    heater_kW: 1,
+    missed_frac: 0,
+    isStuck: false,
+    pack_degC: 20,
+    fuel_l100km: 0,
   });
   const before = [
     { winter: drive("winter", 40), tenYearsWinter: drive("old", 30), others: [drive("hills", 50)] },

@@ -131,7 +131,13 @@ describe("a charge", () => {
 
   it("takes nothing where it has no time", () => {
     expect(charged(straightPack, socketOf(32), 0.2, 0)).toMatchObject({
-      ...{ time_s: 0, taper_s: 0, stored_J: 0, terminal_J: 0, wall_J: 0, end: "time", end_frac: 0.2 },
+      time_s: 0,
+      taper_s: 0,
+      stored_J: 0,
+      terminal_J: 0,
+      wall_J: 0,
+      end: "time",
+      end_frac: 0.2,
     });
   });
 

@@ -18,7 +18,11 @@ describe("a usual day by the clock", () => {
     expect(day).toEqual({
       hour_h: [7, 8, 16.5, 17.5, 17.5, 22.5, 31],
       soc_frac: [0.9, 0.65, 0.65, 0.4, 0.4, 0.9, 0.9],
-      ...{ leaves_h: 7, home_h: 17.5, home_frac: 0.4, chargesFrom_h: 17.5, isFull: true },
+      leaves_h: 7,
+      home_h: 17.5,
+      home_frac: 0.4,
+      chargesFrom_h: 17.5,
+      isFull: true,
     });
   });
 

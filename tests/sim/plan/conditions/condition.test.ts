@@ -19,8 +19,14 @@ const { temperature_degC } = job.environment;
 
 /** The job's own weather as a condition, with what is to be other. */
 const weather = (changes: Partial<Weather> = {}): Weather => ({
-  ...{ temperature_degC, heat: { kind: "none" }, isDark: false, drag_ratio: 1, rolling_ratio: 1 },
-  ...{ usable_frac: 1, resistance_ratio: 1, wind_kmh: 0 },
+  temperature_degC,
+  heat: { kind: "none" },
+  isDark: false,
+  drag_ratio: 1,
+  rolling_ratio: 1,
+  usable_frac: 1,
+  resistance_ratio: 1,
+  wind_kmh: 0,
   ...(job.environment.pack_degC !== undefined && { pack_degC: job.environment.pack_degC }),
   ...changes,
 });

@@ -20,8 +20,14 @@ const { temperature_degC } = job.environment;
 
 /** The job's own weather as a condition, with what is to be other. */
 const weather = (changes: Partial<Weather> = {}): Weather => ({
-  ...{ temperature_degC, heat: { kind: "none" }, isDark: false, drag_ratio: 1, rolling_ratio: 1 },
-  ...{ usable_frac: 1, resistance_ratio: 1, wind_kmh: 0 },
+  temperature_degC,
+  heat: { kind: "none" },
+  isDark: false,
+  drag_ratio: 1,
+  rolling_ratio: 1,
+  usable_frac: 1,
+  resistance_ratio: 1,
+  wind_kmh: 0,
   ...(job.environment.pack_degC !== undefined && { pack_degC: job.environment.pack_degC }),
   ...changes,
 });
@@ -58,13 +64,11 @@ describe("a condition", () => {
     "with a heater of %f kW and a thermostat takes full power until it is warm, then what is lost",
     (power_kW) => {
       const heat: CabinHeat = {
-        ...{
-          kind: "thermostat",
-          cabin_degC: temperature_degC + 16,
-          capacity_kJpK: 50,
-          loss_WpK: 65,
-          isPreheated: false,
-        },
+        kind: "thermostat",
+        cabin_degC: temperature_degC + 16,
+        capacity_kJpK: 50,
+        loss_WpK: 65,
+        isPreheated: false,
         power_kW,
       };
       const hold_W = 65 * 16;
@@ -77,7 +81,11 @@ describe("a condition", () => {
 
   it("costs more heat with trips after which the cabin is cold, and less where the socket warmed it", () => {
     const heat: Extract<CabinHeat, { kind: "thermostat" }> = {
-      ...{ kind: "thermostat", cabin_degC: temperature_degC + 16, capacity_kJpK: 50, loss_WpK: 65, power_kW: 3 },
+      kind: "thermostat",
+      cabin_degC: temperature_degC + 16,
+      capacity_kJpK: 50,
+      loss_WpK: 65,
+      power_kW: 3,
       isPreheated: false,
     };
     const one = driven({ heat }).heater_kW;
@@ -158,7 +166,8 @@ describe("a condition in which the car does not move, or hardly", () => {
     const weak = { ...job, motor: { ...job.motor, envelope: { kind: "peak" as const, torque_Nm: 12, power_kW: 45 } } };
     const until = (wall_m: number) => {
       const road = {
-        ...{ id: "wall", title: "wall" },
+        id: "wall",
+        title: "wall",
         time_s: Float64Array.of(0, 20, 220, 240),
         speed_mps: Float64Array.of(0, 5, 5, 0),
         profile: { distance_m: Float64Array.of(0, wall_m, 2000), elevation_m: Float64Array.of(0, 0, 600) },

@@ -3,7 +3,11 @@ import { type CableTask, cableFor } from "../../../../sim/plan/currents/cable.ts
 import { copper_ohmpm, STRANDED_ratio } from "../../../../sim/plan/currents/copper.ts";
 
 const task = (changes: Partial<CableTask> = {}): CableTask => ({
-  ...{ carries_A: 160, steady_A: 100, peak_A: 300, length_m: 6, conductor_degC: 20 },
+  carries_A: 160,
+  steady_A: 100,
+  peak_A: 300,
+  length_m: 6,
+  conductor_degC: 20,
   ...changes,
 });
 

@@ -19,10 +19,24 @@ function planOf(changes: Partial<CurrentsPlan> = {}): CurrentsPlan {
   const fuse = changes.fuse ?? fuseFor(greatest);
   const asked = { carries_A: fuse.rating_A, steady_A: 90, peak_A: 300, length_m: 6, conductor_degC: 70 };
   return {
-    ...{ pack: "A", road: curve, hill: curve, greatest, full_V: 120, shortCircuit_A: 4000, strings: 1, fuse },
+    pack: "A",
+    road: curve,
+    hill: curve,
+    greatest,
+    full_V: 120,
+    shortCircuit_A: 4000,
+    strings: 1,
+    fuse,
     longHill: { grade_ratio: 0.06, length_km: 8, speed_kmh: 50, isAssumed: false },
-    ...{ hasMotorCurrent: true, packContinuous_A: 200, packPeak_A: 400, cable: cableFor(asked), cable_m: 6 },
-    ...{ conductor_degC: 70, isLengthAssumed: false, isCableFitted: false, isBehind: false },
+    hasMotorCurrent: true,
+    packContinuous_A: 200,
+    packPeak_A: 400,
+    cable: cableFor(asked),
+    cable_m: 6,
+    conductor_degC: 70,
+    isLengthAssumed: false,
+    isCableFitted: false,
+    isBehind: false,
     preCharge: preChargeShelf({ source_V: 120, capacitance_uF: 2000 }),
     ...changes,
   };

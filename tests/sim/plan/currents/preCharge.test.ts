@@ -3,7 +3,11 @@ import { type Circuit, preCharge } from "../../../../sim/plan/currents/preCharge
 
 // 120 V over 100 ohm into 2 mF: 0.2 s; a converter awake from 60 V on.
 const circuit = (load_W: number, changes: Partial<Circuit> = {}): Circuit => ({
-  ...{ source_V: 120, resistance_ohm: 100, capacitance_F: 2e-3, load_W, loadWakes_V: 60 },
+  source_V: 120,
+  resistance_ohm: 100,
+  capacitance_F: 2e-3,
+  load_W,
+  loadWakes_V: 60,
   ...changes,
 });
 

@@ -10,18 +10,16 @@ describe("a resistor from the shelf", () => {
     // A tenth of 120²/R: 144, 96, 65.5, 43.6, 30.6, 21.2, 14.4, 9.6, 6.5, 4.4 W and less.
     const ratings = shelf(120, 1000).rows.map(({ resistance_ohm, rating_W }) => [resistance_ohm, rating_W]);
     expect(ratings).toEqual([
-      ...[
-        [10, 150],
-        [15, 100],
-        [22, 100],
-        [33, 50],
-        [47, 50],
-        [68, 25],
-        [100, 15],
-        [150, 10],
-        [220, 10],
-        [330, 5],
-      ],
+      [10, 150],
+      [15, 100],
+      [22, 100],
+      [33, 50],
+      [47, 50],
+      [68, 25],
+      [100, 15],
+      [150, 10],
+      [220, 10],
+      [330, 5],
       ...[470, 680, 1000].map((resistance_ohm) => [resistance_ohm, 5]),
     ]);
   });

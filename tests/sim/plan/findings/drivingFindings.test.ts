@@ -12,7 +12,12 @@ function said(changes: Partial<Candidate>, of: Partial<Range> = {}) {
 }
 const limited = (changes: Partial<Candidate["limited_s"]>) => ({ ...inventedCandidate(10).limited_s, ...changes });
 const stands: Stands = {
-  ...{ distance_km: 0, grade_ratio: 0.1, gear: "third", needed_Nm: 41.26, available_Nm: 30, limit: "motor" },
+  distance_km: 0,
+  grade_ratio: 0.1,
+  gear: "third",
+  needed_Nm: 41.26,
+  available_Nm: 30,
+  limit: "motor",
 };
 
 it("says nothing of a car that keeps up with its road and meets no limit", () => expect(said({})).toEqual([]));

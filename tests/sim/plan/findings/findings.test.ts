@@ -234,8 +234,15 @@ describe("gears in which the motor is at its top speed too early", () => {
 
 it("a front axle that is engaged with its hubs free", () => {
   const transferBox = {
-    ...{ high_ratio: 1, highEfficiency_frac: 1, low_ratio: 2, lowEfficiency_frac: 1, range: "high" as const },
-    ...{ isFrontEngaged: true, hubs: "free" as const, frontShaftDrag_Nm: 0, frontEfficiency_frac: 1 },
+    high_ratio: 1,
+    highEfficiency_frac: 1,
+    low_ratio: 2,
+    lowEfficiency_frac: 1,
+    range: "high" as const,
+    isFrontEngaged: true,
+    hubs: "free" as const,
+    frontShaftDrag_Nm: 0,
+    frontEfficiency_frac: 1,
   };
   expect(kinds({ driveline: { transferBox } })).toContain("hubsFree");
   expect(kinds({ driveline: { transferBox: { ...transferBox, hubs: "locked" } } })).not.toContain("hubsFree");

@@ -181,8 +181,13 @@ describe("which gear to live in", () => {
       driveline: {
         ...car.driveline,
         transferBox: {
-          ...{ high_ratio: 1, highEfficiency_frac: 1, low_ratio: 2.5, lowEfficiency_frac: 0.95 },
-          ...{ range: "high", isFrontEngaged: false, hubs: "free" },
+          high_ratio: 1,
+          highEfficiency_frac: 1,
+          low_ratio: 2.5,
+          lowEfficiency_frac: 0.95,
+          range: "high",
+          isFrontEngaged: false,
+          hubs: "free",
         },
       },
     });

@@ -9,8 +9,15 @@ const gears = [
 ];
 const shifting = { kind: "bySpeed" as const, gears: ["low", "high"], up_kmh: [30] };
 const transferBox = {
-  ...{ high_ratio: 1, highEfficiency_frac: 0.98, low_ratio: 2.5, lowEfficiency_frac: 0.95, range: "high" as const },
-  ...{ isFrontEngaged: false, hubs: "free" as const, frontShaftDrag_Nm: 0, frontEfficiency_frac: 0.9 },
+  high_ratio: 1,
+  highEfficiency_frac: 0.98,
+  low_ratio: 2.5,
+  lowEfficiency_frac: 0.95,
+  range: "high" as const,
+  isFrontEngaged: false,
+  hubs: "free" as const,
+  frontShaftDrag_Nm: 0,
+  frontEfficiency_frac: 0.9,
 };
 const plain = bareJob({ driveline: { gears, shifting } });
 const boxed = bareJob({ driveline: { gears, shifting, transferBox } });

@@ -4,13 +4,27 @@ import type { GearDemand, GearRow } from "../../../../sim/plan/gears/gearTable.t
 import { recommendGear } from "../../../../sim/plan/gears/recommendGear.ts";
 
 const hill = {
-  ...{ grade_percent: 20, starts: true, needed_Nm: 100, available_Nm: 130, spare_frac: 0.3, climb_kmh: 30 },
-  ...{ held_s: 600, isHeldToEmpty: true },
+  grade_percent: 20,
+  starts: true,
+  needed_Nm: 100,
+  available_Nm: 130,
+  spare_frac: 0.3,
+  climb_kmh: 30,
+  held_s: 600,
+  isHeldToEmpty: true,
 };
 /** A gear that does all that is asked at so many watt-hours a kilometre. */
 const row = (gear: string, battery_Whpkm: number, changes: Partial<GearRow> = {}): GearRow => ({
-  ...{ gear, overall_ratio: 5, top_kmh: 100, easy_kmh: 90, motorAtTop_rpm: 6000, steepestStart_percent: 25 },
-  ...{ startLimit: "motor", hill, battery_Whpkm, missed_frac: 0 },
+  gear,
+  overall_ratio: 5,
+  top_kmh: 100,
+  easy_kmh: 90,
+  motorAtTop_rpm: 6000,
+  steepestStart_percent: 25,
+  startLimit: "motor",
+  hill,
+  battery_Whpkm,
+  missed_frac: 0,
   ...changes,
 });
 const demand: GearDemand = { hill_ratio: 0.2, top_kmh: 80 };

@@ -19,7 +19,9 @@ function carOf(accel_mps2: number, top: Partial<TopSpeed> = {}): Pace["motor"] {
   };
 }
 const paceOf = (changes: Partial<Pace> = {}): Pace => ({
-  ...{ motor: carOf(1), engine: carOf(0.5), known: { assumed: [], missing: [] } },
+  motor: carOf(1),
+  engine: carOf(0.5),
+  known: { assumed: [], missing: [] },
   ...changes,
 });
 const { engine: _, ...alone } = paceOf();
@@ -120,7 +122,13 @@ describe("the engine in words", () => {
 
 describe("changes of gear in words", () => {
   const change: GearChange = {
-    ...{ from: "2", to: "3", speed_mps: 10, from_radps: 600, to_radps: 300, rotor_J: 50, synchro_Nm: 12 },
+    from: "2",
+    to: "3",
+    speed_mps: 10,
+    from_radps: 600,
+    to_radps: 300,
+    rotor_J: 50,
+    synchro_Nm: 12,
   };
   const changes = (given: Partial<NonNullable<Pace["change"]>>) =>
     paceWords(

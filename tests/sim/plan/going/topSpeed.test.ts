@@ -17,7 +17,12 @@ const [gear] = model.gears;
 function carOf(motor_radpm: readonly number[], drag_Npmps2: number, torque_Nm = [100, 100]): EngineCar {
   const { grip: _, ...rest } = model;
   return {
-    ...{ mass_kg: 1400, inertia_kg: 1400, grip: undefined, noLoadDrag_Nm: 0, flywheel_kgm2: 0, slip_radps: 100 },
+    mass_kg: 1400,
+    inertia_kg: 1400,
+    grip: undefined,
+    noLoadDrag_Nm: 0,
+    flywheel_kgm2: 0,
+    slip_radps: 100,
     gears: motor_radpm.map((radpm) => ({ ...gear, name: `of ${radpm}`, motor_radpm: radpm, efficiency_frac: 1 })),
     road: { ...rest.road, drag_Npmps2 },
     speed_radps: [0, 500],
@@ -55,7 +60,10 @@ describe("the motor's top speed", () => {
   });
   it("is the highest of its start, with what bound it there", () => {
     expect(motorTopSpeed(model, start([0, 20, 30, 29], [0, MOTOR, CONTROLLER, MOTOR]))).toEqual({
-      ...{ speed_mps: 30, gear: "only", because: "pull", limit: "controller" },
+      speed_mps: 30,
+      gear: "only",
+      because: "pull",
+      limit: "controller",
     });
   });
   it("is what the motor turns from 99.5 % of that on", () => {

@@ -7,8 +7,17 @@ import { bareJob, type Changes } from "../../../support/bareCar.ts";
 const heat = { capacity_kJpK: 40, cooling_WpK: 5, derateFrom_degC: 120, derateTo_degC: 150 };
 const known: Changes = { motor: { heat, rating: { continuous_kW: 20, peak_kW: 50, peak_s: 60 } }, module: { heat } };
 const courseOf = (name: "road" | "hill", changes: Partial<HeatCourse> = {}): HeatCourse => ({
-  ...{ name, times: 5, isEmpty: false, motor_degC: 80.4, pack_degC: 41.6, heldBack_s: 0, behind_s: 0 },
-  ...{ continuous_kW: 12, peak_kW: 40, continuousRating: "holds", peakRating: "holdsShort" },
+  name,
+  times: 5,
+  isEmpty: false,
+  motor_degC: 80.4,
+  pack_degC: 41.6,
+  heldBack_s: 0,
+  behind_s: 0,
+  continuous_kW: 12,
+  peak_kW: 40,
+  continuousRating: "holds",
+  peakRating: "holdsShort",
   ...changes,
 });
 function studyOf(course: Partial<HeatCourse> = {}, isAssumed = false): HeatStudy {

@@ -3,7 +3,11 @@ import { gripOnHill, surfaces } from "../../../../sim/plan/hills/gripOnHill.ts";
 
 /** 1000 kg at 10 m/s², of which 60 % stand in front on the level, h/L a quarter; on a slope of sine 0.6. */
 const grip = {
-  ...{ grip_coeff: 0.1, drivenAxle: "rear" as const, drivenShare_frac: 0.4, transfer_ratio: 0.25, mass_kg: 1000 },
+  grip_coeff: 0.1,
+  drivenAxle: "rear" as const,
+  drivenShare_frac: 0.4,
+  transfer_ratio: 0.25,
+  mass_kg: 1000,
   gravity_mps2: 10,
 };
 const rows = gripOnHill(grip, 0.6, 6300, 0.6);

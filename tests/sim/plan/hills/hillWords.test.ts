@@ -11,12 +11,19 @@ const job = inventedJob();
 const climb: Climb = { speed_mps: 10, duration_s: 240, shaft_kW: 18.34, energy_kWh: 1.2 };
 /** A gear that has so much of the 100 Nm it needs to spare. */
 const row = (gear: string, spare_frac: number, changes: Partial<HillRow> = {}): HillRow => ({
-  ...{ gear, needed_Nm: 100, available_Nm: 100 * (1 + spare_frac), limit: "motor", spare_frac, steepest_ratio: 0.2 },
+  gear,
+  needed_Nm: 100,
+  available_Nm: 100 * (1 + spare_frac),
+  limit: "motor",
+  spare_frac,
+  steepest_ratio: 0.2,
   climb,
   ...changes,
 });
 const grip = (drivenAxle: GripRow["drivenAxle"], dry: number, wet: number, loose: number): GripRow => ({
-  ...{ drivenAxle, needed_coeff: drivenAxle === "both" ? 0.25 : 0.45, reserve_frac: { dry, wet, loose } },
+  drivenAxle,
+  needed_coeff: drivenAxle === "both" ? 0.25 : 0.45,
+  reserve_frac: { dry, wet, loose },
 });
 const rear = grip("rear", 0.8, 0.3, 0.25);
 
@@ -83,8 +90,15 @@ describe("how it climbs", () => {
     const rows = [row("3", 1, { range: "low" }), row("3", 0.5, { range: "high" })];
     expect(words({ rows })[1]).toContain(" in 3 at 36 km/h");
     const transferBox = {
-      ...{ high_ratio: 1, highEfficiency_frac: 1, low_ratio: 2, lowEfficiency_frac: 1, range: "low" as const },
-      ...{ isFrontEngaged: false, hubs: "free" as const, frontShaftDrag_Nm: 0, frontEfficiency_frac: 1 },
+      high_ratio: 1,
+      highEfficiency_frac: 1,
+      low_ratio: 2,
+      lowEfficiency_frac: 1,
+      range: "low" as const,
+      isFrontEngaged: false,
+      hubs: "free" as const,
+      frontShaftDrag_Nm: 0,
+      frontEfficiency_frac: 1,
     };
     const inLow = { ...job, driveline: { ...job.driveline, transferBox } };
     expect(words({ rows }, inLow)[1]).toContain(" in 3, low range at 36 km/h");

@@ -66,7 +66,11 @@ describe("a hill", () => {
 describe("fully laden by the axle loads", () => {
   // 1400 kg as driven; 300 kg more on the middle of 2400 mm: 990 kg of 1700 in front.
   const weights = {
-    ...{ wheelbase_mm: 2400, weighed: { front_kg: 840, rear_kg: 559 }, out: [], in: [], plates: {} },
+    wheelbase_mm: 2400,
+    weighed: { front_kg: 840, rear_kg: 559 },
+    out: [],
+    in: [],
+    plates: {},
     boxes: [{ name: "box", place_mm: 0, share_frac: 1 }],
     load: [{ name: "five and their luggage", mass_kg: 300, place_mm: 1200 }],
   };

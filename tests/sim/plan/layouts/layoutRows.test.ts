@@ -8,7 +8,13 @@ import { inventedJob } from "../../../support/inventedJob.ts";
 
 const [like] = inventedJob().packs;
 const figures: Layout["figures"] = {
-  ...{ full_V: 1, nominal_V: 1, loaded_V: 1, flat_V: 1, nominal_kWh: 1, usable_kWh: 1, mass_kg: 1 },
+  full_V: 1,
+  nominal_V: 1,
+  loaded_V: 1,
+  flat_V: 1,
+  nominal_kWh: 1,
+  usable_kWh: 1,
+  mass_kg: 1,
   string_A: { rms: 1, tenSeconds: 1, peak: 1 },
 };
 

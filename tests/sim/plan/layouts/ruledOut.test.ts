@@ -9,8 +9,14 @@ const base = inventedJob();
 const pack: Job["packs"][number] = { ...base.packs[0], seriesModules: 5, parallelModules: 2 };
 /** 5s2p of a module of 25 V full, 22 V on average and 17 V empty; nothing binds. */
 const fits: LayoutFigures = {
-  ...{ full_V: 125, nominal_V: 110, loaded_V: 95, flat_V: 85 },
-  ...{ string_A: { rms: 80, tenSeconds: 150, peak: 160 }, nominal_kWh: 10, usable_kWh: 9, mass_kg: 100 },
+  full_V: 125,
+  nominal_V: 110,
+  loaded_V: 95,
+  flat_V: 85,
+  string_A: { rms: 80, tenSeconds: 150, peak: 160 },
+  nominal_kWh: 10,
+  usable_kWh: 9,
+  mass_kg: 100,
 };
 interface Limits {
   readonly controller?: Partial<Job["controller"]>;

@@ -18,8 +18,13 @@ function saidOf(of: Job, change = (log: BuiltLog): BuiltLog => log) {
     parts: [{ start_s: 0, trace: toTrace(log, "log", "log") }],
     hasHeights: true,
     log: {
-      ...{ file: "pack.csv", time_s: log.electricTime_s, voltage_V: log.voltage_V, current_A: log.current_A },
-      ...{ fileSign: 1 as const, clock: "same" as const, remarks: [] },
+      file: "pack.csv",
+      time_s: log.electricTime_s,
+      voltage_V: log.voltage_V,
+      current_A: log.current_A,
+      fileSign: 1 as const,
+      clock: "same" as const,
+      remarks: [],
     },
   });
   return { ...found, words: found.sentences.map((each) => messageIn(each, "metric")) };
@@ -50,8 +55,13 @@ describe("a log of another car", () => {
       parts: [{ start_s: 0, trace: toTrace(log, "log", "log") }],
       hasHeights: true,
       log: {
-        ...{ file: "pack.csv", time_s: log.electricTime_s, voltage_V: log.voltage_V, current_A: log.current_A },
-        ...{ fileSign: 1 as const, clock: "same" as const, remarks: [] },
+        file: "pack.csv",
+        time_s: log.electricTime_s,
+        voltage_V: log.voltage_V,
+        current_A: log.current_A,
+        fileSign: 1 as const,
+        clock: "same" as const,
+        remarks: [],
       },
     });
     const words = found.sentences.map((each) => messageIn(each, "metric")).join(" ");
@@ -67,7 +77,8 @@ describe("a log of another car", () => {
 
 it("is no doubt about a car whose tyres, brakes, accessories and regen differ as built cars do", () => {
   const log = drivenAndLogged(job, pack, shortDrive(), {
-    ...{ seed: 6, isCleaned: true },
+    seed: 6,
+    isCleaned: true,
     change: { rolling_ratio: 1.4, drag_ratio: 1.2, accessories_W: 300, regen_ratio: 0.4, mass_ratio: 1.06 },
   });
   expect(saidOf(job, () => log).isDoubted).toBe(false);

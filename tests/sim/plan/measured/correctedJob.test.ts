@@ -8,17 +8,32 @@ import { samplesOf } from "./logsByHand.ts";
 
 const job = inventedJob();
 const noErrors = {
-  ...{ count: 0, restSquared: new Float64Array(), fromSpeed_Ns: new Float64Array(), toSpeed_Ns: new Float64Array() },
-  ...{ isMet: new Uint8Array(), from_s: new Float64Array(), to_s: new Float64Array(), metre_J: 0 },
-  ...{ from_m: new Float64Array(), to_m: new Float64Array(), throughput_J: new Float64Array() },
+  count: 0,
+  restSquared: new Float64Array(),
+  fromSpeed_Ns: new Float64Array(),
+  toSpeed_Ns: new Float64Array(),
+  isMet: new Uint8Array(),
+  from_s: new Float64Array(),
+  to_s: new Float64Array(),
+  metre_J: 0,
+  from_m: new Float64Array(),
+  to_m: new Float64Array(),
+  throughput_J: new Float64Array(),
   usual: { speed_mps: 0.1, elevation_m: 1, lasts_s: 30, lasts_m: 1e9, model_frac: 0.03 },
 };
 /** A log without a segment, of which nothing is fitted. */
 const nothing = fitCar({
-  ...{ model: prepare(job, job.packs[0]), parts: [], startSoc_frac: 0.9, samples: samplesOf([], []), parameters: [] },
+  model: prepare(job, job.packs[0]),
+  parts: [],
+  startSoc_frac: 0.9,
+  samples: samplesOf([], []),
+  parameters: [],
   observations: {
-    ...{ segments: [], energy_J: new Float64Array(), time_s: new Float64Array() },
-    ...{ segmentOf: new Int32Array(), errors: noErrors },
+    segments: [],
+    energy_J: new Float64Array(),
+    time_s: new Float64Array(),
+    segmentOf: new Int32Array(),
+    errors: noErrors,
   },
 });
 
@@ -26,8 +41,13 @@ const nothing = fitCar({
 function corrected(id: Fitted["id"], value: number, of: Job = job): Job {
   const half = id === "accessories" ? 20 : 0.1;
   const fitted = {
-    ...{ id, value, low: value - half, high: value + half, ownHalf: half },
-    ...{ start: id === "accessories" ? 0 : 1, before: 0.3 },
+    id,
+    value,
+    low: value - half,
+    high: value + half,
+    ownHalf: half,
+    start: id === "accessories" ? 0 : 1,
+    before: 0.3,
   } as Fitted;
   return correctedJob(of, 0, { ...nothing, fitted: [fitted] }, "log of 3 March");
 }
@@ -99,8 +119,10 @@ describe("where a value stands in the job", () => {
     } as const;
     const lossy = { ...job, motor: { ...job.motor, loss } };
     expect(corrected("motorLoss", 1.5, lossy).motor.loss).toMatchObject({
-      ...{ copper_coeff: expect.closeTo(0.6, 12), iron_coeff: expect.closeTo(0.3, 12) },
-      ...{ windage_coeff: expect.closeTo(1.5e-6, 15), constant_W: expect.closeTo(150, 9) },
+      copper_coeff: expect.closeTo(0.6, 12),
+      iron_coeff: expect.closeTo(0.3, 12),
+      windage_coeff: expect.closeTo(1.5e-6, 15),
+      constant_W: expect.closeTo(150, 9),
     });
   });
   it("is the car's own mass, packs and load weighed by themselves", () => {

@@ -18,8 +18,13 @@ function recorded(log: BuiltLog, clock: RecordedDrive["log"]["clock"] = "same"):
     parts: [{ start_s: log.time_s[0], trace: toTrace(log, "log", "log") }],
     hasHeights: true,
     log: {
-      ...{ file: "pack.csv", time_s: log.electricTime_s, voltage_V: log.voltage_V, current_A: log.current_A },
-      ...{ fileSign: 1 as const, clock, remarks: [] },
+      file: "pack.csv",
+      time_s: log.electricTime_s,
+      voltage_V: log.voltage_V,
+      current_A: log.current_A,
+      fileSign: 1 as const,
+      clock,
+      remarks: [],
     },
   };
 }

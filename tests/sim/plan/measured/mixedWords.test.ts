@@ -7,7 +7,14 @@ import type { ParameterId } from "../../../../sim/plan/measured/parameters.ts";
 const facts: MixedFacts = { dragPerMps_frac: 0, voltage_V: 100, isZeroKnown: true, rolling_N: 120 };
 /** A value known by itself to a tenth either way, of which the log's own is `ownHalf`. */
 const value = (id: ParameterId, changes: Partial<Fitted> = {}): Fitted => ({
-  ...{ id, value: 1.1, low: 1, high: 1.2, ownHalf: 0.1, alike: [], start: 1, before: 0.3 },
+  id,
+  value: 1.1,
+  low: 1,
+  high: 1.2,
+  ownHalf: 0.1,
+  alike: [],
+  start: 1,
+  before: 0.3,
   ...changes,
 });
 

@@ -8,14 +8,18 @@ const year = (failingDays: number) => [
 ];
 const lines = {
   predicted: {
-    ...{ range_km: 61.9, drivenDays: 240, year: year(2) },
+    range_km: 61.9,
+    drivenDays: 240,
+    year: year(2),
     week: [
       { condition: "new", lowest_frac: 0.414, failingDays: 0 },
       { condition: "winter", lowest_frac: 0.1, failingDays: 0 },
     ],
   },
   corrected: {
-    ...{ range_km: 52.2, drivenDays: 240, year: year(31) },
+    range_km: 52.2,
+    drivenDays: 240,
+    year: year(31),
     week: [
       { condition: "new", lowest_frac: 0.29, failingDays: 0 },
       { condition: "winter", lowest_frac: 0.05, failingDays: 1 },

@@ -94,11 +94,16 @@ describe("the change that values mean", () => {
     expect(changeOf([], [])).toEqual(noChange);
     expect(changeOf(["drag", "accessories", "mass"], [1.2, 80, 1.03])).toEqual({
       ...noChange,
-      ...{ drag_ratio: 1.2, accessories_W: 80, mass_ratio: 1.03 },
+      drag_ratio: 1.2,
+      accessories_W: 80,
+      mass_ratio: 1.03,
     });
     expect(changeOf(["rolling", "regen", "motorLoss", "meshLoss"], [1.1, 0.5, 1.3, 0.9])).toEqual({
       ...noChange,
-      ...{ rolling_ratio: 1.1, regen_ratio: 0.5, motorLoss_ratio: 1.3, meshLoss_ratio: 0.9 },
+      rolling_ratio: 1.1,
+      regen_ratio: 0.5,
+      motorLoss_ratio: 1.3,
+      meshLoss_ratio: 0.9,
     });
   });
 });

@@ -11,8 +11,14 @@ const job = bareJob();
 const model = prepare(job, job.packs[0]);
 const zero: ZeroOffset = { zero_A: 0, how: "unknown", off: [] };
 const whole = {
-  ...{ log: packLogOf(times(100, 100), times(100, 10)), linedUp: sameClock, zero, model, hasHeights: true },
-  ...{ samples: samplesOf(times(100, 100), times(100, 10)), drive: driveOf(times(100, 10)), start_frac: 0.9 },
+  log: packLogOf(times(100, 100), times(100, 10)),
+  linedUp: sameClock,
+  zero,
+  model,
+  hasHeights: true,
+  samples: samplesOf(times(100, 100), times(100, 10)),
+  drive: driveOf(times(100, 10)),
+  start_frac: 0.9,
 };
 
 const remarks = (changes: Partial<Parameters<typeof readingRemarks>[0]> = {}) =>

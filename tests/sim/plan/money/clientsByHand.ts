@@ -14,8 +14,14 @@ export const sundayCar = {
   work: [{ name: "Drive", parts: exact(6000), hours: { low_h: 80, high_h: 80 } }],
   cells: { per: "kWh", price: exact(200) },
   running: {
-    ...{ fuel: "petrol", use_l100km: 8, price_perl: 1.5 },
-    ...{ now: upkeep(300), converted: upkeep(100), yearly: [{ distance_km: 2000 }], years: 10, grid_gpkWh: 200 },
+    fuel: "petrol",
+    use_l100km: 8,
+    price_perl: 1.5,
+    now: upkeep(300),
+    converted: upkeep(100),
+    yearly: [{ distance_km: 2000 }],
+    years: 10,
+    grid_gpkWh: 200,
   },
 };
 
@@ -26,8 +32,14 @@ export const workingVan = {
   cells: { per: "kWh", price: exact(200) },
   alternatives: [{ name: "rebuild", price: exact(5000), isNeededAnyway: true }],
   running: {
-    ...{ fuel: "diesel", use_l100km: 12, price_perl: 1.5, insuranceMore: 100 },
-    ...{ now: upkeep(800, 10), converted: upkeep(300), yearly: [{ distance_km: 25_000 }], years: 10 },
+    fuel: "diesel",
+    use_l100km: 12,
+    price_perl: 1.5,
+    insuranceMore: 100,
+    now: upkeep(800, 10),
+    converted: upkeep(300),
+    yearly: [{ distance_km: 25_000 }],
+    years: 10,
   },
 };
 
@@ -54,7 +66,12 @@ export const tenKwh = inventedCandidate(10);
 /** Its charge of a day: so much from the wall for each kilometre at 0.20 a kWh, or at a price that nobody entered. */
 export function rowOf(wall_kWhpkm: number, price_perkWh: number | null = 0.2): ChargeRow {
   const day = {
-    ...{ time_h: 5, taper_h: 0, stored_kWh: 10, wall_kWh: 100 * wall_kWhpkm, from_frac: 0.1, isMoreThanPack: false },
+    time_h: 5,
+    taper_h: 0,
+    stored_kWh: 10,
+    wall_kWh: 100 * wall_kWhpkm,
+    from_frac: 0.1,
+    isMoreThanPack: false,
     ...(price_perkWh !== null && { cost: 100 * wall_kWhpkm * price_perkWh }),
     course: { time_s: [], soc_frac: [], wall_J: [], current_A: [] },
   };

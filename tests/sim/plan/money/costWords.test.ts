@@ -23,7 +23,10 @@ function sentencesOf({ extra, saves = exactly(380), payback = {}, distance_km = 
   const quote = { pack: "A", lines: [], sum: NOTHING, contingency: NOTHING, vat: NOTHING, total: exactly(12_000) };
   const year = { distance_km, running: NOTHING, runningOther: NOTHING, saves, spent: [], spentOther: [], payback };
   const pack: PackCosts = {
-    ...{ quote: { ...quote, missing: [] }, electricity: [], yearly: [year], missing: [] },
+    quote: { ...quote, missing: [] },
+    electricity: [],
+    yearly: [year],
+    missing: [],
     ...(extra && { extra }),
     ...(paysFrom_km !== undefined && { paysFrom_km }),
   };
@@ -32,7 +35,12 @@ function sentencesOf({ extra, saves = exactly(380), payback = {}, distance_km = 
 
 function planOf(running: object, isAsItIs = false): CostPlan {
   const against: AlternativeCosts = {
-    ...{ name: "rebuild", price: NOTHING, isNeededAnyway: !isAsItIs, isAsItIs, running: [], spent: [] },
+    name: "rebuild",
+    price: NOTHING,
+    isNeededAnyway: !isAsItIs,
+    isAsItIs,
+    running: [],
+    spent: [],
   };
   return { currency: "EUR", running: runningOf(running), alternatives: [against], against, packs: [] };
 }

@@ -7,7 +7,9 @@ import { jobOf, tenKwh } from "./clientsByHand.ts";
 
 const exact = (amount: number) => ({ low: amount, high: amount });
 const line = (name: string, parts: number, hours: number) => ({
-  ...{ name, parts: exact(parts), hours: { low_h: hours, high_h: hours } },
+  name,
+  parts: exact(parts),
+  hours: { low_h: hours, high_h: hours },
 });
 
 function quoteOf(costs: object) {
@@ -47,7 +49,11 @@ describe("a quote", () => {
   it("adds parts, hours at the rate and cells, then the contingency at the dear end, then tax on all of it", () => {
     // 200 + 10 x 40 + 1000 = 1600; a tenth of it is 160; a fifth of 1600 and of 1760 are 320 and 352.
     const quote = quoteOf({
-      ...{ work_perh: 40, work: [line("Drive", 200, 10)], cells, contingency_frac: 0.1, vat_frac: 0.2 },
+      work_perh: 40,
+      work: [line("Drive", 200, 10)],
+      cells,
+      contingency_frac: 0.1,
+      vat_frac: 0.2,
     });
     expect(quote.sum).toEqual({ value: 1600, low: 1600, high: 1600 });
     expect(quote.contingency).toEqual({ value: 80, low: 0, high: 160 });

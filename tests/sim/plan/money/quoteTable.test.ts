@@ -6,8 +6,13 @@ import { between, exactly, NOTHING } from "../../../../sim/plan/money/span.ts";
 
 const drive = { name: "Drive", parts: between(900, 1100), hours: between(10, 12), work: between(400.004, 480.006) };
 const whole: Quote = {
-  ...{ pack: "A", lines: [drive], sum: between(1300, 1580), contingency: between(0, 158), missing: [] },
-  ...{ vat: between(260, 347.6), total: between(1560, 2085.6) },
+  pack: "A",
+  lines: [drive],
+  sum: between(1300, 1580),
+  contingency: between(0, 158),
+  missing: [],
+  vat: between(260, 347.6),
+  total: between(1560, 2085.6),
 };
 
 function rowsOf(quote: Quote) {

@@ -71,7 +71,13 @@ describe("versions", () => {
   it("are compared by their first number that differs", () => {
     const ages = (...theirs: readonly string[]) => theirs.map((each) => ageOf(each, "1.2.3"));
     expect(ages("1.2.3", "1.2.4", "1.2.2", "1.3.0", "1.1.9", "2.0.0", "0.9.9")).toEqual([
-      ...["same", "newer", "older", "newer", "older", "newer", "older"],
+      "same",
+      "newer",
+      "older",
+      "newer",
+      "older",
+      "newer",
+      "older",
     ]);
   });
 });

@@ -58,7 +58,10 @@ it("notices inputs that were changed by hand in the file", () => {
 
 it("compares versions number by number", () => {
   expect(["0.9.0", "0.10.0", "0.10.1", "1.0.0"].map((each) => ageOf(each, "0.10.0"))).toEqual([
-    ...["older", "same", "newer", "newer"],
+    "older",
+    "same",
+    "newer",
+    "newer",
   ]);
 });
 

@@ -42,8 +42,15 @@ describe("the speed at the motor's top speed", () => {
 
   it("goes through the transfer box in the range it is in", () => {
     const transferBox = {
-      ...{ high_ratio: 1, highEfficiency_frac: 1, low_ratio: 2, lowEfficiency_frac: 1, range: "low" as const },
-      ...{ isFrontEngaged: false, hubs: "free" as const, frontShaftDrag_Nm: 0, frontEfficiency_frac: 1 },
+      high_ratio: 1,
+      highEfficiency_frac: 1,
+      low_ratio: 2,
+      lowEfficiency_frac: 1,
+      range: "low" as const,
+      isFrontEngaged: false,
+      hubs: "free" as const,
+      frontShaftDrag_Nm: 0,
+      frontEfficiency_frac: 1,
     };
     expect(inUnits("metric", { transferBox }).lines[1]).toBe("8000 rpm × 60 / (1.4 × 2 × 4.2 × 549) = 74.4 km/h");
   });

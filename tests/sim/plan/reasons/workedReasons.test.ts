@@ -12,8 +12,16 @@ import { inventedJob } from "../../../support/inventedJob.ts";
 const job = inventedJob();
 /** 3 Nm at 3000 rpm are 942.48 W at the shaft; two thirds of what is taken in. */
 const steady: SteadyRow = {
-  ...{ speed_kmh: 50, rolling_N: 122, aero_N: 90, drag_N: 0, battery_Whpkm: 29.6, isHeld: true, limit: "none" },
-  ...{ motor_rpm: 3000, motor_Nm: 3, efficiency_frac: 0.75 },
+  speed_kmh: 50,
+  rolling_N: 122,
+  aero_N: 90,
+  drag_N: 0,
+  battery_Whpkm: 29.6,
+  isHeld: true,
+  limit: "none",
+  motor_rpm: 3000,
+  motor_Nm: 3,
+  efficiency_frac: 0.75,
 };
 
 function reasonOf(key: string, facts: Partial<ReasonFacts> = {}, units: UnitHabit = "metric") {

@@ -5,8 +5,18 @@ import type { RegenRow } from "../../../../sim/plan/regen/regenSweep.ts";
 
 /** A setting that returns so much, with nothing against it. */
 const row = (torque_Nm: number, returned_frac: number, changes: Partial<RegenRow> = {}): RegenRow => ({
-  ...{ torque_Nm, returned_frac, battery_Whpkm: 150, regen_Wh: 100, range_km: 80, charge_A: 50, chargeLimit_A: 100 },
-  ...{ slowing_mps2: 0.6, fullPack_mps2: 0.1, coldPack_mps2: 0.3, lamps: "off", neededGrip_coeff: 0.2 },
+  torque_Nm,
+  returned_frac,
+  battery_Whpkm: 150,
+  regen_Wh: 100,
+  range_km: 80,
+  charge_A: 50,
+  chargeLimit_A: 100,
+  slowing_mps2: 0.6,
+  fullPack_mps2: 0.1,
+  coldPack_mps2: 0.3,
+  lamps: "off",
+  neededGrip_coeff: 0.2,
   ...changes,
 });
 const words = (rows: readonly RegenRow[]) => regenAdvice(rows).words.map((each) => messageIn(each, "metric"));

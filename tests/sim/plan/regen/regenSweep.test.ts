@@ -111,16 +111,18 @@ it("has nothing of a car that does not move", () => {
 
 describe("the advice", () => {
   const row = (torque_Nm: number, changes: Partial<RegenRow>): RegenRow => ({
-    ...{
-      torque_Nm,
-      battery_Whpkm: 100,
-      regen_Wh: 10,
-      returned_frac: 0.1,
-      range_km: 50,
-      charge_A: 20,
-      chargeLimit_A: 100,
-    },
-    ...{ slowing_mps2: 0.5, fullPack_mps2: 0.2, coldPack_mps2: 0.2, lamps: "off", neededGrip_coeff: 0.1 },
+    torque_Nm,
+    battery_Whpkm: 100,
+    regen_Wh: 10,
+    returned_frac: 0.1,
+    range_km: 50,
+    charge_A: 20,
+    chargeLimit_A: 100,
+    slowing_mps2: 0.5,
+    fullPack_mps2: 0.2,
+    coldPack_mps2: 0.2,
+    lamps: "off",
+    neededGrip_coeff: 0.1,
     ...changes,
   });
   const words = (rows: readonly RegenRow[]) => regenAdvice(rows).words.map((said) => messageIn(said, "metric"));

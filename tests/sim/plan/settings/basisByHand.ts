@@ -44,7 +44,11 @@ export function basisOf(changes: BasisChanges = {}): SettingsBasis {
   const model = preparePack(pack, changed.module);
   const { load_W, fitted_ohm } = changes;
   return {
-    ...{ job: changed, pack, model, cells: 32, charges },
+    job: changed,
+    pack,
+    model,
+    cells: 32,
+    charges,
     currents: {
       greatest: [{ duration_s: 0, battery_A: 123, motor_Nm: 100 }],
       preCharge: preChargeShelf({ source_V: model.max_V, capacitance_uF: 2000, load_W, fitted_ohm, loadWakes_V: 60 }),

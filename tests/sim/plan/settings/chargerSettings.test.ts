@@ -6,7 +6,10 @@ import { type BasisChanges, basisOf, rowOf } from "./basisByHand.ts";
 
 const row = (key: string, changes: BasisChanges = {}) => rowOf(chargerSettings(basisOf(changes)), key);
 const charge = (time_h: number): ChargeFigures => ({
-  ...{ time_h, taper_h: 0, wall_kWh: 1, stored_kWh: 1 },
+  time_h,
+  taper_h: 0,
+  wall_kWh: 1,
+  stored_kWh: 1,
   course: { time_s: [], soc_frac: [], wall_J: [], current_A: [] },
 });
 

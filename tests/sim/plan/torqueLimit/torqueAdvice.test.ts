@@ -11,7 +11,12 @@ const jobOf = (changes: Changes = {}): Job =>
   bareJob({ motor, controller: { torqueCap_Nm: 100, ramp_s: 1, ...changes.controller }, ...changes });
 const to100: RecommendedLimit = { torque_Nm: 100, because: "gearbox" };
 const row = (torque_Nm: number, changes: Partial<TorqueRow> = {}): TorqueRow => ({
-  ...{ torque_Nm, gears: [], to50kmh_s: 6, to100kmh_s: 20, behind_s: 0, steepestStart_ratio: 0.3 },
+  torque_Nm,
+  gears: [],
+  to50kmh_s: 6,
+  to100kmh_s: 20,
+  behind_s: 0,
+  steepestStart_ratio: 0.3,
   ...changes,
 });
 const said = (job: Job, rows: readonly TorqueRow[] = [], limit: RecommendedLimit | undefined = to100) =>

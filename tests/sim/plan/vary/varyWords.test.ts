@@ -28,7 +28,12 @@ describe("what many variants of a pack come to, in sentences", () => {
     );
     const often = (share: number) => / it comes home (.*?);/.exec(wordsOf({ home_frac: homes(share) })[0])?.[1];
     expect([1, 0.996, 0.994, 0.006, 0.004, 0].map(often)).toEqual([
-      ...["always", "always", "in 99 of 100 cases", "in 1 of 100 cases", "never", "never"],
+      "always",
+      "always",
+      "in 99 of 100 cases",
+      "in 1 of 100 cases",
+      "never",
+      "never",
     ]);
   });
 

@@ -31,7 +31,10 @@ describe("a road of the week", () => {
   it("is closed where it ends within 0.2 m in a kilometre as high as it begins", () => {
     expect(weekRoad(level)).toMatchObject({ length_m: 20_000, isClosed: true });
     expect([3.9, -3.9, 4.1, -4.1].map((rise_m) => weekRoad(rising(rise_m)).isClosed)).toEqual([
-      ...[true, true, false, false],
+      true,
+      true,
+      false,
+      false,
     ]);
   });
   it("is as long as the trip asks: one way, both, or so many kilometres whichever way", () => {

@@ -144,7 +144,8 @@ describe("a week", () => {
   it("does a day that is too far with a stop to charge on the way", () => {
     const leg = { road: "steady", distance_km: 65 };
     const sister = (stop?: string) => ({
-      ...{ from: "sunday", to: "sunday" },
+      from: "sunday",
+      to: "sunday",
       trips: [
         {
           ...leg,
@@ -238,7 +239,11 @@ describe("a week", () => {
       temperature_degC: 20,
       heat: { kind: "none" },
       isDark: false,
-      ...{ drag_ratio: 1, rolling_ratio: 1, usable_frac: 1, resistance_ratio: 1, wind_kmh: 36 },
+      drag_ratio: 1,
+      rolling_ratio: 1,
+      usable_frac: 1,
+      resistance_ratio: 1,
+      wind_kmh: 36,
     } as const;
     const drag: Changes = { vehicle: { roadLoad: { kind: "physical", drag_coeff: 0.5, frontalArea_m2: 2 } } };
     const drawn = (way: string) => {
@@ -257,7 +262,11 @@ describe("a week", () => {
       temperature_degC: 0,
       heat: { kind: "thermostat", power_kW: 2, cabin_degC: 20, capacity_kJpK: 50, loss_WpK: 10, isPreheated: true },
       isDark: false,
-      ...{ drag_ratio: 1, rolling_ratio: 1, usable_frac: 1, resistance_ratio: 1, wind_kmh: 0 },
+      drag_ratio: 1,
+      rolling_ratio: 1,
+      usable_frac: 1,
+      resistance_ratio: 1,
+      wind_kmh: 0,
     } as const;
     const drawn = (parkedAt?: string, isPreheated = true) => {
       const trips = [

@@ -22,7 +22,9 @@ function jobOf(changes: Changes = {}): Job {
   });
 }
 const hours = (from_h: number, to_h: number, plugged_h: ParkTimes["plugged_h"] = [from_h, to_h]): ParkTimes => ({
-  ...{ from_h, to_h, plugged_h },
+  from_h,
+  to_h,
+  plugged_h,
 });
 
 function parked(

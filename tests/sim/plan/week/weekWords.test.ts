@@ -96,24 +96,49 @@ describe("the sentences on a week", () => {
 
 // Weeks as they might have been driven, for what a sentence says just at an edge. Monday 8:00 is 8 h, Tuesday 18:30 is 42.5 h.
 const trip: DrivenTrip = {
-  ...{ day: 0, trip: 0, weekday: "monday", leaves_h: 8, arrives_h: 9, asked_km: 20, driven_km: 20, short_km: 0 },
-  ...{ missed_km: 0, late_h: 0, leaves_frac: 0.9, arrives_frac: 0.8, drawn_kWh: 1 },
+  day: 0,
+  trip: 0,
+  weekday: "monday",
+  leaves_h: 8,
+  arrives_h: 9,
+  asked_km: 20,
+  driven_km: 20,
+  short_km: 0,
+  missed_km: 0,
+  late_h: 0,
+  leaves_frac: 0.9,
+  arrives_frac: 0.8,
+  drawn_kWh: 1,
 };
 const parking: Parking = {
-  ...{ from_h: 42.5, to_h: 176, supply: "Home", from_frac: 0.8, to_frac: 0.9, wall_kWh: 1, given_kWh: 1, car_kWh: 0 },
-  ...{ stored_kWh: 1, waited_h: 0, isCold: false, pack_degC: 20 },
+  from_h: 42.5,
+  to_h: 176,
+  supply: "Home",
+  from_frac: 0.8,
+  to_frac: 0.9,
+  wall_kWh: 1,
+  given_kWh: 1,
+  car_kWh: 0,
+  stored_kWh: 1,
+  waited_h: 0,
+  isCold: false,
+  pack_degC: 20,
 };
 const plain: PackWeek = {
-  ...{ name: "A", condition: "new", ceiling_frac: 0.9, floor_frac: 0.1, trips: [trip], parkings: [parking] },
-  ...{
-    lowest: { soc_frac: 0.8, at_h: 42.5 },
-    failingDays: [],
-    driven_km: 20,
-    wall_kWh: 1,
-    stored_kWh: 1,
-    drawn_kWh: 1,
-  },
-  ...{ ends_frac: 0.9, course: { at_h: [], soc_frac: [] } },
+  name: "A",
+  condition: "new",
+  ceiling_frac: 0.9,
+  floor_frac: 0.1,
+  trips: [trip],
+  parkings: [parking],
+  lowest: { soc_frac: 0.8, at_h: 42.5 },
+  failingDays: [],
+  driven_km: 20,
+  wall_kWh: 1,
+  stored_kWh: 1,
+  drawn_kWh: 1,
+  ends_frac: 0.9,
+  course: { at_h: [], soc_frac: [] },
 };
 const said = (changes: Partial<PackWeek>) =>
   weekSentences({ ...plain, ...changes }).map((each) => messageIn(each, "metric"));

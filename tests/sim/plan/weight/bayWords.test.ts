@@ -14,7 +14,10 @@ const job = bareJob({ module });
 const weightsOf = (...boxes: Partial<Weights["boxes"][number]>[]): Weights => ({
   wheelbase_mm: 2300,
   weighed: { front_kg: 500, rear_kg: 500 },
-  ...{ out: [], in: [], load: [], plates: {} },
+  out: [],
+  in: [],
+  load: [],
+  plates: {},
   boxes: boxes.map((box, i) => ({ name: `box ${i + 1}`, place_mm: 0, share_frac: 1 / boxes.length, ...box })),
 });
 

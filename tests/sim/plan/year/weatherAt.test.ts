@@ -33,13 +33,22 @@ describe("how far a day is on its way to winter", () => {
 
 describe("the weather of a day", () => {
   const winter = {
-    ...{ temperature_degC: -10, drag_ratio: 1.2, rolling_ratio: 1.4, usable_frac: 0.8, resistance_ratio: 3 },
+    temperature_degC: -10,
+    drag_ratio: 1.2,
+    rolling_ratio: 1.4,
+    usable_frac: 0.8,
+    resistance_ratio: 3,
     wind_kmh: 40,
   };
   it("is the job's own at its temperature, and winter's at winter's", () => {
     const job = jobOf(winter);
     expect(weather(job, 20)).toMatchObject({
-      ...{ temperature_degC: 20, drag_ratio: 1, rolling_ratio: 1, usable_frac: 1, resistance_ratio: 1, wind_kmh: 0 },
+      temperature_degC: 20,
+      drag_ratio: 1,
+      rolling_ratio: 1,
+      usable_frac: 1,
+      resistance_ratio: 1,
+      wind_kmh: 0,
     });
     expect(weather(job, -10)).toMatchObject(winter);
     expect(weatherAt(job, -10).winter_frac).toBe(1);
@@ -47,7 +56,9 @@ describe("the weather of a day", () => {
   it("has everything half-way where its temperature is, and beyond winter the temperature alone goes on", () => {
     const job = jobOf(winter);
     expect(weather(job, 5)).toMatchObject({
-      ...{ temperature_degC: 5, wind_kmh: 20, resistance_ratio: 2 },
+      temperature_degC: 5,
+      wind_kmh: 20,
+      resistance_ratio: 2,
       drag_ratio: expect.closeTo(1.1, 12),
       rolling_ratio: expect.closeTo(1.2, 12),
       usable_frac: expect.closeTo(0.9, 12),

@@ -8,7 +8,12 @@ import type { CurrentJob } from "../../../../web/store/openJob.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 
 const version: JobVersion = {
-  ...{ number: 3, startedAt_ms: 0, endedAt_ms: 60_000, session: "s", reason: "Usual day", edits: 1, isPresent: false },
+  number: 3,
+  startedAt_ms: 0,
+  endedAt_ms: 60_000,
+  reason: "Usual day",
+  edits: 1,
+  isPresent: false,
 };
 const earlier = { ...demoJob(), usualDay_km: 61, title: "As it was" };
 const asEdit = "back to version 3: Usual day";

@@ -105,8 +105,13 @@ describe("why a number is so", () => {
     const paths = inputs("range_km").map(({ path }) => path);
     expect(paths).toEqual(
       expect.arrayContaining([
-        ...["road", "accessories.standing_W", "accessories.dcdcEfficiency_frac", "environment.temperature_degC"],
-        ...["controller.regen.torque_Nm", `packs.${index}.ceiling_frac`, `packs.${index}.floor_frac`],
+        "road",
+        "accessories.standing_W",
+        "accessories.dcdcEfficiency_frac",
+        "environment.temperature_degC",
+        "controller.regen.torque_Nm",
+        `packs.${index}.ceiling_frac`,
+        `packs.${index}.floor_frac`,
       ]),
     );
     expect(new Set(paths).size).toBe(paths.length);

@@ -3,7 +3,10 @@ import type { Trace } from "../../../../sim/index.ts";
 import { askAbout } from "../../../../web/worker/simulation/askAbout.ts";
 
 const trace = (title: string): Trace => ({
-  ...{ id: title, title, time_s: Float64Array.of(0, 1), speed_mps: Float64Array.of(0, 0) },
+  id: title,
+  title,
+  time_s: Float64Array.of(0, 1),
+  speed_mps: Float64Array.of(0, 0),
 });
 
 /** A worker that notes what it keeps. */
