@@ -67,6 +67,7 @@ export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { Draw, VariedPack } from "./plan/vary/varyPack.ts";
 export { varyWords } from "./plan/vary/varyWords.ts";
+export { placesOfWeek } from "./plan/week/placesOfWeek.ts";
 export type { PackWeek, WeekReport } from "./plan/week/weekReport.ts";
 export { roadsOfWeek } from "./plan/week/weekRoadIds.ts";
 export { lowestWords, weekNotes, weekSentences } from "./plan/week/weekWords.ts";

@@ -3,7 +3,7 @@ import { dayAndTime, momentOf } from "../../shared/job/weekTimes.ts";
 import { type Message, message, messageIn, whole } from "../../shared/quantity/message.ts";
 import { writeMoney } from "../../shared/quantity/money.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { lowestWords, type PackWeek, weekNotes, weekSentences } from "../../sim/index.ts";
+import { lowestWords, type PackWeek, placesOfWeek, weekNotes, weekSentences } from "../../sim/index.ts";
 import { weekCharge } from "../charts/weekCharge.ts";
 import { weekForm } from "../forms/pack/weekForm.ts";
 import { defineSection } from "./parts/section.ts";
@@ -39,13 +39,14 @@ export default defineSection({
           supply === undefined ? "–" : writeQuantity("energy", wall_kWh, units, 2),
         ];
       }),
+      places: placeRows(all, units, job.currency),
       sentences: chosen && inWords(chosen.flatMap(weekSentences)),
       inShort: chosen && messageIn(message`${chosen[0].name} ${lowestWords(chosen[0])}`, units),
       failing: chosen && inWords(chosen.flatMap((each) => weekSentences(each).slice(1))),
       notes: week && inWords(weekNotes(week)).join(" "),
     };
   },
-  *plot({ byPack, chosen, rows, trips, notes }, drawing) {
+  *plot({ byPack, chosen, rows, places, trips, notes }, drawing) {
     if (!chosen || !trips) return;
     const others = byPack.filter(([first]) => first.name !== chosen[0].name);
     for (const weeks of [chosen, ...others]) {
@@ -72,6 +73,18 @@ export default defineSection({
       rows,
       ...(notes !== undefined && notes !== "" && { note: notes }),
     };
+    if (places)
+      yield {
+        caption: "What a week takes from the wall at each place",
+        columns: [
+          { title: "Pack" },
+          { title: "Condition", isText: true },
+          { title: "Place", isText: true },
+          { title: "From the wall" },
+          ...(places.isPriced ? [{ title: "Costs" }] : []),
+        ],
+        rows: places.rows,
+      };
     yield {
       caption: `${chosen[0].name}, ${chosen[0].condition}, trip by trip`,
       columns: [
@@ -109,6 +122,21 @@ function row(week: PackWeek, units: UnitHabit, currency = ""): string[] {
       ? "none"
       : failingDays.map(({ weekday, short_km }) => `${weekdayNames[weekday]}, ${km(short_km, "up")} short`).join("; "),
   ];
+}
+
+/** A row for each place of each week; nothing for a single place, which the table of the packs is of. */
+function placeRows(weeks: readonly PackWeek[], units: UnitHabit, currency = "") {
+  const all = weeks.flatMap((week) => placesOfWeek(week).map((place) => ({ week, place })));
+  if (new Set(all.map(({ place }) => place.supply)).size < 2) return undefined;
+  const isPriced = all.some(({ place }) => place.cost !== undefined);
+  const rows = all.map(({ week, place: { supply, wall_kWh, cost } }) => [
+    week.name,
+    week.condition,
+    supply,
+    writeQuantity("energy", wall_kWh, units, 3),
+    ...(isPriced ? [cost === undefined ? "–" : writeMoney(cost, currency, 2)] : []),
+  ]);
+  return { rows, isPriced };
 }
 
 function percent(frac: number): string {

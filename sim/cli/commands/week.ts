@@ -6,6 +6,7 @@ import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
 import { writeMoney } from "../../../shared/quantity/money.ts";
 import { driveWeeks } from "../../plan/week/driveWeek.ts";
+import { placesOfWeek } from "../../plan/week/placesOfWeek.ts";
 import type { PackWeek, WeekReport } from "../../plan/week/weekReport.ts";
 import { roadsOfWeek } from "../../plan/week/weekRoadIds.ts";
 import { weekNotes, weekSentences } from "../../plan/week/weekWords.ts";
@@ -52,6 +53,7 @@ function asJson(job: Job, report: WeekReport) {
         ...parking,
         ...(stop && { stop: messageIn(stop, "metric") }),
       })),
+      places: placesOfWeek(each),
       findings: weekSentences(each).map((sentence) => messageIn(sentence, "metric")),
     })),
     notes: weekNotes(report).map((note) => messageIn(note, "metric")),
@@ -111,9 +113,31 @@ function asText(job: Job, report: WeekReport): string {
   return [
     `${job.title}\n${wrapText(head)}`,
     table,
+    ...placesText(job, packs),
     `${first.name}, ${first.condition}, trip by trip\n${course}`,
     ...[...sentences, ...notes].map((each) => wrapText(each)),
   ].join("\n\n");
+}
+
+/** What a week takes and costs at each place; nothing for a single place, which the first table is of. */
+function placesText({ currency }: Job, packs: readonly PackWeek[]): string[] {
+  const rows = packs.flatMap((each) =>
+    placesOfWeek(each).map((place) => ({ ...place, ...{ name: each.name, condition: each.condition } })),
+  );
+  const isPriced = rows.some(({ cost }) => cost !== undefined);
+  if (new Set(rows.map(({ supply }) => supply)).size < 2) return [];
+  const columns = [
+    { heading: "a week at" },
+    { heading: "pack" },
+    { heading: "condition" },
+    { heading: "wall kWh", isNumber: true },
+    ...(isPriced ? [{ heading: `costs ${currency ?? ""}`.trim(), isNumber: true }] : []),
+  ];
+  const lines = rows.map(({ supply, name, condition, wall_kWh, cost }) => [
+    ...[supply, name, condition, n(wall_kWh, 3)],
+    ...(isPriced ? [cost === undefined ? "-" : writeMoney(cost, "", 2)] : []),
+  ]);
+  return [textTable(columns, lines)];
 }
 
 function row(

@@ -52,6 +52,26 @@ describe("the baker's week", () => {
   });
 });
 
+describe("a week charged at two places", () => {
+  it("has a table of what it takes and costs at each", () => {
+    const [working, ...others] = van.week?.days ?? [];
+    const [round, cakes] = working.trips;
+    const plugged = { ...working, trips: [{ ...round, parkedAt: van.supplies[1].name }, cakes] };
+    const traces = new Map(van.roads.map((road) => [road.id, roadTrace(road, cycleTexts)]));
+    const week = driveWeeks({ ...van, week: { days: [plugged, ...others] } }, traces, [1]);
+    const found = theWeek.compute({ ...values, week });
+    const table = [...theWeek.plot(found, drawing(640))].find(
+      (each) => each.caption === "What a week takes from the wall at each place",
+    );
+    const rows = table && "rows" in table ? table.rows : [];
+    expect(rows.slice(0, 2).map((row) => row.slice(0, 3))).toEqual([
+      ["17 kWh", "new", van.supplies[1].name],
+      ["17 kWh", "new", van.supplies[0].name],
+    ]);
+    for (const row of rows) expect(row.slice(3).join(" ")).toMatch(/^\d[\d.]*\skWh \d+\sEUR/);
+  });
+});
+
 describe("the working on the week", () => {
   it("has a strip for each pack, the chosen one first, with its lowest points in words", () => {
     const strips = worked.flatMap((each) => ("chart" in each ? [each] : []));

@@ -1,4 +1,4 @@
-import { expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { changedDemoFile } from "../../../support/changedDemo.ts";
 import { runCommand } from "../../../support/runCommand.ts";
 
@@ -41,4 +41,51 @@ it("says of a job without trips that it wants some, and refuses a week that is n
     week: { days: [{ from: "monday", to: "monday", trips: [{ ...out, road: "sea" }] }] },
   });
   expect((await runCommand("week", wrong)).err).toMatch(/week\.days\.0\.trips\.0\.road: found "sea"/);
+});
+
+describe("a week charged at two places", () => {
+  const depot = { name: "Depot", kind: "singlePhase", mode: "mode3", voltage_V: 230, current_A: 16, price_perkWh: 0.5 };
+  const supplies = [
+    { name: "Garage", kind: "household", mode: "mode2", voltage_V: 230, current_A: 10, price_perkWh: 0.2 },
+    depot,
+  ];
+  const twice = {
+    days: [
+      {
+        from: "monday",
+        to: "tuesday",
+        trips: [
+          { ...out, parkedAt: "Depot" },
+          { ...home, parkedAt: "Garage" },
+        ],
+      },
+    ],
+  };
+  const placesIn = (text: string) =>
+    JSON.parse(text).packs[0].places as { supply: string; wall_kWh: number; cost?: number }[];
+
+  it("says what it takes and costs at each, which is all that it takes", async () => {
+    const job = changedDemoFile({ week: twice, supplies });
+    const { out: text } = await runCommand("week", job, "--pack", "29 kWh", "--json");
+    const [first, second] = placesIn(text);
+    expect([first.supply, second.supply]).toEqual(["Depot", "Garage"]);
+    // Flat prices: 0.5 and 0.2 for each kWh of it.
+    expect(first.cost).toBeCloseTo(0.5 * first.wall_kWh, 9);
+    expect(second.cost).toBeCloseTo(0.2 * second.wall_kWh, 9);
+    const [{ wall_kWh, cost }] = JSON.parse(text).packs;
+    expect(first.wall_kWh + second.wall_kWh).toBeCloseTo(wall_kWh, 9);
+    expect((first.cost ?? 0) + (second.cost ?? 0)).toBeCloseTo(cost, 9);
+    const { out: table } = await runCommand("week", job, "--pack", "29 kWh");
+    expect(table).toMatch(/^a week at +pack +condition +wall kWh +costs GBP$/m);
+    expect(table).toMatch(/^Depot +29 kWh +new +\d/m);
+  });
+
+  it("says nothing of the cost where a place has no price", async () => {
+    const { price_perkWh: _price, ...free } = depot;
+    const job = changedDemoFile({ week: twice, supplies: [supplies[0], free] });
+    const { out: text } = await runCommand("week", job, "--pack", "29 kWh", "--json");
+    const [first, second] = placesIn(text);
+    expect(first.cost).toBeUndefined();
+    expect(second.cost).toBeGreaterThan(0);
+  });
 });
