@@ -68,7 +68,7 @@ describe("a week charged at two places", () => {
       ["17 kWh", "new", van.supplies[1].name],
       ["17 kWh", "new", van.supplies[0].name],
     ]);
-    for (const row of rows) expect(row.slice(3).join(" ")).toMatch(/^\d[\d.]*\skWh \d+\sEUR/);
+    for (const row of rows) expect(row.slice(3).join(" ")).toMatch(/^\d[\d.]*\skWh \d[\d.]*\sEUR$/);
   });
 });
 
