@@ -188,7 +188,7 @@ export async function openMotorMaps() {
   return import("./plan/motorMap/readMotorMap.ts");
 }
 
-/** A built car's log held against a job: a piece of its own, fetched when the first such log is dropped. */
+/** A built car's log compared with a job: a piece of its own, fetched when the first such log is dropped. */
 export async function openMeasuring() {
   const pieces = await Promise.all([
     import("./plan/measured/measure.ts"),

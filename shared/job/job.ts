@@ -152,7 +152,7 @@ const Pinned = z.strictObject({
 });
 export type Pinned = z.infer<typeof Pinned>;
 
-/** A prediction as it was given to the client: kept for what comes later to be held against. Roads are the job's own. */
+/** A prediction as it was given to the client: kept to be compared with what comes later. Roads are the job's own. */
 const Prediction = predictionOf(State);
 export type Prediction = z.infer<typeof Prediction>;
 
@@ -189,7 +189,7 @@ const shape = z.strictObject({
   /** The units the page speaks; what was typed keeps the way it was typed. */
   units: z.enum(["metric", "british", "american"]).default("metric"),
   hiddenSections: z.array(line).max(100).default([]),
-  /** A state that the present one is held against, if any. */
+  /** A state that the present one is compared with, if any. */
   pinned: Pinned.optional(),
   /** Predictions as they were frozen, the latest last; none is ever changed. */
   predictions: z.array(Prediction).max(24).default([]),

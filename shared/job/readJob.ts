@@ -30,7 +30,7 @@ export function readJobText(text: string, where: string): Job {
   return readJob(json, where);
 }
 
-/** A saved job with a slip in it gets the line of the slip, where the engine says it; anything else is told what it is not. */
+/** A saved job with a slip in it gets the line of the slip, where the engine says it; of anything else it is said what it is not. */
 function notJson(text: string, where: string, error: unknown): InputError {
   if (text.trim() === "") return inputError("notJson", where, "found nothing in it, a saved job file wanted");
   const line = /^\s*\{/.test(text) ? lineOf(text, error) : undefined;

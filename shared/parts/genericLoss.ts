@@ -3,7 +3,7 @@ import { W_PER_KW } from "../units.ts";
 import { derived } from "./origin.ts";
 import type { PartOrigin } from "./partOrigin.ts";
 
-/** What a motor holds for as long as it is asked to, at the speed where its constant torque ends. */
+/** What a motor holds continuously, at the speed where its constant torque ends. */
 interface FullLoad {
   readonly torque_Nm: number;
   readonly speed_radps: number;

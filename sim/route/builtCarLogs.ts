@@ -30,7 +30,7 @@ export function builtCarLogs(logs: readonly LogFile[]): BuiltCarLogs {
     throw inputError(
       "no-pack",
       half?.file ?? logs[0]?.file ?? "logs",
-      `${found}, both are wanted to hold a drive against`,
+      `${found}, both are wanted to compare a drive with`,
     );
   }
   const motion = logs.filter((log) => !packs.includes(log) && hasMotion(log));

@@ -86,11 +86,11 @@ export function inventedBrowser(shelves = emptyShelves()): InventedBrowser {
           timers.add(timer);
           return () => timers.delete(timer);
         },
-        tell(message) {
+        broadcast(message) {
           for (const { page, hear } of listeners)
             if (page !== self) queueMicrotask(() => hear(structuredClone(message)));
         },
-        onTold(listener) {
+        onBroadcast(listener) {
           const entry = { page: self, hear: (message: TabMessage) => state === "awake" && listener(message) };
           listeners.add(entry);
           return () => listeners.delete(entry);

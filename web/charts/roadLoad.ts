@@ -20,7 +20,7 @@ export interface RoadLoadRow {
   readonly speed_mps: number;
   readonly rolling_N: number;
   readonly aero_N: number;
-  /** Hubs and undriven shafts, where they are told apart. */
+  /** Hubs and undriven shafts, where they are known apart. */
   readonly drag_N?: number;
   readonly climb_N?: number;
 }

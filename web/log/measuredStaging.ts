@@ -4,7 +4,7 @@ import type { MeasuredOutcome, MeasuredRequest } from "../worker/roads/measuredA
 import type { RoadsApi } from "../worker/roads/roadsApi.ts";
 import { problemWords } from "./logText.ts";
 
-/** A built car's log that is held against the job: looked at, and no part of the job. */
+/** A built car's log that is compared with the job: looked at, and no part of the job. */
 export interface MeasuredStaging {
   readonly work: ReadonlySignal<{ readonly words: string; readonly share_frac: number } | undefined>;
   readonly refused: Signal<readonly string[]>;
@@ -12,10 +12,10 @@ export interface MeasuredStaging {
   readonly outcome: ReadonlySignal<MeasuredOutcome | undefined>;
   /** Which way the clock of volts and amps is off, where a person says by how much. */
   readonly way: Signal<"behind" | "ahead">;
-  /** What it is held against: a frozen prediction by its place, or the job as it is; the last prediction where nothing was chosen. */
+  /** What it is compared with: a frozen prediction by its place, or the job as it is; the last prediction where nothing was chosen. */
   readonly against: Signal<number | "job" | undefined>;
   readonly done: Signal<string>;
-  /** Holds logs against the job; without files those brought before. */
+  /** Compares logs with the job; without files those brought before. */
   hold(request: MeasuredRequest, files?: readonly File[]): Promise<void>;
   cancel(): void;
   putBack(): void;

@@ -1,6 +1,6 @@
 import { effect, type ReadonlySignal } from "@preact/signals-core";
 
-/** Longer than between two keys, so that nobody is told every answer on the way to the one meant. */
+/** Longer than between two keys, so that nobody hears every answer on the way to the one meant. */
 const SETTLED_ms = 1500;
 
 /** Tells those who do not see it that the answer has become another one, once it has settled. */

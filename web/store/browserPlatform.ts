@@ -28,8 +28,8 @@ export function browserPlatform(): Platform {
       const timer = setTimeout(then, wait_ms);
       return () => clearTimeout(timer);
     },
-    tell: (message) => channel?.postMessage(message),
-    onTold(listener) {
+    broadcast: (message) => channel?.postMessage(message),
+    onBroadcast(listener) {
       const onMessage = (event: MessageEvent<TabMessage>) => listener(event.data);
       channel?.addEventListener("message", onMessage);
       return () => channel?.removeEventListener("message", onMessage);
@@ -114,8 +114,8 @@ export function sentPlatform(): Platform {
   return {
     ...world,
     openStore: async () => (await import("./database/memoryStore.ts")).memoryStore(),
-    tell: () => {},
-    onTold: nothing,
+    broadcast: () => {},
+    onBroadcast: nothing,
     onClosing: nothing,
     holdSession: () => {},
     askToKeep: async () => undefined,

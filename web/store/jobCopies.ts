@@ -48,7 +48,7 @@ export function jobCopies(hands: Hands): Pick<Jobs, "duplicate" | "exportFile" |
       await store.add({ head, job: externaliseLists(copy), drafts: stored.drafts });
       await store.copyTracks(id, copyId);
       shelf.note(head);
-      world.tell({ kind: "list" });
+      world.broadcast({ kind: "list" });
       await open(copyId);
       return copyId;
     },

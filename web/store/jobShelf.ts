@@ -57,7 +57,7 @@ export function jobShelf(
     async amend(id, change) {
       const head = await store.amend(id, change);
       if (head) shelf.note(head);
-      world.tell({ kind: "list" });
+      world.broadcast({ kind: "list" });
     },
     setShelf(id, to) {
       const isRemoved = to === "removed";

@@ -119,7 +119,7 @@ export async function openJobs(
   };
 
   const endings = [
-    world.onTold((message) => {
+    world.onBroadcast((message) => {
       if (message.kind !== "wrote" || message.session !== session) void catchUp().catch(openedJob.announceRefusal);
     }),
     world.onHidden(() => {

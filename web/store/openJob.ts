@@ -108,7 +108,7 @@ export function openJob(
       },
       onWritten: (head) => {
         shelf().note(head);
-        world.tell({ kind: "wrote", id: head.id, revision: head.revision, session });
+        world.broadcast({ kind: "wrote", id: head.id, revision: head.revision, session });
         if (saver === next) events.onSaved();
       },
       onPutBack: () => {

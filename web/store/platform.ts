@@ -13,8 +13,8 @@ export interface Platform {
   newId(): string;
   /** Calls `then` after a while, unless what comes back is called first. */
   later(wait_ms: number, then: () => void): () => void;
-  tell(message: TabMessage): void;
-  onTold(listener: (message: TabMessage) => void): () => void;
+  broadcast(message: TabMessage): void;
+  onBroadcast(listener: (message: TabMessage) => void): () => void;
   /** Lets other pages see for how long this session lives. */
   holdSession(session: string): void;
   /** The sessions of pages that are open now; nothing where the browser cannot tell. */

@@ -47,7 +47,7 @@ const Upkeep = z.strictObject({
 const Alternative = z.strictObject({
   name: line,
   price: Amount,
-  /** Without the conversion this has to be paid; the conversion is then held against it. */
+  /** Without the conversion this has to be paid; the conversion is then compared with it. */
   isNeededAnyway: z.boolean().default(false),
   /** Where it runs at other costs than the car does now: another car, a rebuilt engine. Fuel and its price stay those of now. */
   running: z.strictObject({ use_l100km: between(0.5, 100), ...Upkeep.shape }).optional(),

@@ -113,7 +113,7 @@ export const Heat = z
     }),
   );
 
-/** What the maker prints of power at the shaft: for as long as asked, and for a while. */
+/** What the maker prints of power at the shaft: continuous, and for a while. */
 const Rating = z
   .strictObject({
     continuous_kW: above0(2000),

@@ -3,7 +3,7 @@ import { kind, type QuantityKindInfo } from "./defineKind.ts";
 import { scaled } from "./unitRule.ts";
 import { J_PER_KJ, J_PER_MJ, joules, KM_PER_MILE, metres, watts } from "./unitSizes.ts";
 
-/** What packs, cables and chargers are told in. */
+/** What packs, cables and chargers are written in. */
 export const electricalKinds = {
   voltage: {
     ...kind("a voltage", "V", "V", 0, 1500, [2, 800], ["V", "mV"]),
@@ -68,7 +68,7 @@ export const electricalKinds = {
     units: { mohm: 1, milliohm: 1, ohm: 1000, uohm: 1e-3, microohm: 1e-3, kohm: 1e6 },
     slips: ["ohm"],
   },
-  /** A part bought by its ohms; what is in the way of a current by chance is told in milliohms. */
+  /** A part bought by its ohms; what is in the way of a current by chance is written in milliohms. */
   resistor: {
     ...kind("a resistor", "ohm", "Ω", 0, 1e6, [1, 10_000], ["Ω", "kΩ", "mΩ"]),
     units: { ohm: 1, ohms: 1, r: 1, kohm: 1000, mohm: 1e-3 },

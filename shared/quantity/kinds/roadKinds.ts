@@ -3,7 +3,7 @@ import { kind, type QuantityKindInfo } from "./defineKind.ts";
 import { scaled } from "./unitRule.ts";
 import { KM_PER_MILE, KMH_PER_MPS, metres, pascals, roads, seconds } from "./unitSizes.ts";
 
-/** What a road, its weather and a drive along it are told in. */
+/** What a road, its weather and a drive along it are written in. */
 export const roadKinds = {
   speed: {
     ...kind("a speed", "kmh", "km/h", 0, 300, [3, 200], ["km/h", "mph", "m/s", "knots"]),

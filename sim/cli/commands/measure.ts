@@ -48,7 +48,7 @@ export const measure: Command = {
       help: "against the car on that drive, negative from behind; else the job's",
     },
     socket: { type: "string", value: "KWH", help: "what a meter at the socket counted over a log of charging" },
-    years: { type: "string", value: "N", help: "since the build: holds the pack against what ageing leaves by then" },
+    years: { type: "string", value: "N", help: "since the build: compares the pack with what ageing leaves by then" },
     corrected: { type: "string", value: "FILE", help: "write the job as corrected by the log, beside the prediction" },
     force: { type: "boolean", help: "with --corrected: replace a file of that name" },
     json: forProgram,
@@ -123,7 +123,7 @@ export const measure: Command = {
   },
 };
 
-/** The frozen prediction that is held against: the one asked for, or the last. */
+/** The frozen prediction that is compared: the one asked for, or the last. */
 function predictionOf(job: Job, args: CommandArguments): Prediction | undefined {
   const count = job.predictions.length;
   const text = textOption(args, "prediction");

@@ -80,7 +80,7 @@ function asJson(job: Job, all: readonly Beside[]) {
 
 function asText(job: Job, all: readonly Beside[]): string {
   if (all.length === 0)
-    return `${job.title}\nNothing is frozen yet; --freeze keeps what is predicted now, to hold a log against.`;
+    return `${job.title}\nNothing is frozen yet; --freeze keeps what is predicted now, to compare a log with.`;
   return [job.title, ...all.map(besideText)].join("\n\n");
 }
 

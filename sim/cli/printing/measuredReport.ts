@@ -16,7 +16,7 @@ interface WholeReport {
   readonly found?: Measured;
   /** None where the log can hardly be of this car. */
   readonly lines?: BothLines | undefined;
-  /** The pack held against what ageing leaves by now. */
+  /** The pack compared with what ageing leaves by now. */
   readonly service?: readonly Message[];
   readonly charger?: ChargerFound;
   readonly predictedOn?: string;

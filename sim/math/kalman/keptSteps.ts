@@ -4,7 +4,7 @@ import type { StepMatrices } from "./overStep.ts";
 const MOST = 8192;
 
 /**
- * The matrices of a step, made once for each length: `make` is told the length rounded to one part in `perUnit`, and what it made is kept,
+ * The matrices of a step, made once for each length: `make` is given the length rounded to one part in `perUnit`, and what it made is kept,
  * so that every run of a filter over the same log shares it. All are forgotten where they become too many.
  */
 export function keptSteps(perUnit: number, make: (step: number) => StepMatrices): (step: number) => StepMatrices {

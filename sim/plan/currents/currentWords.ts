@@ -89,7 +89,7 @@ export function currentCautions(plan: CurrentsPlan): Message[] {
       : []),
     ...(controller_A !== undefined && controller_A > 1.1 * peak_A
       ? [
-          message`The controller lets ${q("current", controller_A)} through, ${q("current", peak_A, 2)} are asked here: lower its limit, or hold that current against the fuse as well.`,
+          message`The controller lets ${q("current", controller_A)} through, ${q("current", peak_A, 2)} are asked here: lower its limit, or check the fuse for that current as well.`,
         ]
       : []),
     ...(longHill.isAssumed

@@ -7,7 +7,7 @@ const STEADY_frac = 0.75;
 /** For ten seconds, again and again, no more than twice its rating: peaks age the link. Assumed. */
 const TEN_SECONDS_ratio = 2;
 
-/** A fuse to begin with, and what is to be held against its maker's curve. */
+/** A fuse to begin with, and what is to be compared with its maker's curve. */
 export interface Fuse {
   readonly rating_A: number;
   /** What asked for that rating: hours, a minute, or ten seconds. */

@@ -13,7 +13,7 @@ const SAME_DRIVE_frac = 0.01;
 interface DriveOptions {
   /** Keeps each step of each pack, for drawing. */
   readonly channels?: boolean;
-  /** Drives each in the conditions of the job too; so it does unless it is told not to. */
+  /** Drives each in the conditions of the job too; so it does where not asked otherwise. */
   readonly conditions?: boolean;
 }
 

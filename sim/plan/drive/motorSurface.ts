@@ -81,7 +81,7 @@ function limitCurves(model: Model, speed_radps: Float64Array, nominal_V: number)
 }
 
 /**
- * What the motor gives for as long as asked, within its envelope: the maker's continuous power, and the torque at which what motor and
+ * What the motor gives continuously, within its envelope: the maker's continuous power, and the torque at which what motor and
  * controller lose is what leaves a motor that is as hot as it may be without giving less, on a hot day:
  *
  *   loss(T, ω) = cooling (T_derate - T_day)

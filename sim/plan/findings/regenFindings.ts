@@ -4,7 +4,7 @@ import { WH_PER_KWH } from "../../../shared/units.ts";
 import type { Candidate, Finding, RefusedBraking } from "../driveReport.ts";
 import { note, roadLength, warning } from "./finding.ts";
 
-/** On a longer piece without braking by the motor a driver should be told beforehand. Assumed. */
+/** On a longer piece without braking by the motor a driver should know beforehand. Assumed. */
 const LONG_km = 0.5;
 
 /** Braking by the motor that the pack refuses, being full or cold: where, how much, and what to do about it. */

@@ -48,7 +48,7 @@ export interface GearRow extends GearChoice {
   /** The steepest that it climbs at that speed within the maker's rating; absent where none is known. */
   readonly rated?: {
     readonly climb_kmh: number;
-    /** For as long as asked. */
+    /** Continuous. */
     readonly continuous_percent: number;
     /** For so long as the maker's peak may last; absent where no peak is known. */
     readonly peak_percent?: number;

@@ -4,7 +4,7 @@ const COOLANT_degC = 40;
 const CLASS_F_degC = { derateFrom_degC: 130, derateTo_degC: 155 }; // windings of class F: common practice, no source
 
 /**
- * A heat limit under which a motor holds a loss, in watts, for as long as asked.
+ * A heat limit under which a motor holds a loss, in watts, continuously.
  *
  *   cooling = loss / (T_derate - 40 °C)
  *

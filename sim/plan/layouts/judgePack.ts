@@ -10,7 +10,7 @@ import { driveCandidate } from "../drive/driveCandidate.ts";
 import type { Candidate } from "../driveReport.ts";
 import { unknownsByEffect } from "../unknowns.ts";
 
-/** A pack driven and held against what is asked. */
+/** A pack driven and compared with what is asked. */
 export interface Judged {
   readonly pack: Pack;
   readonly candidate: Candidate;
@@ -34,7 +34,7 @@ export function askedDay_km({
   return sizing.day === "longest" ? (longestDay_km ?? usualDay_km) : usualDay_km;
 }
 
-/** One pack over the road, held against the job's requirement. */
+/** One pack over the road, compared with the job's requirement. */
 export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
   const { condition, reserve_km = 0 } = job.sizing;
   const { conditions } = job;

@@ -20,7 +20,7 @@ export interface Layout {
   readonly out?: RuledOut;
 }
 
-/** Every layout of the job's module, and what they were held against. */
+/** Every layout of the job's module, and what they were compared with. */
 export interface Layouts {
   /** By modules in series, then by strings. */
   readonly all: readonly Layout[];
@@ -29,7 +29,7 @@ export interface Layouts {
 }
 
 /**
- * Every series-parallel layout of the job's module up to a number of modules, each held against controller, charger, DC-DC converter,
+ * Every series-parallel layout of the job's module up to a number of modules, each compared with controller, charger, DC-DC converter,
  * currents and masses; what is ruled out stays in the list with its reason. What the road asks is that of the job's heaviest pack.
  */
 export function layoutsOf(job: Job, trace: Trace): Layouts {

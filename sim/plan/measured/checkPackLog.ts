@@ -61,7 +61,7 @@ const n = (value: number) => `${Math.round(value)}`;
 const STILL_m = 100;
 
 /**
- * Makes sure that there is a drive to hold against. Throws InputError where the car stood: charging, where the pack took charge.
+ * Makes sure that there is a drive to compare with. Throws InputError where the car stood: charging, where the pack took charge.
  */
 export function checkDriven(distance_m: number, log: PackLog): void {
   if (distance_m >= STILL_m) return;

@@ -59,7 +59,7 @@ export interface CarFit {
 
 /** A log that narrows a value to this share of what was known before it carries it. */
 const CARRIED_frac = 0.5;
-/** Pairs with a stronger correlation than this are told. */
+/** Pairs with a stronger correlation than this are reported. */
 const MIXED_coeff = 0.45;
 const LEAST_SEGMENTS = 8;
 

@@ -3,7 +3,7 @@ import type { PackLog } from "../../trace/packLog.ts";
 import type { LinedUp } from "./lineUp.ts";
 import type { DrivePart } from "./recording.ts";
 
-/** The parts of a drive that are held against its log: those with volts and amps, the longest of them. */
+/** The parts of a drive that are compared with its log: those with volts and amps, the longest of them. */
 export function loggedParts(
   parts: readonly DrivePart[],
   log: Pick<PackLog, "time_s">,

@@ -48,10 +48,10 @@ export interface HeldQuantity {
   readonly isInside: boolean;
 }
 
-/** A built car's log held against what was predicted. */
+/** A built car's log compared with what was predicted. */
 export interface Measured {
   readonly pack: string;
-  /** When the first drive that is held against began, on the motion's clock. */
+  /** When the first drive that is compared began, on the motion's clock. */
   readonly start_s: number;
   /** Of what volts and amps were logged of. */
   readonly distance_km: number;
@@ -87,7 +87,7 @@ export interface MeasuredLines {
 const METER_frac = 0.01;
 
 /**
- * Holds a recorded drive against a job: the same speed and height are driven by the car as predicted, both are compared as wholes and by
+ * Compares a recorded drive with a job: the same speed and height are driven by the car as predicted, both are compared as wholes and by
  * what the car was doing, and as many values as the log carries are corrected. `predictedAs` names the prediction: "predicted on 3 March".
  * Throws InputError where the log is not of such a drive of this car.
  */

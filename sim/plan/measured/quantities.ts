@@ -3,7 +3,7 @@ import { C_PER_AH, J_PER_KWH, J_PER_WH, M_PER_KM, RADPS_PER_RPM } from "../../..
 import type { DrivenAsMeasured } from "./driveAsMeasured.ts";
 import { atSample, type PackSamples } from "./packSamples.ts";
 
-/** What is held against the log, in the order of the table. */
+/** What is compared with the log, in the order of the table. */
 export const quantityIds = [
   "distance_km",
   "discharge_kWh",
@@ -98,7 +98,7 @@ function isDeepStanding({ target_mps, count }: DrivenAsMeasured, row: number): b
   return true;
 }
 
-/** Distance of the time that samples stand for: what was driven in a gap of the logger has no energy to be held against. */
+/** Distance of the time that samples stand for: what was driven in a gap of the logger has no energy to be compared with. */
 function drivenDistance_km({ distance_m, target_mps }: DrivenAsMeasured, samples: PackSamples): number {
   let sum_m = 0;
   for (let k = 0; k < samples.count; k++) sum_m += samples.weight_s[k] * target_mps[samples.row[k]];

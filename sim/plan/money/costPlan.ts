@@ -10,7 +10,7 @@ import { type Quote, quotesOf } from "./quote.ts";
 import { firstYear, runningConverted, runningNow } from "./running.ts";
 import { less, NOTHING, type Span, spanOf, times } from "./span.ts";
 
-/** One pack held against the alternative at one yearly distance. */
+/** One pack compared with the alternative at one yearly distance. */
 export interface YearlyCosts {
   readonly distance_km: number;
   /** Running costs of the first year, as converted and as compared with. */
@@ -58,7 +58,7 @@ export interface CostPlan {
   readonly currency: string;
   readonly running?: Running;
   readonly alternatives: readonly AlternativeCosts[];
-  /** The alternative that the packs are held against: the first that is needed anyway, or leaving the car as it is. */
+  /** The alternative that the packs are compared with: the first that is needed anyway, or leaving the car as it is. */
   readonly against: AlternativeCosts;
   readonly packs: readonly PackCosts[];
   /** Carbon dioxide of the fuel burnt now, for a kilometre. */

@@ -39,7 +39,7 @@ export interface FittedMotor {
   /** Where constant torque ends and constant power begins. */
   readonly baseSpeed_rpm: number;
   readonly continuousPower_kW: number;
-  /** Loss at continuous power and base speed, in watts: what the cooling carries off for as long as asked. */
+  /** Loss at continuous power and base speed, in watts: what the cooling carries off continuously. */
   readonly continuousLoss_W: number;
   readonly residuals: readonly FitResidual[];
   readonly notes: readonly string[];

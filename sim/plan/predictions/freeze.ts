@@ -46,7 +46,7 @@ export function freeze(job: Job, { runs, answer }: Reports, at: string, note?: s
   });
 }
 
-/** The job with a prediction more; the oldest but the first goes where there is no room, since the quote is held against longest. */
+/** The job with a prediction more; the oldest but the first goes where there is no room, since the quote is compared with longest. */
 export function withPrediction(job: Job, prediction: Prediction, most = 24): Job {
   const kept = job.predictions.length < most ? job.predictions : job.predictions.filter((_, i) => i !== 1);
   return { ...job, predictions: [...kept, prediction] };

@@ -44,7 +44,7 @@ function faultsOf({ neededGrip_coeff, charge_A, chargeLimit_A, slowing_mps2 }: R
   return found;
 }
 
-/** What every setting has in common, and what a driver must be told. */
+/** What every setting has in common, and what a driver must know. */
 function always({ fullPack_mps2, coldPack_mps2, slowing_mps2 }: RegenRow): Message[] {
   const by = (mps2: number) => mps2.toFixed(1);
   return [

@@ -52,7 +52,7 @@ export function settingsSheet(
   };
 }
 
-/** Which of these the drives were made with, so that a log is held against the same car. */
+/** Which of these the drives were made with, so that a log is compared with the same car. */
 function usedByPrediction({ job, pack }: SettingsBasis): Setting[] {
   const { controller, motor, vehicle } = job;
   const used = (key: string, name: string, value: Message): Setting => ({ key, name, value, from: IN_JOB });

@@ -50,7 +50,7 @@ export type Mark = (at_h: number, soc_frac: number) => void;
 
 /**
  * Drives a trip from the state as it is, and returns its totals. It ends early at the floor, and where the car covers less than half
- * of a leg. `mark` is told the charge at the end of every leg and, where the road has hills, within it.
+ * of a leg. `mark` is given the charge at the end of every leg and, where the road has hills, within it.
  *
  * A road goes out, back (from its far end, or from as far out as the kilometres reach), or there and back. Kilometres beyond its length are driven
  * over and over: the same way round where it ends as high as it begins and no wind is on the car, else there and back.

@@ -2,7 +2,7 @@ import { LINE_END } from "../../../shared/lineEnd.ts";
 import { inputError } from "../../../shared/problems.ts";
 import type { LogFormat } from "./logFile.ts";
 
-/** First bytes of files that are no logs, so that a person dropping one is told what it is. */
+/** First bytes of files that are no logs, so that a person dropping one learns what it is. */
 const signatures: readonly (readonly [string, string])[] = [
   ["\x89PNG", "a picture (PNG)"],
   ["\xff\xd8\xff", "a photograph (JPEG)"],

@@ -1,4 +1,4 @@
-/** Columns a log may carry beside the drive itself; kept for holding a prediction against a log. */
+/** Columns a log may carry beside the drive itself; kept for comparing a prediction with a log. */
 export const extraNames = ["packVoltage_V", "packCurrent_A", "motorSpeed_radps", "temperature_K", "soc_frac"] as const;
 export type ExtraName = (typeof extraNames)[number];
 

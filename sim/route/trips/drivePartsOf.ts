@@ -2,7 +2,7 @@ import type { Trace } from "../../trace/trace.ts";
 import type { CleanedLog } from "../clean/report/cleanedLog.ts";
 import { toTrace } from "../roads/toTrace.ts";
 
-/** Shorter pieces between breaks hold nothing to be held against. */
+/** Shorter pieces between breaks have nothing to be compared with. */
 const SHORTEST_s = 30;
 
 /** A cleaned log as parts without a break, standing between drives included, each with the moment it begins on the log's clock. */
@@ -13,7 +13,7 @@ export interface DriveParts {
 
 /**
  * The parts of a cleaned log: all that it recorded from break to break. Heights are the middle of all that fit: nearer to the road than those of
- * one drive taken out of many, which would be held against a pack that felt neither.
+ * one drive taken out of many, which would be compared with a pack that felt neither.
  */
 export function drivePartsOf({ series }: Pick<CleanedLog, "series">): DriveParts {
   const ends = [...series.breaks, series.count];

@@ -36,7 +36,7 @@ export function motorForm(form: Form): TemplateResult {
       {
         path: "motor.heat",
         name: "heat limit",
-        without: "Its heat is left out: it gives its peak for as long as the road asks.",
+        without: "Its heat is left out: it gives its peak without a limit in time.",
         start: ({ motor }) => ({
           capacity_kJpK: Number((0.45 * motor.mass_kg).toPrecision(3)), // of a kilogram of iron and copper: common practice
           cooling_WpK: Number((0.4 * motor.mass_kg).toPrecision(2)), // as the generic motors of this list: invented

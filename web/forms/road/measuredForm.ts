@@ -9,7 +9,7 @@ import type { MeasuredDrive } from "../../worker/roads/measuredApi.ts";
 const ID = "measured-log";
 const AS_IT_IS = "job";
 
-/** Bringing the built car's log, what it is held against, and taking what it corrects into the job. */
+/** Bringing the built car's log, what it is compared with, and taking what it corrects into the job. */
 export function measuredForm(form: Form): TemplateResult {
   const { measured } = form.view.staging;
   const { job } = form;

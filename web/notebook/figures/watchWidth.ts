@@ -7,7 +7,7 @@ const PAPER_px = 680;
 /**
  * Width that figures are drawn for, following that of `body` in steps, so that a window being dragged draws few times. On
  * paper it is the paper's, and everything is drawn before the printer asks for it: a figure that changed its height once
- * the pages are counted would push the last of them out. (The print medium is told of too late for that.)
+ * the pages are counted would push the last of them out. (The print medium is announced too late for that.)
  */
 export function watchWidth(body: HTMLElement, turns: Turns): ReadonlySignal<number> {
   const step_px = 20;

@@ -18,7 +18,7 @@ export function predictionView({ job, reports, change, now }: PredictionSetting)
   const last = job.predictions.at(-1);
   const words = last
     ? besideWords(compare(last, job, reports)).map((each) => messageIn(each, job.units))
-    : ["No prediction is frozen yet. Freeze one with the quote, to hold what comes later against it."];
+    : ["No prediction is frozen yet. Freeze one with the quote, to compare what comes later with it."];
   const keep = () => {
     if (!reports) return;
     const note = document.querySelector<HTMLInputElement>("#prediction-note")?.value;

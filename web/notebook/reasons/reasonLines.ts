@@ -62,7 +62,7 @@ function valueLine(job: Job, path: string, units: UnitHabit): ReasonLine {
   };
 }
 
-/** Paths of the values at or below a path: numbers and yes or no; none of a list, which is told in short or not at all. */
+/** Paths of the values at or below a path: numbers and yes or no; none of a list, which is written in short or not at all. */
 function valuesBelow(job: Job, path: string): string[] {
   const value = atPath(job, path);
   if (typeof value !== "object" || value === null) return value === undefined ? [] : [path];

@@ -7,7 +7,7 @@ import { fieldIds } from "../../fields/fieldParts.ts";
 import { unbroken } from "../../look/unbroken.ts";
 import { type ReasonLine, reasonLines } from "./reasonLines.ts";
 
-/** What reasons are told of: the job, and once it is worked out, the pack in view with its numbers. */
+/** What reasons are given of: the job, and once it is worked out, the pack in view with its numbers. */
 export interface ReasonsOf {
   readonly job: Job;
   readonly units: UnitHabit;

@@ -40,7 +40,7 @@ const roads: Job["roads"] = [
 ];
 
 let readFirst: Job | undefined;
-/** The first demo's job, read once: the questions hold theirs against it at every key. */
+/** The first demo's job, read once: the questions compare theirs with it at every key. */
 function firstJob(): Job {
   readFirst ??= readJob(firstDemo.document);
   return readFirst;

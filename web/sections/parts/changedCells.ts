@@ -8,7 +8,7 @@ import { writeAtPath } from "../../editing/fieldTable/writeAtPath.ts";
 /** More would bury the figures above; the rest is counted. */
 const SHOWN = 20;
 
-/** What a prediction was made from and is another value now, by the words of its field. Where a value comes from is told apart. */
+/** What a prediction was made from and is another value now, by the words of its field. Where a value comes from is written apart. */
 export function changedCells({ prediction, changed }: Beside, job: Job, units: UnitHabit): string[][] {
   const values = changed.filter((path) => !path.startsWith("origins."));
   const rows = values

@@ -80,7 +80,7 @@ export interface Values {
   readonly broughtMap?: BroughtMap | undefined;
   /** The client's log staged, and the part of it that is looked at. */
   readonly logInView?: LogInView | undefined;
-  /** A built car's log as it was held against the job. */
+  /** A built car's log as it was compared with the job. */
   readonly measuredOutcome?: MeasuredOutcome | undefined;
   /** Positions of the road in view, where it came from a log. */
   readonly keptTrack?: KeptTrack | undefined;

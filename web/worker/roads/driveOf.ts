@@ -21,7 +21,7 @@ export function sortOut(routes: Routes, cleaned: CleanedLog, parkedLonger_s: num
   return { cleaned, found, places, days: routes.summariseDays(found, utcOffset_s, numbered) };
 }
 
-/** What the page is told of a cleaned log. */
+/** What the page is given of a cleaned log. */
 export function driveOf(
   routes: Routes,
   { cleaned, found, places, days }: Sorted,

@@ -3,7 +3,7 @@ import type { QuantityKind } from "../../../shared/quantity/kinds/kinds.ts";
 import type { Message } from "../../../shared/quantity/message.ts";
 import type { Measured, OutlookRow } from "../../../sim/index.ts";
 
-/** What a built car's log is held against. */
+/** What a built car's log is compared with. */
 export interface MeasuredRequest {
   readonly job: Job;
   readonly packIndex: number;

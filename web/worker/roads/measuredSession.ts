@@ -14,7 +14,7 @@ import {
 import type { MeasuredOutcome, MeasuredRequest } from "./measuredApi.ts";
 import { weekTraces } from "./weekTraces.ts";
 
-/** What the logs of a built car were read into, kept while the same files are held against something else. */
+/** What the logs of a built car were read into, kept while the same files are compared with something else. */
 interface Kept {
   readonly key: string;
   readonly logs: BuiltCarLogs;
@@ -29,7 +29,7 @@ export interface MeasuredWork {
   readonly roadTrace: (road: Road) => Promise<Trace>;
 }
 
-/** Holds the logs of built cars against jobs, reading the same files once. */
+/** Compares the logs of built cars with jobs, reading the same files once. */
 export function createMeasuredSession() {
   let kept: Kept | undefined;
 

@@ -6,7 +6,7 @@ import type { MadeRoad } from "./roadsApi.ts";
 const SPACING_m = 5;
 /** What a straight line may miss a height by: far less than the heights are sure to. */
 const OFF_m = 0.1;
-/** Points of height that a job takes for one road; months of driving are told in coarser lines, never refused for it. */
+/** Points of height that a job takes for one road; months of driving are drawn in coarser lines, never refused for it. */
 const MOST_POINTS = 100_000;
 
 /**
@@ -91,7 +91,7 @@ function thinned(distance_m: Float64Array, elevation_m: Float64Array, allowed_m:
   return needed;
 }
 
-/** A spread to a thousandth and to a metre of climb; a log that knows nothing is told as ten times either way. */
+/** A spread to a thousandth and to a metre of climb; a log that knows nothing is written as ten times either way. */
 function spreadOf({ energy_ratio, distance_ratio, climb_m }: NonNullable<Trace["spread"]>) {
   const ratio = (each: number) => rounded(Math.min(10, Math.max(0.1, each)), 1e3);
   return {

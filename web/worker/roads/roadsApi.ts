@@ -142,7 +142,7 @@ export interface RoadsApi {
   routeRoad(speed_kmh: number, stopsPerKm: number, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;
   typedRoad(text: string, driving: TypedDriving, title: string): Promise<Answer<MadeRoad>>;
   cycleRoad(request: CycleRequest): Promise<Answer<MadeRoad>>;
-  /** The logs of a built car held against a job; read once for the same files. */
+  /** The logs of a built car compared with a job; read once for the same files. */
   measured(files: readonly File[], request: MeasuredRequest, onProgress: Progress): Promise<Answer<MeasuredOutcome>>;
   /** The job in a file too large to be read on the page's thread. */
   job(file: File): Promise<Answer<Job>>;

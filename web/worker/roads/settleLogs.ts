@@ -100,7 +100,7 @@ function movedBy(routes: Routes, log: CleanedLog, off: readonly RepairKind[], be
   };
 }
 
-/** What the page is told of one file. */
+/** What the page is given of one file. */
 function readingOf({ fixes, ...others }: LogFile): FileReading {
   const hasSpeeds = fixes.speed_mps.some((speed_mps) => !Number.isNaN(speed_mps));
   return { ...others, count: fixes.count, hasSpeeds };

@@ -3,7 +3,7 @@ import { type Chunk, overlappingChunks } from "../../../math/kalman/overlappingC
 import { type Smoothed, smooth } from "../../../math/kalman/smooth.ts";
 import type { Steps } from "../../log/steps.ts";
 
-/** What the smoother is told about one segment, moment by moment. NaN is "no position at this moment". */
+/** What the smoother is given of one segment, moment by moment. NaN is "no position at this moment". */
 export interface PositionInput {
   readonly time_s: Float64Array;
   readonly east_m: Float64Array;

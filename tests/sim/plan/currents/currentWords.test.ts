@@ -103,7 +103,7 @@ describe("cautions", () => {
   it("speak of a controller that lets a tenth more through than is asked", () => {
     expect(cautions({ controller_A: 330 })).toHaveLength(2);
     expect(cautions({ controller_A: 331 })[2]).toBe(
-      "The controller lets 331 A through, 300 A are asked here: lower its limit, or hold that current against the fuse as well.",
+      "The controller lets 331 A through, 300 A are asked here: lower its limit, or check the fuse for that current as well.",
     );
   });
   it("say that the long hill is assumed, and that the motor's current is not known", () => {

@@ -4,7 +4,7 @@ export interface Repair {
   readonly to_s: number;
 }
 
-/** Repaired spans in order, each from the sample before it; those nearer to each other than `gap_s` are told as one. */
+/** Repaired spans in order, each from the sample before it; those nearer to each other than `gap_s` are shown as one. */
 export function repairsOf(time_s: Float64Array, isRepaired: Uint8Array, gap_s: number): Repair[] {
   const found: { from_s: number; to_s: number }[] = [];
   for (let i = 0; i < time_s.length; i++) {

@@ -10,7 +10,7 @@ export interface Span {
 
 /**
  * Spans of `column` (time or distance, rising) in which the car is more than 2 km/h below its target, in order.
- * Those nearer to each other than `gap` are told as one.
+ * Those nearer to each other than `gap` are shown as one.
  */
 export function spansBehind(channels: Channels, gap: number, column: Float64Array): Span[] {
   const found: { from: number; to: number; time_s: number }[] = [];
