@@ -43,8 +43,8 @@ export const readersUnits: readonly string[] = [...Object.values(british), ...Ob
 
 /**
  * A value, in the job file's unit for its kind, for a person: in the units he is used to, to so many significant figures
- * at most, with its unit, the same that figures are drawn in: pounds, never hundredweights, so that masses can be held
- * against one another; power at a shaft in horsepower, electric power in kilowatts for everybody. A gradient is a percentage, or `1 in 6` for a Briton; a share is a percentage; a ratio is bare.
+ * at most, with its unit, the same that figures are drawn in: pounds, never hundredweights, so that masses can be compared
+ * with one another; power at a shaft in horsepower, electric power in kilowatts for everybody. A gradient is a percentage, or `1 in 6` for a Briton; a share is a percentage; a ratio is bare.
  * Not a number is written `-`.
  */
 export function writeQuantity(kind: QuantityKind, value: number, units: UnitHabit, digits = 3): string {
