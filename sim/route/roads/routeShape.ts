@@ -44,6 +44,6 @@ export function routeShape(log: LogFile): RouteShape {
   const raw_m = Float64Array.from(heights);
   // A route has no times; the correlated noise that goes with time is told apart at a town's 10 m/s.
   const time_s = along_m.map((place_m) => place_m / 10);
-  const elevation_m = smoothHeight(time_s, along_m, raw_m, fitHeightNoise(time_s, along_m, raw_m));
+  const elevation_m = smoothHeight(time_s, along_m, raw_m, fitHeightNoise(time_s, along_m, raw_m, false));
   return { distance_m, profile: { distance_m: along_m, elevation_m }, climb_m: climbOf(elevation_m) };
 }

@@ -1,9 +1,9 @@
 import type { SmoothedPositions } from "../motion/smoothPositions.ts";
 import type { Timeline } from "../rows/timeline.ts";
 
-/** Seconds on each side over which the direction of the road is taken. */
+/** The direction of the road is taken over no more than this much time on each side. */
 const DIRECTION_s = 4;
-/** The direction is that of a piece at least this long, and longer than the noise by this factor. */
+/** It is that of the shortest piece about a moment that is so long, and longer than the noise by this factor: a longer one cuts corners. */
 const LEAST_m = 8;
 const LEAST_NOISES = 2.5;
 
@@ -56,16 +56,23 @@ function directions(time_s: Float64Array, { east_m, north_m }: SmoothedPositions
   const n = time_s.length;
   const east = new Float64Array(n).fill(Number.NaN);
   const north = new Float64Array(n);
-  let [from, to] = [0, 0];
   for (let i = 0; i < n; i++) {
-    while (time_s[i] - time_s[from] > DIRECTION_s) from++;
-    while (to + 1 < n && time_s[to + 1] - time_s[i] <= DIRECTION_s) to++;
-    const dEast_m = east_m[to] - east_m[from];
-    const dNorth_m = north_m[to] - north_m[from];
-    const far_m = Math.hypot(dEast_m, dNorth_m);
-    if (far_m < least_m) continue;
-    east[i] = dEast_m / far_m;
-    north[i] = dNorth_m / far_m;
+    let [from, to] = [i, i];
+    for (;;) {
+      const dEast_m = east_m[to] - east_m[from];
+      const dNorth_m = north_m[to] - north_m[from];
+      const far_m = Math.hypot(dEast_m, dNorth_m);
+      if (far_m >= least_m) {
+        east[i] = dEast_m / far_m;
+        north[i] = dNorth_m / far_m;
+        break;
+      }
+      const goesBack = from > 0 && time_s[i] - time_s[from - 1] <= DIRECTION_s;
+      const goesOn = to + 1 < n && time_s[to + 1] - time_s[i] <= DIRECTION_s;
+      if (!goesBack && !goesOn) break;
+      if (goesBack) from--;
+      if (goesOn) to++;
+    }
   }
   let last = -1;
   for (let i = 0; i <= n; i++) {

@@ -2,7 +2,7 @@ import { oneRegime } from "../../../math/kalman/oneRegime.ts";
 import { type Chance, sampleSwitching } from "../../../math/kalman/sampleSwitching.ts";
 import type { Steps } from "../../log/steps.ts";
 import type { Timeline } from "../rows/timeline.ts";
-import { HEIGHT_STATES, type HeightNoise, heightModel } from "./heightModel.ts";
+import { type HeightNoise, heightModel } from "./heightModel.ts";
 
 /** Heights of the road that fit the log, one row a second: `elevation_m[draw * seconds + second]`. */
 export function* drawHeights(
@@ -18,7 +18,7 @@ export function* drawHeights(
   yield* sampleSwitching(model, draws, chance, (k, states) => {
     const second = line.second[k];
     for (let draw = 0; second >= 0 && draw < draws; draw++) {
-      result[draw * line.seconds + second] = states[draw * HEIGHT_STATES];
+      result[draw * line.seconds + second] = states[draw * model.states];
     }
   });
   return result;

@@ -1,6 +1,6 @@
 import { overlappingChunks } from "../../../math/kalman/overlappingChunks.ts";
 import { smooth } from "../../../math/kalman/smooth.ts";
-import { HEIGHT_STATES, type HeightNoise, heightModel } from "./heightModel.ts";
+import { type HeightNoise, heightModel } from "./heightModel.ts";
 
 /** Moments on each side after which the ends no longer matter. */
 const OVERLAP = 1024;
@@ -19,9 +19,10 @@ export function smoothHeight(
   const n = time_s.length;
   const result = new Float64Array(n);
   for (const { from, to, first, last } of overlappingChunks(n, OVERLAP)) {
-    const { mean } = smooth(heightModel(time_s, distance_m, elevation_m, noise, first, last));
+    const model = heightModel(time_s, distance_m, elevation_m, noise, first, last);
+    const { mean } = smooth(model);
     for (let i = from; i < to; i++) {
-      result[i] = mean[(i - first) * HEIGHT_STATES];
+      result[i] = mean[(i - first) * model.states];
     }
   }
   return result;

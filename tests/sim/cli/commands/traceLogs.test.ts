@@ -99,7 +99,7 @@ describe("a log", () => {
     const { code, out, err } = await runCommand("trace", path);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out).toMatch(/^monday\.gpx: GPX, \d+ fixes$/m);
-    expect(out).toMatch(/^ {2}quality {4}good: /m);
+    expect(out).toMatch(/^ {2}quality {4}(good|usable): /m);
     expect(out).toMatch(/^ {2}mended {5}a gap of \d+ s at \d\d:\d\d:\d\d /m);
     expect(out).toMatch(/^2024-05-03 09:00 .* udds:transient: /m);
     expect(out).toMatch(/^all of them +1[12](\.\d)? /m);
@@ -470,7 +470,7 @@ describe("drive over a log", () => {
     const [path] = logFiles({ "monday.gpx": writeGpx(rows) });
     const { code, err } = await runCommand("drive", changedDemoFile(), "--trace", path);
     expect(code).toBe(0);
-    expect(err).toMatch(/^monday\.gpx: a log of 2 trips, 1[12](\.\d)? km, cleaned; good: /);
+    expect(err).toMatch(/^monday\.gpx: a log of 2 trips, 1[12](\.\d)? km, cleaned; (good|usable): /);
   });
 
   it("sends what the log leaves open to the command that takes the answer", async () => {

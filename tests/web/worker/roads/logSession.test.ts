@@ -107,7 +107,8 @@ describe("a log brought to the session", () => {
     const without = driveIn(value(await session.again({ ...setting, off: ["multipath", "heightNoise"] }, quiet)));
     expect(without.repairs.map(({ kind }) => kind)).not.toContain("multipath");
     const climb = (drive: Drive) => drive.trips.reduce((sum, trip) => sum + (trip.climb_m ?? 0), 0);
-    expect(climb(without)).toBeGreaterThan(1.5 * climb(before));
+    // Noise of 3 m over 60 s adds a half to the 240 m of this road, less where a smoothed height keeps some of it.
+    expect(climb(without)).toBeGreaterThan(1.3 * climb(before));
     expect(driveIn(value(await session.again(setting, quiet)))).toEqual(before);
   });
 

@@ -2,11 +2,19 @@ import { describe, expect, it } from "vitest";
 import { heightModel } from "../../../../../sim/route/clean/heights/heightModel.ts";
 
 const noise = { slope_ratio: 0.03, slopeLasts_m: 120, white_m: 1, correlated_m: 3, correlation_s: 60 };
-const step = (dt_s: number, by_m: number) => {
-  const transition = new Float64Array(16);
-  const spread = new Float64Array(16);
+const step = (dt_s: number, by_m: number, isFiltered = false) => {
+  const size = isFiltered ? 25 : 16;
+  const transition = new Float64Array(size);
+  const spread = new Float64Array(size);
   const elevation_m = Float64Array.of(100, 101);
-  const model = heightModel(Float64Array.of(0, dt_s), Float64Array.of(0, by_m), elevation_m, noise, 0, 2);
+  const model = heightModel(
+    Float64Array.of(0, dt_s),
+    Float64Array.of(0, by_m),
+    elevation_m,
+    { ...noise, isFiltered },
+    0,
+    2,
+  );
   model.transition(1, transition, spread);
   return { transition, spread };
 };
@@ -19,7 +27,8 @@ describe("the model of heights along a road", () => {
     expect(transition[15] ** 2 * 9 + spread[15]).toBeCloseTo(9, 12);
   });
 
-  it.each([5, 100, 900])(
+  // Steps are kept in 4096ths of the length over which a slope lasts; these are such.
+  it.each([7.5, 90, 900])(
     "keeps slope and its change at their variances over %d m, and carries the height by the slope",
     (by_m) => {
       // Matern's process of order 3/2: F = [1 + u, x; -x/L^2, 1 - u] exp(-u) with u = x/L; var(s) = s0^2, var(s') = s0^2 / L^2.
@@ -33,6 +42,15 @@ describe("the model of heights along a road", () => {
       expect(transition[1]).toBeCloseTo(120 * (2 - (2 + u) * Math.exp(-u)), 6);
     },
   );
+
+  it.each([1.875, 15, 60])("keeps filtered noise and its rate at their variances over %d s", (dt_s) => {
+    // The same process by time: u = t/T, var(n) = w^2, var(n') = w^2 / T^2.
+    const { transition, spread } = step(dt_s, 0, true);
+    const u = dt_s / 60;
+    expect(transition[18]).toBeCloseTo((1 + u) * Math.exp(-u), 9);
+    expect(transition[18] ** 2 * 9 + transition[19] ** 2 * (3 / 60) ** 2 + spread[18]).toBeCloseTo(9, 9);
+    expect(transition[24]).toBeCloseTo((1 - u) * Math.exp(-u), 9);
+  });
 
   it("leaves the height where it is while the car stands", () => {
     const { transition, spread } = step(20, 0);
