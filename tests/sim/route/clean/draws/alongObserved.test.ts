@@ -1,0 +1,35 @@
+import { expect, it } from "vitest";
+import { alongObserved } from "../../../../../sim/route/clean/draws/alongObserved.ts";
+import { timeline } from "../../../../../sim/route/clean/rows/timeline.ts";
+import { everySecond } from "../rowsByHand.ts";
+
+const SECONDS = 30;
+const line = timeline(
+  everySecond(SECONDS, () => ({})),
+  0,
+  SECONDS,
+);
+const column = (value: (i: number) => number) => Float64Array.from({ length: SECONDS }, (_, i) => value(i));
+/** A straight road to the east at 10 m/s. */
+const smoothed = {
+  east_m: column((i) => 10 * i),
+  north_m: column(() => 0),
+  eastSpeed_mps: column(() => 10),
+  northSpeed_mps: column(() => 0),
+};
+
+it("is the way along the smoothed road, with the error along it and none across it", () => {
+  const logged = { east_m: column((i) => 10 * i + (i === 15 ? 3 : 0)), north_m: column((i) => (i === 20 ? 4 : 0)) };
+  const { at_m, speed_mps } = alongObserved(line, logged, smoothed, 1);
+  expect(at_m[14]).toBeCloseTo(140, 9);
+  expect(at_m[15]).toBeCloseTo(153, 9);
+  expect(at_m[20]).toBeCloseTo(200, 9);
+  for (const each_mps of speed_mps) expect(each_mps).toBeCloseTo(10, 9);
+});
+
+it("has no way where there was no position, and goes on behind it", () => {
+  const logged = { east_m: column((i) => (i > 5 && i < 9 ? Number.NaN : 10 * i)), north_m: column(() => 0) };
+  const { at_m } = alongObserved(line, logged, smoothed, 1);
+  expect(at_m[7]).toBeNaN();
+  expect(at_m[9]).toBeCloseTo(90, 9);
+});
