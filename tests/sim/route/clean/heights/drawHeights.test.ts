@@ -5,7 +5,14 @@ import { timeline } from "../../../../../sim/route/clean/rows/timeline.ts";
 import { runSteps } from "../../../../../sim/route/log/steps.ts";
 import { everySecond } from "../rowsByHand.ts";
 
-const noise = { slope_ratio: 0.03, slopeLasts_m: 120, white_m: 0.5, correlated_m: 0.3, correlation_s: 60, isFiltered: false };
+const noise = {
+  slope_ratio: 0.03,
+  slopeLasts_m: 120,
+  white_m: 0.5,
+  correlated_m: 0.3,
+  correlation_s: 60,
+  isFiltered: false,
+};
 const line = timeline(
   everySecond(60, () => ({})),
   0,

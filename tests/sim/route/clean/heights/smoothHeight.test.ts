@@ -1,7 +1,14 @@
 import { expect, it } from "vitest";
 import { smoothHeight } from "../../../../../sim/route/clean/heights/smoothHeight.ts";
 
-const noise = { slope_ratio: 0.03, slopeLasts_m: 120, white_m: 1, correlated_m: 0.3, correlation_s: 60, isFiltered: false };
+const noise = {
+  slope_ratio: 0.03,
+  slopeLasts_m: 120,
+  white_m: 1,
+  correlated_m: 0.3,
+  correlation_s: 60,
+  isFiltered: false,
+};
 const time_s = Float64Array.from({ length: 200 }, (_, i) => i);
 
 it("keeps an even slope, and fills in heights that were not logged", () => {
