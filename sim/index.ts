@@ -82,6 +82,8 @@ export { drivenDaysWords } from "./plan/year/drivenDaysWords.ts";
 export { yearOf, yearRanges } from "./plan/year/driveYear.ts";
 export type { YearRanges, YearReport } from "./plan/year/yearReport.ts";
 export { type AgedPack, agedPack, packUse } from "./plan/years/ageing.ts";
+export type { PackLife } from "./plan/years/packLife.ts";
+export { packLifeWords } from "./plan/years/packLifeWords.ts";
 export type { BuiltCarLogs } from "./route/builtCarLogs.ts";
 export type { CleanedWithout } from "./route/clean/repairEffects.ts";
 export type { CleanedLog, Quality } from "./route/clean/report/cleanedLog.ts";
@@ -240,14 +242,15 @@ export async function openHeat() {
   return import("./plan/heat/heatLines.ts");
 }
 
-/** Layouts of the module and the smallest pack that will do, and how sure the answer is: a piece of its own, as the answer does without. */
+/** Layouts of the module and the smallest pack that will do, its life, and how sure the answer is: a piece of its own, as the answer does without. */
 export async function openPackStudies() {
-  const [{ packStudy }, { daysFailed }, { varyPack }] = await Promise.all([
+  const [{ packStudy }, { daysFailed }, { packLife }, { varyPack }] = await Promise.all([
     import("./plan/layouts/packStudy.ts"),
     import("./plan/layouts/daysFailed.ts"),
+    import("./plan/years/packLife.ts"),
     import("./plan/vary/varyPack.ts"),
   ]);
-  return { packStudy, daysFailed, varyPack };
+  return { packStudy, daysFailed, packLife, varyPack };
 }
 
 /** A week by the clock: a piece of its own, as few jobs have one and the answer does without. */

@@ -20,6 +20,7 @@ import { packStudy } from "../../sim/plan/layouts/packStudy.ts";
 import { varyPack } from "../../sim/plan/vary/varyPack.ts";
 import { driveWeeks } from "../../sim/plan/week/driveWeek.ts";
 import { yearRanges } from "../../sim/plan/year/driveYear.ts";
+import { packLife } from "../../sim/plan/years/packLife.ts";
 import { runSteps } from "../../sim/route/log/steps.ts";
 import { steadySpeeds_kmh } from "../../web/sections/parts/steadySpeeds.ts";
 import type { Values } from "../../web/sections/parts/values.ts";
@@ -55,6 +56,7 @@ function drivenOf(job: Job) {
       const packs = study().beside.map(({ pack }) => pack);
       return daysFailed({ ...job, packs }, road);
     }),
+    packLife: once(() => packLife(job, packIndex, road)),
     varied: once(() => runSteps(varyPack(job, packIndex, road, { variants: 16, seed: 1 }))),
   };
 }
@@ -134,6 +136,9 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     },
     get besideDays() {
       return of.besideDays();
+    },
+    get packLife() {
+      return of.packLife();
     },
     get varied() {
       return of.varied();

@@ -1,7 +1,7 @@
 import type { Job } from "../../shared/job/job.ts";
-import { message, messageIn, quantity as q } from "../../shared/quantity/message.ts";
+import { bare, message, messageIn, quantity as q, whole } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { agedPack, type ConditionDrive, packUse } from "../../sim/index.ts";
+import { agedPack, type ConditionDrive, type PackLife, packLifeWords, packUse } from "../../sim/index.ts";
 import { conditionsForm } from "../forms/car/conditionsForm.ts";
 import { defineSection } from "./parts/section.ts";
 
@@ -12,8 +12,8 @@ export default defineSection({
   question: "What do winter, a heated cabin and ten years make of each pack's range?",
   given: conditionsForm,
   fields: ["conditions", "allowance"],
-  inputs: ["job", "judged", "runs", "packIndex", "units"],
-  compute: ({ job, judged, runs, packIndex, units }) => {
+  inputs: ["job", "judged", "runs", "packLife", "packIndex", "units"],
+  compute: ({ job, judged, runs, packLife, packIndex, units }) => {
     const drives = judged.map(({ conditions }) => drivesOf(conditions));
     const chosen = judged[packIndex] ?? judged[0];
     const today = { name: "new, today", battery_Whpkm: chosen.battery_Whpkm, range_km: chosen.range_km };
@@ -52,7 +52,11 @@ export default defineSection({
         winter && old
           ? `${chosen.name}: winter ${km(winter.range_km)}, at ten years ${km(old.range_km)}`
           : `winter a factor of ${job.allowance.winter_ratio}`,
-      ageing: ageingRows(job, Math.min(packIndex, job.packs.length - 1), chosen.range_km, runs.trace.mean_kmh),
+      ageing: ageingRows(job, Math.min(packIndex, job.packs.length - 1), chosen.range_km, runs.trace.mean_kmh).map(
+        (row, i) => [...row, ...winterAfter(packLife, i, units)],
+      ),
+      hasLife: packLife !== undefined,
+      life: packLife ? packLifeWords(packLife, job.currency).map((each) => messageIn(each, units)) : [],
       isNickel: job.module.chemistry === "nickel",
       behind: drives.flatMap((each, i) =>
         each
@@ -61,7 +65,7 @@ export default defineSection({
       ),
     };
   },
-  plot: ({ pack, names, byPack, byCondition, ageing, isNickel }) => [
+  plot: ({ pack, names, byPack, byCondition, ageing, hasLife, isNickel }) => [
     ...(names.length === 0
       ? []
       : [
@@ -89,13 +93,18 @@ export default defineSection({
       : [
           {
             caption: `What published laws of ageing leave of ${pack}, on usual days`,
-            columns: [{ title: "After", isText: true }, { title: "Capacity left" }, { title: "Resistance" }],
+            columns: [
+              { title: "After", isText: true },
+              { title: "Capacity left" },
+              { title: "Resistance" },
+              ...(hasLife ? [{ title: "Range in winter" }] : []),
+            ],
             rows: ageing,
             note: `By two laws each, from single cells in a laboratory: ${isNickel ? "Schmalstieg and others and, as a cross-check, Xu and others" : "Naumann and others, and Wang and others"}. Used modules, heat under a floor and standing full age faster: what is entered above as capacity at ten years is what counts.`,
           },
         ]),
   ],
-  sentence: ({ sentence }) => sentence,
+  sentence: ({ sentence, life }) => [sentence, ...life].join(" "),
   inShort: ({ inShort }) => inShort,
   attention: ({ behind }) => behind,
   caution:
@@ -122,6 +131,15 @@ function ageingRows(job: Job, packIndex: number, range_km: number, mean_kmh: num
       resistance_ratio === undefined ? "–" : `× ${resistance_ratio.toFixed(2)}`,
     ],
   );
+}
+
+/** A cell more for each of the years: the range in winter that the laws leave, from the least to the most. */
+function winterAfter(life: PackLife | undefined, index: number, units: UnitHabit): string[] {
+  const at = life?.winter[index];
+  if (!at) return [];
+  const [low, high] = [whole("distance", at.low_km), whole("distance", at.high_km)];
+  const [least, most] = [messageIn(message`${low}`, units), messageIn(message`${high}`, units)];
+  return [least === most ? least : messageIn(message`${bare(low)} to ${high}`, units)];
 }
 
 function rangeWords({ range_km, rangeEnd, isStuck }: ConditionDrive, units: UnitHabit): string {

@@ -10,6 +10,7 @@ import type {
   HeatLine,
   LongHill,
   MotorSurface,
+  PackLife,
   PackStudy,
   SteadyRow,
   Trace,
@@ -44,6 +45,8 @@ export interface SimulationApi {
   packStudy(job: Job, trace: Trace): Promise<PackStudy>;
   /** The days of the job's year that each of these packs fails: some dozens of drives. */
   daysFailed(job: Job, trace: Trace): Promise<readonly DaysFailed[]>;
+  /** How long one pack does the usual day in winter: a dozen drives; nothing for a car without a range. */
+  packLife(job: Job, packIndex: number, trace: Trace): Promise<PackLife | undefined>;
   /** One pack in many variants of what is not known; nothing where newer ones were asked for meanwhile. */
   vary(job: Job, packIndex: number, trace: Trace, draw: Draw): Promise<VariedPack | undefined>;
   /** What the values that nobody measured do to the range of these packs, nothing for the others: some dozens of drives each. */

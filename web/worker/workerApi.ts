@@ -8,6 +8,7 @@ import type {
   GearboxStudy,
   HeatLine,
   LongHill,
+  PackLife,
   PackStudy,
   Trace,
   Unknown,
@@ -28,6 +29,7 @@ export interface SimulationInside
     | "daysFailed"
     | "gearbox"
     | "heatLines"
+    | "packLife"
     | "packStudy"
     | "vary"
     | "unknowns"
@@ -43,6 +45,7 @@ export interface SimulationInside
   currents(job: Job, packIndex: number, traceId: number): Promise<CurrentsPlan>;
   packStudy(job: Job, traceId: number): Promise<PackStudy>;
   daysFailed(job: Job, traceId: number): Promise<readonly DaysFailed[]>;
+  packLife(job: Job, packIndex: number, traceId: number): Promise<PackLife | undefined>;
   vary(job: Job, packIndex: number, traceId: number, draw: Draw): Promise<VariedPack | undefined>;
   yearRanges(job: Job, traceId: number): Promise<YearRanges>;
   unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;

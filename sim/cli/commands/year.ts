@@ -7,7 +7,9 @@ import { rangeOn } from "../../plan/going/range.ts";
 import { drivenDaysWords } from "../../plan/year/drivenDaysWords.ts";
 import { yearOf, yearRanges } from "../../plan/year/driveYear.ts";
 import type { PackYear, YearReport } from "../../plan/year/yearReport.ts";
-import { agedPack, packUse } from "../../plan/years/ageing.ts";
+import { agedPack, LIFE_years, packUse } from "../../plan/years/ageing.ts";
+import { type PackLife, packLife } from "../../plan/years/packLife.ts";
+import { isReplaced, packLifeWords, replaceCaution } from "../../plan/years/packLifeWords.ts";
 import { prepare } from "../../step/prepare.ts";
 import { characteristics } from "../../trace/characteristics.ts";
 import type { Trace } from "../../trace/trace.ts";
@@ -44,24 +46,76 @@ export const year: Command = {
     const report = yearOf(job, yearRanges(job, trace));
     if (!job.year) warn("the job has no year of its own: temperatures and holidays are invented ones");
     else if (hasInventedMonths(job.year)) warn("the year of the job has the temperatures of the invented one");
+    const lives = job.packs.map((_, i) => packLife(job, i, trace));
     const notes = drivenDaysWords(job).map((each) => messageIn(each, job.units));
     print(
       hasOption(args, "json")
-        ? jsonText({ job: job.title, trace: trace.id, ...report, ageing: ageing(job, trace), notes })
-        : [asText(job, trace.title, report), ...notes.map((each) => wrapText(each))].join("\n"),
+        ? jsonText({ job: job.title, trace: trace.id, ...report, ageing: ageing(job, trace, lives), notes })
+        : [
+            [asText(job, trace.title, report), ...notes.map((each) => wrapText(each))].join("\n"),
+            ...livesText(
+              job,
+              lives.filter((life) => life !== undefined),
+            ),
+          ].join("\n\n"),
     );
   },
 };
 
-/** What published laws of ageing leave of each pack, used on this road's usual days. */
-function ageing(job: Job, trace: Trace) {
+/** What published laws of ageing leave of each pack, used on this road's usual days, and how long it does the usual day in winter by them. */
+function ageing(job: Job, trace: Trace, lives: readonly (PackLife | undefined)[]) {
   const { mean_mps } = characteristics(trace);
-  return job.packs.flatMap((pack) => {
+  return job.packs.flatMap((pack, i) => {
     const range_km = rangeOn(prepare(job, pack), trace).distance_m / M_PER_KM;
     if (range_km <= 0) return [];
     const use = packUse(job, pack, range_km, mean_mps / MPS_PER_KMH);
-    return [{ name: pack.name, years: agedPack(job, pack, use) }];
+    const life = lives[i];
+    const findings = life ? packLifeWords(life, job.currency).map((each) => messageIn(each, "metric")) : [];
+    return [{ name: pack.name, years: agedPack(job, pack, use), ...(life && { life: { ...life, findings } }) }];
   });
+}
+
+/** Each pack's winter range as it ages, when it does the usual day no more, and what its modules weigh and cost; with the caution where they are replaced. */
+function livesText({ currency, units }: Job, lives: readonly PackLife[]): string[] {
+  if (lives.length === 0) return [];
+  const isPriced = lives.some(({ modules }) => modules.cost);
+  const head = lives[0].winter.map(({ years }) => ({
+    heading: years === 0 ? "winter km:\nnew" : `\n${years} years`,
+    isNumber: true,
+  }));
+  const table = textTable(
+    [
+      { heading: "\npack" },
+      ...head,
+      { heading: "usual day no\nmore after (years)" },
+      { heading: "modules\nkg", isNumber: true },
+      ...(isPriced ? [{ heading: `\n${currency ?? "price"}`, isNumber: true }] : []),
+    ],
+    lives.map(({ name, winter, modules: { mass_kg, cost }, ...life }) => [
+      name,
+      ...winter.map(({ low_km, high_km }) => fromTo(Math.floor(low_km), Math.floor(high_km))),
+      lasts(life),
+      n(mass_kg, 3),
+      ...(isPriced ? [cost ? `${n(cost.low, 2)} to ${n(cost.high, 2)}` : "-"] : []),
+    ]),
+  );
+  const replaced = lives.find(isReplaced);
+  const note =
+    "Usual day in winter with what two published laws of ageing leave of the cells, the least to the most; new modules of the same kind and layout without boxes. The laws are of single cells in a laboratory: used modules and heat age them faster, and the answer counts the capacity at ten years that the job has.";
+  const caution = replaced ? [replaceCaution(replaced.modules)] : [];
+  return [table, [note, ...caution.map((each) => messageIn(each, units))].map((each) => wrapText(each)).join("\n")];
+}
+
+function lasts({ earliest_years, latest_years }: Pick<PackLife, "earliest_years" | "latest_years">): string {
+  if (earliest_years === undefined) return `not within ${LIFE_years}`;
+  if (earliest_years === 0) return latest_years === 0 ? "not when new" : "-";
+  return latest_years === undefined
+    ? `${earliest_years} or not within ${LIFE_years}`
+    : fromTo(earliest_years, latest_years);
+}
+
+function fromTo(low: number, high: number): string {
+  return low === high ? String(low) : `${low} to ${high}`;
 }
 
 function asText(

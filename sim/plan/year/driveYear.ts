@@ -1,12 +1,10 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
-import { M_PER_KM } from "../../../shared/units.ts";
 import { straightAt } from "../../math/straightAt.ts";
 import { type DrivenIn, prepareIn } from "../../step/prepare.ts";
-import { characteristics } from "../../trace/characteristics.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { ageOf } from "../conditions/condition.ts";
-import { rangeOn } from "../going/range.ts";
+import { rangeFrom_km } from "../going/rangeFrom.ts";
 import { type DayOfYear, daysOfYear, type YearJob } from "./days.ts";
 import { weatherAt, winterShare } from "./weatherAt.ts";
 import {
@@ -122,9 +120,7 @@ function range_km(job: Job, pack: Pack, trace: Trace, temperature_degC: number, 
   const isOld = age_years > 0;
   const isDriven = job.conditions?.winter !== undefined;
   const condition: DrivenIn = { ...weatherAt(job, temperature_degC), ...(isOld && isDriven && { age: ageOf(job) }) };
-  const range = rangeOn(prepareIn(job, pack, condition), trace);
-  const isStuck = range.end === "stuck" && range.distance_m < characteristics(trace).distance_m;
-  const km = isStuck ? 0 : range.distance_m / M_PER_KM;
+  const km = rangeFrom_km(prepareIn(job, pack, condition), trace);
   if (isDriven) return km;
   const { winter_ratio, aged_frac } = job.allowance;
   return (km * (isOld ? aged_frac : 1)) / (1 + winterShare(job, temperature_degC) * (winter_ratio - 1));

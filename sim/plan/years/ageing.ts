@@ -11,6 +11,8 @@ import { daysOfYear, type YearJob } from "../year/days.ts";
 
 /** Years of a pack's life that are looked at. */
 export const YEARS = [0, 5, 10, 15] as const;
+/** The last of them: nothing is said of a pack beyond. */
+export const LIFE_years = 15;
 const DAYS_A_YEAR = 365;
 const DAY_s = 86_400;
 

@@ -15,6 +15,7 @@ import type {
   HeatLine,
   InConditions,
   MotorSurface,
+  PackLife,
   PackStudy,
   SteadyRow,
   Trace,
@@ -88,6 +89,8 @@ export interface Values {
   readonly packStudy: PackStudy;
   /** The days that each pack beside the smallest fails in the year, in their order; absent while that working is closed. */
   readonly besideDays: readonly DaysFailed[] | undefined;
+  /** How long the pack looked at does the usual day in winter; absent while its working is closed, and for a car without a range. */
+  readonly packLife: PackLife | undefined;
   /** The recommended pack in many variants of what is not known; absent while its working is closed. */
   readonly varied: VariedPack | undefined;
   /** The pack that is recommended, or else the first. */

@@ -72,6 +72,10 @@ export const simulation: SimulationInside = {
     const trace = kept(traceId);
     return (await fetchPart(openPackStudies)).daysFailed(job, trace);
   },
+  async packLife(job, packIndex, traceId) {
+    const trace = kept(traceId);
+    return (await fetchPart(openPackStudies)).packLife(job, packIndex, trace);
+  },
   async vary(job, packIndex, traceId, draw) {
     const trace = kept(traceId);
     const { varyPack } = await fetchPart(openPackStudies);

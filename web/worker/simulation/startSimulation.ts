@@ -73,6 +73,10 @@ export function startSimulation(
       atRest("packStudy", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.packStudy(job, id)))),
     daysFailed: (job, trace) =>
       atRest("daysFailed", () => studies.ask((life) => askAbout(life, trace, (id) => life.api.daysFailed(job, id)))),
+    packLife: (job, packIndex, trace) =>
+      atRest("packLife", () =>
+        studies.ask((life) => askAbout(life, trace, (id) => life.api.packLife(job, packIndex, id))),
+      ),
     // Not one at a time: the worker gives an older draw up for a newer one, between two of its slices.
     vary: (job, packIndex, trace, draw) =>
       studies.ask((life) => askAbout(life, trace, (id) => life.api.vary(job, packIndex, id, draw))),

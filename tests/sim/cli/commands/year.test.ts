@@ -57,3 +57,23 @@ it("refuses a day of no length in the list by its place", async () => {
   expect(code).toBe(2);
   expect(err).toMatch(/year\.daysDriven_km\.1: found 0 km, above 0 and at most 2000 km allowed/);
 });
+
+it("says how long each pack does the usual day in winter, and what its modules weigh and cost then", async () => {
+  const { ageing } = JSON.parse((await runCommand("year", path, "--json", "--pack", "13 kWh")).out);
+  const [{ life, years }] = ageing;
+  expect(life.winter.map((each: { years: number }) => each.years)).toEqual(
+    years.map((each: { years: number }) => each.years),
+  );
+  expect(life).toMatchObject({ day_km: 38, modules: { count: 15, layout: "5s3p", strings: 3 } });
+  for (const { low_km, high_km } of life.winter) expect(low_km).toBeLessThanOrEqual(high_km);
+  expect(life.findings[0]).toMatch(
+    /^By the published laws of ageing 13 kWh .* the usual day of 38 km in winter after \d+ years/,
+  );
+  const { out } = await runCommand("year", path);
+  expect(out).toMatch(
+    /^13 kWh +\d+ +\d+ to \d+ +\d+ to \d+ +\d+ to \d+ +\d+ (or not within 15|to \d+) +99 +1400 to 1700$/m,
+  );
+  expect(out).toMatch(/^8 kWh .* not when new /m);
+  expect(out).toMatch(/^29 kWh .* not within 15 /m);
+  expect(out.replaceAll("\n", " ")).toMatch(/Never mix aged and new modules in one string/);
+});

@@ -28,6 +28,7 @@ const silent: SimulationApi = {
   currents: () => never,
   packStudy: () => never,
   daysFailed: () => never,
+  packLife: () => never,
   vary: () => never,
   unknowns: () => never,
 };

@@ -35,10 +35,23 @@ export function sizingValues(simulation: SimulationApi): Definition[] {
     {
       name: "besideDays",
       inputs: ["sized", "road", "packStudy", "isSizingOpen"],
+      waitsFor: ["packStudy"],
       ask: async ({ sized, road, packStudy, isSizingOpen }: Values & { sized: Job; isSizingOpen: boolean }) =>
         isSizingOpen
           ? simulation.daysFailed({ ...sized, packs: packStudy.beside.map(({ pack }) => pack) }, road)
           : undefined,
+    },
+    {
+      name: "packLife",
+      inputs: ["sized", "packIndex", "road", "packUnknowns", "areConditionsOpen"],
+      waitsFor: ["packUnknowns"],
+      ask: async ({
+        sized,
+        packIndex,
+        road,
+        areConditionsOpen,
+      }: Values & { sized: Job; areConditionsOpen: boolean }) =>
+        areConditionsOpen ? simulation.packLife(sized, packIn(sized, packIndex), road) : undefined,
     },
     {
       // The longest of the studies, and nothing outside its working shows it.

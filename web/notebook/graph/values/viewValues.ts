@@ -16,6 +16,7 @@ export function viewValues(view: View): Definition[] {
     { name: "measuredOutcome", from: computed(() => view.staging.measured.outcome.value) },
     { name: "areUnknownsOpen", from: computed(() => view.openWorkings.value.has("whatIsOpen")) },
     { name: "isHeatOpen", from: computed(() => view.openWorkings.value.has("heat")) },
+    { name: "areConditionsOpen", from: computed(() => view.openWorkings.value.has("conditions")) },
     { name: "isSizingOpen", from: computed(() => view.openWorkings.value.has("smallestPack")) },
     { name: "isWeekOpen", from: computed(() => view.openWorkings.value.has("theWeek")) },
     { name: "keptTrack", from: computed(() => view.staging.log.kept.value) },
