@@ -36,7 +36,7 @@ function replaceWords({ count, layout = "", mass_kg, cost }: NewModules, currenc
     : message`, their price not entered`;
   return count === undefined
     ? message`Then its cells can be replaced by others of the same kind and layout: ${mass} with boxes${price}.`
-    : message`Then its ${count} modules can be replaced by others of the same kind and layout, ${layout}: ${mass}${price}. Boxes, cables and settings stay, where the maker still has that module.`;
+    : message`Then its ${count} modules can be replaced by others of the same kind and layout, ${layout}: ${mass}${price}. Where that module is still made, boxes, cables and settings stay.`;
 }
 
 /** What is to be minded where modules are replaced. */

@@ -47,7 +47,7 @@ describe("how long a pack does the day", () => {
 describe("what can be done then", () => {
   it("is new modules of the same kind and layout, with mass and price", () => {
     expect(said(lifeOf({ earliest_years: 7 }))[1]).toBe(
-      "Then its 15 modules can be replaced by others of the same kind and layout, 5s3p: 99 kg, 1400 to 1700\u00a0GBP at today’s price. Boxes, cables and settings stay, where the maker still has that module.",
+      "Then its 15 modules can be replaced by others of the same kind and layout, 5s3p: 99 kg, 1400 to 1700\u00a0GBP at today’s price. Where that module is still made, boxes, cables and settings stay.",
     );
     const { cost: _cost, ...free } = modules;
     expect(said(lifeOf({ earliest_years: 7 }, free))[1]).toMatch(/5s3p: 99 kg, their price not entered\./);
