@@ -69,7 +69,13 @@ const arrows: Readonly<Record<string, Arrow>> = {
     packages: [],
   },
   "sim/battery/ageing": { rooms: [], packages: [] },
-  "sim/plan/years": { rooms: ["shared", ...physics, "sim/plan/year"], packages: [] },
+  "sim/plan/years": {
+    rooms: [
+      ...["shared", ...physics, "sim/step"],
+      ...["sim/plan/going", "sim/plan/conditions", "sim/plan/drive", "sim/plan/money", "sim/plan/year"],
+    ],
+    packages: [],
+  },
   "sim/plan/year": {
     rooms: ["shared", ...physics, "sim/step", "sim/plan/going", "sim/plan/conditions"],
     packages: [],

@@ -48,7 +48,7 @@ export default defineSection({
               message`Winter is taken as ${job.allowance.winter_ratio} times today's energy, on every road and with every pack. With a driven winter it follows from temperature and heater.`,
               units,
             ),
-      inShort:
+      short:
         winter && old
           ? `${chosen.name}: winter ${km(winter.range_km)}, at ten years ${km(old.range_km)}`
           : `winter a factor of ${job.allowance.winter_ratio}`,
@@ -105,7 +105,8 @@ export default defineSection({
         ]),
   ],
   sentence: ({ sentence, life }) => [sentence, ...life].join(" "),
-  inShort: ({ inShort }) => inShort,
+  inShort: ({ sentence }) => sentence,
+  summary: ({ short }) => short,
   attention: ({ behind }) => behind,
   caution:
     "A heater on the traction voltage needs its own fuse, contactor and thermal cut-out; the law in most places wants a demister. One that burns fuel needs its exhaust outside and its fuel line away from hot parts.",

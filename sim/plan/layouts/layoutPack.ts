@@ -1,5 +1,6 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { Pack } from "../../../shared/job/schema/battery.ts";
+import { layoutName } from "../../battery/layoutName.ts";
 
 /** A pack of the job's modules in so many strings, its window, boxes and leads those of the first pack of the job that is made of modules. */
 export function layoutPack(job: Pick<Job, "packs">, seriesModules: number, parallelModules: number): Pack {
@@ -9,11 +10,6 @@ export function layoutPack(job: Pick<Job, "packs">, seriesModules: number, paral
   const { cellPrice, ...rest } = like;
   const price = cellPrice && cellPrice.per !== "pack" ? { cellPrice } : {};
   return { ...rest, ...price, name: layoutName(seriesModules, parallelModules), seriesModules, parallelModules };
-}
-
-/** A layout as the trade writes it: 5s3p. */
-export function layoutName(seriesModules: number, parallelModules: number): string {
-  return `${seriesModules}s${parallelModules}p`;
 }
 
 /** How many modules the largest layout that is looked at has: as asked, else twice those of the job's largest pack, 24 at least. */

@@ -1,4 +1,4 @@
-import { layoutName } from "./layoutPack.ts";
+import { layoutName } from "../../battery/layoutName.ts";
 import type { Layout } from "./layoutsOf.ts";
 import type { RuledOut } from "./ruledOut.ts";
 

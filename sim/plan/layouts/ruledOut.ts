@@ -1,11 +1,11 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
 import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
+import { layoutName } from "../../battery/layoutName.ts";
 import { testMass_kg } from "../../vehicle/masses.ts";
 import { packSplit } from "../weight/packSplit.ts";
 import { axleLoads } from "../weight/weigh.ts";
 import type { LayoutFigures } from "./layoutFigures.ts";
-import { layoutName } from "./layoutPack.ts";
 
 /** Why a layout is not a pack for this car. */
 export type Fault =

@@ -1,6 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
 import { M_PER_KM, MPS_PER_KMH } from "../../../shared/units.ts";
+import { layoutName } from "../../battery/layoutName.ts";
 import { packMass_kg } from "../../battery/packMass.ts";
 import { firstWhere } from "../../math/halving.ts";
 import { prepare, prepareIn } from "../../step/prepare.ts";
@@ -10,7 +11,6 @@ import { ageOf } from "../conditions/condition.ts";
 import { packFigures } from "../drive/packFigures.ts";
 import { rangeOn } from "../going/range.ts";
 import { rangeFrom_km } from "../going/rangeFrom.ts";
-import { layoutName } from "../layouts/layoutPack.ts";
 import { cellsOf } from "../money/quote.ts";
 import type { Span } from "../money/span.ts";
 import { agedAfter, LIFE_years, type PackUse, packUse, YEARS } from "./ageing.ts";

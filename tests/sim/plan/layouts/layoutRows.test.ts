@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { message, messageIn } from "../../../../shared/quantity/message.ts";
-import { layoutName } from "../../../../sim/plan/layouts/layoutPack.ts";
+import { layoutName } from "../../../../sim/battery/layoutName.ts";
 import { layoutRows } from "../../../../sim/plan/layouts/layoutRows.ts";
 import type { Layout } from "../../../../sim/plan/layouts/layoutsOf.ts";
 import type { Fault } from "../../../../sim/plan/layouts/ruledOut.ts";
