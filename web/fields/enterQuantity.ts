@@ -1,4 +1,5 @@
 import { batch } from "@preact/signals-core";
+import { bandOf } from "./bandOf.ts";
 import type { FieldContext } from "./fieldContext.ts";
 import { isBareNumber } from "./isBareNumber.ts";
 import type { QuantityFieldSpec } from "./quantityField.ts";
@@ -39,11 +40,16 @@ function take(context: FieldContext, path: string, field: QuantityFieldSpec, typ
     return;
   }
 
-  const { value, plusMinus } = reading;
+  const { value } = reading;
+  const { plusMinus_frac, problem } = bandOf(field.kind, value, reading.plusMinus);
+  if (problem !== undefined) {
+    jobEditor.keepDraft(path, typed, problem, field.label);
+    return;
+  }
   // A bare number means the unit shown beside it; written down alone it would mean another one after a change of units.
   const kept = isBareNumber(typed) && view.units.value !== "metric" ? "" : typed;
   jobEditor.edit(path, kept, value, {
     ...about,
-    ...(plusMinus !== undefined && value !== 0 && { plusMinus_frac: Math.min(2, Math.abs(plusMinus / value)) }),
+    ...(plusMinus_frac !== undefined && { plusMinus_frac }),
   });
 }

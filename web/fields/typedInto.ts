@@ -1,6 +1,7 @@
 import { edited } from "../editing/editField.ts";
 import { fieldAt } from "../editing/fieldTable/fieldAt.ts";
 import type { EditorState } from "../editing/jobEditor.ts";
+import { bandOf } from "./bandOf.ts";
 import type { FieldContext } from "./fieldContext.ts";
 import { isBareNumber } from "./isBareNumber.ts";
 import { readField } from "./readField.ts";
@@ -30,10 +31,11 @@ export function typedInto(context: FieldContext, state: EditorState, path: strin
   if (reading.unknown) {
     return field.usual ? edited(state, path, "", field.usual.value, { ...about, from: "usual" }) : state;
   }
-  const { value, plusMinus } = reading;
+  const { value } = reading;
+  const { plusMinus_frac, problem } = bandOf(field.kind, value, reading.plusMinus);
+  if (problem !== undefined) return refused(problem);
   const kept = isBareNumber(typed) && context.view.units.value !== "metric" ? "" : typed;
-  const band = plusMinus !== undefined && value !== 0 && { plusMinus_frac: Math.min(2, Math.abs(plusMinus / value)) };
-  return edited(state, path, kept, value, { ...about, ...band });
+  return edited(state, path, kept, value, { ...about, ...(plusMinus_frac !== undefined && { plusMinus_frac }) });
 }
 
 function isSame(a: string, b: string): boolean {

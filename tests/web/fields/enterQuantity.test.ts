@@ -29,6 +29,18 @@ describe("typed quantity", () => {
     expect(jobEditor.job.value.origins["driveline.finalDrive_ratio"].typed).toBe("9/41");
   });
 
+  it("keeps a band up to twice the value, and refuses a wider one with the value of before", () => {
+    const { jobEditor, enter } = paperWithDemo();
+    enter(load, "100 ± 200 kg");
+    expect(jobEditor.job.value.origins[load].plusMinus_frac).toBe(2);
+    jobEditor.settle();
+    enter(load, "150 ± 450 kg");
+    expect(jobEditor.drafts.value[load].problem).toBe(
+      "found a band of 3 times the value to either side, at most 2 times it allowed",
+    );
+    expect(jobEditor.job.value.vehicle.load_kg).toBe(100);
+  });
+
   it("lets nothing of a half-typed text count once it can no longer be read", () => {
     const { jobEditor, enter } = paperWithDemo();
     const before = jobEditor.job.value.driveline.finalDrive_ratio;
