@@ -1,4 +1,4 @@
-import type { Chance } from "../../math/kalman/sampleSwitching.ts";
+import type { Chance } from "../../math/kalman/backwardSampler.ts";
 import { chanceOf } from "./draws/chance.ts";
 import type { GapFindings } from "./gaps/findGaps.ts";
 import type { HeightNoise } from "./heights/heightModel.ts";

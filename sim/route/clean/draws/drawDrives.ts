@@ -1,4 +1,5 @@
-import { type Chance, sampleSwitching } from "../../../math/kalman/sampleSwitching.ts";
+import type { Chance } from "../../../math/kalman/backwardSampler.ts";
+import { sampleSwitching } from "../../../math/kalman/sampleSwitching.ts";
 import type { Steps } from "../../log/steps.ts";
 import type { Timeline } from "../rows/timeline.ts";
 import {

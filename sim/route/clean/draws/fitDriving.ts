@@ -1,3 +1,4 @@
+import { climbed } from "../../../math/kalman/climbed.ts";
 import { SwitchingFilter } from "../../../math/kalman/switchingFilter.ts";
 import { type AlongNoise, type AlongRoad, drivingModel } from "./drivingModel.ts";
 import { usualAcceleration_mps2 } from "./drivingPrior.ts";
@@ -10,6 +11,10 @@ const SPREAD_LOG = 0.35;
 const speedNoises_mps = [0.05, 0.1, 0.15, 0.22, 0.35, 0.7];
 /** Noise of a position along the road that is tried, no less than that of the fix itself: bends and corners between fixes add to it. */
 const waysOff_m = [0, 1, 2, 4];
+/** Correlated noise of positions that is tried where they are too far apart to show it by themselves. */
+const correlated_m = [1.5, 3, 5, 8, 12];
+/** That is about the assumed, give or take this much of a factor (as a logarithm). Assumed. */
+const CORRELATED_LOG = 0.5;
 /** Moments looked at. */
 const LONGEST_FIT = 2000;
 
@@ -29,6 +34,8 @@ interface Fitted {
   readonly hasSpeeds: boolean;
   /** False where the log cannot show how lively it is driven: then it is driven as the published cycles are. */
   readonly showsDriving: boolean;
+  /** False where the positions' noise is only assumed. */
+  readonly showsPositionNoise: boolean;
   /** Accelerations by band of the cycle that the log is held to be driven like; of all cycles where there is none. */
   readonly bands_mps2: readonly number[] | undefined;
 }
@@ -43,7 +50,7 @@ export function fitDriving(
   known: AlongRoad,
   speed_mps: Float64Array,
   noise: AlongNoise,
-  { hasSpeeds, showsDriving, bands_mps2 }: Fitted,
+  { hasSpeeds, showsDriving, showsPositionNoise, bands_mps2 }: Fitted,
 ): FittedDriving {
   const first = Math.max(0, Math.floor((known.time_s.length - LONGEST_FIT) / 2));
   const last = Math.min(known.time_s.length, first + LONGEST_FIT);
@@ -51,31 +58,36 @@ export function fitDriving(
     const model = drivingModel(known, spreadOf(speed_mps, factor_ratio, bands_mps2), scatter, { first, last });
     const filter = new SwitchingFilter(model);
     for (let k = 0; k < last - first; k++) filter.step(k);
-    return filter.logLikelihood - 0.5 * (Math.log(factor_ratio) / SPREAD_LOG) ** 2;
+    const isUnusual =
+      (Math.log(factor_ratio) / SPREAD_LOG) ** 2 +
+      (Math.log(scatter.correlated_m / noise.correlated_m) / CORRELATED_LOG) ** 2;
+    return filter.logLikelihood - 0.5 * isUnusual;
   };
-  const factorUnder = (scatter: AlongNoise) =>
-    showsDriving ? bestFactor(factors_ratio.map((each) => likelihood(each, scatter))) : 1;
-  let scatter = noise;
-  for (let round = 0; round < 2; round++) {
-    const factor_ratio = round === 0 ? 1 : factorUnder(scatter);
-    const likeliest = (tried: readonly AlongNoise[]) =>
-      tried[indexOfMost(tried.map((each) => likelihood(factor_ratio, each)))];
-    if (hasSpeeds) scatter = likeliest(speedNoises_mps.map((each) => ({ ...scatter, speed_mps: each })));
-    scatter = likeliest(waysOff_m.map((each) => ({ ...scatter, white_m: Math.max(noise.white_m, each) })));
-  }
-  return { factor_ratio: factorUnder(scatter), noise: scatter };
+  const tried = {
+    correlated_m: showsPositionNoise ? [noise.correlated_m] : correlated_m,
+    speed_mps: hasSpeeds ? speedNoises_mps : [noise.speed_mps],
+    white_m: waysOff_m.map((each) => Math.max(noise.white_m, each)),
+    factor_ratio: showsDriving ? factors_ratio : [1],
+  };
+  const at = ({ factor_ratio, ...scatter }: Record<keyof typeof tried, number>) =>
+    likelihood(factor_ratio, { ...noise, ...scatter });
+  const start = {
+    factor_ratio: 1,
+    speed_mps: noise.speed_mps,
+    correlated_m: noise.correlated_m,
+    white_m: noise.white_m,
+  };
+  const { factor_ratio, ...scatter } = climbed(start, tried, at);
+  const found = { ...noise, ...scatter };
+  return { factor_ratio: showsDriving ? crestAbout(factor_ratio, (each) => likelihood(each, found)) : 1, noise: found };
 }
 
-/** The factor at the crest of the likelihoods of those tried. */
-function bestFactor(tried: readonly number[]): number {
-  const best = indexOfMost(tried);
-  if (best === 0 || best === tried.length - 1) return factors_ratio[best];
-  const at = [best - 1, best, best + 1].map((i) => Math.log(factors_ratio[i]));
-  return Math.exp(crest(at, tried.slice(best - 1, best + 2)));
-}
-
-function indexOfMost(values: readonly number[]): number {
-  return values.reduce((best, value, i) => (value > values[best] ? i : best), 0);
+/** The factor at the crest of the likelihoods of the likeliest of those tried and its neighbours. */
+function crestAbout(factor_ratio: number, likelihood: (factor_ratio: number) => number): number {
+  const best = factors_ratio.indexOf(factor_ratio);
+  if (best <= 0 || best === factors_ratio.length - 1) return factor_ratio;
+  const near = factors_ratio.slice(best - 1, best + 2);
+  return Math.exp(crest(near.map(Math.log), near.map(likelihood)));
 }
 
 /** Where the parabola through three points is highest. */

@@ -1,4 +1,4 @@
-import type { Chance } from "../../../math/kalman/sampleSwitching.ts";
+import type { Chance } from "../../../math/kalman/backwardSampler.ts";
 import type { Steps } from "../../log/steps.ts";
 import { writeClock } from "../../log/writeTime.ts";
 import type { Segment } from "../gaps/findGaps.ts";

@@ -1,5 +1,6 @@
+import type { Chance } from "../../../math/kalman/backwardSampler.ts";
 import { oneRegime } from "../../../math/kalman/oneRegime.ts";
-import { type Chance, sampleSwitching } from "../../../math/kalman/sampleSwitching.ts";
+import { sampleSwitching } from "../../../math/kalman/sampleSwitching.ts";
 import type { Steps } from "../../log/steps.ts";
 import type { Timeline } from "../rows/timeline.ts";
 import { type HeightNoise, heightModel } from "./heightModel.ts";

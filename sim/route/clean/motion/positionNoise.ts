@@ -16,7 +16,7 @@ const tried = { correlated_m, white_m: whites_m, correlation_s: correlations_s }
 /** Fixes looked at: enough for stands and straights among them. */
 const LONGEST_FIT = 2000;
 /** Between fixes further apart than this the car's own motion hides the noise: turning off at a corner would pass for a bad receiver. */
-const THINNEST_s = 4;
+export const THINNEST_s = 4;
 const USUAL: PositionNoise = { correlated_m: 5, white_m: 0.5, correlation_s: 20 };
 
 /** The noise under which the positions of the longest segment are likeliest; that of a telephone where it cannot tell. */

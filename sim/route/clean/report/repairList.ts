@@ -45,6 +45,11 @@ export class RepairList {
     return !this.off.has(kind);
   }
 
+  /** A list that leaves the same classes out and starts empty: for work that is done again. */
+  emptied(): RepairList {
+    return new RepairList([...this.off]);
+  }
+
   /** Adds `count` repairs of one event; `weight` orders events by how much they matter. */
   add(kind: RepairKind, count: number, from_s: number, to_s: number, detail: string, weight = to_s - from_s): void {
     const entry = this.gathered.get(kind) ?? {

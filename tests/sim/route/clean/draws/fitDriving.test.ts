@@ -23,7 +23,12 @@ function fitted(spread_mps2: number, showsDriving = true) {
     offset_m2: new Float64Array(600),
     isParked: new Uint8Array(600),
   };
-  return fitDriving(road, speed_mps, noise, { hasSpeeds: true, showsDriving, bands_mps2: undefined }).factor_ratio;
+  return fitDriving(road, speed_mps, noise, {
+    hasSpeeds: true,
+    showsDriving,
+    showsPositionNoise: true,
+    bands_mps2: undefined,
+  }).factor_ratio;
 }
 
 it("tells a calm driver from a hard one", () => {
