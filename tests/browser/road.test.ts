@@ -92,6 +92,24 @@ describe("the client's own road", () => {
     await page.context().close();
   });
 
+  it("gives its days to the year with one press, taken back by one undo", async () => {
+    const { page, faults } = await opened();
+    await openWorking(page, "theYear");
+    await bring(page, "week.gpx", days);
+    await page.getByRole("button", { name: "Draw the year's days from these 3" }).click();
+    await expect.poll(() => textOf(says(page))).toMatch(/driven days are drawn from 3 days of the log/);
+    await expect
+      .poll(() => finding(page, "theYear"))
+      .toMatch(/drawn evenly from the 3 of the list, .* as they were driven: .*3 days are few/);
+    expect(await textOf(page.locator("#theYear"))).toContain("Driven days: 3, from a log");
+    await expectNoSidewaysScroll(page);
+    await page.locator("h1").click();
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => textOf(page.locator("#theYear"))).not.toContain("Driven days: 3");
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
   it("keeps positions in this browser, and out of the job's file; a job from a file says that they are gone", async () => {
     const { page, faults } = await opened();
     await bring(page, "monday.gpx", gpx);
