@@ -38,5 +38,6 @@ export function drivenDaysForm(form: Form): TemplateResult {
     }),
     PATH,
   )}
+    <p class="aside">The usual day is their middle one: moving it makes all of them longer or shorter. The longest day stands apart.</p>
     <p class="buttons"><button type="button" @click=${remove}>Remove the list of days</button></p>`;
 }

@@ -83,6 +83,7 @@ describe("the list of a client's own days", () => {
       drafts,
     }));
     expect(said()).toContain("Driven days: 2, from a log");
+    expect(said()).toContain("The usual day is their middle one: moving it makes all of them longer or shorter.");
     jobEditor.edit("year.daysDriven_km.1", "40", 40, { what: "Driven day" });
     expect(said()).toContain("Driven days: 2, from a log, 1 of them typed");
   });
