@@ -6,7 +6,8 @@ export function boundsAt(schema: unknown, path: readonly PropertyKey[]): string 
   const number = shapesAt(schema, path)
     .map(unwrap)
     .find((shape) => shape instanceof z.ZodNumber);
-  if (!Number.isFinite(number?.minValue) || !Number.isFinite(number?.maxValue)) return undefined;
+  if (number === undefined) return undefined;
+  if (!Number.isFinite(number.minValue) || !Number.isFinite(number.maxValue)) return undefined;
   const unit = unitWords(path);
   const isOpen = number.def.checks?.some(
     (check) => check._zod.def.check === "greater_than" && "inclusive" in check._zod.def && !check._zod.def.inclusive,
