@@ -45,9 +45,18 @@ describe("noisy logs at 1 Hz with recorded speeds", () => {
   });
 });
 
-describe("a noisy log at 1 Hz of positions alone", () => {
-  it.each(logs)("of $cycle, $position_m m, seed $seed has the true distance", ({ cycle, position_m, seed }) => {
-    const found = recover(cycle, spoiling(position_m, seed, undefined));
+describe("noisy logs at 1 Hz of positions alone", () => {
+  const recovered = logs.map((log) => ({
+    ...log,
+    found: recover(log.cycle, spoiling(log.position_m, log.seed, undefined)),
+  }));
+
+  it.each(recovered)("of $cycle, $position_m m, seed $seed have the true distance", ({ found }) => {
     expect(Math.abs(found.distance_frac)).toBeLessThan(DISTANCE_frac);
+  });
+
+  it("have the true energy on average", () => {
+    const off = recovered.reduce((sum, { found }) => sum + Math.abs(found.energy_frac), 0) / recovered.length;
+    expect(off).toBeLessThan(ENERGY_frac);
   });
 });

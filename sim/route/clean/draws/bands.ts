@@ -2,18 +2,18 @@ import type { Band, Spread } from "../../../../shared/spread.ts";
 import type { Piece, Stops, Unmodelled } from "../report/spread.ts";
 
 /**
- * What the model itself leaves out of energy, distance and stops, as half the width of a band of 80 %. Of the energy by the seconds from fix to fix,
- * calibrated over three makers of logs with tests/bench/logEnergyTable.ts so that seven to nine of ten bands hold the truth; so are the stops
- * and the part of the distance that is the same everywhere. Energy and distance come with as much as the road is seen to wind from fix to fix (`circuity_frac`): about as
- * much again may lie unseen between them.
+ * What the model itself leaves out of energy, distance and stops, as half the width of a band of 80 %, by the seconds from fix to fix,
+ * calibrated over three makers of logs with tests/bench/logEnergyTable.ts so that seven to nine of ten bands hold the truth. Energy and distance come with what the road is
+ * seen to wind from fix to fix (`circuity_frac`): as much again may lie unseen between fixes that are far apart, of smooth bends a third of it.
  */
 export function unmodelledOf(interval_s: number, hasSpeeds: boolean, circuity_frac: number): Unmodelled {
-  const energy = between(interval_s, hasSpeeds ? [0.03, 0.045, 0.06, 0.06] : [0.03, 0.06, 0.05, 0.13]);
-  const distance = between(interval_s, [0.006, 0.012, 0.012, 0.012]);
-  const stops_frac = between(interval_s, hasSpeeds ? [0, 0.15, 0.15, 0.3] : [0.05, 0.15, 0.15, 0.3]);
+  const energy = between(interval_s, hasSpeeds ? [0.017, 0.03, 0.055, 0.03] : [0.025, 0.055, 0.065, 0.1]);
+  const distance = between(interval_s, hasSpeeds ? [0.002, 0.003, 0.003, 0.004] : [0.006, 0.006, 0.006, 0.006]);
+  const unseen = between(interval_s, [0.33, 0.6, 0.8, 1]);
+  const stops_frac = between(interval_s, hasSpeeds ? [0, 0.1, 0.22, 0.25] : [0.08, 0.17, 0.17, 0.25]);
   return {
     energy_frac: Math.hypot(energy, circuity_frac),
-    distance_frac: Math.hypot(distance, circuity_frac),
+    distance_frac: Math.hypot(distance, unseen * circuity_frac),
     stops_frac,
   };
 }

@@ -98,7 +98,7 @@ describe("a log brought to the session", () => {
     };
     const bare = rows.map((row) => ({ ...row, speed_mps: Number.NaN }));
     const [dense, thin] = [await spreadOf(rows), await spreadOf(bare.filter((_, i) => i % 10 === 0))];
-    // How wide each has to be is held against known truths in tests/reference/thinAccuracy.test.ts.
+    // How wide each has to be is held against known truths in tests/reference/logEnergy.test.ts.
     expect(thin).toBeGreaterThan(1.5 * dense);
   });
 
