@@ -1,26 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { atPath } from "../../../shared/job/path.ts";
-import { fieldAt } from "../../../web/editing/fieldTable/fieldAt.ts";
-import { withGroup } from "../../../web/editing/groupEdits.ts";
-import { createJobEditor } from "../../../web/editing/jobEditor.ts";
-import { enterQuantity } from "../../../web/fields/enterQuantity.ts";
-import { createFieldContext } from "../../../web/fields/fieldContext.ts";
-import type { QuantityFieldSpec } from "../../../web/fields/quantityField.ts";
-import { readField } from "../../../web/fields/readField.ts";
-import { transferStart } from "../../../web/forms/motor/transferBoxForm.ts";
-import { demoJob } from "../../support/demoJob.ts";
-import { noRoads } from "../../support/noRoads.ts";
-
-function page() {
-  const jobEditor = createJobEditor({ job: demoJob(), drafts: {} });
-  const context = createFieldContext(jobEditor, noRoads);
-  const specAt = (path: string) => fieldAt(path) as QuantityFieldSpec;
-  return {
-    jobEditor,
-    enter: (path: string, text: string) => enterQuantity(context, path, specAt(path), text),
-    read: (path: string, text: string) => readField(context, path, specAt(path), text),
-  };
-}
+import { page } from "./slipPage.ts";
 
 const third = "driveline.gears.2.gear_ratio";
 
@@ -90,31 +70,5 @@ describe("a slip of the pencil", () => {
     enter("engine.torque_rpm", "2400");
     expect(jobEditor.drafts.value).toEqual({});
     expect(jobEditor.job.value.engine).toEqual({ ratedTorque_Nm: 115, torque_rpm: 2400 });
-  });
-});
-
-describe("freewheeling hubs", () => {
-  const box = "driveline.transferBox";
-
-  it("are refused on a car whose front wheels drive", () => {
-    const { jobEditor } = page();
-    jobEditor.editPlain("driveline.drivenAxle", "front", "Driven wheels");
-    expect(jobEditor.job.value.driveline.drivenAxle).toBe("front");
-    const problems = jobEditor.change("box", (state) => withGroup(state, box, transferStart()));
-    expect(problems.map(({ where }) => where)).toEqual(["driveline.drivenAxle"]);
-    expect(jobEditor.job.value.driveline.transferBox).toBeUndefined();
-  });
-
-  it("keep the front axle from being the driven one, with a sentence at that field", () => {
-    const { jobEditor } = page();
-    expect(jobEditor.change("box", (state) => withGroup(state, box, transferStart()))).toEqual([]);
-    jobEditor.editPlain("driveline.drivenAxle", "front", "Driven wheels");
-    expect(jobEditor.drafts.value["driveline.drivenAxle"].problem).toContain("the front axle is engaged there");
-  });
-
-  it("leave no tyre driven to be chosen", () => {
-    const { jobEditor } = page();
-    jobEditor.editPlain("driveline.drivenAxle", "none", "Driven wheels");
-    expect(jobEditor.drafts.value["driveline.drivenAxle"].problem).toMatch(/"none".*"front".*"rear".*"both"/);
   });
 });
