@@ -10,6 +10,8 @@ export type { Band } from "./plan/answer/band.ts";
 export { CONDITIONS, type ConditionId, conditionNames } from "./plan/answer/conditions.ts";
 export { leftBetween, leftCell } from "./plan/answer/leftWords.ts";
 export type { PackAnswer, Use } from "./plan/answer/packAnswer.ts";
+export { packsToSample } from "./plan/answer/packsToSample.ts";
+export type { SampledRange } from "./plan/answer/sampledRange.ts";
 export { type AnswerWords, answerWords, largestWords, settlementWords } from "./plan/answer/sentence.ts";
 export type { Settlement, WorthMeasuring } from "./plan/answer/settle.ts";
 export type { Stop } from "./plan/answer/stops.ts";
@@ -65,7 +67,8 @@ export { freeze, withPrediction } from "./plan/predictions/freeze.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
 export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet.ts";
 export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
-export type { Draw, VariedPack } from "./plan/vary/varyPack.ts";
+export type { Draw } from "./plan/vary/variants.ts";
+export type { VariedPack } from "./plan/vary/varyPack.ts";
 export { varyWords } from "./plan/vary/varyWords.ts";
 export { placesOfWeek } from "./plan/week/placesOfWeek.ts";
 export type { PackWeek, WeekReport } from "./plan/week/weekReport.ts";
@@ -244,13 +247,14 @@ export async function openHeat() {
 
 /** Layouts of the module and the smallest pack that will do, its life, and how sure the answer is: a piece of its own, as the answer does without. */
 export async function openPackStudies() {
-  const [{ packStudy }, { daysFailed }, { packLife }, { varyPack }] = await Promise.all([
+  const [{ packStudy }, { daysFailed }, { packLife }, { varyPack }, { sampleRanges }] = await Promise.all([
     import("./plan/layouts/packStudy.ts"),
     import("./plan/layouts/daysFailed.ts"),
     import("./plan/years/packLife.ts"),
     import("./plan/vary/varyPack.ts"),
+    import("./plan/answer/answerByDriving.ts"),
   ]);
-  return { packStudy, daysFailed, packLife, varyPack };
+  return { packStudy, daysFailed, packLife, varyPack, sampleRanges };
 }
 
 /** A week by the clock: a piece of its own, as few jobs have one and the answer does without. */

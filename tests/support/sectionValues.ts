@@ -93,6 +93,7 @@ export function sectionValues(job: Job, changes: Partial<Values> = {}): Values {
     road,
     runs,
     judged: runs.candidates,
+    sampled: [],
     get year() {
       return of.year();
     },

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import { message, messageIn, quantity } from "../../shared/quantity/message.ts";
 import type { UnitHabit } from "../../shared/quantity/writeQuantity.ts";
-import { answerWords, leftBetween } from "../../sim/index.ts";
+import { answerWords, leftBetween, type PackAnswer } from "../../sim/index.ts";
 import { unbroken } from "../look/unbroken.ts";
 import type { ShownAnswer } from "./shownAnswer.ts";
 
@@ -36,10 +36,20 @@ export function headlineView(
 
 /** How far the usual day may go either way at ten years in winter; empty while that is not known. */
 export function bandWords({ answer }: ShownAnswer, chosen: number | undefined, units: UnitHabit): string {
-  const left = chosen === undefined ? undefined : answer?.packs[chosen]?.left;
+  const { left, sampled } = (chosen === undefined ? undefined : answer?.packs[chosen]) ?? {};
   if (!answer?.isBandKnown || !left) return "";
   const day = quantity("distance", answer.day_km);
-  return messageIn(message`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}.`, units);
+  const words = messageIn(
+    message`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}.`,
+    units,
+  );
+  return sampled ? `${words} It gets home in ${casesOf(sampled)} of what is not known.` : words;
+}
+
+/** "81 of 100 cases"; never all or none of them unless it is. */
+function casesOf({ home_frac }: NonNullable<PackAnswer["sampled"]>): string {
+  if (home_frac === 0 || home_frac === 1) return home_frac === 0 ? "none of the cases" : "every case";
+  return `${Math.min(99, Math.max(1, Math.round(100 * home_frac)))} of 100 cases`;
 }
 
 /** The answer in one line, for whoever hears the page. */

@@ -6,6 +6,7 @@ import {
   type CostPlan,
   type DriveReport,
   type InConditions,
+  type SampledRange,
   scaledConditions,
   scaledUnknowns,
   type Unknown,
@@ -48,6 +49,7 @@ export function shownAnswer(
   plan: Standing<ChargePlan> = { state: "waiting" },
   money: Standing<CostPlan | undefined> = { state: "waiting" },
   year: Standing<YearReport> = { state: "waiting" },
+  sampled: Standing<readonly (SampledRange | undefined)[]> = { state: "waiting" },
 ): ShownAnswer {
   for (const each of [use, runs, conditions, unknowns]) {
     if (each.state !== "failed") continue;
@@ -66,7 +68,7 @@ export function shownAnswer(
   const isOld = unknowns.isLate || runs.isLate || conditions.isLate;
   const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
   return {
-    answer: answerFor(use.value, candidates, bands),
+    answer: answerFor(use.value, candidates, bands, isOld || sampled.state !== "ready" ? [] : sampled.value),
     ...beside,
     late: runs.isLate ? "all" : isOld ? "bands" : "none",
   };

@@ -74,6 +74,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
       standing("chargePlan"),
       standing("costPlan"),
       standing("year"),
+      standing("sampled"),
     ),
   );
   const { spoken: answer, band } = fillAnswer(place("answer"), shown, context, graph.retry);

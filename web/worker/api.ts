@@ -12,6 +12,7 @@ import type {
   MotorSurface,
   PackLife,
   PackStudy,
+  SampledRange,
   SteadyRow,
   Trace,
   Unknown,
@@ -47,6 +48,12 @@ export interface SimulationApi {
   daysFailed(job: Job, trace: Trace): Promise<readonly DaysFailed[]>;
   /** How long one pack does the usual day in winter: a dozen drives; nothing for a car without a range. */
   packLife(job: Job, packIndex: number, trace: Trace): Promise<PackLife | undefined>;
+  /** The ranges that decide these packs' verdicts, in many variants of what is not known, nothing for the others; nothing at all where newer ones were asked for meanwhile. */
+  sampleRanges(
+    job: Job,
+    packIndexes: readonly number[],
+    trace: Trace,
+  ): Promise<readonly (SampledRange | undefined)[] | undefined>;
   /** One pack in many variants of what is not known; nothing where newer ones were asked for meanwhile. */
   vary(job: Job, packIndex: number, trace: Trace, draw: Draw): Promise<VariedPack | undefined>;
   /** What the values that nobody measured do to the range of these packs, nothing for the others: some dozens of drives each. */

@@ -10,6 +10,7 @@ import type {
   LongHill,
   PackLife,
   PackStudy,
+  SampledRange,
   Trace,
   Unknown,
   VariedPack,
@@ -31,6 +32,7 @@ export interface SimulationInside
     | "heatLines"
     | "packLife"
     | "packStudy"
+    | "sampleRanges"
     | "vary"
     | "unknowns"
     | "yearRanges"
@@ -46,6 +48,11 @@ export interface SimulationInside
   packStudy(job: Job, traceId: number): Promise<PackStudy>;
   daysFailed(job: Job, traceId: number): Promise<readonly DaysFailed[]>;
   packLife(job: Job, packIndex: number, traceId: number): Promise<PackLife | undefined>;
+  sampleRanges(
+    job: Job,
+    packIndexes: readonly number[],
+    traceId: number,
+  ): Promise<readonly (SampledRange | undefined)[] | undefined>;
   vary(job: Job, packIndex: number, traceId: number, draw: Draw): Promise<VariedPack | undefined>;
   yearRanges(job: Job, traceId: number): Promise<YearRanges>;
   unknowns(job: Job, packIndexes: readonly number[], traceId: number): Promise<readonly (readonly Unknown[])[]>;

@@ -1,11 +1,10 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
-import { answerFor } from "../../plan/answer/answer.ts";
-import { packsInQuestion, unknownsOfPacks } from "../../plan/answer/unknownsOfPacks.ts";
+import { type Answer, answerFor } from "../../plan/answer/answer.ts";
+import { answerByDriving } from "../../plan/answer/answerByDriving.ts";
 import { driveJob } from "../../plan/drive/driveJob.ts";
 import type { DriveReport } from "../../plan/driveReport.ts";
-import type { Unknown } from "../../plan/unknowns.ts";
 import { resample } from "../../trace/resample.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { prepareDriveline } from "../../vehicle/driveline.ts";
@@ -54,17 +53,16 @@ export const drive: Command = {
       writeText(channels, channelsCsv(report.candidates, gearNames(job)), ifThere(args));
       warn(`written: ${channels}`);
     }
-    const answer = answerFor(job, report.candidates, drivenUnknowns(job, report, trace, warn));
+    const answer = drivenAnswer(job, report, trace, warn);
     print(hasOption(args, "json") ? jsonText(driveJson(report, answer)) : driveTable(report, answer));
   },
 };
 
-/** What each pack's unknowns do to its range: some dozens of drives, so none where one of them takes long. */
-function drivenUnknowns(job: Job, { candidates }: DriveReport, trace: Trace, warn: Print): Unknown[][] | undefined {
-  if (trace.time_s.length * candidates.length <= manyRows)
-    return unknownsOfPacks(job, packsInQuestion(job, candidates), trace);
+/** The answer through all that is not known: hundreds of drives, so without that where one of them takes long. */
+function drivenAnswer(job: Job, { candidates }: DriveReport, trace: Trace, warn: Print): Answer {
+  if (trace.time_s.length * candidates.length <= manyRows) return answerByDriving(job, candidates, trace);
   warn("the road is long, so what is not known is left out: no bands, and no verdict where they decide it");
-  return undefined;
+  return answerFor(job, candidates, undefined);
 }
 
 /** The road at the steps asked for, with a word where they are coarser than its samples. */

@@ -1,7 +1,7 @@
 import type { Job } from "../../../shared/job/job.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { type Message, messageIn } from "../../../shared/quantity/message.ts";
-import { answerFor } from "../../plan/answer/answer.ts";
+import { answerByDriving } from "../../plan/answer/answerByDriving.ts";
 import { CONDITIONS, conditionNames } from "../../plan/answer/conditions.ts";
 import { type DaysFailed, daysFailed } from "../../plan/layouts/daysFailed.ts";
 import { askedDay_km, type Judged } from "../../plan/layouts/judgePack.ts";
@@ -11,7 +11,6 @@ import type { Layout } from "../../plan/layouts/layoutsOf.ts";
 import { type PackChoice, packChoice } from "../../plan/layouts/packChoice.ts";
 import { type PackBeside, packsBeside } from "../../plan/layouts/packsBeside.ts";
 import { packsBesideWords } from "../../plan/layouts/packsBesideWords.ts";
-import { unknownsByEffect } from "../../plan/unknowns.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { choiceOption } from "../arguments/choiceOption.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
@@ -153,7 +152,7 @@ function packJson({ pack, candidate, left_km }: Judged) {
 /** The verdict of the answer on this pack, were it alone in the job. */
 function verdictOf(job: Job, trace: Trace, { pack, candidate }: Judged): string | null {
   const one = { ...job, packs: [pack] };
-  return answerFor(one, [candidate], [unknownsByEffect(one, 0, trace)]).packs[0].verdict ?? null;
+  return answerByDriving(one, [candidate], trace).packs[0].verdict ?? null;
 }
 
 function asText(job: Job, trace: Trace, { layouts, sentences }: PackChoice, beside: Beside): string {

@@ -3,8 +3,7 @@ import { jobText } from "../../../shared/job/jobText.ts";
 import { inputError } from "../../../shared/problems.ts";
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { messageIn } from "../../../shared/quantity/message.ts";
-import { answerFor } from "../../plan/answer/answer.ts";
-import { packsInQuestion, unknownsOfPacks } from "../../plan/answer/unknownsOfPacks.ts";
+import { answerByDriving } from "../../plan/answer/answerByDriving.ts";
 import { driveJob } from "../../plan/drive/driveJob.ts";
 import { besideWords, rangeWords } from "../../plan/predictions/besideWords.ts";
 import { type Beside, compare } from "../../plan/predictions/compare.ts";
@@ -39,7 +38,7 @@ export const predicted: Command = {
     const job = readJobFile(path);
     const { trace } = roadToDrive(job, path, undefined, warn);
     const runs = driveJob(job, trace);
-    const answer = answerFor(job, runs.candidates, unknownsOfPacks(job, packsInQuestion(job, runs.candidates), trace));
+    const answer = answerByDriving(job, runs.candidates, trace);
     const reports = { runs, answer };
     if (!hasOption(args, "freeze")) {
       const all = job.predictions.map((prediction) => compare(prediction, job, reports));

@@ -11,8 +11,7 @@ import { settingsPaper } from "../../../web/sheet/settingsPaper.ts";
 import { sheetContent } from "../../../web/sheet/sheetContent.ts";
 import { sheetStyle } from "../../../web/sheet/sheetStyle.ts";
 import { visitForm } from "../../../web/sheet/visitForm.ts";
-import { answerFor } from "../../plan/answer/answer.ts";
-import { packsInQuestion, unknownsOfPacks } from "../../plan/answer/unknownsOfPacks.ts";
+import { answerByDriving } from "../../plan/answer/answerByDriving.ts";
 import { chargePlan } from "../../plan/charging/chargePlan.ts";
 import { currentsPlan } from "../../plan/currents/currentsPlan.ts";
 import { driveJob } from "../../plan/drive/driveJob.ts";
@@ -65,8 +64,7 @@ function paperOf(
   if (paper === "service") return serviceCard(document, job);
   const { trace } = roadToDrive(job, path, undefined, warn);
   const runs = driveJob(job, trace, { channels: false });
-  const unknowns = unknownsOfPacks(job, packsInQuestion(job, runs.candidates), trace);
-  const answer = answerFor(job, runs.candidates, unknowns);
+  const answer = answerByDriving(job, runs.candidates, trace);
   if (paper === "handover") return handoverPage(document, job, packIndex ?? answer.recommended ?? 0, job.units);
   const chosen = packIndex ?? answer.recommended;
   if (paper === "settings") {

@@ -2,6 +2,7 @@ import type { Message } from "../../../shared/quantity/message.ts";
 import type { Candidate } from "../driveReport.ts";
 import type { Unknown } from "../unknowns.ts";
 import { type PackAnswer, packAnswer, type Use } from "./packAnswer.ts";
+import type { SampledRange } from "./sampledRange.ts";
 import { type Settlement, settlementOf, type WorthMeasuring, worthMeasuring } from "./settle.ts";
 import { verdicts } from "./verdicts.ts";
 
@@ -41,16 +42,18 @@ interface Largest {
 /**
  * The answer for a use, from the drives of its packs and from what the values that nobody measured do to each of them.
  * Pure and quick: a change of the day drives nothing anew. Unknowns of another number of packs were driven before a pack came or went,
- * and count as not driven yet.
+ * and count as not driven yet. Where many variants of a pack have been driven (`sampled`), its band at ten years in winter is theirs, and with
+ * it the verdict.
  */
 export function answerFor(
   use: Use,
   candidates: readonly Candidate[],
   driven: readonly (readonly Unknown[])[] | undefined,
+  sampled: readonly (SampledRange | undefined)[] = [],
 ): Answer {
   const unknowns = driven?.length === candidates.length ? driven : undefined;
   const isBandKnown = unknowns !== undefined;
-  const judged = candidates.map((candidate, i) => packAnswer(use, i, candidate, unknowns?.[i]));
+  const judged = candidates.map((candidate, i) => packAnswer(use, i, candidate, unknowns?.[i], unknowns && sampled[i]));
   const found = verdicts(judged, isBandKnown);
   const packs: PackAnswer[] = judged.map((pack, i) => (found[i] === undefined ? pack : { ...pack, verdict: found[i] }));
   const bySize = packs.map((_, i) => i).sort((a, b) => packs[a].usable_kWh - packs[b].usable_kWh);

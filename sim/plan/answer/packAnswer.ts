@@ -12,6 +12,7 @@ import {
   conditionNames,
   rangeIn_km,
 } from "./conditions.ts";
+import { homeShare, type SampledRange, sampledBand } from "./sampledRange.ts";
 import { type Limits, type Stop, stopOf } from "./stops.ts";
 
 /** Share of the road that a car may miss and still be said to drive it. */
@@ -51,6 +52,8 @@ export interface PackAnswer {
   /** Kilometres left on coming home from the usual day and from the longest; below nought it does not get home. */
   readonly left?: ByCondition<Band>;
   readonly longest?: ByCondition<Band>;
+  /** Variants of what is not known that were driven at ten years in winter, and the share of them that get home from the usual day. */
+  readonly sampled?: { readonly variants: number; readonly home_frac: number };
   /** The condition in which the car first does not drive this road, though it does today, and why. */
   readonly failsIn?: { readonly condition: ConditionId; readonly why: Message };
   /** The range goes on beyond what was driven (24 h). */
@@ -65,6 +68,7 @@ export function packAnswer(
   packIndex: number,
   candidate: Candidate,
   unknowns: readonly Unknown[] | undefined,
+  sampled?: SampledRange,
 ): Omit<PackAnswer, "verdict"> {
   const { name, pack, testMass_kg } = candidate;
   const unmet = candidate.findings.filter(({ kind }) => UNMET.includes(kind)).map(({ sentence }) => sentence);
@@ -77,18 +81,22 @@ export function packAnswer(
   const base = { ...bare, ...(over && { overPlate: overPlateInShort(over) }) };
   const not = whyNot(candidate);
   if (not && !not.hasRange) return { ...base, cannot: not.why };
-  const range = byCondition((condition) =>
+  const bySingle = byCondition((condition) =>
     bandOf(
       rangeIn_km(condition, use.allowance, candidate),
       unknowns ? [...endsIn(condition, use, candidate, unknowns), ...roadEnds(condition, use, candidate)] : [],
     ),
   );
+  const range: typeof bySingle = sampled
+    ? { ...bySingle, tenYearsWinter: sampledBand(bySingle.tenYearsWinter.value, sampled) }
+    : bySingle;
   const { longestDay_km } = use;
   const failing = failsIn(candidate);
   return {
     ...base,
     ...(not && { cannot: not.why }),
     range,
+    ...(sampled && { sampled: { variants: sampled.ranges_km.length, home_frac: homeShare(sampled, use.usualDay_km) } }),
     left: byCondition((condition) => shifted(range[condition], -use.usualDay_km)),
     ...(longestDay_km !== undefined && {
       longest: byCondition((condition) => shifted(range[condition], -longestDay_km)),

@@ -1,14 +1,17 @@
 import type { Job } from "../../../shared/job/job.ts";
 import type { Pack } from "../../../shared/job/schema/battery.ts";
 import { type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
+import { resultOf } from "../../math/resultOf.ts";
 import type { Trace } from "../../trace/trace.ts";
+import { SAMPLED } from "../answer/answerByDriving.ts";
 import type { Band } from "../answer/band.ts";
 import { CONDITIONS, conditionNames } from "../answer/conditions.ts";
 import { packAnswer } from "../answer/packAnswer.ts";
+import { sampledBand } from "../answer/sampledRange.ts";
 import { driveInConditions } from "../conditions/driveConditions.ts";
 import { driveCandidate } from "../drive/driveCandidate.ts";
 import type { Candidate } from "../driveReport.ts";
-import { unknownsByEffect } from "../unknowns.ts";
+import { sampleRange } from "../vary/sampleRange.ts";
 
 /** A pack driven and compared with what is asked. */
 export interface Judged {
@@ -61,14 +64,13 @@ export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
   const day_km = askedDay_km(job);
   // What does not do it as taken does not do it with the whole band either, and is not driven through that.
   const isBanded = job.sizing.sure === "wholeBand" && plain.range[condition].value - day_km >= reserve_km;
-  const { range = plain.range, mayFail } = isBanded
-    ? packAnswer(one, 0, candidate, unknownsByEffect(one, 0, trace))
-    : plain;
-  const { value, low, high } = range[condition];
+  const { value, low, high } = isBanded
+    ? sampledBand(plain.range[condition].value, resultOf(sampleRange(one, 0, trace, condition, SAMPLED)))
+    : plain.range[condition];
   const left_km = { value: value - day_km, low: low - day_km, high: high - day_km };
   const counted_km = left_km.low;
   const spare_km = counted_km - reserve_km;
-  if (mayFail.length > 0) {
+  if (isBanded && low === 0) {
     const why = message`With the worst that is not known, the car does not drive this road.`;
     return { ...base, left_km, meets: false, fails: "other", spare_km, why };
   }
@@ -76,12 +78,12 @@ export function judgePack(job: Job, pack: Pack, trace: Trace): Judged {
   return { ...base, left_km, meets: spare_km >= 0, ...(spare_km < 0 && { fails: "distance" }), spare_km, why };
 }
 
-/** The day and the condition with what is left of it: as taken, or at the worst. */
+/** The day and the condition with what is left of it: as taken, or in all but five of a hundred cases of what is not known. */
 function dayWords(job: Job, counted_km: number, spare_km: number, isBanded: boolean): Message {
   const { sizing } = job;
   const { day, condition, reserve_km = 0 } = sizing;
   const name = day === "longest" && job.longestDay_km !== undefined ? "longest day" : "usual day";
-  const worst = isBanded ? " at the worst" : "";
+  const worst = isBanded ? " in 95 of 100 cases" : "";
   const left =
     counted_km < 0
       ? message`ends ${whole("distance", -counted_km, "up")} short`

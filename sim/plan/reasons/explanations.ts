@@ -151,7 +151,7 @@ export const explanations: Readonly<Record<string, Explanation>> = {
   band_km: {
     result: "The band of the range",
     formula:
-      "each open value is put to either end of its own band and the road driven anew; to either side the band is the square root of the sum of the squares of these single effects, as they are assumed to be independent of one another; a value at which the car does not drive the road is named apart",
+      "each open value is put to either end of its own band and the road driven anew; to either side the band is the square root of the sum of the squares of these single effects, as they are assumed to be independent of one another; a value at which the car does not drive the road is named apart; where the verdict hangs on it, the band at ten years in winter is instead nine of ten of 256 variants with all of them drawn at once",
     inputs: [],
     source: "the rule for independent doubts; how far a value may be off is assumed where its origin does not say",
   },

@@ -1,18 +1,11 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { withPath } from "../../../shared/job/path.ts";
 import { type Prepared, prepare, prepareIn } from "../../step/prepare.ts";
 import type { Trace } from "../../trace/trace.ts";
 import { type ByCondition, byCondition, rangeIn_km } from "../answer/conditions.ts";
 import { wintersOf } from "../conditions/condition.ts";
-import { drivenRange, type OpenValue, openValues } from "../unknowns.ts";
-import { drawShares } from "./drawShares.ts";
+import { drivenRange, type OpenValue } from "../unknowns.ts";
 import { type Influence, influenceOf, type Spread, spreadOf } from "./spread.ts";
-
-/** How many variants, and which. */
-export interface Draw {
-  readonly variants: number;
-  readonly seed: number;
-}
+import { type Draw, drawVariants } from "./variants.ts";
 
 /** One open value, by what it does. */
 export interface VariedInput extends Influence {
@@ -37,30 +30,18 @@ export interface VariedPack {
 }
 
 /**
- * One pack driven in many variants of its job: every value that nobody measured drawn from its band, evenly (assumed: nothing says where in
- * it the value lies) and independently of the others, with what the log leaves open of the road's energy as one more. Yields the share that
- * is done after each variant.
+ * One pack driven in many variants of its job: see `drawVariants`. Yields the share that is done after each variant.
  *
  * Deciding is the usual day at ten years in winter, as in the answer.
  */
-export function* varyPack(
-  job: Job,
-  packIndex: number,
-  trace: Trace,
-  { variants, seed }: Draw,
-): Generator<number, VariedPack, void> {
-  const opens = openValues(job);
-  const roadBand = trace.spread?.energy_ratio;
-  const shares = drawShares(opens.length + (roadBand ? 1 : 0), variants, seed);
+export function* varyPack(job: Job, packIndex: number, trace: Trace, draw: Draw): Generator<number, VariedPack, void> {
+  const { variants } = draw;
+  const { opens, drawn, roadEnergy_ratio, jobAt } = drawVariants(job, trace, draw);
   const first: Prepared = { job, pack: job.packs[packIndex], model: prepare(job, job.packs[packIndex]) };
-  const drawn = opens.map(({ low, high }, k) => Array.from(shares[k], (share) => low + share * (high - low)));
-  const road = roadBand
-    ? Array.from(shares[opens.length], (share) => roadBand.low + share * (roadBand.high - roadBand.low))
-    : undefined;
   const left = byCondition((): number[] => []);
   const drove: number[] = [];
   for (let i = 0; i < variants; i++) {
-    const variant = opens.reduce((at, { path }, k) => withPath(at, path, drawn[k][i]), job);
+    const variant = jobAt(i);
     const { range_km, isStuck } = drivenRange(prepare(variant, variant.packs[packIndex], first), trace);
     if (!isStuck && range_km > 0) {
       drove.push(i);
@@ -70,7 +51,7 @@ export function* varyPack(
           condition === "new" || !winters
             ? rangeIn_km(condition, variant.allowance, { range_km })
             : drivenRange(prepareIn(variant, variant.packs[packIndex], winters[condition], first), trace).range_km;
-        left[condition].push(driven_km / (road?.[i] ?? 1) - job.usualDay_km);
+        left[condition].push(driven_km / (roadEnergy_ratio?.[i] ?? 1) - job.usualDay_km);
       });
     }
     yield (i + 1) / variants;
@@ -85,7 +66,10 @@ export function* varyPack(
     );
     return { ...influence, ...(open && { open }), gain_km: (1 - influence.left_frac) * width_km };
   };
-  const inputs = [...opens.map((open, k) => inputOf(drawn[k], open)), ...(road ? [inputOf(road)] : [])];
+  const inputs = [
+    ...opens.map((open, k) => inputOf(drawn[k], open)),
+    ...(roadEnergy_ratio ? [inputOf(roadEnergy_ratio)] : []),
+  ];
   return {
     pack: job.packs[packIndex].name,
     driving: drove.length,

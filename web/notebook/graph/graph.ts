@@ -36,6 +36,8 @@ interface Asked extends Named {
   readonly inputs: readonly string[];
   /** Inputs that must not be late for it to be asked: else it would be asked twice a change, and the first answer be thrown away. */
   readonly waitsFor?: readonly string[];
+  /** What stands while the answer is out, and where there is none: for an answer that makes surer what stands without it. Never late. */
+  readonly meanwhile?: unknown;
   readonly ask: (values: never) => Promise<unknown>;
 }
 
@@ -147,7 +149,9 @@ function asked(
   stops: (() => void)[],
   { subject, tries }: Anew,
 ): ReadonlySignal<Reading<unknown>> {
-  const reading = signal<Reading<unknown>>({ state: "waiting" });
+  const meanwhile: Reading<unknown> | undefined =
+    "meanwhile" in definition ? { state: "ready", value: definition.meanwhile, isLate: false } : undefined;
+  const reading = signal<Reading<unknown>>(meanwhile ?? { state: "waiting" });
   const isAwaiting = awaitedOf(definition, inputs);
   let asking = 0; // number of the latest question; an answer to any other is dropped
   let before: readonly unknown[] | undefined;
@@ -162,34 +166,38 @@ function asked(
         about = subject.value;
         asking += 1;
         before = undefined;
-        reading.value = { state: "waiting" };
+        reading.value = meanwhile ?? { state: "waiting" };
       }
       if (gathered.state === "waiting") return;
       if (gathered.state === "failed") {
         asking += 1;
         before = undefined;
-        reading.value = gathered;
+        reading.value = meanwhile ?? gathered;
         return;
       }
       const shown = reading.peek();
-      const late: Reading<unknown> = shown.state === "ready" ? { ...shown, isLate: true } : { state: "waiting" };
+      const late = (): Reading<unknown> =>
+        meanwhile ??
+        (shown.state !== "ready" ? { state: "waiting" } : shown.isLate ? shown : { ...shown, isLate: true });
       if (isAwaiting()) {
         asking += 1;
         before = undefined;
-        if (!isReadyLate(shown)) reading.value = late;
+        reading.value = late();
         return;
       }
       if (before && isSame(before, gathered.values)) return;
       before = gathered.values;
       asking += 1;
       const mine = asking;
-      reading.value = late;
+      reading.value = late();
       definition.ask(named(inputs, gathered.values)).then(
         (value) => {
           if (mine === asking) reading.value = { state: "ready", value, isLate: false };
         },
         (error: unknown) => {
-          if (mine === asking) reading.value = failure(definition.name, error);
+          if (mine !== asking) return;
+          const failed = failure(definition.name, error);
+          reading.value = meanwhile ?? failed;
         },
       );
     }),

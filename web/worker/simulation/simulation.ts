@@ -22,6 +22,8 @@ import type { SimulationInside } from "../workerApi.ts";
 
 /** The latest draw of variants asked for: an older one is given up at its next slice. */
 let latest = 0;
+/** The same of the ranges that decide verdicts. */
+let latestSample = 0;
 
 const traces = new Map<number, Trace>();
 
@@ -75,6 +77,18 @@ export const simulation: SimulationInside = {
   async packLife(job, packIndex, traceId) {
     const trace = kept(traceId);
     return (await fetchPart(openPackStudies)).packLife(job, packIndex, trace);
+  },
+  async sampleRanges(job, packIndexes, traceId) {
+    const trace = kept(traceId);
+    const { sampleRanges } = await fetchPart(openPackStudies);
+    latestSample += 1;
+    const asked = latestSample;
+    const done = await stepped(
+      sampleRanges(job, packIndexes, trace),
+      () => {},
+      () => asked !== latestSample,
+    );
+    return done?.value;
   },
   async vary(job, packIndex, traceId, draw) {
     const trace = kept(traceId);

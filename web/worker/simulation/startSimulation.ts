@@ -11,6 +11,8 @@ import { inOrder, sharePacks } from "./sharePacks.ts";
 const REST_ms = 250;
 /** The year begins later, so that what the verdict waits for is before it in its worker. */
 const YEAR_REST_ms = 800;
+/** Many variants are driven where the page is left as it is: they make a verdict surer that stands already. */
+const SAMPLES_REST_ms = 1500;
 
 /**
  * The simulation in two workers: one for what follows every key, one for studies of many drives, so that the first never
@@ -27,6 +29,7 @@ export function startSimulation(
   const ask = oneOfAKind();
   const atRest = oneOfAKind(REST_ms);
   const afterStudies = oneOfAKind(YEAR_REST_ms);
+  const afterAll = oneOfAKind(SAMPLES_REST_ms);
   /** Asks about every pack of a job: the worker for what follows every key, with the other one's help where that has nothing to do. */
   const byBoth = async <T>(
     job: Job,
@@ -76,6 +79,10 @@ export function startSimulation(
     packLife: (job, packIndex, trace) =>
       atRest("packLife", () =>
         studies.ask((life) => askAbout(life, trace, (id) => life.api.packLife(job, packIndex, id))),
+      ),
+    sampleRanges: (job, packIndexes, trace) =>
+      afterAll("sampleRanges", () =>
+        studies.ask((life) => askAbout(life, trace, (id) => life.api.sampleRanges(job, packIndexes, id))),
       ),
     // Not one at a time: the worker gives an older draw up for a newer one, between two of its slices.
     vary: (job, packIndex, trace, draw) =>

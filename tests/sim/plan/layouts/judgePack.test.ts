@@ -70,15 +70,15 @@ describe("the day that is asked for", () => {
 });
 
 describe("a pack held against a day with all that is not known", () => {
-  // Rolling known to a fifth: 104.85 km over 1.2 are 87.4 km.
+  // Rolling known to a fifth: 104.85 km over 1.18, which it is above in one of twenty cases, are 88.9 km.
   const origins: Job["origins"] = { "vehicle.tyres.rolling_coeff": { from: "guessed", plusMinus_frac: 0.2 } };
-  it("has to do it at the worst, where that is asked for", () => {
+  it("has to do it in 95 of 100 cases, where that is asked for", () => {
     expect(why(jobOf(80, { sure: "wholeBand" }, { origins }))).toBe(
-      "The usual day of 80 km ends with 7 km left at the worst, new.",
+      "The usual day of 80 km ends with 8 km left in 95 of 100 cases, new.",
     );
     expect(judged(jobOf(90, { sure: "wholeBand" }, { origins }))).toMatchObject({ meets: false, fails: "distance" });
     expect(judged(jobOf(90, {}, { origins })).meets).toBe(true);
-    expect(judged(jobOf(80, { sure: "wholeBand", reserve_km: 8 }, { origins })).meets).toBe(false);
+    expect(judged(jobOf(80, { sure: "wholeBand", reserve_km: 9 }, { origins })).meets).toBe(false);
   });
   it("is not driven through that where it does not do it as taken", () => {
     expect(why(jobOf(106, { sure: "wholeBand" }, { origins }))).toBe("The usual day of 106 km ends 2 km short, new.");

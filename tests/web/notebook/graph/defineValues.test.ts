@@ -31,6 +31,7 @@ const silent: SimulationApi = {
   packLife: () => never,
   vary: () => never,
   unknowns: () => never,
+  sampleRanges: () => never,
 };
 
 /** How "machine" and "use" stand while these fields are empty. */

@@ -242,6 +242,26 @@ describe("graph of values", () => {
     ]);
   });
 
+  it("has what stands meanwhile until an answer is there, never late, and again where there is none", async () => {
+    const load = signal(70);
+    const { waiting, ask } = held<string>();
+    const graph = createGraph([
+      { name: "load", from: load },
+      { name: "surer", inputs: ["load"], meanwhile: "first look", ask },
+    ]);
+    const read = graph.read("surer");
+    const first = { state: "ready", value: "first look", isLate: false };
+    expect(read.value).toEqual(first);
+    waiting[0].answer("many drives");
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: "many drives", isLate: false });
+    load.value = 80;
+    expect(read.value).toEqual(first);
+    waiting[1].fail(new InputError([]));
+    await settled();
+    expect(read.value).toEqual(first);
+  });
+
   it("does not ask again when no input changed, and asks again after a failure", async () => {
     const job = signal({ mass: 900 });
     const { waiting, ask } = held<number>();

@@ -1,5 +1,5 @@
 import type { Job } from "../../../../shared/job/job.ts";
-import { answerFor, enoughFor, packsInQuestion } from "../../../../sim/index.ts";
+import { answerFor, enoughFor, packsInQuestion, packsToSample } from "../../../../sim/index.ts";
 import type { Values } from "../../../sections/parts/values.ts";
 import type { SimulationApi } from "../../../worker/api.ts";
 import type { Definition } from "../graph.ts";
@@ -38,10 +38,25 @@ export function answerValues(simulation: SimulationApi): Definition[] {
       compute: ({ packUnknowns, answerIndex }: Values) => packUnknowns[answerIndex] ?? [],
     },
     {
-      name: "answer",
+      name: "packsToSample",
       inputs: ["use", "judged", "packUnknowns"],
+      waitsFor: ["judged", "packUnknowns"],
+      compute: ({ use, judged, packUnknowns }: Values) => packsToSample(answerFor(use, judged, packUnknowns)),
+    },
+    {
+      // Where the verdict hangs on the band, many variants tell it better than single effects; until they are driven those do.
+      name: "sampled",
+      inputs: ["doubts", "packsToSample", "road"],
+      waitsFor: ["packsToSample"],
+      meanwhile: [],
+      ask: async ({ doubts, packsToSample: indexes, road }: Values & { doubts: Job; packsToSample: number[] }) =>
+        indexes.length > 0 ? ((await simulation.sampleRanges(doubts, indexes, road)) ?? []) : [],
+    },
+    {
+      name: "answer",
+      inputs: ["use", "judged", "packUnknowns", "sampled"],
       waitsFor: ["judged"],
-      compute: ({ use, judged, packUnknowns }: Values) => answerFor(use, judged, packUnknowns),
+      compute: ({ use, judged, packUnknowns, sampled }: Values) => answerFor(use, judged, packUnknowns, sampled),
     },
     {
       name: "enough",
