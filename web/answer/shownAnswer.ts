@@ -26,6 +26,8 @@ export interface ShownAnswer {
   readonly answer?: Answer;
   /** What of it is not calculated yet for what is in the job now: all of it, its bands, or nothing. */
   readonly late: "all" | "bands" | "none";
+  /** Many variants of the packs whose verdict hangs on them are driven: it will not be another one. */
+  readonly isSampled?: boolean;
   /** Every evening of the year, and whether it is one of before a change. */
   readonly year?: YearReport;
   readonly isYearLate?: boolean;
@@ -49,7 +51,7 @@ export function shownAnswer(
   plan: Standing<ChargePlan> = { state: "waiting" },
   money: Standing<CostPlan | undefined> = { state: "waiting" },
   year: Standing<YearReport> = { state: "waiting" },
-  sampled: Standing<readonly (SampledRange | undefined)[]> = { state: "waiting" },
+  sampled: Standing<readonly (SampledRange | undefined)[] | undefined> = { state: "waiting" },
 ): ShownAnswer {
   for (const each of [use, runs, conditions, unknowns]) {
     if (each.state !== "failed") continue;
@@ -67,9 +69,11 @@ export function shownAnswer(
     return { answer: answerFor(use.value, candidates, undefined), ...beside, late: "bands" };
   const isOld = unknowns.isLate || runs.isLate || conditions.isLate;
   const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
+  const ranges = isOld || sampled.state !== "ready" ? undefined : sampled.value;
   return {
-    answer: answerFor(use.value, candidates, bands, isOld || sampled.state !== "ready" ? [] : sampled.value),
+    answer: answerFor(use.value, candidates, bands, ranges),
     ...beside,
+    isSampled: ranges !== undefined,
     late: runs.isLate ? "all" : isOld ? "bands" : "none",
   };
 }

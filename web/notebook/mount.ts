@@ -148,7 +148,7 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
   const paper = paperOnPage(page, place("paper-part"), {
     graph,
     job: jobEditor.job,
-    answer: () => (shown.value.late === "none" ? shown.value.answer : undefined),
+    answer: () => (shown.value.late === "none" && shown.value.isSampled ? shown.value.answer : undefined),
     chosen: () => context.view.packIndex.value,
     change: () =>
       notebook.isShared || jobEditor.isLooking.value

@@ -52,6 +52,27 @@ it("lets stand what stood while the packs of another job are driven, and puts th
   expect(shown({ state: "failed", error }, ready(two, true), none, ready(doubts)).failure).toBeDefined();
 });
 
+it("takes the band of many variants once they are driven, and says that it is surer by them", () => {
+  const sampled = (isLate = false) => ready([{ ranges_km: [5, 6, 7] }, undefined], isLate);
+  const first = shownAnswer(used, ready(two), none, ready(doubts), waiting, waiting, waiting, ready(undefined));
+  expect(first).toMatchObject({ late: "none", isSampled: false });
+  const { answer, isSampled } = shownAnswer(
+    used,
+    ready(two),
+    none,
+    ready(doubts),
+    waiting,
+    waiting,
+    waiting,
+    sampled(),
+  );
+  expect(isSampled).toBe(true);
+  expect(answer?.packs.map((pack) => pack.sampled?.variants)).toEqual([3, undefined]);
+  // Not those of before a change.
+  const late = shownAnswer(used, ready(two), none, ready(doubts, true), waiting, waiting, waiting, sampled());
+  expect(late.answer?.packs[0]).not.toHaveProperty("sampled");
+});
+
 it("shows none while nothing is driven", () => {
   expect(shownAnswer(used, waiting, none, waiting)).toEqual({ late: "all" });
 });

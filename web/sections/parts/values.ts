@@ -60,8 +60,8 @@ export interface Values {
   readonly packsInQuestion: readonly number[];
   /** Values that nobody measured, by what they do to the range of each pack. */
   readonly packUnknowns: readonly (readonly Unknown[])[];
-  /** Ranges over many variants, of the packs whose verdict hangs on them; empty until they are driven. */
-  readonly sampled: readonly (SampledRange | undefined)[];
+  /** Ranges over many variants, of the packs whose verdict hangs on them; none until they are driven. */
+  readonly sampled: readonly (SampledRange | undefined)[] | undefined;
   /** Every pack at every supply: hours, energy, cost. */
   readonly chargePlan: ChargePlan;
   /** Price, running costs and payback of every pack; nothing for a job without costs. */

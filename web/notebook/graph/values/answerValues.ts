@@ -48,9 +48,9 @@ export function answerValues(simulation: SimulationApi): Definition[] {
       name: "sampled",
       inputs: ["doubts", "packsToSample", "road"],
       waitsFor: ["packsToSample"],
-      meanwhile: [],
+      meanwhile: undefined,
       ask: async ({ doubts, packsToSample: indexes, road }: Values & { doubts: Job; packsToSample: number[] }) =>
-        indexes.length > 0 ? ((await simulation.sampleRanges(doubts, indexes, road)) ?? []) : [],
+        indexes.length > 0 ? simulation.sampleRanges(doubts, indexes, road).catch(withoutThem) : [],
     },
     {
       name: "answer",
@@ -65,4 +65,10 @@ export function answerValues(simulation: SimulationApi): Definition[] {
       compute: ({ use, judged }: Values) => enoughFor(use, judged),
     },
   ];
+}
+
+/** The verdict then stands by single effects. */
+function withoutThem(error: unknown): [] {
+  globalThis.reportError?.(error);
+  return [];
 }
