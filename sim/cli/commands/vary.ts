@@ -4,7 +4,7 @@ import { messageIn } from "../../../shared/quantity/message.ts";
 import { type ConditionId, conditionNames } from "../../plan/answer/conditions.ts";
 import { measurementOf } from "../../plan/answer/measurements.ts";
 import type { Draw } from "../../plan/vary/variants.ts";
-import { type VariedPack, varyPack } from "../../plan/vary/varyPack.ts";
+import type { VariedPack } from "../../plan/vary/varyPack.ts";
 import { varyWords } from "../../plan/vary/varyWords.ts";
 import { hasOption, numberOption, textOption } from "../arguments/optionValue.ts";
 import { packIndexOf } from "../arguments/packOption.ts";
@@ -16,6 +16,7 @@ import { jsonText } from "../printing/json.ts";
 import { textTable } from "../printing/table.ts";
 import { wrapText } from "../printing/wrapText.ts";
 import { roadToDrive } from "../roads/roadToDrive.ts";
+import { varyOnAll } from "../workers/varyOnAll.ts";
 
 const USUAL_VARIANTS = 256;
 const MOST_SEED = 2 ** 31 - 1;
@@ -31,7 +32,7 @@ export const vary: Command = {
     trace: overRoad,
     json: forProgram,
   },
-  run(args, print, warn) {
+  async run(args, print, warn) {
     const path = onlyJobPath(args, "vary");
     const job = readJobFile(path);
     const draw: Draw = {
@@ -41,16 +42,11 @@ export const vary: Command = {
     };
     const indexes = textOption(args, "pack") === undefined ? job.packs.map((_, i) => i) : [packIndexOf(job, args)];
     const { trace } = roadToDrive(job, path, textOption(args, "trace"), warn);
-    const packs = indexes.map((index) => {
-      let shown = 0;
-      const steps = varyPack(job, index, trace, draw);
-      for (;;) {
-        const { done, value } = steps.next();
-        if (done) return value;
-        if (value < shown + 0.25) continue;
-        shown = value;
-        warn(`${job.packs[index].name}: ${Math.round(100 * value)} % of ${draw.variants} variants driven`);
-      }
+    const shown = new Map<number, number>();
+    const packs = await varyOnAll({ job, trace, draw }, indexes, (index, share) => {
+      if (share < (shown.get(index) ?? 0) + 0.25) return;
+      shown.set(index, share);
+      warn(`${job.packs[index].name}: ${Math.round(100 * share)} % of ${draw.variants} variants driven`);
     });
     print(
       hasOption(args, "json") ? jsonText(asJson(job, trace.id, draw, packs)) : asText(job, trace.title, draw, packs),

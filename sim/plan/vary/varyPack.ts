@@ -29,18 +29,33 @@ export interface VariedPack {
   readonly inputs: readonly VariedInput[];
 }
 
-/**
- * One pack driven in many variants of its job: see `drawVariants`. Yields the share that is done after each variant.
- *
- * Deciding is the usual day at ten years in winter, as in the answer.
- */
+/** Some of the variants, driven. */
+export interface VariedPart {
+  /** Those in which the car drives the road, by their number among all. */
+  readonly drove: readonly number[];
+  /** Left of the usual day in each of these. */
+  readonly left_km: ByCondition<readonly number[]>;
+}
+
+/** One pack driven in many variants of its job: see `drawVariants`. Yields the share that is done after each variant. */
 export function* varyPack(job: Job, packIndex: number, trace: Trace, draw: Draw): Generator<number, VariedPack, void> {
-  const { variants } = draw;
-  const { opens, drawn, roadEnergy_ratio, jobAt } = drawVariants(job, trace, draw);
+  return variedPack(job, packIndex, trace, draw, [yield* varyPart(job, packIndex, trace, draw, 0, draw.variants)]);
+}
+
+/** The variants from one to before another of all those that are drawn: a part of what `variedPack` puts together. Yields the share of it that is done. */
+export function* varyPart(
+  job: Job,
+  packIndex: number,
+  trace: Trace,
+  draw: Draw,
+  from: number,
+  to: number,
+): Generator<number, VariedPart, void> {
+  const { roadEnergy_ratio, jobAt } = drawVariants(job, trace, draw);
   const first: Prepared = { job, pack: job.packs[packIndex], model: prepare(job, job.packs[packIndex]) };
-  const left = byCondition((): number[] => []);
+  const left_km = byCondition((): number[] => []);
   const drove: number[] = [];
-  for (let i = 0; i < variants; i++) {
+  for (let i = from; i < to; i++) {
     const variant = jobAt(i);
     const { range_km, isStuck } = drivenRange(prepare(variant, variant.packs[packIndex], first), trace);
     if (!isStuck && range_km > 0) {
@@ -51,11 +66,28 @@ export function* varyPack(job: Job, packIndex: number, trace: Trace, draw: Draw)
           condition === "new" || !winters
             ? rangeIn_km(condition, variant.allowance, { range_km })
             : drivenRange(prepareIn(variant, variant.packs[packIndex], winters[condition], first), trace).range_km;
-        left[condition].push(driven_km / (roadEnergy_ratio?.[i] ?? 1) - job.usualDay_km);
+        left_km[condition].push(driven_km / (roadEnergy_ratio?.[i] ?? 1) - job.usualDay_km);
       });
     }
-    yield (i + 1) / variants;
+    yield (i + 1 - from) / (to - from);
   }
+  return { drove, left_km };
+}
+
+/**
+ * What the variants of a pack come to, from parts that follow one another. Deciding is the usual day at ten years in winter, as in the answer.
+ */
+export function variedPack(
+  job: Job,
+  packIndex: number,
+  trace: Trace,
+  draw: Draw,
+  parts: readonly VariedPart[],
+): VariedPack {
+  const { variants } = draw;
+  const { opens, drawn, roadEnergy_ratio } = drawVariants(job, trace, draw);
+  const drove = parts.flatMap((part) => part.drove);
+  const left = byCondition((condition) => parts.flatMap((part) => part.left_km[condition]));
   const spreads = drove.length > 0 ? byCondition((condition) => spreadOf(left[condition])) : undefined;
   const decides = spreads?.tenYearsWinter;
   const width_km = decides ? decides.p95 - decides.p5 : 0;
