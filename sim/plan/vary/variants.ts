@@ -21,9 +21,8 @@ export interface Variants {
   jobAt(variant: number): Job;
 }
 
-/** Standard deviations beyond which a tenth of a normal distribution lies, and a twentieth. */
-export const TENTH = 1.2816;
-export const TWENTIETH = 1.6449;
+/** Standard deviations beyond which a tenth of a normal distribution lies. */
+const TENTH = 1.2816;
 
 /**
  * Variants of a job: every value that nobody measured drawn from its band, evenly (assumed: nothing says where in it the value lies) and

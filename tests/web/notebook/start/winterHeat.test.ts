@@ -8,7 +8,6 @@ import { driveCandidate } from "../../../../sim/plan/drive/driveCandidate.ts";
 import { fieldAt } from "../../../../web/editing/fieldTable/fieldAt.ts";
 import { boughtOf, boughtPaths, withBought } from "../../../../web/notebook/start/alreadyBought.ts";
 import { isDriveOpen, ownCar, withDrive } from "../../../../web/notebook/start/ownCar.ts";
-import { peopleAboard, withPeople } from "../../../../web/notebook/start/people.ts";
 import { heatingOf, withHeating } from "../../../../web/notebook/start/winterHeat.ts";
 import { cycleTexts } from "../../../support/cycleTexts.ts";
 
@@ -44,16 +43,6 @@ describe("the winter of a first call", () => {
       return driveCandidate(job, pack, trace, false).range_km / (winter?.range_km ?? 0);
     };
     expect(ratio("town")).toBeGreaterThan(ratio("country") + 0.1);
-  });
-});
-
-describe("people aboard", () => {
-  it("weigh 75 kg each, until somebody says what the load weighs", () => {
-    const three = withPeople(job, 3);
-    expect(three.vehicle.load_kg).toBe(225);
-    expect(peopleAboard(three)).toBe("3");
-    const weighed = { ...three, origins: { ...three.origins, "vehicle.load_kg": { from: "measured" as const } } };
-    expect(peopleAboard(weighed)).toBeUndefined();
   });
 });
 
