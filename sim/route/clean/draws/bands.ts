@@ -7,10 +7,10 @@ import type { Piece, Stops, Unmodelled } from "../report/spread.ts";
  * seen to wind from fix to fix (`circuity_frac`): as much again may lie unseen between fixes that are far apart, of smooth bends a third of it.
  */
 export function unmodelledOf(interval_s: number, hasSpeeds: boolean, circuity_frac: number): Unmodelled {
-  const energy = between(interval_s, hasSpeeds ? [0.017, 0.03, 0.055, 0.03] : [0.025, 0.055, 0.065, 0.1]);
-  const distance = between(interval_s, hasSpeeds ? [0.002, 0.003, 0.003, 0.004] : [0.006, 0.006, 0.006, 0.006]);
-  const unseen = between(interval_s, [0.33, 0.6, 0.8, 1]);
-  const stops_frac = between(interval_s, hasSpeeds ? [0, 0.1, 0.22, 0.25] : [0.08, 0.17, 0.17, 0.25]);
+  const energy = between(interval_s, hasSpeeds ? [0.018, 0.032, 0.06, 0.03] : [0.025, 0.04, 0.06, 0.08]);
+  const distance = between(interval_s, hasSpeeds ? [0.002, 0.003, 0.003, 0.004] : [0.006, 0.008, 0.008, 0.008]);
+  const unseen = between(interval_s, [0.33, 0.6, hasSpeeds ? 0.7 : 0.8, 0.9]);
+  const stops_frac = between(interval_s, hasSpeeds ? [0, 0.12, 0.24, 0.3] : [0.08, 0.18, 0.19, 0.4]);
   return {
     energy_frac: Math.hypot(energy, circuity_frac),
     distance_frac: Math.hypot(distance, unseen * circuity_frac),

@@ -13,12 +13,14 @@ const piece = (goes: readonly number[], chosen = 0) => ({
 });
 
 describe("what the model leaves out", () => {
-  it("widens energy and distance by as much as the road is seen to wind", () => {
+  it("widens energy and distance with how much the road is seen to wind", () => {
     const { energy_frac, distance_frac } = unmodelledOf(30, false, 0.05);
     const straight = unmodelledOf(30, false, 0);
     // Independent parts add as squares.
     expect(energy_frac).toBeCloseTo(Math.hypot(straight.energy_frac, 0.05), 12);
-    expect(distance_frac).toBeCloseTo(Math.hypot(straight.distance_frac, 0.05), 12);
+    // As much again lies unseen of a road that wanders by chance, a third of smooth bends (a chord's shortfall goes as its length squared).
+    expect(distance_frac).toBeGreaterThan(Math.hypot(straight.distance_frac, 0.05 / 3));
+    expect(distance_frac).toBeLessThan(Math.hypot(straight.distance_frac, 0.05));
   });
 
   it("is no less where fixes are further apart, and holds beyond half a minute", () => {
