@@ -66,7 +66,7 @@ export { type Beside, compare } from "./plan/predictions/compare.ts";
 export { freeze, withPrediction } from "./plan/predictions/freeze.ts";
 export type { ReasonFacts } from "./plan/reasons/reasonFacts.ts";
 export { type SettingsSheet, settingsSheet } from "./plan/settings/settingsSheet.ts";
-export { type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
+export { openValues, type Unknown, unknownsByEffect } from "./plan/unknowns.ts";
 export type { Draw } from "./plan/vary/variants.ts";
 export type { VariedPack } from "./plan/vary/varyPack.ts";
 export { varyWords } from "./plan/vary/varyWords.ts";

@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { badTexts } from "../support/badTexts.ts";
 import { TRACES, walkFields } from "../support/fieldWalk.ts";
-import { answered, openFolds, saidAt, worked } from "../support/notebookPage.ts";
+import { answered, openFolds, saidAt, sampled, worked } from "../support/notebookPage.ts";
 import { type OpenNotebook, openNotebook, openWorking, startChromium } from "../support/openNotebook.ts";
 
 // Bad input on the page with its figures, by a field of each kind. Every field there is, alone, is in tests/web/sections/everyFieldInDocument.test.ts.
@@ -24,7 +24,8 @@ afterAll(async () => browser?.close());
  * Every finding and every table as one text. What is said of values that are still open is left out: a usual value that
  * was typed over is no longer said to be usual, though it is the same.
  */
-function figuresOf(page: Page): Promise<string[]> {
+async function figuresOf(page: Page): Promise<string[]> {
+  await sampled(page);
   return page.evaluate(() =>
     [
       ...document.querySelectorAll(

@@ -37,6 +37,14 @@ export async function answered(page: Page): Promise<void> {
   );
 }
 
+/** Waits until the verdict will not be another one: many variants are driven where it hangs on them, a moment after all else. */
+export async function sampled(page: Page): Promise<void> {
+  await answered(page);
+  await page.waitForFunction(() => document.querySelector("#answer[data-sampled]") !== null, undefined, {
+    timeout: 60_000,
+  });
+}
+
 /** The finding of a section, as one text with plain spaces. */
 export async function finding(page: Page, section: string): Promise<string> {
   const text = await page.locator(`#${section} .sentence`).textContent();

@@ -61,6 +61,7 @@ export function fillAnswer(
       part("say"),
     );
     place.dataset["late"] = shown.value.late;
+    place.toggleAttribute("data-sampled", shown.value.isSampled === true);
   });
   effect(() => {
     render(dayControl(form(), day), part("day"));

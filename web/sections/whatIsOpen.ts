@@ -1,11 +1,40 @@
+import { html } from "lit-html";
+import { repeat } from "lit-html/directives/repeat.js";
+import type { Job } from "../../shared/job/job.ts";
+import { atPath } from "../../shared/job/path.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
+import { openValues } from "../../sim/index.ts";
 import { rankedUnknowns } from "../charts/rankedUnknowns.ts";
 import { labelOf } from "../editing/fieldTable/fieldAt.ts";
 import { writeAtPath } from "../editing/fieldTable/writeAtPath.ts";
+import type { JobEditor } from "../editing/jobEditor.ts";
+import type { Form } from "../fields/fieldContext.ts";
 import { originWords } from "../fields/originChoice.ts";
 import { defineSection } from "./parts/section.ts";
 import { variedTable } from "./parts/variedTable.ts";
+
+/** Paths whose fields stand here, for each page, and of which job opened there. */
+const shown = new WeakMap<JobEditor, { readonly opened: unknown; readonly paths: readonly string[] }>();
+
+/**
+ * The paths of all that is open. What was open since the job was opened keeps its field: none goes from under the hands that type in it, and what was
+ * just typed can be mended.
+ */
+function pathsShown({ job, jobEditor }: Form): readonly string[] {
+  const opened = jobEditor.opened.value;
+  const before = shown.get(jobEditor);
+  const stay = before?.opened === opened ? before.paths.filter((path) => isInJob(job, path)) : [];
+  const paths = [...new Set([...stay, ...openValues(job).map(({ path }) => path)])].sort();
+  shown.set(jobEditor, { opened, paths });
+  return paths;
+}
+
+/** Whether the item of a list that a path lies in is still there; what is in no list may be emptied and filled again. */
+function isInJob(job: Job, path: string): boolean {
+  const [item] = /^.*\.\d+(?=\.|$)/.exec(path) ?? [];
+  return item === undefined || atPath(job, item) !== undefined;
+}
 
 /** What is not known yet, and what does it do to the answer? */
 export default defineSection({
@@ -13,6 +42,17 @@ export default defineSection({
   title: "Unknowns",
   question: "Which values are still usual or guessed, and which of them matters most to the range?",
   explains: ["band_km"],
+  idPrefix: "open-",
+  given: (form) => {
+    const paths = pathsShown(form);
+    if (paths.length === 0) return html`<p class="aside">Nothing that the range hangs on is open.</p>`;
+    return html`<p class="aside">What is open, to be typed over here or where it belongs: a value once it is measured, or a band such as “12 to 14”.</p>
+      <div class="fields">${repeat(
+        paths,
+        (path) => path,
+        (path) => form.field(path, labelOf(path)),
+      )}</div>`;
+  },
   inputs: ["unknowns", "varied", "runs", "answer", "answerIndex", "units"],
   compute: ({ unknowns, varied, runs, answer, answerIndex, units }) => {
     const format = (range_km: number) => writeQuantity("distance", range_km, units);

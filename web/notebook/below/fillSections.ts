@@ -68,7 +68,10 @@ export function fillSections(sections: readonly AnySection[], place: HTMLElement
 function fillGiven(section: AnySection, places: Places, context: FieldContext, isOpen: () => boolean): void {
   effect(() => {
     if (!isOpen()) return;
-    render(section.given?.(createForm(context)) ?? nothing, places.given);
+    render(
+      section.given?.(createForm({ ...context, idPrefix: section.idPrefix ?? context.idPrefix })) ?? nothing,
+      places.given,
+    );
   });
 }
 

@@ -40,6 +40,8 @@ export interface Section<Name extends keyof Values = keyof Values, Result = unkn
   readonly question: string;
   /** The fields, drawn anew at every change of the job. */
   readonly given?: (form: Form) => TemplateResult;
+  /** Before the ids of its fields, where they stand in other workings too. */
+  readonly idPrefix?: string;
   /** Beginnings of the paths whose fields this section shows, so that what is to mend there is said in the contents. */
   readonly fields?: readonly string[];
   readonly inputs: readonly Name[];
