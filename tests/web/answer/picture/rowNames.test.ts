@@ -12,8 +12,8 @@ const packs = [
 ];
 const answer = { packs } as unknown as Answer;
 const at = { y0: 100, isNarrow: false, isChosen: false, rowHeight_px: 80, right_px: 300, units: "metric" } as const;
-const lines = (index: number, with_: object = {}) => rowNames(pen, answer, index, { ...at, ...with_ });
-const words = (index: number, with_: object = {}) => lines(index, with_).map(({ textContent }) => textContent);
+const lines = (index: number, changes: object = {}) => rowNames(pen, answer, index, { ...at, ...changes });
+const words = (index: number, changes: object = {}) => lines(index, changes).map(({ textContent }) => textContent);
 
 it("has name, weight and verdict, the name cut where it is long, a stop before any verdict", () => {
   expect(words(0)).toEqual(["Leaf 24", "180 kg", "enough"]);
