@@ -33,3 +33,19 @@ it("has no way where there was no position, and goes on behind it", () => {
   expect(at_m[7]).toBeNaN();
   expect(at_m[9]).toBeCloseTo(90, 9);
 });
+
+it("goes round a corner with its whole length", () => {
+  // At 10 m/s to the east, from the twelfth second on a quarter of a circle of 15 m, then north: 290 m in all.
+  const radius_m = 15;
+  const end_s = 12 + (radius_m * Math.PI) / 2 / 10;
+  const turned_rad = (i: number) => Math.max(0, Math.min(end_s, i) - 12) * (10 / radius_m);
+  const corner = {
+    east_m: column((i) => 10 * Math.min(12, i) + radius_m * Math.sin(turned_rad(i))),
+    north_m: column((i) => radius_m * (1 - Math.cos(turned_rad(i))) + 10 * Math.max(0, i - end_s)),
+    eastSpeed_mps: column((i) => 10 * Math.cos(turned_rad(i))),
+    northSpeed_mps: column((i) => 10 * Math.sin(turned_rad(i))),
+  };
+  const { at_m } = alongObserved(line, corner, corner, 1);
+  // Distance at 1 Hz is asked to be within 1 %.
+  expect(Math.abs(at_m[SECONDS - 1] / 290 - 1)).toBeLessThan(0.01);
+});
