@@ -2,6 +2,7 @@ import { html } from "lit-html";
 import { repeat } from "lit-html/directives/repeat.js";
 import type { Job } from "../../shared/job/job.ts";
 import { atPath } from "../../shared/job/path.ts";
+import { message, messageIn, whole } from "../../shared/quantity/message.ts";
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
 import { M_PER_KM } from "../../shared/units.ts";
 import { openValues } from "../../sim/index.ts";
@@ -55,7 +56,9 @@ export default defineSection({
   },
   inputs: ["unknowns", "varied", "runs", "answer", "answerIndex", "units"],
   compute: ({ unknowns, varied, runs, answer, answerIndex, units }) => {
-    const format = (range_km: number) => writeQuantity("distance", range_km, units);
+    // Whole, as no range is known more finely than what these values do to it.
+    const format = (range_km: number, how: "nearest" | "up" = "nearest") =>
+      messageIn(message`${whole("distance", range_km, how)}`, units);
     const { name, range_km } = runs.candidates[answerIndex];
     const { range, verdict } = answer.packs[answerIndex];
     const doubts = unknowns
@@ -69,7 +72,7 @@ export default defineSection({
         atLow_m: (unknown.failsAtLow ? 0 : unknown.atLow_km) * M_PER_KM,
         atHigh_m: (unknown.failsAtHigh ? 0 : unknown.atHigh_km) * M_PER_KM,
         fails: unknown.failsAtLow || unknown.failsAtHigh,
-        effect: format(unknown.effect_km),
+        effect: format(unknown.effect_km, "up"),
       }));
     return {
       name,
