@@ -39,11 +39,11 @@ export function bandWords({ answer }: ShownAnswer, chosen: number | undefined, u
   const { left, sampled } = (chosen === undefined ? undefined : answer?.packs[chosen]) ?? {};
   if (!answer?.isBandKnown || !left) return "";
   const day = quantity("distance", answer.day_km);
-  const words = messageIn(
-    message`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}.`,
+  const home = sampled ? `; home in ${casesOf(sampled)}` : "";
+  return messageIn(
+    message`At ten years, in winter, the ${day} day ends ${leftBetween(left.tenYearsWinter)}${home}.`,
     units,
   );
-  return sampled ? `${words} It gets home in ${casesOf(sampled)} of what is not known.` : words;
 }
 
 /** "81 of 100 cases"; never all or none of them unless it is. */
