@@ -80,7 +80,7 @@ export function listTable(form: Form, list: ListTable): TemplateResult {
       </tbody>
     </table>
     <p class="buttons">
-      ${count < most ? html`<button type="button" @click=${() => change(`one ${entry} more`, list.add)}>Add a ${entry}</button>` : html`<span class="aside">${most} at most.</span>`}
+      ${count < most ? html`<button type="button" @click=${() => change(`one ${entry} more`, list.add)}>Add ${/^[aeiou]/.test(entry) ? "an" : "a"} ${entry}</button>` : html`<span class="aside">${most} at most.</span>`}
     </p>
     ${refusal(form, path)}
   </div>`;
