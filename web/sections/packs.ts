@@ -66,12 +66,14 @@ export default defineSection({
       packs.toSorted((a, b) => a.usable_kWh - b.usable_kWh)[0],
       packs.toSorted((a, b) => b.usable_kWh - a.usable_kWh)[0],
     ];
-    const count = packs.length === 1 ? "One pack is" : `${packs.length} packs are`;
-    return `${count} on the table, from ${least.usable} usable (${least.name}, ${least.layout}) to ${most.usable} (${most.name}, ${most.layout}).`;
+    if (packs.length === 1)
+      return `One pack is on the table, with ${least.usable} usable (${least.name}, ${least.layout}).`;
+    return `${packs.length} packs are on the table, from ${least.usable} usable (${least.name}, ${least.layout}) to ${most.usable} (${most.name}, ${most.layout}).`;
   },
   summary: ({ packs, window }) => {
     const bySize = packs.toSorted((a, b) => a.usable_kWh - b.usable_kWh);
-    return `${packs.length} compared, ${bySize[0].usable} to ${bySize.at(-1)?.usable} usable; controller ${window}`;
+    const usable = packs.length === 1 ? "" : ` to ${bySize.at(-1)?.usable}`;
+    return `${packs.length === 1 ? "1 pack" : `${packs.length} compared`}, ${bySize[0].usable}${usable} usable; controller ${window}`;
   },
   attention: ({ warnings }) => warnings,
   caution:

@@ -81,7 +81,8 @@ export default defineSection({
   ],
   sentence: ({ lightest, load }) => {
     const [first, last] = [lightest[0], lightest.at(-1)];
-    return `With ${load} of people and luggage aboard it weighs from ${first.driven} (${first.name}) to ${last?.driven} (${last?.name}).`;
+    const span = first === last ? "" : ` to ${last?.driven} (${last?.name})`;
+    return `With ${load} of people and luggage aboard it weighs ${span && "from "}${first.driven} (${first.name})${span}.`;
   },
   summary: ({ lightest }) => {
     const [first, last] = [lightest[0], lightest.at(-1)];

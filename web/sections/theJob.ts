@@ -28,7 +28,7 @@ export default defineSection({
     const open =
       guesses === 0
         ? "No value below is a guess."
-        : `${guesses} values below are still usual or guessed; “Unknowns” says which of them move the range.`;
+        : `${guesses === 1 ? "One value below is" : `${guesses} values below are`} still usual or guessed; “Unknowns” says which move the range.`;
     return `The packs are judged by a usual day of ${usual}; ${day}. ${open}`;
   },
   summary: ({ usual, longest }) => `usual day ${usual}, longest ${longest ?? "not known"}`,
