@@ -48,7 +48,7 @@ export default defineSection({
   },
   summary: ({ torque, power, held }) => {
     const limit_s = held.reduce((sum, { time_s }) => sum + time_s, 0);
-    return `${power} and ${torque} at most; ${limit_s === 0 ? "never at a limit" : `at a limit for ${limit_s} s`}`;
+    return `${power} and ${torque} at most; ${held.length === 0 ? "never at a limit" : `at a limit for ${limit_s < 1 ? "a moment" : `${limit_s} s`}`}`;
   },
 });
 
