@@ -170,6 +170,10 @@ export function createLogStaging(
       void roads.cancel();
     },
     putBack() {
+      // What is still being done would bring it back.
+      wish += 1;
+      if (work.peek()) void roads.cancel();
+      work.value = undefined;
       brought.value = undefined;
       view.value = undefined;
       refused.value = [];

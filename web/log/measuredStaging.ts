@@ -69,6 +69,8 @@ export function createMeasuredStaging(roads: Pick<RoadsApi, "measured" | "cancel
     },
     putBack() {
       wish += 1;
+      if (work.peek()) void roads.cancel();
+      work.value = undefined;
       files.value = [];
       outcome.value = undefined;
       refused.value = [];
