@@ -8,7 +8,6 @@ import type { Part } from "../../../../shared/parts/part.ts";
 import { surfaces } from "../../../../shared/parts/surfaces.ts";
 import { tyres } from "../../../../shared/parts/tyres.ts";
 import { createJobEditor, type EditorState } from "../../../../web/editing/jobEditor.ts";
-import { partRows } from "../../../../web/forms/parts/partRows.ts";
 import { replacedBy, takeIntoList, takePart } from "../../../../web/forms/parts/takePart.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 
@@ -108,33 +107,5 @@ describe("a generic part taken into the job", () => {
     const { job } = takeIntoList(before, "accessories.items", pump);
     expect(job.accessories.items).toEqual([...before.job.accessories.items, pump.data]);
     expect(job.origins[`accessories.items.${before.job.accessories.items.length}.duty_frac`].from).toBe("usual");
-  });
-});
-
-describe("what a part brings, in words", () => {
-  it.each(groups.flatMap(([path, parts]) => parts.map((part) => [part.title, path, part] as const)))(
-    "of %s has a name, a value and an origin in each row",
-    (_, path, part) => {
-      const rows = partRows(part, path, "metric");
-      expect(rows.length).toBeGreaterThan(1);
-      for (const row of rows) {
-        expect(Object.values(row).join(" ")).not.toMatch(/NaN|undefined|\[object/);
-        expect(row.what).not.toBe("");
-        expect(row.value).not.toBe("");
-        expect(row.origin).toMatch(
-          /^(published law \(|common practice, no source|invented|derived from published figures \()/,
-        );
-      }
-    },
-  );
-
-  it("writes the unit of a band once", () => {
-    const rows = partRows(partOf(motors, "series-brushed-25-kw"), "motor", "metric");
-    expect(rows.find(({ what }) => what === "Mass of the motor")).toEqual({
-      what: "Mass of the motor",
-      value: "62 kg",
-      band: "52 to 75 kg",
-      origin: "invented",
-    });
   });
 });
