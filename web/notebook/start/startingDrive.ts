@@ -1,5 +1,5 @@
 import type { Job } from "../../../shared/job/job.ts";
-import { scaleMotor } from "../../../shared/parts/scaleMotor.ts";
+import { MOST_SCALED_ratio, scaleMotor } from "../../../shared/parts/scaleMotor.ts";
 
 /** Motor power for a car ready to drive, about what small cars of the time had: common practice, no source. */
 const POWER_PER_KG = 40;
@@ -15,8 +15,11 @@ const MOST_STRINGS = 30;
 export function driveFor(start: Job, kerb_kg: number): Pick<Job, "motor" | "controller" | "driveline"> {
   const { motor, controller, driveline } = start;
   if (motor.envelope.kind !== "peak") return { motor, controller, driveline };
-  const power_kW = Math.round((POWER_PER_KG * kerb_kg) / 1000);
-  const size_ratio = power_kW / motor.envelope.power_kW;
+  const drawn_kW = motor.envelope.power_kW;
+  const least_kW = Math.ceil(drawn_kW / MOST_SCALED_ratio);
+  const most_kW = Math.floor(drawn_kW * MOST_SCALED_ratio);
+  const power_kW = Math.min(most_kW, Math.max(least_kW, Math.round((POWER_PER_KG * kerb_kg) / 1000)));
+  const size_ratio = power_kW / drawn_kW;
   const scaled = (value: number) => Math.round(size_ratio * value);
   const { regen, torqueCap_Nm, current_A } = controller;
   const { gearboxInput_Nm, propellerShaft_Nm } = driveline.limits ?? {};
