@@ -1,4 +1,4 @@
-import { expect, it } from "vitest";
+import { afterAll, expect, it } from "vitest";
 import { logWork } from "../../../../web/worker/roads/logWork.ts";
 import { makeLog, makeTruth, openSky } from "../../../logs/logMaker.ts";
 import { writeGpx } from "../../../logs/logWriter.ts";
@@ -6,6 +6,9 @@ import { writeGpx } from "../../../logs/logWriter.ts";
 // Two minutes at 15 m/s: 1800 m.
 const rows = makeLog(makeTruth(new Array(120).fill(15), 1), { ...openSky, seed: 2, elevation_m: undefined });
 const setting = { answers: [], off: [], parkedLonger_s: 180, utcOffset_s: 0 };
+
+// The session is the worker's own, and other tests ask it too.
+afterAll(() => logWork.discard());
 
 it("hands over whole columns of what was brought, once for every look at it", async () => {
   const log = new File([writeGpx(rows) as BlobPart], "a.gpx");

@@ -1,9 +1,11 @@
-import { expect, it } from "vitest";
+import { afterAll, expect, it } from "vitest";
 import { simulation } from "../../../../web/worker/simulation/simulation.ts";
 import { bareJob, steadyTrace } from "../../../support/bareCar.ts";
 
 const job = bareJob();
 const [slow, fast] = [steadyTrace(10, 100, 1), steadyTrace(20, 100, 1)];
+
+afterAll(() => Promise.all([1, 2, 4].map((id) => simulation.dropTrace(id))));
 
 it("drives a road that was sent to it, each by its number", async () => {
   await simulation.keepTrace(1, slow);
