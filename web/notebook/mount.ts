@@ -21,6 +21,7 @@ import { takeDroppedFiles } from "./jobs/takeDroppedFiles.ts";
 import { keepFocus } from "./keepFocus.ts";
 import { listenForUndo } from "./listenForUndo.ts";
 import { markWaited } from "./markWaited.ts";
+import { onceTrue } from "./onceTrue.ts";
 import { paperOnPage } from "./paper/paperOnPage.ts";
 import { quickStart } from "./start/quickStart.ts";
 
@@ -145,10 +146,13 @@ export function mount(page: HTMLElement, notebook: Notebook): void {
       await notebook.jobs.create(ownCar(), "the usual values");
       start.begin();
     });
+  const isSettled = () => shown.value.late === "none" && shown.value.isSampled === true;
   const paper = paperOnPage(page, place("paper-part"), {
     graph,
     job: jobEditor.job,
-    answer: () => (shown.value.late === "none" && shown.value.isSampled ? shown.value.answer : undefined),
+    answer: () => (shown.value.late === "none" ? shown.value.answer : undefined),
+    isSettled,
+    settled: () => onceTrue(() => isSettled() || shown.value.failure !== undefined),
     chosen: () => context.view.packIndex.value,
     change: () =>
       notebook.isShared || jobEditor.isLooking.value

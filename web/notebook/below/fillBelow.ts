@@ -41,12 +41,7 @@ export function fillBelow(page: HTMLElement, places: BelowPlaces, setting: Below
   const { graph, turns } = setting;
   // What stands below is worked out once the frame with the answer is painted, which it would hold up.
   graph.add([{ name: "answerPainted", inputs: ["runs"], waitsFor: ["runs"], ask: afterFrame }]);
-  graph.add(
-    [...sections, ...chapters].map((each) => {
-      const inputs = [...each.inputs, "answerPainted"];
-      return { ...each, inputs, waitsFor: inputs };
-    }),
-  );
+  graph.add([...sections, ...chapters].map((each) => ({ ...each, waitsFor: [...each.inputs, "answerPainted"] })));
   render(html`${chapters.map(chapterFrame)}`, places.chapters);
   render(
     html`<div data-place="workings-head"></div>

@@ -24,8 +24,8 @@ interface Source extends Named {
 interface Worked extends Named {
   readonly inputs: readonly string[];
   /**
-   * Inputs that must not be late for it to be worked out again: until they are there the value of before stands, and is late too. Else
-   * it would be worked out twice a change, the first time from a job of now and drives of before.
+   * Values that must not be late for it to be worked out again, most of them its inputs: until they are there the value of before stands, and is
+   * late too. Else it would be worked out twice a change, the first time from a job of now and drives of before.
    */
   readonly waitsFor?: readonly string[];
   readonly compute: (values: never) => unknown;
@@ -34,7 +34,7 @@ interface Worked extends Named {
 /** A value asked for elsewhere, which answers later. */
 interface Asked extends Named {
   readonly inputs: readonly string[];
-  /** Inputs that must not be late for it to be asked: else it would be asked twice a change, and the first answer be thrown away. */
+  /** Values that must not be late for it to be asked: else it would be asked twice a change, and the first answer be thrown away. */
   readonly waitsFor?: readonly string[];
   /** What stands while the answer is out, and where there is none: for an answer that makes surer what stands without it. Never late. */
   readonly meanwhile?: unknown;
@@ -79,7 +79,7 @@ export function createGraph(definitions: readonly Definition[], subject?: Readon
       if (byName.has(definition.name)) throw inputError("twice", definition.name, "found this name defined twice");
       byName.set(definition.name, definition);
     }
-    refuseLoops(new Map([...byName.values()].map((each) => [each.name, "inputs" in each ? each.inputs : []])));
+    refuseLoops(new Map([...byName.values()].map((each) => [each.name, "inputs" in each ? needed(each) : []])));
     for (const { name } of more) read(name);
   };
   add(definitions);
@@ -106,19 +106,22 @@ function make(definition: Definition, read: Read, stops: (() => void)[], anew: A
     return computed(() => ({ state: "ready", value: definition.from.value, isLate: false }));
   }
   const inputs = definition.inputs.map((name) => ({ name, reading: read(name) }));
-  return "compute" in definition ? worked(definition, inputs) : asked(definition, inputs, stops, anew);
+  const isAwaiting = awaiting((definition.waitsFor ?? []).map(read));
+  return "compute" in definition
+    ? worked(definition, inputs, isAwaiting)
+    : asked(definition, inputs, isAwaiting, stops, anew);
 }
 
 type Inputs = readonly { readonly name: string; readonly reading: ReadonlySignal<Reading<unknown>> }[];
 
-function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unknown>> {
+function worked(definition: Worked, inputs: Inputs, isAwaiting: () => boolean): ReadonlySignal<Reading<unknown>> {
   let before: { values: readonly unknown[]; reading: Reading<unknown> } | undefined;
-  const isAwaiting = awaitedOf(definition, inputs);
   return computed(() => {
     const gathered = gather(inputs);
     if (gathered.state !== "ready") return gathered;
-    const { values, isLate } = gathered;
+    const { values } = gathered;
     const isHeld = before?.reading.state === "ready" && isAwaiting();
+    const isLate = gathered.isLate || isHeld;
     if (before && (isHeld || isSame(before.values, values))) {
       if (before.reading.state === "ready" && before.reading.isLate !== isLate) {
         before = { values: before.values, reading: { ...before.reading, isLate } };
@@ -146,13 +149,13 @@ function worked(definition: Worked, inputs: Inputs): ReadonlySignal<Reading<unkn
 function asked(
   definition: Asked,
   inputs: Inputs,
+  isAwaiting: () => boolean,
   stops: (() => void)[],
   { subject, tries }: Anew,
 ): ReadonlySignal<Reading<unknown>> {
   const meanwhile: Reading<unknown> | undefined =
     "meanwhile" in definition ? { state: "ready", value: definition.meanwhile, isLate: false } : undefined;
   const reading = signal<Reading<unknown>>(meanwhile ?? { state: "waiting" });
-  const isAwaiting = awaitedOf(definition, inputs);
   let asking = 0; // number of the latest question; an answer to any other is dropped
   let before: readonly unknown[] | undefined;
   let about = subject?.peek();
@@ -208,10 +211,14 @@ function asked(
   return reading;
 }
 
-/** Whether any of the inputs that a value waits for is late now. */
-function awaitedOf({ waitsFor }: Worked | Asked, inputs: Inputs): () => boolean {
-  const awaited = inputs.filter(({ name }) => waitsFor?.includes(name));
-  return () => awaited.some(({ reading }) => isReadyLate(reading.value));
+/** Whether any of what a value waits for is late now; what failed or never was there is not waited for. */
+function awaiting(awaited: readonly ReadonlySignal<Reading<unknown>>[]): () => boolean {
+  return () => awaited.some((reading) => isReadyLate(reading.value));
+}
+
+/** All that a value has to be made after. */
+function needed({ inputs, waitsFor = [] }: Worked | Asked): readonly string[] {
+  return [...new Set([...inputs, ...waitsFor])];
 }
 
 function isReadyLate(reading: Reading<unknown>): boolean {

@@ -23,6 +23,10 @@ export interface PaperSetting {
   readonly job: ReadonlySignal<Job>;
   /** The answer once it is of what is in the job now. */
   readonly answer: () => Answer | undefined;
+  /** Its verdict will not be another one: only then is it frozen. */
+  readonly isSettled: () => boolean;
+  /** Is over once that is so, or where it does not come. */
+  readonly settled: () => Promise<void>;
   /** The pack that was chosen, if not the one recommended. */
   readonly chosen: () => number | undefined;
   /** Opens all workings, so that they are drawn before they are printed; whether they could be. */
@@ -52,7 +56,9 @@ export function paperOnPage(page: HTMLElement, place: HTMLElement, setting: Pape
 
   const isReady = () => {
     if (paper.peek() === "workings") return setting.openWorkings();
-    return fetch().then(
+    // A form to fill in has nothing of the answer.
+    const waited = paper.peek() === "visit" || paper.peek() === "service" ? undefined : setting.settled();
+    return Promise.all([fetch(), waited]).then(
       () => true,
       () => false,
     );
@@ -132,9 +138,9 @@ function choiceView(paper: Signal<Paper>, isShown: Signal<boolean>, print: () =>
 }
 
 /** What is frozen of the job, and the press that freezes it, once they are fetched. */
-function predictionOf(sheets: Sheets | undefined, { graph, job, answer, change, now }: PaperSetting) {
+function predictionOf(sheets: Sheets | undefined, { graph, job, answer, isSettled, change, now }: PaperSetting) {
   if (!sheets) return nothing;
-  const [found, runs] = [answer(), ready<DriveReport>(graph, "runs")];
+  const [found, runs] = [isSettled() ? answer() : undefined, ready<DriveReport>(graph, "runs")];
   const isOfJob = runs?.candidates.length === job.value.packs.length && runs.trace.id === drivenRoad(job.value).id;
   const reports = found && runs && isOfJob ? { runs, answer: found } : undefined;
   return sheets.predictionView({ job: job.value, reports, change: change?.(), now: now ?? (() => new Date()) });

@@ -202,6 +202,34 @@ describe("graph of values", () => {
     expect(read.value).toMatchObject({ state: "failed", where: "range" });
   });
 
+  it("may wait for what is no input of its own, and lives where that fails", async () => {
+    const load = signal(70);
+    const { waiting, ask } = held<number>();
+    const graph = createGraph([
+      { name: "load", from: load },
+      { name: "painted", inputs: ["load"], ask },
+      {
+        name: "weight",
+        inputs: ["load"],
+        waitsFor: ["painted"],
+        compute: (values: { load: number }) => 900 + values.load,
+      },
+    ]);
+    const read = graph.read("weight");
+    expect(read.value).toEqual({ state: "ready", value: 970, isLate: false });
+    waiting[0].answer(1);
+    await settled();
+    load.value = 80;
+    expect(read.value).toEqual({ state: "ready", value: 970, isLate: true });
+    waiting[1].answer(2);
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: 980, isLate: false });
+    load.value = 90;
+    waiting[2].fail(new InputError([]));
+    await settled();
+    expect(read.value).toEqual({ state: "ready", value: 990, isLate: false });
+  });
+
   it("asks once a change where a question waits for what is asked again, and takes no answer of before", async () => {
     const load = signal(70);
     const ranges = held<number>();
