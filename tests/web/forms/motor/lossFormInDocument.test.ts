@@ -1,6 +1,6 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
-import { fourTermLoss_W } from "../../../../sim/motor/loss.ts";
+import { readDatasheet } from "../../../../web/forms/motor/datasheet.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
 
@@ -21,25 +21,38 @@ it("shows the figures of the way that the losses are known in, and no others", (
   expect(has("#field-motor-loss-efficiency_frac")).toBe(true);
 });
 
-it("makes a law of the motor's own size: the same motor twice as strong loses about twice as much at its full torque", () => {
-  const lawOf = (torque_Nm: number, power_kW: number) => {
-    const { choose, job } = page({ loss: flat, envelope: { kind: "peak", torque_Nm, power_kW } });
-    choose(kind, "fourTerm");
-    const { loss } = job().motor;
-    if (loss.kind !== "fourTerm") throw new Error(loss.kind);
-    return loss;
-  };
-  const speed_radps = 200;
-  const small_W = fourTermLoss_W(lawOf(60, 19), 60, speed_radps);
-  const large_W = fourTermLoss_W(lawOf(120, 38), 120, speed_radps);
-  // Efficiency of small motors is a little less: common practice, no source.
-  expect(large_W / small_W).toBeGreaterThan(1.6);
-  expect(large_W / small_W).toBeLessThan(2.2);
-  // Motor and controller together are 75 to 97 % efficient at half torque: common practice, no source.
-  const half_W = fourTermLoss_W(lawOf(120, 38), 60, speed_radps);
-  const efficiency_frac = (60 * speed_radps) / (60 * speed_radps + half_W);
-  expect(efficiency_frac).toBeGreaterThan(0.75);
-  expect(efficiency_frac).toBeLessThan(0.97);
+const law = (change: Partial<Job["motor"]>) => {
+  const { choose, job } = page({ loss: flat, ...change });
+  choose(kind, "fourTerm");
+  return job().motor.loss;
+};
+
+it("makes the law of a datasheet without an efficiency, its continuous power half of the peak", () => {
+  const { fitted } = readDatasheet(
+    { peakTorque_Nm: "120", peakPower_kW: "38", continuousPower_kW: "19", topSpeed_rpm: "8000", rated_V: "108" },
+    "metric",
+    "induction",
+  );
+  if (!fitted) throw new Error("not fitted");
+  const made = Object.entries(law({})).filter(([key]) => key !== "kind");
+  expect(made).toHaveLength(4);
+  // Four figures are kept of each: half of the last one is 0.05 % at most.
+  const wanted = new Map(Object.entries(fitted.law));
+  for (const [key, value] of made) expect(Math.abs(Number(value) / (wanted.get(key) ?? 0) - 1)).toBeLessThan(0.0005);
+});
+
+it("makes the same law of a motor that is known by points with the same greatest torque and power", () => {
+  // 120 Nm at 3000 rpm, which is 314.16 rad/s: 37.699 kW.
+  const points = { kind: "points" as const, speed_rpm: [0, 3000, 8000], torque_Nm: [120, 120, 40] };
+  const peak = { kind: "peak" as const, torque_Nm: 120, power_kW: (120 * 3000 * 2 * Math.PI) / 60_000 };
+  expect(law({ envelope: points })).toEqual(law({ envelope: peak }));
+});
+
+it("counts no more power than torque and top speed make", () => {
+  // 120 Nm at 3000 rpm are 37.7 kW, whatever the envelope says.
+  const all = { kind: "peak" as const, torque_Nm: 120, power_kW: (120 * 3000 * 2 * Math.PI) / 60_000 };
+  const more = { ...all, power_kW: 60 };
+  expect(law({ envelope: more, maxSpeed_rpm: 3000 })).toEqual(law({ envelope: all, maxSpeed_rpm: 3000 }));
 });
 
 it("says how large a map the job holds, and offers one only as what is there", () => {
