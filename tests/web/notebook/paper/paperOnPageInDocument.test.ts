@@ -1,0 +1,90 @@
+import { signal } from "@preact/signals-core";
+import { JSDOM } from "jsdom";
+import { expect, it, vi } from "vitest";
+import type { Graph, Reading } from "../../../../web/notebook/graph/graph.ts";
+import { demoJob } from "../../../support/demoJob.ts";
+
+// lit-html takes the document that stands when it is loaded.
+const { window } = new JSDOM("<!doctype html><body></body>");
+const { document, Node, HTMLElement, Event } = window;
+const addEventListener = window.addEventListener.bind(window);
+Object.assign(globalThis, { window, document, Node, HTMLElement, Event, addEventListener });
+const { paperOnPage } = await import("../../../../web/notebook/paper/paperOnPage.ts");
+
+const printed = vi.fn();
+window.print = printed;
+const scrolled = vi.fn();
+HTMLElement.prototype.scrollIntoView = scrolled;
+
+/** The choice of papers of a job whose packs are still being driven. */
+async function papers(canOpen = true) {
+  const page = document.createElement("main");
+  const place = document.createElement("section");
+  page.append(place);
+  document.body.replaceChildren(page);
+  const read = () => signal<Reading<unknown>>({ state: "waiting" });
+  const paper = paperOnPage(page, place, {
+    graph: { read } as Pick<Graph, "read"> as Graph,
+    job: signal(demoJob()),
+    answer: () => undefined,
+    chosen: () => undefined,
+    openWorkings: async () => canOpen,
+  });
+  await paper.fetch();
+  const settled = () => new Promise((resolve) => setTimeout(resolve));
+  const button = (words: string) =>
+    [...place.querySelectorAll("button")].find(({ textContent }) => textContent?.trim() === words);
+  const press = async (words: string) => {
+    button(words)?.click();
+    await settled();
+  };
+  const choose = async (key: string) => {
+    const select = place.querySelector("select") as HTMLSelectElement;
+    select.value = key;
+    select.dispatchEvent(new Event("change"));
+    await settled();
+  };
+  printed.mockClear();
+  scrolled.mockClear();
+  return { page, place, press, choose, button, shown: () => place.querySelector(".paper")?.textContent ?? "" };
+}
+
+it("previews what can be drawn by now, says why the rest cannot, and keeps nothing once it is closed", async () => {
+  const { press, choose, shown, page } = await papers();
+  expect(shown()).toBe("");
+  await press("Preview");
+  expect(shown()).toMatch(/^The packs are still being driven/);
+  await choose("visit");
+  expect(page.dataset["paper"]).toBe("visit");
+  expect(shown()).not.toMatch(/still being/);
+  expect(shown().length).toBeGreaterThan(200);
+  await press("Close the preview");
+  expect(shown()).toBe("");
+});
+
+it("has no preview of the workings, which are on the page, and freezes predictions beside the client's sheet only", async () => {
+  const { choose, button, place } = await papers();
+  expect([button("Preview") !== undefined, place.querySelector(".prediction") !== null]).toEqual([true, true]);
+  await choose("workings");
+  expect([button("Preview") !== undefined, place.querySelector(".prediction") !== null]).toEqual([false, false]);
+});
+
+it("prints the workings once they are open, and goes to where it says why they cannot be", async () => {
+  const open = await papers();
+  await open.choose("workings");
+  await open.press("Print it");
+  expect([printed.mock.calls.length, scrolled.mock.calls.length]).toEqual([1, 0]);
+  const missing = await papers(false);
+  await missing.choose("workings");
+  await missing.press("Print it");
+  expect([printed.mock.calls.length, scrolled.mock.calls.length]).toEqual([0, 1]);
+});
+
+it("draws the paper for a printer that is asked by the browser, and takes it out afterwards", async () => {
+  const { choose, shown } = await papers();
+  await choose("visit");
+  window.dispatchEvent(new Event("beforeprint"));
+  expect(shown().length).toBeGreaterThan(200);
+  window.dispatchEvent(new Event("afterprint"));
+  expect(shown()).toBe("");
+});
