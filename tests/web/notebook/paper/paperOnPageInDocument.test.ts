@@ -17,7 +17,7 @@ const scrolled = vi.fn();
 HTMLElement.prototype.scrollIntoView = scrolled;
 
 /** The choice of papers of a job whose packs are still being driven. */
-async function papers(canOpen = true) {
+async function papers(canOpen = true, settled: Promise<void> = Promise.resolve()) {
   const page = document.createElement("main");
   const place = document.createElement("section");
   page.append(place);
@@ -27,26 +27,28 @@ async function papers(canOpen = true) {
     graph: { read } as Pick<Graph, "read"> as Graph,
     job: signal(demoJob()),
     answer: () => undefined,
+    isSettled: () => true,
+    settled: () => settled,
     chosen: () => undefined,
     openWorkings: async () => canOpen,
   });
   await paper.fetch();
-  const settled = () => new Promise((resolve) => setTimeout(resolve));
+  const turn = () => new Promise((resolve) => setTimeout(resolve));
   const button = (words: string) =>
     [...place.querySelectorAll("button")].find(({ textContent }) => textContent?.trim() === words);
   const press = async (words: string) => {
     button(words)?.click();
-    await settled();
+    await turn();
   };
   const choose = async (key: string) => {
     const select = place.querySelector("select") as HTMLSelectElement;
     select.value = key;
     select.dispatchEvent(new Event("change"));
-    await settled();
+    await turn();
   };
   printed.mockClear();
   scrolled.mockClear();
-  return { page, place, press, choose, button, shown: () => place.querySelector(".paper")?.textContent ?? "" };
+  return { page, place, turn, press, choose, button, shown: () => place.querySelector(".paper")?.textContent ?? "" };
 }
 
 it("previews what can be drawn by now, says why the rest cannot, and keeps nothing once it is closed", async () => {
@@ -78,6 +80,20 @@ it("prints the workings once they are open, and goes to where it says why they c
   await missing.choose("workings");
   await missing.press("Print it");
   expect([printed.mock.calls.length, scrolled.mock.calls.length]).toEqual([0, 1]);
+});
+
+it("prints a sheet with the answer once its verdict stands, and a form to fill in at once", async () => {
+  let settle: () => void = () => {};
+  const { press, turn } = await papers(true, new Promise((resolve) => (settle = resolve)));
+  await press("Print it");
+  expect(printed).not.toHaveBeenCalled();
+  settle();
+  await turn();
+  expect(printed).toHaveBeenCalledOnce();
+  const form = await papers(true, new Promise(() => {}));
+  await form.choose("visit");
+  await form.press("Print it");
+  expect(printed).toHaveBeenCalledOnce(); // counted anew with each page
 });
 
 it("draws the paper for a printer that is asked by the browser, and takes it out afterwards", async () => {
