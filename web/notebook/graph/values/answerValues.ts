@@ -44,13 +44,23 @@ export function answerValues(simulation: SimulationApi): Definition[] {
       compute: ({ use, judged, packUnknowns }: Values) => packsToSample(answerFor(use, judged, packUnknowns)),
     },
     {
+      // With the factors of winter and age, by which a job without driven winters goes on from each variant's range.
+      name: "sampledJob",
+      inputs: ["doubts", "use"],
+      compute: ({ doubts, use }: Values & { doubts: Job }): Job => ({ ...doubts, allowance: use.allowance }),
+    },
+    {
       // Where the verdict hangs on the band, many variants tell it better than single effects; until they are driven those do.
       name: "sampled",
-      inputs: ["doubts", "packsToSample", "road"],
+      inputs: ["sampledJob", "packsToSample", "road"],
       waitsFor: ["packsToSample"],
       meanwhile: undefined,
-      ask: async ({ doubts, packsToSample: indexes, road }: Values & { doubts: Job; packsToSample: number[] }) =>
-        indexes.length > 0 ? simulation.sampleRanges(doubts, indexes, road).catch(withoutThem) : [],
+      ask: async ({
+        sampledJob,
+        packsToSample: indexes,
+        road,
+      }: Values & { sampledJob: Job; packsToSample: number[] }) =>
+        indexes.length > 0 ? simulation.sampleRanges(sampledJob, indexes, road).catch(withoutThem) : [],
     },
     {
       name: "answer",
