@@ -1,6 +1,7 @@
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import { resultOf } from "../../math/resultOf.ts";
+import { drawVariants } from "../../plan/vary/variants.ts";
 import { type VariedPack, type VariedPart, variedPack, varyPart } from "../../plan/vary/varyPack.ts";
 import { type VariantTask, type VariantWork, variantTasks } from "./variantTask.ts";
 
@@ -30,21 +31,22 @@ export async function varyOnAll(
   const isMuch = packIndexes.length * draw.variants * trace.time_s.length >= WORTH_WORKERS;
   const count = entry && isMuch ? Math.min(MOST_WORKERS, processors) : 1;
   const tasks = variantTasks(packIndexes, draw.variants, count);
+  const variants = drawVariants(job, trace, draw);
   const parts: VariedPart[] = [];
   const done = new Map<number, number>();
   const report = ({ packIndex, from, to }: VariantTask) => {
-    const variants = (done.get(packIndex) ?? 0) + to - from;
-    done.set(packIndex, variants);
-    onProgress(packIndex, variants / draw.variants);
+    const driven = (done.get(packIndex) ?? 0) + to - from;
+    done.set(packIndex, driven);
+    onProgress(packIndex, driven / draw.variants);
   };
   if (entry && count > 1) await onWorkers(entry, count, work, tasks, parts, report);
   else
     tasks.forEach((task, k) => {
-      parts[k] = resultOf(varyPart(job, task.packIndex, trace, draw, task.from, task.to));
+      parts[k] = resultOf(varyPart(job, task.packIndex, trace, variants, task.from, task.to));
       report(task);
     });
   const ofPack = (packIndex: number) => parts.filter((_, k) => tasks[k].packIndex === packIndex);
-  return packIndexes.map((packIndex) => variedPack(job, packIndex, trace, draw, ofPack(packIndex)));
+  return packIndexes.map((packIndex) => variedPack(job, packIndex, variants, ofPack(packIndex)));
 }
 
 /** Each worker takes the next task when it is through with one; a worker that fails ends all. */

@@ -8,7 +8,7 @@ type Judged = Omit<PackAnswer, "verdict">;
  *
  *   not enough        the car does not drive the road, now or in winter, or it does not get home
  *   only just         it gets home with the values as taken, but not with all that they may be
- *   enough            it gets home with the whole band: in nine of ten cases and more
+ *   enough            it gets home with the whole band: its low end is that of 95 of 100 cases
  *   more than enough  so does a smaller pack
  *
  * None for a pack that may not be used; and where the band is not known yet, only what it cannot change.

@@ -13,6 +13,7 @@ export interface Draw {
 
 /** Many variants of a job: all that is open of it drawn at once. */
 export interface Variants {
+  readonly count: number;
   readonly opens: readonly OpenValue[];
   /** For each of those its value in every variant. */
   readonly drawn: readonly (readonly number[])[];
@@ -34,6 +35,7 @@ export function drawVariants(job: Job, trace: Trace, { variants, seed }: Draw): 
   const shares = drawShares(opens.length + (road ? 1 : 0), variants, seed);
   const drawn = opens.map(({ low, high }, k) => Array.from(shares[k], (share) => low + share * (high - low)));
   return {
+    count: variants,
     opens,
     drawn,
     ...(road && { roadEnergy_ratio: Array.from(shares[opens.length], (share) => spreadAt(road, share)) }),

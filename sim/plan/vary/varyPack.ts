@@ -5,7 +5,7 @@ import { type ByCondition, byCondition, rangeIn_km } from "../answer/conditions.
 import { wintersOf } from "../conditions/condition.ts";
 import { drivenRange, type OpenValue } from "../unknowns.ts";
 import { type Influence, influenceOf, type Spread, spreadOf } from "./spread.ts";
-import { type Draw, drawVariants } from "./variants.ts";
+import { type Draw, drawVariants, type Variants } from "./variants.ts";
 
 /** One open value, by what it does. */
 export interface VariedInput extends Influence {
@@ -39,7 +39,8 @@ export interface VariedPart {
 
 /** One pack driven in many variants of its job: see `drawVariants`. Yields the share that is done after each variant. */
 export function* varyPack(job: Job, packIndex: number, trace: Trace, draw: Draw): Generator<number, VariedPack, void> {
-  return variedPack(job, packIndex, trace, draw, [yield* varyPart(job, packIndex, trace, draw, 0, draw.variants)]);
+  const variants = drawVariants(job, trace, draw);
+  return variedPack(job, packIndex, variants, [yield* varyPart(job, packIndex, trace, variants, 0, variants.count)]);
 }
 
 /** The variants from one to before another of all those that are drawn: a part of what `variedPack` puts together. Yields the share of it that is done. */
@@ -47,11 +48,10 @@ export function* varyPart(
   job: Job,
   packIndex: number,
   trace: Trace,
-  draw: Draw,
+  { roadEnergy_ratio, jobAt }: Variants,
   from: number,
   to: number,
 ): Generator<number, VariedPart, void> {
-  const { roadEnergy_ratio, jobAt } = drawVariants(job, trace, draw);
   const first: Prepared = { job, pack: job.packs[packIndex], model: prepare(job, job.packs[packIndex]) };
   const left_km = byCondition((): number[] => []);
   const drove: number[] = [];
@@ -80,12 +80,9 @@ export function* varyPart(
 export function variedPack(
   job: Job,
   packIndex: number,
-  trace: Trace,
-  draw: Draw,
+  { count, opens, drawn, roadEnergy_ratio }: Variants,
   parts: readonly VariedPart[],
 ): VariedPack {
-  const { variants } = draw;
-  const { opens, drawn, roadEnergy_ratio } = drawVariants(job, trace, draw);
   const drove = parts.flatMap((part) => part.drove);
   const left = byCondition((condition) => parts.flatMap((part) => part.left_km[condition]));
   const spreads = drove.length > 0 ? byCondition((condition) => spreadOf(left[condition])) : undefined;
@@ -105,9 +102,9 @@ export function variedPack(
   return {
     pack: job.packs[packIndex].name,
     driving: drove.length,
-    variants,
+    variants: count,
     ...(spreads && { left_km: spreads }),
-    home_frac: byCondition((condition) => left[condition].filter((left_km) => left_km >= 0).length / variants),
+    home_frac: byCondition((condition) => left[condition].filter((left_km) => left_km >= 0).length / count),
     inputs: inputs.sort((a, b) => Math.abs(b.rank_coeff) - Math.abs(a.rank_coeff)),
   };
 }
