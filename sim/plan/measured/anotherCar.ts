@@ -1,7 +1,8 @@
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
+import type { CarFit } from "./describeFit.ts";
 import type { DrivenAsMeasured } from "./driveAsMeasured.ts";
-import { type CarFit, type FitSetting, fitCar } from "./fitCar.ts";
+import { type FitSetting, fitCar } from "./fitCar.ts";
 
 /** Differences that are left over so many times what they may be off ask for another mass. Assumed. */
 const ODD_ratio = 2.2;

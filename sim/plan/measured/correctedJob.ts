@@ -1,7 +1,7 @@
 import type { Job, Origin } from "../../../shared/job/job.ts";
 import { withPath } from "../../../shared/job/path.ts";
 import { prepare } from "../../step/prepare.ts";
-import type { CarFit, Fitted } from "./fitCar.ts";
+import type { CarFit, Fitted } from "./describeFit.ts";
 
 /**
  * The job with what a log corrected: a second, dated line that stands beside the prediction and never takes its place. Each corrected value

@@ -3,8 +3,8 @@ import { type Message, message, quantity as q } from "../../../shared/quantity/m
 import type { Model } from "../../step/model.ts";
 import { accessories_W } from "../../step/prepare.ts";
 import { adjustModel } from "./adjustModel.ts";
+import type { CarFit } from "./describeFit.ts";
 import { driveAsMeasured } from "./driveAsMeasured.ts";
-import type { CarFit } from "./fitCar.ts";
 import { differs, fittedWords } from "./measureWords.ts";
 import type { PackSamples } from "./packSamples.ts";
 import { quantitiesOf } from "./quantities.ts";

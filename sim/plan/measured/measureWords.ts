@@ -1,5 +1,5 @@
 import { bare, type Message, message, quantity as q, whole } from "../../../shared/quantity/message.ts";
-import type { Fitted } from "./fitCar.ts";
+import type { Fitted } from "./describeFit.ts";
 import type { ParameterId } from "./parameters.ts";
 
 /** Within this share a prediction is good; up to the next it is to be explained; beyond it something is wrong. Common practice, no source. */

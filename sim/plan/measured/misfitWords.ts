@@ -1,5 +1,5 @@
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
-import type { CarFit } from "./fitCar.ts";
+import type { CarFit } from "./describeFit.ts";
 
 /** Twice its energy, or half of it, is no car of this kind. */
 const ANOTHER_ratio = 2;

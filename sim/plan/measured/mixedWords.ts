@@ -1,7 +1,7 @@
 import { type Message, message, quantity as q } from "../../../shared/quantity/message.ts";
 import { MPS_PER_KMH } from "../../../shared/units.ts";
 import { listed } from "../findings/finding.ts";
-import type { CarFit, Fitted, Mixed } from "./fitCar.ts";
+import type { CarFit, Fitted, Mixed } from "./describeFit.ts";
 import { isMixed } from "./measureWords.ts";
 import type { ParameterId } from "./parameters.ts";
 

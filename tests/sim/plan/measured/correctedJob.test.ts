@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { correctedJob } from "../../../../sim/plan/measured/correctedJob.ts";
-import { type Fitted, fitCar } from "../../../../sim/plan/measured/fitCar.ts";
+import type { Fitted } from "../../../../sim/plan/measured/describeFit.ts";
+import { fitCar } from "../../../../sim/plan/measured/fitCar.ts";
 import { prepare } from "../../../../sim/step/prepare.ts";
 import { inventedJob } from "../../../support/inventedJob.ts";
 import { samplesOf } from "./logsByHand.ts";

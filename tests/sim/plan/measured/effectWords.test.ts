@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
 import { noChange } from "../../../../sim/plan/measured/adjustModel.ts";
+import type { CarFit, Fitted } from "../../../../sim/plan/measured/describeFit.ts";
 import { effectWords } from "../../../../sim/plan/measured/effectWords.ts";
-import type { CarFit, Fitted } from "../../../../sim/plan/measured/fitCar.ts";
 import { prepare } from "../../../../sim/step/prepare.ts";
 import { bareJob, steadyTrace } from "../../../support/bareCar.ts";
 import { samplesOf, times } from "./logsByHand.ts";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
-import type { Fitted } from "../../../../sim/plan/measured/fitCar.ts";
+import type { Fitted } from "../../../../sim/plan/measured/describeFit.ts";
 import { differs, fittedWords, verdictOf, verdictWords } from "../../../../sim/plan/measured/measureWords.ts";
 
 describe("the trade's rule on what was used over what was predicted", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { messageIn } from "../../../../shared/quantity/message.ts";
-import type { CarFit, Fitted, Mixed } from "../../../../sim/plan/measured/fitCar.ts";
+import type { CarFit, Fitted, Mixed } from "../../../../sim/plan/measured/describeFit.ts";
 import { type MixedFacts, mixedWords } from "../../../../sim/plan/measured/mixedWords.ts";
 import type { ParameterId } from "../../../../sim/plan/measured/parameters.ts";
 
