@@ -80,6 +80,7 @@ export { overPlate, overPlateWords } from "./plan/weight/overPlate.ts";
 export { heaviestPack_kg, overWords, splitWords } from "./plan/weight/splitWords.ts";
 export { axleLoads, type Load } from "./plan/weight/weigh.ts";
 export { plateNotes, weightNotes } from "./plan/weight/weightNotes.ts";
+export { drivenDaysAWeek } from "./plan/year/daysAWeek.ts";
 export { middleDay_km } from "./plan/year/drivenDays.ts";
 export { drivenDaysWords } from "./plan/year/drivenDaysWords.ts";
 export { yearOf, yearRanges } from "./plan/year/driveYear.ts";

@@ -96,6 +96,8 @@ const decides = {
   longestDay_km: above0(2000).optional(),
   /** How often in a year the longest day comes. */
   longestDaysAYear: z.int().min(1).max(366).optional(),
+  /** The year that every evening is worked out for; an invented one where left out. */
+  year: Year.optional(),
   requirement: Requirement.prefault({}),
   sizing: Sizing.prefault({}),
   vehicle: Vehicle,
@@ -175,8 +177,6 @@ const shape = z.strictObject({
   roads: z.array(Road).min(1).max(60),
   /** Where it is charged, the usual place first; a household socket where there is none. */
   supplies: z.array(Supply).max(8).default([]),
-  /** The year that every evening is worked out for; an invented one where left out. */
-  year: Year.optional(),
   /** A week by the clock, with what is charged between its trips; nothing else hangs on it. */
   week: Week.optional(),
   /** What prices are in, as it is printed: EUR. */

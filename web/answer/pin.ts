@@ -58,6 +58,7 @@ export function pinnedWords(job: Job, units: UnitHabit): string {
       state.longestDay_km ? message`longest day ${q("distance", state.longestDay_km)}` : message`no longest day`,
     );
   }
+  if (!isSame(state.year, job.year)) parts.push(message`other days in the year`);
   if (pinned.answer.road !== drivenRoad(job).title) parts.push(message`road: ${pinned.answer.road}`);
   if (state.vehicle.load_kg !== job.vehicle.load_kg) parts.push(message`load ${q("mass", state.vehicle.load_kg)}`);
   if (state.allowance.winter_ratio !== job.allowance.winter_ratio)

@@ -92,7 +92,7 @@ export default defineSection({
       ? []
       : [
           {
-            caption: `What published laws of ageing leave of ${pack}, on usual days`,
+            caption: `What published laws of ageing leave of ${pack}, on the days of its year`,
             columns: [
               { title: "After", isText: true },
               { title: "Capacity left" },

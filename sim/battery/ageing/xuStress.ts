@@ -5,9 +5,8 @@ export interface StressUse {
   readonly soc_frac: number;
   readonly temperature_K: number;
   readonly time_s: number;
-  readonly depth_frac: number;
-  /** Cycles of that depth. */
-  readonly cycles: number;
+  /** Stresses of all its cycles, whatever their depths, added up. */
+  readonly cycleStress: number;
 }
 
 /** Stress of one cycle of a depth: S_d = 1 / (1.4e5 d^−0.501 − 1.23e5); none for none. [Xu2018, eq. 22] */
@@ -28,13 +27,12 @@ export function chargeStress(soc_frac: number): number {
 /**
  * Share of its capacity that a cell loses, after a film has formed on its anode first:
  *
- *   L = 1 − a e^(−b f) − (1 − a) e^(−f);  f = (4.14e-10 t + n S_d) S_s S_T,  a = 0.0575, b = 121      [Xu2018, eqs 7, 15-22]
+ *   L = 1 − a e^(−b f) − (1 − a) e^(−f);  f = (4.14e-10 t + Σ S_d) S_s S_T,  a = 0.0575, b = 121      [Xu2018, eqs 7, 15-22]
  *
  * Its constants were found on manganese cells: a cross-check, since none is known for nickel.
  */
-export function xuLoss_frac({ soc_frac, temperature_K, time_s, depth_frac, cycles }: StressUse): number {
-  const aged =
-    (4.14e-10 * time_s + cycles * depthStress(depth_frac)) * chargeStress(soc_frac) * temperatureStress(temperature_K);
+export function xuLoss_frac({ soc_frac, temperature_K, time_s, cycleStress }: StressUse): number {
+  const aged = (4.14e-10 * time_s + cycleStress) * chargeStress(soc_frac) * temperatureStress(temperature_K);
   const film_frac = 0.0575;
   return 1 - film_frac * Math.exp(-121 * aged) - (1 - film_frac) * Math.exp(-aged);
 }

@@ -7,7 +7,7 @@ import { hasOption, textOption } from "../arguments/optionValue.ts";
 import type { Command, Print } from "../command.ts";
 import { likenessToCycles } from "../logs/cycleLikeness.ts";
 import { answerOptions, idleAnswers, logAnswers } from "../logs/logAnswers.ts";
-import { daysDriven_km, logDaysJson, logFilesJson, logTripsJson } from "../logs/logsJson.ts";
+import { daysAWeek, daysDriven_km, logDaysJson, logFilesJson, logTripsJson } from "../logs/logsJson.ts";
 import { logsReport } from "../logs/logsReport.ts";
 import { type RecordedDrives, recordedDrives } from "../logs/recordedDrives.ts";
 import { jsonText } from "../printing/json.ts";
@@ -85,7 +85,14 @@ function jsonOf(roads: readonly RoadFile[], written: readonly WrittenRoad[], dri
       ...(drives ? logTripsJson(drives, likenessToCycles()) : []),
     ],
     total: totalOf(found, drives),
-    ...(drives ? { days: logDaysJson(drives), daysDriven_km: daysDriven_km(drives), clock: drives.clock } : {}),
+    ...(drives
+      ? {
+          days: logDaysJson(drives),
+          daysDriven_km: daysDriven_km(drives),
+          daysAWeek: daysAWeek(drives),
+          clock: drives.clock,
+        }
+      : {}),
   };
 }
 

@@ -62,7 +62,7 @@ export const year: Command = {
   },
 };
 
-/** What published laws of ageing leave of each pack, used on this road's usual days, and how long it does the usual day in winter by them. */
+/** What published laws of ageing leave of each pack, used on the days of the year on this road, and how long it does the usual day in winter by them. */
 function ageing(job: Job, trace: Trace, lives: readonly (PackLife | undefined)[]) {
   const { mean_mps } = characteristics(trace);
   return job.packs.flatMap((pack, i) => {

@@ -1,4 +1,5 @@
 import { M_PER_KM } from "../../../shared/units.ts";
+import { drivenDaysAWeek } from "../../plan/year/daysAWeek.ts";
 import type { Likeness } from "../../route/roads/standardCycleLike.ts";
 import type { Characteristics } from "../../trace/characteristics.ts";
 import { traceFigures } from "../printing/traceFigures.ts";
@@ -92,6 +93,11 @@ export function daysDriven_km({ days }: RecordedDrives): number[] {
   return days.flatMap(({ trips, distance_m }) =>
     trips.length > 0 ? [Math.round((10 * distance_m) / M_PER_KM) / 10] : [],
   );
+}
+
+/** How many days a week the car was driven, as `year.daysAWeek` of a job file takes it; nothing where the dates span no week. */
+export function daysAWeek({ days }: RecordedDrives): number | undefined {
+  return drivenDaysAWeek(days.flatMap(({ date, trips }) => (trips.length > 0 ? [date] : [])));
 }
 
 /** What people call the format; a table is called by what divides its columns. */

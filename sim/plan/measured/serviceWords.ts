@@ -9,7 +9,7 @@ import { rangeOn } from "../going/range.ts";
 import { type AgedPack, agedAfter, packUse } from "../years/ageing.ts";
 import type { PackFound } from "./packFromLog.ts";
 
-/** What published laws of ageing leave of a job's pack after `years` of usual days on a road. */
+/** What published laws of ageing leave of a job's pack after so many `years` of the job's days on a road. */
 export function agedByLaws(job: Job, packIndex: number, road: Trace, years: number): AgedPack {
   const pack = job.packs[packIndex];
   const range_km = rangeOn(prepare(job, pack), road).distance_m / M_PER_KM;
@@ -27,7 +27,7 @@ export function serviceWords(
 ): Message[] {
   if (!capacity_Ah) return [];
   const share = (charge_Ah: number) => q("fraction", charge_Ah / predicted_Ah, 2);
-  const shown = message`After ${years === 1 ? "a year" : `${formatNumber(years)} years`} the published laws of ageing leave ${q("fraction", laws.low, 2)} to ${q("fraction", laws.high, 2)} of this pack on usual days; the log shows ${share(capacity_Ah.low)} to ${share(capacity_Ah.high)}`;
+  const shown = message`After ${years === 1 ? "a year" : `${formatNumber(years)} years`} the published laws of ageing leave ${q("fraction", laws.low, 2)} to ${q("fraction", laws.high, 2)} of this pack as it is used; the log shows ${share(capacity_Ah.low)} to ${share(capacity_Ah.high)}`;
   if (capacity_Ah.high < laws.low * predicted_Ah)
     return [
       message`${shown}: less than they do. Test the modules one by one, and look for what keeps the pack warm or full.`,

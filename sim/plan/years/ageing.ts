@@ -5,7 +5,7 @@ import { ZERO_CELSIUS_K } from "../../../shared/units.ts";
 import { naumannCalendarLoss_frac, naumannCycleLoss_frac } from "../../battery/ageing/naumannIronPhosphate.ts";
 import { SCHMALSTIEG_CELL_Ah, schmalstieg } from "../../battery/ageing/schmalstiegNickel.ts";
 import { WANG_CELL_Ah, wangCycleLoss_frac } from "../../battery/ageing/wangIronPhosphate.ts";
-import { xuLoss_frac } from "../../battery/ageing/xuStress.ts";
+import { depthStress, xuLoss_frac } from "../../battery/ageing/xuStress.ts";
 import { straightAt } from "../../math/straightAt.ts";
 import { daysOfYear, type YearJob } from "../year/days.ts";
 
@@ -29,9 +29,8 @@ export interface PackUse {
   /** Where it stands most of the time: between the evening's charge and a full one. */
   readonly standing_frac: number;
   readonly temperature_K: number;
-  /** Of its whole charge, in one driving day, and how many days. */
-  readonly depth_frac: number;
-  readonly drivingDays: number;
+  /** What each driving day of a year takes, as a share of its whole charge. */
+  readonly depths_frac: readonly number[];
   /** Mean C-rate while it drives. */
   readonly rate: number;
 }
@@ -40,19 +39,20 @@ export interface PackUse {
 export type AgeingJob = YearJob & Pick<Job, "module">;
 
 /**
- * How the usual days of a year use a pack that goes `range_km` on one charge at a mean speed: charged every night, and standing half-way between
- * the evening and full (assumed: it is charged some time in the night). Its cells are as warm as the year's mean (assumed).
+ * How the driving days of a year, those of a client's list among them, use a pack that goes `range_km` on one charge at a mean speed: charged every
+ * night, and standing half-way between a mean evening and full (assumed: it is charged some time in the night). A day beyond its range empties it
+ * once. Its cells are as warm as the year's mean (assumed).
  */
 export function packUse(job: AgeingJob, pack: Pack, range_km: number, mean_kmh: number): PackUse {
   const { months_degC } = job.year ?? inventedYear;
-  const mean_degC = months_degC.reduce((sum, each) => sum + each, 0) / months_degC.length;
   const window_frac = pack.ceiling_frac - pack.floor_frac;
-  const depth_frac = Math.min(window_frac, (window_frac * job.usualDay_km) / range_km);
+  const depths_frac = daysOfYear(job)
+    .filter(({ kind }) => kind !== "off")
+    .map(({ distance_km }) => Math.min(window_frac, (window_frac * distance_km) / range_km));
   return {
-    standing_frac: pack.ceiling_frac - depth_frac / 2,
-    temperature_K: mean_degC + ZERO_CELSIUS_K,
-    depth_frac,
-    drivingDays: daysOfYear(job).filter(({ kind }) => kind !== "off").length,
+    standing_frac: pack.ceiling_frac - mean(depths_frac) / 2,
+    temperature_K: mean(months_degC) + ZERO_CELSIUS_K,
+    depths_frac,
     rate: (window_frac * mean_kmh) / range_km,
   };
 }
@@ -72,36 +72,59 @@ export function agedAfter({ module }: Pick<Job, "module">, pack: Pack, use: Pack
 }
 
 function nickel(module: Job["module"], pack: Pack, use: PackUse, years: number): AgedPack {
-  const { standing_frac, temperature_K, depth_frac, drivingDays } = use;
+  const { standing_frac, temperature_K, depths_frac } = use;
   const { openCircuit } = module;
   const cell_V = (soc_frac: number) => straightAt(openCircuit.soc_frac, openCircuit.cell_V, soc_frac);
-  const cycles = years * drivingDays;
-  const first = schmalstieg({
-    standing_V: cell_V(standing_frac),
-    temperature_K,
-    time_days: years * DAYS_A_YEAR,
-    mean_V: cell_V(pack.ceiling_frac - depth_frac / 2),
-    depth_frac,
-    // Out while driving and in again at night.
-    throughput_Ah: 2 * depth_frac * SCHMALSTIEG_CELL_Ah * cycles,
-  });
+  const standing_V = cell_V(standing_frac);
+  // Out while driving and in again at night.
+  const throughput_Ah = 2 * sum(depths_frac) * SCHMALSTIEG_CELL_Ah * years;
+  const byFirst = (depth_frac: number) =>
+    schmalstieg({
+      standing_V,
+      temperature_K,
+      time_days: years * DAYS_A_YEAR,
+      mean_V: cell_V(pack.ceiling_frac - depth_frac / 2),
+      depth_frac,
+      throughput_Ah,
+    });
+  const firstLoss_frac = byThroughput(depths_frac, (depth_frac) => 1 - byFirst(depth_frac).capacity_frac);
   const other = xuLoss_frac({
     soc_frac: standing_frac,
     temperature_K,
-    depth_frac,
-    cycles,
+    cycleStress: years * sum(depths_frac.map(depthStress)),
     time_s: years * DAYS_A_YEAR * DAY_s,
   });
-  return { years, capacity_frac: between(1 - first.capacity_frac, other), resistance_ratio: first.resistance_ratio };
+  return {
+    years,
+    capacity_frac: between(firstLoss_frac, other),
+    resistance_ratio: 1 + byThroughput(depths_frac, (depth_frac) => byFirst(depth_frac).resistance_ratio - 1),
+  };
 }
 
 function ironPhosphate(use: PackUse, years: number): AgedPack {
-  const { standing_frac, temperature_K, depth_frac, drivingDays, rate } = use;
-  const fullCycles = depth_frac * drivingDays * years;
+  const { standing_frac, temperature_K, depths_frac, rate } = use;
+  const fullCycles = sum(depths_frac) * years;
   const stood = naumannCalendarLoss_frac(standing_frac, temperature_K, years * DAYS_A_YEAR * DAY_s);
-  const byNaumann = naumannCycleLoss_frac(rate, depth_frac, fullCycles);
+  const byNaumann = byThroughput(depths_frac, (depth_frac) => naumannCycleLoss_frac(rate, depth_frac, fullCycles));
   const byWang = wangCycleLoss_frac(rate, temperature_K, WANG_CELL_Ah * fullCycles);
   return { years, capacity_frac: between(stood + byNaumann, stood + byWang) };
+}
+
+/**
+ * What a law of one depth makes days of many cost: its value at the throughput of all, averaged over the days by what each puts through (assumed: the
+ * papers cycled at one depth at a time). Days of one depth are as the law has them.
+ */
+function byThroughput(depths_frac: readonly number[], law: (depth_frac: number) => number): number {
+  const all = sum(depths_frac);
+  return all > 0 ? sum(depths_frac.map((depth_frac) => (depth_frac / all) * law(depth_frac))) : law(0);
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, each) => total + each, 0);
+}
+
+function mean(values: readonly number[]): number {
+  return sum(values) / Math.max(1, values.length);
 }
 
 function between(oneLoss: number, otherLoss: number): AgedPack["capacity_frac"] {

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { inventedYear } from "../../../shared/job/inventedYear.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { answerFor } from "../../../sim/index.ts";
 import { backToPinned, pinnedWords, unpinned, withPin } from "../../../web/answer/pin.ts";
@@ -30,6 +31,7 @@ it("says what was different in it", () => {
     "road: Published urban cycle, load 110 kg",
   );
   expect(words({ longestDay_km: undefined, packs: job.packs.slice(1) })).toBe("longest day 74 km, other packs");
+  expect(words({ year: { ...inventedYear, daysDriven_km: [12, 30] } })).toBe("other days in the year");
   expect(words({ environment: { ...job.environment, temperature_degC: -9 } })).toBe("other values");
   expect(pinnedWords({ ...pinned.job, usualDay_km: 50 }, "british")).toBe("usual day 23.6 miles");
 });
@@ -37,7 +39,8 @@ it("says what was different in it", () => {
 it("goes back to all that was pinned, keeps it pinned, and leaves words, notes, roads and what waits in other fields as they are", () => {
   const { longestDay_km: _, ...rest } = pinned.job;
   const notes = [{ after: "packs", text: "measure the boot" }];
-  const changed = { ...rest, usualDay_km: 50, longestDaysAYear: 3, title: "Another title", notes };
+  const year = { ...inventedYear, daysAWeek: 7, daysDriven_km: [12, 50] };
+  const changed = { ...rest, usualDay_km: 50, longestDaysAYear: 3, year, title: "Another title", notes };
   const unread = { typed: "?", problem: "found no number" };
   const waiting = { "staged.road.typed-road": { typed: "3 km at 50" }, client: unread };
   const { job: back, drafts } = backToPinned({ job: changed, drafts: { ...waiting, usualDay_km: unread } });

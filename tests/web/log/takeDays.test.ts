@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { inventedYear } from "../../../shared/job/inventedYear.ts";
 import { withPath } from "../../../shared/job/path.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
-import { drivenDays_km, withLogDays } from "../../../web/log/takeDays.ts";
+import { drivenDays_km, logDaysAWeek, withLogDays } from "../../../web/log/takeDays.ts";
 import type { DayRow } from "../../../web/worker/roads/roadsApi.ts";
 import { demoJob } from "../../support/demoJob.ts";
 
@@ -50,6 +50,25 @@ describe("taken into the year", () => {
     const again = withLogDays({ ...first, job: { ...first.job, origins: typed } }, logOf(20, 21));
     expect(again.job.year?.daysDriven_km).toEqual([20, 21]);
     expect(again.job.origins["year.daysDriven_km.1"]).toBeUndefined();
+  });
+
+  it("set the driving days a week by the log's own dates, measured, where those span a week", () => {
+    const state = { job: demoJob(), drafts: { "year.daysAWeek": { typed: "?", problem: "found no number" } } };
+    const dated = ["04-29", "05-01", "05-04", "05-06", "05-08", "05-11"].map((date) => ({
+      ...day(30),
+      date: `2024-${date}`,
+    }));
+    const log = { days: [...dated, { ...day(0, 0), date: "2024-05-12" }] };
+    expect(logDaysAWeek(log)).toBe(3);
+    const { job, drafts } = withLogDays(state, log);
+    expect(job.year?.daysAWeek).toBe(3);
+    expect(job.origins["year.daysAWeek"]?.from).toBe("measured");
+    expect(drafts).toEqual({});
+    // One day tells no week: the job's own stands, and what waits in its field.
+    const short = withLogDays(state, logOf(30, 12));
+    expect(short.job.year?.daysAWeek).toBe(state.job.year?.daysAWeek);
+    expect(short.job.origins["year.daysAWeek"]).toEqual(state.job.origins["year.daysAWeek"]);
+    expect(short.drafts).toEqual(state.drafts);
   });
 
   it("are nothing where the log was not driven", () => {

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from "lit-html";
+import { html, nothing, type TemplateResult } from "lit-html";
 import { DAYS_MOST } from "../../../shared/job/schema/year.ts";
 import { withGroup, withoutGroup } from "../../editing/groupEdits.ts";
 import { withEntry, withoutEntry } from "../../editing/listEdits.ts";
@@ -20,8 +20,9 @@ export function drivenDaysForm(form: Form): TemplateResult {
       ${refusal(form, PATH)}`;
   const remove = () => attempt(form, PATH, "list of driven days removed", (state) => withoutGroup(state, PATH));
   const typed = days_km.filter((_, i) => origins[`${PATH}.${i}`] !== undefined).length;
+  const origin = origins[PATH];
   const source =
-    origins[PATH] === undefined ? "typed" : typed === 0 ? "from a log" : `from a log, ${typed} of them typed`;
+    origin?.from !== "measured" ? "typed" : typed === 0 ? "from a log" : `from a log, ${typed} of them typed`;
   return html`${form.fold(
     `Driven days: ${days_km.length}, ${source}`,
     listTable(form, {
@@ -38,6 +39,7 @@ export function drivenDaysForm(form: Form): TemplateResult {
     }),
     PATH,
   )}
+    ${origin && origin.from !== "measured" && origin.note ? html`<p class="aside">Where they are from: ${origin.note}.</p>` : nothing}
     <p class="aside">The usual day is their middle one: moving it makes all of them longer or shorter. The longest day stands apart.</p>
     <p class="buttons"><button type="button" @click=${remove}>Remove the list of days</button></p>`;
 }

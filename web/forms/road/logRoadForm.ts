@@ -10,7 +10,7 @@ import { logOrigin } from "../../log/driveLog.ts";
 import { longestDay, medianDay, pieceChoices } from "../../log/logPieces.ts";
 import { CUT_m } from "../../log/logStaging.ts";
 import { durationWords } from "../../log/logText.ts";
-import { drivenDays_km, withLogDays } from "../../log/takeDays.ts";
+import { drivenDays_km, logDaysAWeek, withLogDays } from "../../log/takeDays.ts";
 import { freeRoadId, namedRoad, withRoad } from "../../log/takeRoad.ts";
 import type { Drive } from "../../worker/roads/roadsApi.ts";
 
@@ -151,9 +151,10 @@ function dayButtons(form: Form, drive: Drive): TemplateResult | typeof nothing {
   };
   const isOneDay = drive.days.filter((day) => day.trips > 0).length === 1;
   const { length } = drivenDays_km(drive);
+  const week = logDaysAWeek(drive);
   const takeAll = () => {
     if (attempt(form, ID, `${length} days of a log in the year`, (state) => withLogDays(state, drive)))
-      form.view.staging.log.done.value = `The year’s driven days are drawn from ${length} days of the log. Undo goes back to what was before.`;
+      form.view.staging.log.done.value = `The year’s driven days are drawn from ${length} days of the log${week === undefined ? "" : `, ${week} driven ${week === 1 ? "day" : "days"} a week by its dates`}. Undo goes back to what was before.`;
   };
   return html`<button type="button" @click=${() => put("usualDay_km", usual.distance_m, "Usual day")}>
       Take ${isOneDay ? "this day" : "the middle day"}, ${format(usual.distance_m)}, as the usual day

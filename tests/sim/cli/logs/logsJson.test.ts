@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { daysDriven_km, formatWord, logDaysJson } from "../../../../sim/cli/logs/logsJson.ts";
+import { daysAWeek, daysDriven_km, formatWord, logDaysJson } from "../../../../sim/cli/logs/logsJson.ts";
 import type { RecordedDrives } from "../../../../sim/cli/logs/recordedDrives.ts";
 
 const MONDAY_s = Date.UTC(2024, 3, 29) / 1000;
@@ -32,6 +32,14 @@ it("gives each day its trips and its longest parking, without saying where", () 
 
 it("has the days on which the car was driven, to a tenth of a kilometre", () => {
   expect(daysDriven_km(drives)).toEqual([17.6]);
+});
+
+it("has the driven days a week by its dates, where those span one", () => {
+  expect(daysAWeek(drives)).toBeUndefined();
+  const on = (date: string, trips: readonly number[]) => ({ ...day(9000, trips), date });
+  const dates = ["04-29", "05-01", "05-03", "05-06", "05-08", "05-10"].map((each) => on(`2024-${each}`, [0]));
+  const still = on("2024-05-05", []);
+  expect(daysAWeek({ ...drives, days: [...dates, still] } as unknown as RecordedDrives)).toBe(3);
 });
 
 it("calls a table by what divides its columns", () => {

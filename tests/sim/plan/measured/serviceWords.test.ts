@@ -13,7 +13,7 @@ const words = (low: number, value: number, high: number) =>
 describe("the yearly look at a pack", () => {
   it("is as expected where the log's band meets that of the laws", () => {
     expect(words(88, 91, 94)).toEqual([
-      "After 3 years the published laws of ageing leave 90 % to 96 % of this pack on usual days; the log shows 88 % to 94 %: as expected.",
+      "After 3 years the published laws of ageing leave 90 % to 96 % of this pack as it is used; the log shows 88 % to 94 %: as expected.",
     ]);
   });
 

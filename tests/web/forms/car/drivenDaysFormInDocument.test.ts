@@ -1,6 +1,7 @@
 import { effect } from "@preact/signals-core";
 import { JSDOM } from "jsdom";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { demos } from "../../../../shared/demos/index.ts";
 import { withPath } from "../../../../shared/job/path.ts";
 import { createJobEditor, type JobEditor } from "../../../../web/editing/jobEditor.ts";
 import { demoJob } from "../../../support/demoJob.ts";
@@ -72,6 +73,15 @@ describe("the list of a client's own days", () => {
     const { drafts } = jobEditor;
     expect(Object.keys(drafts.value).sort()).toEqual([1, 2, 3].map((i) => `year.daysDriven_km.${i}`));
     for (const { problem } of Object.values(drafts.value)) expect(problem).toMatch(/\w/);
+  });
+
+  it("says where days are from that no log showed: a demo's are invented", () => {
+    const vineyard = demos.map((_, i) => demoJob(i)).find(({ year }) => year?.daysDriven_km);
+    if (!vineyard?.year) throw new Error("no demo has a list of days");
+    const { year, origins } = vineyard;
+    jobEditor.change("days", ({ job, drafts }) => ({ job: { ...job, year, origins: { ...origins } }, drafts }));
+    expect(said()).toContain(`Driven days: ${year.daysDriven_km?.length}, typed`);
+    expect(said()).toContain("Where they are from: invented:");
   });
 
   it("says that it is from a log, and how many of its days were typed since", () => {

@@ -60,6 +60,18 @@ it("draws the year's days from all days of the log", () => {
   expect(job().year?.daysDriven_km).toEqual([30, 12, 95]);
 });
 
+it("sets with them the driving days a week where the log's dates span one, and says so with how to go back", () => {
+  const days = ["04-29", "05-01", "05-06"].map((date) => logDay(`2024-${date}`, 30));
+  const { press, job, context } = page(logDrive({ days }));
+  press(/^Draw the year's days from these 3$/);
+  expect(job().year?.daysAWeek).toBe(2);
+  expect(context.view.staging.log.done.value).toBe(
+    "The year’s driven days are drawn from 3 days of the log, 2 driven days a week by its dates. Undo goes back to what was before.",
+  );
+  context.jobEditor.undo();
+  expect(job().year).toEqual(demoJob().year);
+});
+
 it("takes a single day for no longest one and no year", () => {
   expect(page(logDrive()).buttons()).toEqual([make, "Take this day, 10 km, as the usual day"]);
 });
