@@ -14,7 +14,8 @@ import {
   splitWords,
   weightNotes,
 } from "../../sim/index.ts";
-import { type PlacedItem, sideView } from "../charts/sideView.ts";
+import type { PlacedItem } from "../charts/parts/figure/massStacks.ts";
+import { sideView } from "../charts/sideView.ts";
 import { weightsForm } from "../forms/car/weightsForm.ts";
 import { packChoice } from "../forms/pack/packChoice.ts";
 import { bayTable } from "./parts/bayTable.ts";
