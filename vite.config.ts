@@ -81,7 +81,7 @@ function forNode(mode: "command" | "library"): UserConfig {
 
 // One project a room, so that `npx vitest run --project sim` runs that room alone. All of them together are the gate.
 const rooms = ["shared", "sim", "web", "reference", "invariants", "conventions", "plots"];
-// Tests that put a document in place before they load the page's library, which keeps the one that it first found.
+// Tests that draw into a document: a worker makes one, which the page's library keeps, and each file empties it.
 const inDocument = ["tests/web/**/*InDocument.test.ts"];
 const roomProjects = rooms.map((room) => ({
   extends: true as const,
@@ -119,8 +119,11 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
       test: {
         name: "document",
         include: inDocument,
-        setupFiles: ["tests/support/sameCases.ts"],
+        setupFiles: ["tests/support/sameCases.ts", "tests/support/emptyPage.ts"],
         expect: { requireAssertions: true },
+        environment: "jsdom",
+        pool: "threads" as const,
+        isolate: false,
         env: { TZ: "UTC" },
         testTimeout: 120_000,
         benchmark: { include: [] },

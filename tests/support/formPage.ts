@@ -1,22 +1,10 @@
 import { effect } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
-import type { TemplateResult } from "lit-html";
+import { nothing, render, type TemplateResult } from "lit-html";
 import type { Job } from "../../shared/job/job.ts";
 import { createJobEditor, type EditorState } from "../../web/editing/jobEditor.ts";
-import type { FieldContext, Form } from "../../web/fields/fieldContext.ts";
+import { createFieldContext, createForm, type FieldContext, type Form } from "../../web/fields/fieldContext.ts";
 import type { RoadsApi } from "../../web/worker/roads/roadsApi.ts";
 import { noRoads } from "./noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded, so a test imports what it draws by `await import`, after this.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Element, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Element, Event });
-const lit = await import("lit-html");
-const { nothing, render } = lit;
-const { createFieldContext, createForm } = await import("../../web/fields/fieldContext.ts");
-
-/** The tag of templates, for what a test draws itself. */
-export const { html } = lit;
 
 type Control = HTMLInputElement & HTMLSelectElement;
 let end = () => {};

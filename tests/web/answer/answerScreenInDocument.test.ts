@@ -1,25 +1,14 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
-import { expect, it } from "vitest";
+import { expect, it, vi } from "vitest";
+import { fillAnswer } from "../../../web/answer/answerScreen.ts";
 import type { ShownAnswer } from "../../../web/answer/shownAnswer.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../web/fields/fieldContext.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
 import { answered } from "./answeredByHand.ts";
 
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event } = window;
-/** Nothing is laid out in this document, so that nothing changes its size. */
-class ResizeObserver {
-  observe() {}
-}
-const events = new EventTarget();
-const addEventListener = events.addEventListener.bind(events);
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event });
-Object.assign(globalThis, { ResizeObserver, addEventListener, innerHeight: 900 });
-const { createFieldContext } = await import("../../../web/fields/fieldContext.ts");
-const { fillAnswer } = await import("../../../web/answer/answerScreen.ts");
+vi.stubGlobal("innerHeight", 900);
 
 // Not enough, only just, enough and more: five packs, of which the picture has room for four.
 const answer = answered([3, 4.4, 6, 9, 12]);

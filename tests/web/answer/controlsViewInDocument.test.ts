@@ -1,18 +1,12 @@
 import { effect } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { nothing, render } from "lit-html";
 import { expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
+import { controlsView } from "../../../web/answer/controlsView.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext, createForm } from "../../../web/fields/fieldContext.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event });
-const { nothing, render } = await import("lit-html");
-const { createFieldContext, createForm } = await import("../../../web/fields/fieldContext.ts");
-const { controlsView } = await import("../../../web/answer/controlsView.ts");
 
 function controls(changes: Partial<Job>) {
   const jobEditor = createJobEditor({ job: { ...demoJob(), ...changes }, drafts: {} });

@@ -1,17 +1,11 @@
 import { effect } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { nothing, render } from "lit-html";
 import { expect, it } from "vitest";
+import { createDayBefore, dayControl } from "../../../web/answer/dayControl.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext, createForm } from "../../../web/fields/fieldContext.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event });
-const { nothing, render } = await import("lit-html");
-const { createFieldContext, createForm } = await import("../../../web/fields/fieldContext.ts");
-const { createDayBefore, dayControl } = await import("../../../web/answer/dayControl.ts");
 
 /** The slider of a demo with other days, and what it takes to push it. */
 function sliderOf(changes: Partial<ReturnType<typeof demoJob>>) {

@@ -1,15 +1,9 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it, vi } from "vitest";
+import { bandWords, headlineView, spokenAnswer } from "../../../web/answer/headlineView.ts";
 import type { ShownAnswer } from "../../../web/answer/shownAnswer.ts";
 import { inventedUse } from "../../support/inventedCandidate.ts";
 import { answered } from "./answeredByHand.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { bandWords, headlineView, spokenAnswer } = await import("../../../web/answer/headlineView.ts");
 
 function drawn(shown: ShownAnswer, chosen?: number, retry = () => {}) {
   const main = document.querySelector("main") as HTMLElement;

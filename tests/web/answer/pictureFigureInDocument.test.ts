@@ -1,24 +1,14 @@
 import { computed, signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
 import { expect, it, vi } from "vitest";
+import { pictureFigure } from "../../../web/answer/pictureFigure.ts";
 import type { ShownAnswer } from "../../../web/answer/shownAnswer.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../web/fields/fieldContext.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
 import { answered } from "./answeredByHand.ts";
 
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, KeyboardEvent } = window;
-/** Nothing is laid out in this document, so that nothing changes its size. */
-class ResizeObserver {
-  observe() {}
-}
-const events = new EventTarget();
-const addEventListener = events.addEventListener.bind(events);
-Object.assign(globalThis, { window, document, Node, HTMLElement, ResizeObserver, addEventListener, innerHeight: 900 });
-const { createFieldContext } = await import("../../../web/fields/fieldContext.ts");
-const { pictureFigure } = await import("../../../web/answer/pictureFigure.ts");
+vi.stubGlobal("innerHeight", 900);
 
 const answer = answered([3, 4.4, 6]);
 

@@ -1,19 +1,13 @@
 import { effect } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { nothing, render } from "lit-html";
 import { expect, it } from "vitest";
 import { type Answer, answerFor } from "../../../sim/index.ts";
+import { pinView } from "../../../web/answer/pinView.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext, createForm } from "../../../web/fields/fieldContext.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { inventedCandidate } from "../../support/inventedCandidate.ts";
 import { noRoads } from "../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement });
-const { nothing, render } = await import("lit-html");
-const { createFieldContext, createForm } = await import("../../../web/fields/fieldContext.ts");
-const { pinView } = await import("../../../web/answer/pinView.ts");
 
 const job = demoJob();
 // 10 km for every kWh: 200 km and more for every pack, so that each has a verdict without bands.

@@ -1,14 +1,8 @@
-import { JSDOM } from "jsdom";
+import { nothing, render } from "lit-html";
 import { expect, it } from "vitest";
 import type { Settlement } from "../../../sim/index.ts";
+import { settleView } from "../../../web/answer/settleView.ts";
 import { answered } from "./answeredByHand.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement });
-const { nothing, render } = await import("lit-html");
-const { settleView } = await import("../../../web/answer/settleView.ts");
 
 // 4.4 kWh are only just enough and 6 kWh are enough, so that only the first has anything to settle.
 const answer = answered([4.4, 6]);

@@ -1,13 +1,7 @@
-import { JSDOM } from "jsdom";
+import { html, render } from "lit-html";
 import { expect, it, vi } from "vitest";
 import type { AnswerTable } from "../../../web/answer/answerTable.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement });
-const { html, render } = await import("lit-html");
-const { tableView } = await import("../../../web/answer/tableView.ts");
+import { tableView } from "../../../web/answer/tableView.ts";
 
 type Row = AnswerTable["rows"][number];
 

@@ -1,10 +1,10 @@
+import { html } from "lit-html";
 import { expect, it } from "vitest";
 import { withPath } from "../../../shared/job/path.ts";
+import { attempt, refusal } from "../../../web/fields/attempt.ts";
 import type { Form } from "../../../web/fields/fieldContext.ts";
 import { demoJob } from "../../support/demoJob.ts";
-import { formPage, html } from "../../support/formPage.ts";
-
-const { attempt, refusal } = await import("../../../web/fields/attempt.ts");
+import { formPage } from "../../support/formPage.ts";
 
 function page() {
   let form: Form | undefined;

@@ -1,6 +1,7 @@
+import { html } from "lit-html";
 import { expect, it } from "vitest";
 import { demoJob } from "../../support/demoJob.ts";
-import { formPage, html } from "../../support/formPage.ts";
+import { formPage } from "../../support/formPage.ts";
 
 const nothingDrawn = () => html``;
 

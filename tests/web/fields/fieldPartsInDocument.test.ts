@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
+import { fieldIds, says } from "../../../web/fields/fieldParts.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { formPage } from "../../support/formPage.ts";
 
-const { fieldIds, says } = await import("../../../web/fields/fieldParts.ts");
 const ids = fieldIds("packs.0.name");
 const saidBy = (...args: Parameters<typeof says>) => formPage(demoJob(), () => says(...args)).said();
 

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
+import { kindChoice } from "../../../web/fields/kindChoice.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { formPage } from "../../support/formPage.ts";
-
-const { kindChoice } = await import("../../../web/fields/kindChoice.ts");
 
 const id = "#kind-motor-loss";
 const page = (flat: Readonly<Record<string, unknown>> = { kind: "flat", efficiency_frac: 0.85 }) =>

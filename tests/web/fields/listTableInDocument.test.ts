@@ -1,9 +1,8 @@
 import { beforeEach, expect, it } from "vitest";
 import { withEntry, withoutEntry } from "../../../web/editing/listEdits.ts";
+import { listTable } from "../../../web/fields/listTable.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { formPage } from "../../support/formPage.ts";
-
-const { listTable } = await import("../../../web/fields/listTable.ts");
 
 const PATH = "accessories.items";
 const ours = { name: "ours", power_W: 50, duty_frac: 1, supply: "12V" as const };

@@ -1,8 +1,8 @@
+import { html } from "lit-html";
 import { expect, it } from "vitest";
+import { optionalGroup, usualOf, usualOrigins } from "../../../web/fields/optionalGroup.ts";
 import { demoJob } from "../../support/demoJob.ts";
-import { formPage, html } from "../../support/formPage.ts";
-
-const { optionalGroup, usualOf, usualOrigins } = await import("../../../web/fields/optionalGroup.ts");
+import { formPage } from "../../support/formPage.ts";
 
 const path = "motor.rating";
 const page = (continuous_kW = 12) =>

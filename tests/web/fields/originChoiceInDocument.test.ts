@@ -1,11 +1,10 @@
 import { expect, it } from "vitest";
 import type { Job, Origin } from "../../../shared/job/job.ts";
 import { fieldAt } from "../../../web/editing/fieldTable/fieldAt.ts";
+import { originChoice } from "../../../web/fields/originChoice.ts";
 import type { QuantityFieldSpec } from "../../../web/fields/quantityField.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { formPage } from "../../support/formPage.ts";
-
-const { originChoice } = await import("../../../web/fields/originChoice.ts");
 
 const kerb = "vehicle.kerb_kg";
 const rolling = "vehicle.tyres.rolling_coeff"; // has a usual value, 0.013

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { RoadFieldSpec, RoadQuantity } from "../../../web/fields/roadField.ts";
+import { roadQuantity } from "../../../web/fields/roadField.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { formPage } from "../../support/formPage.ts";
-
-const { roadQuantity } = await import("../../../web/fields/roadField.ts");
 
 const stops: RoadFieldSpec = { id: "stops", label: "Stops in a km", kind: "number", usual: "0.5", min: 0, max: 20 };
 const speed: RoadFieldSpec = { id: "speed", label: "Speed", kind: "speed", usual: "50 km/h", min: 5, max: 200 };

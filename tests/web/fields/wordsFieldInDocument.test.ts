@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { WordsFieldSpec } from "../../../web/fields/wordsField.ts";
+import { firstOf, tooLong, wordsField } from "../../../web/fields/wordsField.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { formPage } from "../../support/formPage.ts";
-
-const { firstOf, tooLong, wordsField } = await import("../../../web/fields/wordsField.ts");
 
 function page(change: Partial<WordsFieldSpec> = {}) {
   const heard: string[] = [];

@@ -1,16 +1,11 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import type { Job } from "../../../shared/job/job.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../web/fields/fieldContext.ts";
+import { barView } from "../../../web/notebook/barView.ts";
 import { demoJob } from "../../support/demoJob.ts";
 import { noRoads } from "../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement, Event } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement, Event });
-const { render } = await import("lit-html");
-const { createFieldContext } = await import("../../../web/fields/fieldContext.ts");
-const { barView } = await import("../../../web/notebook/barView.ts");
 
 function bar(changes: Partial<Job> = {}, isShared = false) {
   const jobEditor = createJobEditor({ job: { ...demoJob(), ...changes }, drafts: {} });

@@ -1,12 +1,7 @@
-import { JSDOM } from "jsdom";
 import { beforeEach, expect, it } from "vitest";
 import { hintsAside } from "../../../web/notebook/hintsAside.ts";
 
-const { window } = new JSDOM(
-  '<main><p class="field"><input><span class="hint">mm</span></p><button>other</button></main>',
-);
-const { document } = window;
-Object.assign(globalThis, { document, Element: window.Element });
+document.body.innerHTML = '<main><p class="field"><input><span class="hint">mm</span></p><button>other</button></main>';
 const page = document.querySelector("main") as HTMLElement;
 const input = document.querySelector("input") as HTMLInputElement;
 const hint = document.querySelector(".hint") as HTMLElement;
@@ -14,9 +9,9 @@ hint.getBoundingClientRect = () => ({ left: 10, right: 110, top: 20, bottom: 40 
 hintsAside(page);
 
 const isAside = () => hint.hasAttribute("data-aside");
-const pressEscape = () => input.dispatchEvent(new window.KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
+const pressEscape = () => input.dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true }));
 function point(clientX: number, clientY: number, pointerType = "mouse") {
-  const event = new window.MouseEvent("pointermove", { clientX, clientY, bubbles: true });
+  const event = new MouseEvent("pointermove", { clientX, clientY, bubbles: true });
   page.dispatchEvent(Object.assign(event, { pointerType }));
 }
 function leave() {

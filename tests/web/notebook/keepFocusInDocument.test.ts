@@ -1,14 +1,5 @@
-import { JSDOM } from "jsdom";
 import { beforeEach, expect, it } from "vitest";
 import { keepFocus } from "../../../web/notebook/keepFocus.ts";
-
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Element, HTMLElement, MouseEvent, MutationObserver } = window;
-Object.assign(globalThis, { document, Element, HTMLElement, MutationObserver });
-// Nothing is laid out here: all that is not hidden by an attribute is seen.
-HTMLElement.prototype.checkVisibility = function (this: HTMLElement) {
-  return this.closest("[hidden]") === null;
-};
 
 const row = (name: string) =>
   `<li id="${name}"><button>Up</button><button id="${name}-out">Remove<span class="unseen"> ${name}</span></button></li>`;

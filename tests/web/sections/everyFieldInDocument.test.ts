@@ -1,23 +1,17 @@
 import { effect } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { html, render } from "lit-html";
 import { describe, expect, it } from "vitest";
 import { demos } from "../../../shared/demos/index.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { openMeasuring, openRoutes } from "../../../sim/index.ts";
+import { chapters } from "../../../web/chapters/index.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
+import { createFieldContext, createForm } from "../../../web/fields/fieldContext.ts";
+import { sections } from "../../../web/sections/index.ts";
 import { createLogSession } from "../../../web/worker/roads/logSession.ts";
 import { badTexts } from "../../support/badTexts.ts";
 import { type Complaint, TRACES, walkField, writableFields } from "../../support/fieldWalk.ts";
 import { noRoads } from "../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event, InputEvent } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event, InputEvent });
-const { html, render } = await import("lit-html");
-const { createFieldContext, createForm } = await import("../../../web/fields/fieldContext.ts");
-const { chapters } = await import("../../../web/chapters/index.ts");
-const { sections } = await import("../../../web/sections/index.ts");
 
 /** The session that reads roads, without the worker around it and without the cycles. */
 const roads = { ...noRoads, ...createLogSession(openRoutes, async () => ({}), openMeasuring) };

@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
+import { accessoriesForm } from "../../../../web/forms/car/accessoriesForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { accessoriesForm } = await import("../../../../web/forms/car/accessoriesForm.ts");
 
 const light = demoJob().accessories.items[0]; // on for 30 % of the drive, in winter 70 %
 function page(count?: number) {

@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
+import { airForm } from "../../../../web/forms/car/airForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { airForm } = await import("../../../../web/forms/car/airForm.ts");
 
 const way = "#kind-air-pressure";
 const pressure = "environment.pressure_kPa";

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import { withPath } from "../../../../shared/job/path.ts";
+import { coastDownForm } from "../../../../web/forms/car/coastDownForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { coastDownForm } = await import("../../../../web/forms/car/coastDownForm.ts");
 
 const bands = "#coastdown-bands";
 const mass = "#coastdown-mass_kg";

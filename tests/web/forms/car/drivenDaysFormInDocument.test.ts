@@ -1,19 +1,13 @@
 import { effect } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { html, render } from "lit-html";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { demos } from "../../../../shared/demos/index.ts";
 import { withPath } from "../../../../shared/job/path.ts";
 import { createJobEditor, type JobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext, createForm } from "../../../../web/fields/fieldContext.ts";
+import { drivenDaysForm } from "../../../../web/forms/car/drivenDaysForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body><main></main></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Element, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Element, Event });
-const { html, render } = await import("lit-html");
-const { createFieldContext, createForm } = await import("../../../../web/fields/fieldContext.ts");
-const { drivenDaysForm } = await import("../../../../web/forms/car/drivenDaysForm.ts");
 
 const main = document.querySelector("main") as HTMLElement;
 const press = (words: RegExp) => {

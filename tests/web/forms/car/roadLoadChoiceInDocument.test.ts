@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
+import { roadLoadChoice } from "../../../../web/forms/car/roadLoadChoice.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { roadLoadChoice } = await import("../../../../web/forms/car/roadLoadChoice.ts");
 
 const kind = "#field-road-load-kind";
 

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { withPath } from "../../../../shared/job/path.ts";
+import { startingWeights, weightsForm } from "../../../../web/forms/car/weightsForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { startingWeights, weightsForm } = await import("../../../../web/forms/car/weightsForm.ts");
 
 const vehicle = (change: Partial<Job["vehicle"]>): Job => ({
   ...demoJob(),

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { OwnChart } from "../../../../shared/job/schema/chart.ts";
+import { ownChartsForm } from "../../../../web/forms/charts/ownChartsForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { ownChartsForm } = await import("../../../../web/forms/charts/ownChartsForm.ts");
 
 const first: OwnChart = { x: "time", y: "batteryCurrent", packs: [], caption: "" };
 const page = (...charts: OwnChart[]) => formPage({ ...demoJob(), charts }, ownChartsForm);

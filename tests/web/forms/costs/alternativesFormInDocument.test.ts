@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { withPath } from "../../../../shared/job/path.ts";
+import { alternativesForm } from "../../../../web/forms/costs/alternativesForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { alternativesForm } = await import("../../../../web/forms/costs/alternativesForm.ts");
 
 const without = (...paths: string[]): Job =>
   paths.reduce((job: Job, path) => withPath(job, path, path.endsWith("alternatives") ? [] : undefined), demoJob());

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import { withPath } from "../../../../shared/job/path.ts";
+import { quoteForm } from "../../../../web/forms/costs/quoteForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { quoteForm } = await import("../../../../web/forms/costs/quoteForm.ts");
 
 it("is nothing in a job without costs", () => {
   expect(formPage(withPath(demoJob(), "costs", undefined), quoteForm).said()).toBe("");

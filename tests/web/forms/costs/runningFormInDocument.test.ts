@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { withPath } from "../../../../shared/job/path.ts";
+import { runningForm } from "../../../../web/forms/costs/runningForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { runningForm } = await import("../../../../web/forms/costs/runningForm.ts");
 
 const yearly = (job: Job) => job.costs?.running?.yearly.map(({ distance_km }) => distance_km);
 const bare = (usualDay_km: number): Job => ({ ...withPath(demoJob(), "costs.running", undefined), usualDay_km });

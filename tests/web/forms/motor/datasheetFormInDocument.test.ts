@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import { withPath } from "../../../../shared/job/path.ts";
+import { datasheetForm } from "../../../../web/forms/motor/datasheetForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { datasheetForm } = await import("../../../../web/forms/motor/datasheetForm.ts");
 
 const figures = {
   peakTorque_Nm: "120",

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
+import { envelopeChoice } from "../../../../web/forms/motor/envelopeForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { envelopeChoice } = await import("../../../../web/forms/motor/envelopeForm.ts");
 
 const kind = "#kind-motor-envelope";
 const page = (change: Partial<Job["motor"]> = {}) => {

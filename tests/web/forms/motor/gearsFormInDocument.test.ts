@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
+import { gearsForm } from "../../../../web/forms/motor/gearsForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { gearsForm } = await import("../../../../web/forms/motor/gearsForm.ts");
 
 const second = "#field-driveline-gears-1-name";
 

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { readDatasheet } from "../../../../web/forms/motor/datasheet.ts";
+import { lossForm } from "../../../../web/forms/motor/lossForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { lossForm } = await import("../../../../web/forms/motor/lossForm.ts");
 
 const kind = "#kind-motor-loss";
 const page = (change: Partial<Job["motor"]>) => {

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { motors } from "../../../../shared/parts/motors.ts";
+import { motorForm, motorPicker } from "../../../../web/forms/motor/motorForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { motorForm, motorPicker } = await import("../../../../web/forms/motor/motorForm.ts");
 
 const bare = (change: Partial<Job["motor"]> = {}): Job => {
   const { heat: _heat, rating: _rating, ...motor } = demoJob().motor;

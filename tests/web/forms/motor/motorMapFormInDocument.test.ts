@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import type { BroughtMap } from "../../../../web/fields/staging.ts";
 import { readMap } from "../../../../web/forms/motor/bringMap.ts";
+import { motorMapForm } from "../../../../web/forms/motor/motorMapForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { motorMapForm } = await import("../../../../web/forms/motor/motorMapForm.ts");
 
 const full = "rpm,20,60,120\n1000,78,76,70\n3000,86,89,87\n8000,84,88,\n";
 const small = "rpm,20,60\n1000,78,76\n3000,86,89\n";

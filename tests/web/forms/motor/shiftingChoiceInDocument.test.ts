@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
+import { shiftingChoice } from "../../../../web/forms/motor/shiftingChoice.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { shiftingChoice } = await import("../../../../web/forms/motor/shiftingChoice.ts");
 
 // Gears first to fourth; second and third used, changed up at 32 km/h.
 function page(shifting?: Job["driveline"]["shifting"]) {

@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
+import { torqueTable } from "../../../../web/forms/motor/torqueTable.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { torqueTable } = await import("../../../../web/forms/motor/torqueTable.ts");
 
 function page(speed_rpm: number[], torque_Nm: number[]) {
   const job = { ...demoJob(), engine: { curve: { speed_rpm, torque_Nm } } };

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
+import { daySlider } from "../../../../web/forms/pack/daySlider.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { daySlider } = await import("../../../../web/forms/pack/daySlider.ts");
 
 const page = (change: Partial<Job>) => formPage({ ...demoJob(), ...change }, daySlider);
 const slider = "#slider-day";

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
 import { withPath } from "../../../../shared/job/path.ts";
 import { modules } from "../../../../shared/parts/modules.ts";
+import { moduleForm, modulePicker } from "../../../../web/forms/pack/moduleForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { moduleForm, modulePicker } = await import("../../../../web/forms/pack/moduleForm.ts");
 
 it("starts a heat limit at about 1 kJ/K for each kilogram of the module", () => {
   const job = withPath(withPath(demoJob(), "module.heat", undefined), "module.mass_kg", 11.26);

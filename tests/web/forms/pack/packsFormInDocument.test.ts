@@ -1,8 +1,7 @@
 import { expect, it } from "vitest";
+import { packsForm } from "../../../../web/forms/pack/packsForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { packsForm } = await import("../../../../web/forms/pack/packsForm.ts");
 
 // The demo's packs: 8, 13, 17, 21 and 29 kWh, the last of them asked for.
 const page = (count = 5) => {

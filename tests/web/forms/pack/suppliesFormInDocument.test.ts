@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import { supplies as generic } from "../../../../shared/parts/supplies.ts";
+import { suppliesForm } from "../../../../web/forms/pack/suppliesForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { suppliesForm } = await import("../../../../web/forms/pack/suppliesForm.ts");
 
 function page() {
   const shown = formPage(demoJob(), suppliesForm);

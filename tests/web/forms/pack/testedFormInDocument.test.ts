@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import { withPath } from "../../../../shared/job/path.ts";
+import { testedForm } from "../../../../web/forms/pack/testedForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { testedForm } = await import("../../../../web/forms/pack/testedForm.ts");
 
 function page(...capacities_Ah: number[]) {
   const tested = capacities_Ah.map((capacity_Ah) => ({ capacity_Ah }));

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { WeekDay } from "../../../../shared/job/schema/week.ts";
+import { weekForm } from "../../../../web/forms/pack/weekForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { weekForm } = await import("../../../../web/forms/pack/weekForm.ts");
 
 const road = "udds"; // the first of the demo's roads, and the one that is driven
 const garage = "Garage, household socket";

@@ -3,10 +3,9 @@ import { practice } from "../../../../shared/parts/origin.ts";
 import type { Part } from "../../../../shared/parts/part.ts";
 import { tyres } from "../../../../shared/parts/tyres.ts";
 import type { PickerOf } from "../../../../web/forms/parts/partPicker.ts";
+import { partPicker } from "../../../../web/forms/parts/partPicker.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { partPicker } = await import("../../../../web/forms/parts/partPicker.ts");
 
 const page = (picker: Omit<PickerOf, "id" | "label">) =>
   formPage(demoJob(), (form) => partPicker(form, { id: "part", label: "A part", ...picker }));

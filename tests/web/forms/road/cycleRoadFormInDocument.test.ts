@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
+import { cycleRoadForm } from "../../../../web/forms/road/cycleRoadForm.ts";
 import type { CycleRequest } from "../../../../web/worker/roads/roadsApi.ts";
 import { answered, answeringRoads } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { cycleRoadForm } = await import("../../../../web/forms/road/cycleRoadForm.ts");
 
 function page() {
   const asked: CycleRequest[] = [];

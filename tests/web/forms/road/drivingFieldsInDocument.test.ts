@@ -1,8 +1,8 @@
+import { html } from "lit-html";
 import { expect, it } from "vitest";
+import { drivingFields, drivingNote, roadTitleField } from "../../../../web/forms/road/drivingFields.ts";
 import { demoJob } from "../../../support/demoJob.ts";
-import { formPage, html } from "../../../support/formPage.ts";
-
-const { drivingFields, drivingNote, roadTitleField } = await import("../../../../web/forms/road/drivingFields.ts");
+import { formPage } from "../../../support/formPage.ts";
 
 it("is calm driving until it is stated, and nothing while one of its figures cannot be read", () => {
   let driving: ReturnType<typeof drivingFields>["driving"];

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { logForm } from "../../../../web/forms/road/logForm.ts";
 import type { Answer, Brought } from "../../../../web/worker/roads/roadsApi.ts";
 import {
   answered,
@@ -10,8 +11,6 @@ import {
 } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { logForm } = await import("../../../../web/forms/road/logForm.ts");
 
 const still = logDrive({ trips: [], days: [], isStill: true });
 const problem = { code: "x", where: "line 7", message: "found no time" };

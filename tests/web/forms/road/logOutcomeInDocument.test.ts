@@ -1,11 +1,10 @@
 import { describe, expect, it } from "vitest";
 import type { Repair, RepairKind } from "../../../../sim/index.ts";
+import { logOutcome } from "../../../../web/forms/road/logOutcome.ts";
 import type { Brought } from "../../../../web/worker/roads/roadsApi.ts";
 import { answered, answeringRoads, broughtLog, logDrive, logTrip } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { logOutcome } = await import("../../../../web/forms/road/logOutcome.ts");
 
 const page = (outcome: Brought["outcome"], off: RepairKind[][] = []) => {
   const again = async (setting: { readonly off: readonly RepairKind[] }) => {

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
+import { logRoadForm } from "../../../../web/forms/road/logRoadForm.ts";
 import type { Drive } from "../../../../web/worker/roads/roadsApi.ts";
 import { answered, answeringRoads, logDay, logDrive, logTrip, madeRoad } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { logRoadForm } = await import("../../../../web/forms/road/logRoadForm.ts");
 
 function page(drive: Drive, isOpen = false) {
   const asked: string[] = [];

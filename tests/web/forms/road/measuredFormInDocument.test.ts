@@ -1,11 +1,10 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
+import { measuredForm } from "../../../../web/forms/road/measuredForm.ts";
 import type { MeasuredDrive, MeasuredRequest } from "../../../../web/worker/roads/measuredApi.ts";
 import { answered, answeringRoads } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { measuredForm } = await import("../../../../web/forms/road/measuredForm.ts");
 
 /** Of a frozen prediction what this form looks at. */
 const prediction = (at: string, recommended: string) => ({ at, recommended }) as Job["predictions"][number];

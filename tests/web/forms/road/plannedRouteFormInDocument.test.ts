@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
+import { plannedRouteForm } from "../../../../web/forms/road/plannedRouteForm.ts";
 import type { LogSetting } from "../../../../web/worker/roads/roadsApi.ts";
 import { answered, answeringRoads, broughtLog, logDrive, madeRoad } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { plannedRouteForm } = await import("../../../../web/forms/road/plannedRouteForm.ts");
 
 function page() {
   const asked: unknown[] = [];

@@ -1,9 +1,8 @@
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
+import { roadsForm } from "../../../../web/forms/road/roadsForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { roadsForm } = await import("../../../../web/forms/road/roadsForm.ts");
 
 // Roads of the demo: udds, harbour, wltc, coast; the first is driven where none is named.
 const page = (change: Partial<Job>) => formPage({ ...demoJob(), ...change }, roadsForm);

@@ -1,10 +1,9 @@
 import { expect, it } from "vitest";
+import { typedRoadForm } from "../../../../web/forms/road/typedRoadForm.ts";
 import type { Answer, MadeRoad } from "../../../../web/worker/roads/roadsApi.ts";
 import { answered, answeringRoads, madeRoad } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { typedRoadForm } = await import("../../../../web/forms/road/typedRoadForm.ts");
 
 const field = "#typed-road";
 const says = "#typed-road-says";

@@ -1,4 +1,5 @@
 import { expect, it } from "vitest";
+import { understoodForm } from "../../../../web/forms/road/understoodForm.ts";
 import type { FileReading, LogSetting } from "../../../../web/worker/roads/roadsApi.ts";
 import {
   answered,
@@ -10,8 +11,6 @@ import {
 } from "../../../support/broughtLog.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const { understoodForm } = await import("../../../../web/forms/road/understoodForm.ts");
 
 function page(...files: FileReading[]) {
   const asked: LogSetting["answers"][] = [];

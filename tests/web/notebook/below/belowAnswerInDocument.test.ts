@@ -1,16 +1,11 @@
-import { JSDOM } from "jsdom";
 import { beforeEach, expect, it, vi } from "vitest";
 import { inputError } from "../../../../shared/problems.ts";
+import { belowAnswer } from "../../../../web/notebook/below/belowAnswer.ts";
 import type { BelowSetting, Filled } from "../../../../web/notebook/below/fillBelow.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
 
 const filled: Filled = { openAll: async () => {}, openFor: () => {} };
 const fillBelow = vi.fn<() => Filled>();
 vi.mock("../../../../web/notebook/below/fillBelow.ts", () => ({ fillBelow: () => fillBelow() }));
-const { belowAnswer } = await import("../../../../web/notebook/below/belowAnswer.ts");
 
 const setting = {} as BelowSetting; // handed on
 const onFilled = vi.fn();

@@ -1,21 +1,15 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { html, render } from "lit-html";
 import { expect, it } from "vitest";
+import { commonPosition } from "../../../../web/charts/parts/reading/commonPosition.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
+import { fillSections } from "../../../../web/notebook/below/fillSections.ts";
+import { sectionFrame } from "../../../../web/notebook/figures/sectionView.ts";
 import type { Graph, Reading } from "../../../../web/notebook/graph/graph.ts";
 import type { AnySection } from "../../../../web/sections/parts/section.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event });
-const { html, render } = await import("lit-html");
-const { commonPosition } = await import("../../../../web/charts/parts/reading/commonPosition.ts");
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { fillSections } = await import("../../../../web/notebook/below/fillSections.ts");
-const { sectionFrame } = await import("../../../../web/notebook/figures/sectionView.ts");
 
 const section = (name: string, changes: Partial<AnySection> = {}): AnySection => ({
   name,

@@ -1,23 +1,15 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import type { AnyChapter } from "../../../../web/chapters/parts/chapter.ts";
+import { commonPosition } from "../../../../web/charts/parts/reading/commonPosition.ts";
 import { EmptyFields } from "../../../../web/editing/emptied.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
+import { chapterFrame, fillChapter } from "../../../../web/notebook/chapters/chapterView.ts";
 import type { Reading } from "../../../../web/notebook/graph/graph.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-class ResizeObserver {
-  observe() {}
-}
-Object.assign(globalThis, { document, Node, HTMLElement, ResizeObserver, addEventListener: () => {} });
-const { render } = await import("lit-html");
-const { commonPosition } = await import("../../../../web/charts/parts/reading/commonPosition.ts");
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { chapterFrame, fillChapter } = await import("../../../../web/notebook/chapters/chapterView.ts");
 
 const ready = (value: unknown, isLate = false): Reading<unknown> => ({ state: "ready", value, isLate });
 const failed = (error: unknown): Reading<unknown> => ({ state: "failed", message: "", where: "road", error });

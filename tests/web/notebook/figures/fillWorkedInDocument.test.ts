@@ -1,20 +1,15 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { afterEach, expect, it, vi } from "vitest";
+import { commonPosition } from "../../../../web/charts/parts/reading/commonPosition.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
+import { fillWorked } from "../../../../web/notebook/figures/fillWorked.ts";
+import { placesOf, sectionFrame } from "../../../../web/notebook/figures/sectionView.ts";
 import type { Reading } from "../../../../web/notebook/graph/graph.ts";
 import type { AnySection, Table } from "../../../../web/sections/parts/section.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { commonPosition } = await import("../../../../web/charts/parts/reading/commonPosition.ts");
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { fillWorked } = await import("../../../../web/notebook/figures/fillWorked.ts");
-const { placesOf, sectionFrame } = await import("../../../../web/notebook/figures/sectionView.ts");
 
 const table = (caption: string): Table => ({ caption, columns: [{ title: "Pack" }], rows: [] });
 const ready = (value: unknown, isLate = false): Reading<unknown> => ({ state: "ready", value, isLate });

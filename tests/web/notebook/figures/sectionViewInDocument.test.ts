@@ -1,15 +1,8 @@
-import { JSDOM } from "jsdom";
+import { html, render } from "lit-html";
 import { expect, it } from "vitest";
 import { EmptyFields } from "../../../../web/editing/emptied.ts";
+import { failureView, findingView, placesOf, sectionFrame } from "../../../../web/notebook/figures/sectionView.ts";
 import type { AnySection } from "../../../../web/sections/parts/section.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { html, render } = await import("lit-html");
-const { failureView, findingView, placesOf, sectionFrame } = await import(
-  "../../../../web/notebook/figures/sectionView.ts"
-);
 
 const section: AnySection = {
   name: "load",

@@ -1,12 +1,7 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
+import { tableView } from "../../../../web/notebook/figures/tableView.ts";
 import type { Table } from "../../../../web/sections/parts/section.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { tableView } = await import("../../../../web/notebook/figures/tableView.ts");
 
 const table: Table = {
   caption: "Packs",

@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import type { UnitHabit } from "../../../../shared/quantity/writeQuantity.ts";
+import { comparedView } from "../../../../web/notebook/jobs/comparedView.ts";
 import type { Difference } from "../../../../web/store/versions/jobDiff.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { comparedView } = await import("../../../../web/notebook/jobs/comparedView.ts");
 
 const changed = (path: string, before: unknown, after: unknown): Difference => ({
   kind: "changed",

@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it, vi } from "vitest";
 import { InputError } from "../../../../shared/problems.ts";
+import { complaintOf, complaintView } from "../../../../web/notebook/jobs/complaintView.ts";
 import { StoreRefusal } from "../../../../web/store/database/storeRefusal.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { complaintOf, complaintView } = await import("../../../../web/notebook/jobs/complaintView.ts");
 
 const problem = (where: string, message: string) => ({ code: "test", where, message });
 

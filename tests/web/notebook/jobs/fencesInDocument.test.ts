@@ -1,12 +1,8 @@
-import { JSDOM } from "jsdom";
 import { expect, it } from "vitest";
 import { fences } from "../../../../web/notebook/jobs/fences.ts";
 
-const { window } = new JSDOM('<div class="f"><input></div><p></p><div class="f"><input disabled></div>');
-const { document } = window;
-Object.assign(globalThis, { document });
-
 it("closes what a person gives, once, and opens it as it was", () => {
+  document.body.innerHTML = '<div class="f"><input></div><p></p><div class="f"><input disabled></div>';
   const before = document.body.innerHTML;
   const around = fences(document.body, ".f");
   around.close();

@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
+import { jobRow, removedRow } from "../../../../web/notebook/jobs/jobRow.ts";
 import type { JobHead } from "../../../../web/store/database/jobRecord.ts";
 import { jobHead, jobsPlace } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { jobRow, removedRow } = await import("../../../../web/notebook/jobs/jobRow.ts");
 
 /** The row of a job, while the one with the id "here" is open. */
 function row(changes: Partial<JobHead>, page: Parameters<typeof jobsPlace>[1] = {}, view = jobRow) {

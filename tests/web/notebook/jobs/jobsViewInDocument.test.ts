@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import { demos } from "../../../../shared/demos/index.ts";
+import { jobsView } from "../../../../web/notebook/jobs/jobsView.ts";
 import { jobHead, jobsPlace } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement, Event } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement, Event });
-const { render } = await import("lit-html");
-const { jobsView } = await import("../../../../web/notebook/jobs/jobsView.ts");
 
 function shown(...of: Parameters<typeof jobsPlace>) {
   const { here, asked } = jobsPlace(...of);

@@ -1,12 +1,7 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
+import { keepingView } from "../../../../web/notebook/jobs/keepingView.ts";
 import { jobsPlace, MOMENT_ms } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { keepingView } = await import("../../../../web/notebook/jobs/keepingView.ts");
 
 function shown(...of: Parameters<typeof jobsPlace>) {
   const { here, asked } = jobsPlace(...of);

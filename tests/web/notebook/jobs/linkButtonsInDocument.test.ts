@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
+import { linkButtons } from "../../../../web/notebook/jobs/linkButtons.ts";
 import type { LinkState } from "../../../../web/store/files/linkedFile.ts";
 import { jobsPlace } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { linkButtons } = await import("../../../../web/notebook/jobs/linkButtons.ts");
 
 const name = "saloon.json";
 const states: readonly (readonly [LinkState, readonly string[]])[] = [

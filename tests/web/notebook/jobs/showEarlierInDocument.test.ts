@@ -1,13 +1,8 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
 import { beforeEach, expect, it } from "vitest";
 import type { Looked } from "../../../../web/notebook/jobs/earlierLook.ts";
+import { showEarlier } from "../../../../web/notebook/jobs/showEarlier.ts";
 import { MOMENT_ms } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement, scrollTo: () => {} });
-const { showEarlier } = await import("../../../../web/notebook/jobs/showEarlier.ts");
 
 const looked: Looked = {
   version: {

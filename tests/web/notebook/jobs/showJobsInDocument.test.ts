@@ -1,16 +1,11 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
 import { expect, it } from "vitest";
 import { inputError } from "../../../../shared/problems.ts";
 import type { Complaint } from "../../../../web/notebook/jobs/complaintView.ts";
+import { showJobs } from "../../../../web/notebook/jobs/showJobs.ts";
 import type { JobHead } from "../../../../web/store/database/jobRecord.ts";
 import type { Jobs } from "../../../../web/store/jobsDoor.ts";
 import { jobHead, jobsPlace } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { showJobs } = await import("../../../../web/notebook/jobs/showJobs.ts");
 
 const look = { looked: signal(undefined), open: async () => {}, back: () => {}, takeUp: async () => {} };
 const list = [jobHead({ id: "a", title: "Saloon" }), jobHead({ id: "b", title: "Van" })];

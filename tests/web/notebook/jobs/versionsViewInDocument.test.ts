@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
+import { versionsView } from "../../../../web/notebook/jobs/versionsView.ts";
 import type { JobVersion } from "../../../../web/store/jobsDoor.ts";
 import { jobsPlace, MOMENT_ms } from "../../../support/jobsPlace.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { versionsView } = await import("../../../../web/notebook/jobs/versionsView.ts");
 
 const version = (number: number, reason: string, isPresent: boolean): JobVersion => ({
   number,

@@ -1,17 +1,11 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
 import type { NumberedFigure } from "../../../../web/notebook/notes/figureNames.ts";
+import { noteEditor } from "../../../../web/notebook/notes/noteEditor.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, Event });
-const { render } = await import("lit-html");
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { noteEditor } = await import("../../../../web/notebook/notes/noteEditor.ts");
 
 const figure = (number: number, isHidden = false): NumberedFigure => ({
   id: "roadLoad.forces",

@@ -1,18 +1,12 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
+import { noteView, otherNotesView } from "../../../../web/notebook/notes/noteView.ts";
+import { sections } from "../../../../web/sections/index.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { noteView, otherNotesView } = await import("../../../../web/notebook/notes/noteView.ts");
-const { sections } = await import("../../../../web/sections/index.ts");
 
 const notes = [
   { after: "theCar", text: "Leaks oil." },

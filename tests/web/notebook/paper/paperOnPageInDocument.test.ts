@@ -1,18 +1,11 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
 import { expect, it, vi } from "vitest";
 import type { Graph, Reading } from "../../../../web/notebook/graph/graph.ts";
+import { paperOnPage } from "../../../../web/notebook/paper/paperOnPage.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, Event } = window;
-const addEventListener = window.addEventListener.bind(window);
-Object.assign(globalThis, { window, document, Node, HTMLElement, Event, addEventListener });
-const { paperOnPage } = await import("../../../../web/notebook/paper/paperOnPage.ts");
-
 const printed = vi.fn();
-window.print = printed;
+vi.stubGlobal("print", printed);
 const scrolled = vi.fn();
 HTMLElement.prototype.scrollIntoView = scrolled;
 

@@ -1,15 +1,10 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { freeze, withPrediction } from "../../../../sim/index.ts";
+import { predictionView } from "../../../../web/notebook/paper/predictionView.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { sectionValues } from "../../../support/sectionValues.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { predictionView } = await import("../../../../web/notebook/paper/predictionView.ts");
 
 const job = demoJob();
 const { runs, answer } = sectionValues(job);

@@ -1,15 +1,10 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
 import { expect, it, vi } from "vitest";
 import type { Graph, Reading } from "../../../../web/notebook/graph/graph.ts";
+import { fillReasons } from "../../../../web/notebook/reasons/fillReasons.ts";
 import type { AnySection } from "../../../../web/sections/parts/section.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { sectionValues } from "../../../support/sectionValues.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement, Event } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement, Event });
-const { fillReasons } = await import("../../../../web/notebook/reasons/fillReasons.ts");
 
 const { job, runs, enough } = sectionValues(demoJob());
 const answerIndex = 1;

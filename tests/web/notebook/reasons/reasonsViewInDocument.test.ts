@@ -1,16 +1,11 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import { openExplanations } from "../../../../sim/index.ts";
+import { reasonFacts } from "../../../../web/notebook/reasons/reasonFacts.ts";
+import { reasonsView } from "../../../../web/notebook/reasons/reasonsView.ts";
+import { sections } from "../../../../web/sections/index.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { sectionValues } from "../../../support/sectionValues.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { reasonFacts } = await import("../../../../web/notebook/reasons/reasonFacts.ts");
-const { reasonsView } = await import("../../../../web/notebook/reasons/reasonsView.ts");
-const { sections } = await import("../../../../web/sections/index.ts");
 
 const known = await openExplanations();
 const values = sectionValues(demoJob());

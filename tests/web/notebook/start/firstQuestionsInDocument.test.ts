@@ -1,20 +1,14 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import type { Job } from "../../../../shared/job/job.ts";
 import { bodies } from "../../../../shared/parts/bodies.ts";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
 import type { FirstAnswer } from "../../../../web/notebook/start/firstQuestions.ts";
+import { questionsView } from "../../../../web/notebook/start/firstQuestions.ts";
 import { ownCar } from "../../../../web/notebook/start/ownCar.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event });
-const { render } = await import("lit-html");
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { questionsView } = await import("../../../../web/notebook/start/firstQuestions.ts");
 
 const none: FirstAnswer = { answer: "", doubt: "", measureFirst: [], failure: undefined };
 

@@ -1,13 +1,7 @@
-import { JSDOM } from "jsdom";
+import { html, render } from "lit-html";
 import { expect, it } from "vitest";
 import type { WorthMeasuring } from "../../../../sim/index.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement } = window;
-Object.assign(globalThis, { window, document, Node, HTMLElement });
-const { html, render } = await import("lit-html");
-const { measureFirstView } = await import("../../../../web/notebook/start/measureFirst.ts");
+import { measureFirstView } from "../../../../web/notebook/start/measureFirst.ts";
 
 const found = (name: string, cost_km: number): WorthMeasuring => ({
   measurement: { id: name, name, subject: name, path: "vehicle.kerb_kg", covers: /./ },

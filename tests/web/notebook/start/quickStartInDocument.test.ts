@@ -1,19 +1,13 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
-import { expect, it } from "vitest";
+import { expect, it, vi } from "vitest";
 import { createJobEditor } from "../../../../web/editing/jobEditor.ts";
+import { createFieldContext } from "../../../../web/fields/fieldContext.ts";
 import { ownCar } from "../../../../web/notebook/start/ownCar.ts";
+import { quickStart } from "../../../../web/notebook/start/quickStart.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { noRoads } from "../../../support/noRoads.ts";
 
-// lit-html takes the document that stands when it is loaded.
-const { window } = new JSDOM("<!doctype html><body></body>");
-const { document, Node, HTMLElement, HTMLInputElement, Event } = window;
-const requestAnimationFrame = (run: () => void) => run();
-Object.assign(globalThis, { window, document, Node, HTMLElement, HTMLInputElement, Event, requestAnimationFrame });
-HTMLElement.prototype.scrollIntoView = () => {}; // nothing is laid out here
-const { createFieldContext } = await import("../../../../web/fields/fieldContext.ts");
-const { quickStart } = await import("../../../../web/notebook/start/quickStart.ts");
+vi.stubGlobal("requestAnimationFrame", (run: () => void) => run());
 
 it("asks nothing of an example, and of a job of one's own once the questions are there", async () => {
   const jobEditor = createJobEditor({ job: demoJob(), drafts: {} });

@@ -1,18 +1,7 @@
 import { signal } from "@preact/signals-core";
-import { JSDOM } from "jsdom";
 import { beforeEach, expect, it } from "vitest";
 import { openWorkings } from "../../../../web/notebook/workings/openWorkings.ts";
 import type { AnySection } from "../../../../web/sections/parts/section.ts";
-
-const { window } = new JSDOM("<!doctype html><body></body>", { url: "https://notebook.example/" });
-const { document, localStorage, location, Element } = window;
-Object.assign(globalThis, {
-  document,
-  localStorage,
-  location,
-  Element,
-  addEventListener: window.addEventListener.bind(window),
-});
 
 const section = (name: string, fields: readonly string[]): AnySection => ({
   name,

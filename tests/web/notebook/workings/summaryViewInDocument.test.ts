@@ -1,13 +1,8 @@
-import { JSDOM } from "jsdom";
+import { render } from "lit-html";
 import { expect, it } from "vitest";
 import type { Reading } from "../../../../web/notebook/graph/graph.ts";
+import { summaryView } from "../../../../web/notebook/workings/summaryView.ts";
 import type { AnySection } from "../../../../web/sections/parts/section.ts";
-
-// lit-html takes the document that stands when it is loaded.
-const { document, Node, HTMLElement } = new JSDOM("<!doctype html><body></body>").window;
-Object.assign(globalThis, { document, Node, HTMLElement });
-const { render } = await import("lit-html");
-const { summaryView } = await import("../../../../web/notebook/workings/summaryView.ts");
 
 const section: AnySection = {
   name: "load",
