@@ -4,7 +4,7 @@ import { J_PER_WH, S_PER_H } from "../../shared/units.ts";
 import { chargerFeed } from "../../sim/plan/charging/chargerFeed.ts";
 import { circuit_A, pilotDuty_frac } from "../../sim/plan/charging/pilot.ts";
 import { charged, flatPack, socketOf, straightPack } from "../support/chargeable.ts";
-import { heldAgainst } from "../support/heldAgainst.ts";
+import { comparedWith } from "../support/comparedWith.ts";
 
 const charger: Charger = { name: "any", efficiency_frac: 0.9 };
 
@@ -15,22 +15,22 @@ describe("taper at constant voltage, in closed form", () => {
 
   it("takes 1243.40 s and 4.050 Ah from 30 A to 3 A", () => {
     expect(charge.end).toBe("full");
-    heldAgainst("taper time", charge.time_s, 1243.4, { withinShare_frac: 0.001 });
-    heldAgainst("taper charge", (charge.end_frac - 37 / 40) * 60, 4.05, { withinShare_frac: 0.001 });
+    comparedWith("taper time", charge.time_s, 1243.4, { withinShare_frac: 0.001 });
+    comparedWith("taper charge", (charge.end_frac - 37 / 40) * 60, 4.05, { withinShare_frac: 0.001 });
     expect(charge.taper_s).toBeCloseTo(charge.time_s, 6);
   });
 
   it("follows the exponential at every moment", () => {
     const { time_s, current_A } = charge.course;
     time_s.forEach((at_s, i) => {
-      heldAgainst("taper current", current_A[i], 30 * Math.exp(-at_s / 540), { withinShare_frac: 0.001 });
+      comparedWith("taper current", current_A[i], 30 * Math.exp(-at_s / 540), { withinShare_frac: 0.001 });
     });
   });
 
   it("loses the integral of I²R between terminals and cells", () => {
     // R I0² tau/2 (1 - 0.01) = 0.1 x 900 x 270 x 0.99
-    heldAgainst("taper heat", charge.terminal_J - charge.stored_J, 24_057, { withinShare_frac: 0.001 });
-    heldAgainst("taper energy", charge.terminal_J, 80 * 4.05 * 3600, { withinShare_frac: 0.001 });
+    comparedWith("taper heat", charge.terminal_J - charge.stored_J, 24_057, { withinShare_frac: 0.001 });
+    comparedWith("taper energy", charge.terminal_J, 80 * 4.05 * 3600, { withinShare_frac: 0.001 });
   });
 });
 
@@ -45,7 +45,7 @@ describe("currents and powers of outlets", () => {
     [120, 12, 1.44],
   ])("%f V and %f A are %f kW", (voltage_V, current_A, expected_kW) => {
     const { supply_W } = chargerFeed(socketOf(current_A, { voltage_V }), charger);
-    heldAgainst("power of an outlet", supply_W / 1000, expected_kW, { within: 0.005 });
+    comparedWith("power of an outlet", supply_W / 1000, expected_kW, { within: 0.005 });
   });
 
   it("a circuit stands 125 % of a load of hours", () => {
@@ -55,9 +55,9 @@ describe("currents and powers of outlets", () => {
 
   it("230 V, 10 A and a charger of 0.9 give 2.07 kW, and 20 kWh take 9.66 h at that", () => {
     const supply = socketOf(10);
-    heldAgainst("power behind the charger", chargerFeed(supply, charger).power_W, 2070, { within: 5 });
+    comparedWith("power behind the charger", chargerFeed(supply, charger).power_W, 2070, { within: 5 });
     const charge = charged({ ...flatPack(20), charger: { efficiency_frac: 0.9 } }, supply, 0);
-    heldAgainst("hours of 20 kWh", charge.time_s / S_PER_H, 9.66, { within: 0.005 });
+    comparedWith("hours of 20 kWh", charge.time_s / S_PER_H, 9.66, { within: 0.005 });
     expect(charge.wall_J / J_PER_WH).toBeCloseTo(20_000 / 0.9, 6);
   });
 });
@@ -75,7 +75,7 @@ describe("control pilot", () => {
     [16, 26.7],
     [32, 53.3],
   ])("tells %f A by a duty of %f %%", (current_A, duty_percent) => {
-    heldAgainst("pilot duty", 100 * (pilotDuty_frac(current_A) ?? 0), duty_percent, { within: 0.05 });
+    comparedWith("pilot duty", 100 * (pilotDuty_frac(current_A) ?? 0), duty_percent, { within: 0.05 });
   });
 
   it("cannot tell less than 6 A or more than 80 A", () => {

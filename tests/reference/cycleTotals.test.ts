@@ -5,8 +5,8 @@ import { M_PER_KM, M_PER_MILE, MPS_PER_KMH, MPS_PER_MPH } from "../../shared/uni
 import { characteristics } from "../../sim/trace/characteristics.ts";
 import { readTraceCsv } from "../../sim/trace/readTraceCsv.ts";
 import { cycleTrace, standardCycles } from "../../sim/trace/standardCycles.ts";
+import { comparedWith } from "../support/comparedWith.ts";
 import { cycleTexts } from "../support/cycleTexts.ts";
-import { heldAgainst } from "../support/heldAgainst.ts";
 
 interface Total {
   readonly cycle: string;
@@ -67,12 +67,12 @@ describe("a total of a cycle is the printed one, to half of its last digit", () 
   it.each(rows)("$cycle $quantity: $printed", ({ cycle, quantity, printed, within_frac }) => {
     const name = `cycle ${quantity.replace("_", " (")})`.replace("stops)", "stops");
     const tolerance = within_frac === undefined ? { within: halfDigit(printed) } : { withinShare_frac: within_frac };
-    heldAgainst(name, totalsOf(cycle)[quantity], Number(printed), tolerance);
+    comparedWith(name, totalsOf(cycle)[quantity], Number(printed), tolerance);
   });
 
   it("is 48.4 mph for US06 over the 596 s before its closing rest", () => {
     const { distance_m } = characteristics(cycleTrace("us06", cycleTexts));
-    heldAgainst("cycle mean (mph)", distance_m / 596 / MPS_PER_MPH, 48.4, { within: 0.05 });
+    comparedWith("cycle mean (mph)", distance_m / 596 / MPS_PER_MPH, 48.4, { within: 0.05 });
   });
 });
 
@@ -87,7 +87,7 @@ describe("the speeds of a WLTC phase add up to the printed sum", () => {
     ({ cycle, first_s, last_s, sum_kmh }) => {
       const { speed_mps } = cycleTrace(cycle, cycleTexts);
       const sum_mps = speed_mps.slice(first_s, last_s + 1).reduce((sum, speed) => sum + speed, 0);
-      heldAgainst("sum of WLTC speeds (km/h)", sum_mps / MPS_PER_KMH, sum_kmh, { within: 0.05 });
+      comparedWith("sum of WLTC speeds (km/h)", sum_mps / MPS_PER_KMH, sum_kmh, { within: 0.05 });
     },
   );
 
@@ -124,10 +124,10 @@ describe("the European cycles follow the regulation's operations", () => {
       const found = characteristics(readTraceCsv(row.id, breakPoints(row.operations)));
       const { expected } = row;
       // Half of the last digit of what was worked out.
-      heldAgainst("European cycle by operations, distance (m)", found.distance_m, expected.distance_m, {
+      comparedWith("European cycle by operations, distance (m)", found.distance_m, expected.distance_m, {
         within: 0.0005,
       });
-      heldAgainst("European cycle by operations, mean (km/h)", found.mean_mps / MPS_PER_KMH, expected.mean_kmh, {
+      comparedWith("European cycle by operations, mean (km/h)", found.mean_mps / MPS_PER_KMH, expected.mean_kmh, {
         within: 0.0005,
       });
       expect(found.stop_s).toBe(expected.stop_s);
@@ -137,7 +137,7 @@ describe("the European cycles follow the regulation's operations", () => {
         [found.maxDeceleration_mps2, expected.deceleration_mps2],
       ] as const;
       for (const [ours_mps2, expected_mps2] of accelerations)
-        heldAgainst("European cycle by operations, acceleration (m/s2)", ours_mps2, expected_mps2, {
+        comparedWith("European cycle by operations, acceleration (m/s2)", ours_mps2, expected_mps2, {
           within: 0.000005,
         });
     },
@@ -145,7 +145,7 @@ describe("the European cycles follow the regulation's operations", () => {
 
   it.each(cycles)("$id: its table keeps the relative positive acceleration to 1e-4 and the standing time", (row) => {
     const found = characteristics(cycleTrace(row.id, cycleTexts));
-    heldAgainst(
+    comparedWith(
       "relative positive acceleration by the table (m/s2)",
       found.relativePositiveAcceleration_mps2,
       row.expected.relativePositive_mps2,
@@ -160,7 +160,7 @@ it("has the speeds of the Code's own table at fourteen seconds of UDDS", () => {
   const { spots } = published.uddsSpots;
   expect(spots).toHaveLength(14);
   for (const [second, speed_mph] of spots)
-    heldAgainst("UDDS at a second (mph)", speed_mps[second] / MPS_PER_MPH, speed_mph, { within: 1e-9 });
+    comparedWith("UDDS at a second (mph)", speed_mps[second] / MPS_PER_MPH, speed_mph, { within: 1e-9 });
 });
 
 describe("each figure of the table in cycles/PROVENANCE.md is that of the file", () => {
@@ -196,7 +196,7 @@ function expectPrinted(
   const printed = /^([\d. ]+) (\S+)$/.exec(figure.trim());
   const number = printed?.[1].replaceAll(" ", "") ?? "";
   const found = totals[quantityByUnit[printed?.[2] ?? ""]];
-  heldAgainst(`cycle table as described (${printed?.[2]})`, found, Number(number), { within: halfDigit(number) });
+  comparedWith(`cycle table as described (${printed?.[2]})`, found, Number(number), { within: halfDigit(number) });
 }
 
 function breakPoints(operations: readonly (readonly [number, number])[]): string {

@@ -1,4 +1,5 @@
 import { ruleY } from "@observablehq/plot";
+import { toFigures } from "../../shared/quantity/toFigures.ts";
 import { highlight, ink, inkSoft } from "../look/tokens.ts";
 import { domain } from "./parts/axes/domain.ts";
 import { writeWords } from "./parts/figure/annotate.ts";
@@ -103,7 +104,6 @@ export function currentDuration({ lines, continuous_A, fuse_A }: CurrentDuration
 
 /** A duration in words: 10 s, 10 min. */
 function lasting(duration_s: number): string {
-  return duration_s < 119
-    ? `${threeFigures(Number(duration_s.toPrecision(2)))} s`
-    : `${threeFigures(Number((duration_s / 60).toPrecision(2)))} min`;
+  const rounded_s = toFigures(duration_s, 2);
+  return rounded_s < 120 ? `${threeFigures(rounded_s)} s` : `${threeFigures(toFigures(rounded_s / 60, 2))} min`;
 }

@@ -108,7 +108,8 @@ const dayFormat = new Intl.DateTimeFormat("en-GB", {
 
 /** `3 h 12 min`, `24 min` or `40 s`. */
 export function durationWords(duration_s: number): string {
-  if (duration_s < 90) return `${Math.round(duration_s)} s`;
-  const minutes = Math.round(duration_s / 60);
+  const whole_s = Math.round(duration_s);
+  if (whole_s < 90) return `${whole_s} s`;
+  const minutes = Math.round(whole_s / 60);
   return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
 }

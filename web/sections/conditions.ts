@@ -1,7 +1,14 @@
 import type { Job } from "../../shared/job/job.ts";
-import { bare, message, messageIn, quantity as q, whole } from "../../shared/quantity/message.ts";
+import { bare, type Message, message, messageIn, quantity as q, whole } from "../../shared/quantity/message.ts";
 import { type UnitHabit, writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { agedPack, type ConditionDrive, type PackLife, packLifeWords, packUse } from "../../sim/index.ts";
+import {
+  agedPack,
+  type Candidate,
+  type ConditionDrive,
+  type PackLife,
+  packLifeWords,
+  packUse,
+} from "../../sim/index.ts";
 import { conditionsForm } from "../forms/car/conditionsForm.ts";
 import { defineSection } from "./parts/section.ts";
 
@@ -31,26 +38,17 @@ export default defineSection({
       byCondition: [today, ...drivesOf(chosen.conditions)].map((each) => [
         each.name,
         writeQuantity("energyUse", each.battery_Whpkm, units),
-        `× ${(each.battery_Whpkm / today.battery_Whpkm).toFixed(2)}`,
+        today.battery_Whpkm > 0 ? `× ${(each.battery_Whpkm / today.battery_Whpkm).toFixed(2)}` : "–",
         "heater_kW" in each && each.heater_kW > 0 ? writeQuantity("electricPower", each.heater_kW, units, 2) : "–",
         "fuel_l100km" in each && each.fuel_l100km > 0
           ? writeQuantity("volume", (each.fuel_l100km * each.range_km) / 100, units, 2)
           : "–",
         km(each.range_km),
       ]),
-      sentence:
-        winter && old && job.conditions?.winter
-          ? messageIn(
-              message`At ${q("temperature", job.conditions.winter.temperature_degC)}, ${chosen.name} goes ${q("distance", winter.range_km)} in place of ${q("distance", chosen.range_km)}: winter counts ${(chosen.range_km / winter.range_km).toFixed(2)} times. At ten years ${q("distance", old.range_km)} are left of it.`,
-              units,
-            )
-          : messageIn(
-              message`Winter is taken as ${job.allowance.winter_ratio} times today's energy, on every road and with every pack. With a driven winter it follows from temperature and heater.`,
-              units,
-            ),
+      sentence: messageIn(winterWords(job, chosen), units),
       short:
         winter && old
-          ? `${chosen.name}: winter ${km(winter.range_km)}, at ten years ${km(old.range_km)}`
+          ? `${chosen.name}: winter ${rangeWords(winter, units)}, at ten years ${rangeWords(old, units)}`
           : `winter a factor of ${job.allowance.winter_ratio}`,
       ageing: ageingRows(job, Math.min(packIndex, job.packs.length - 1), chosen.range_km, runs.trace.mean_kmh).map(
         (row, i) => [...row, ...winterAfter(packLife, i, units)],
@@ -112,6 +110,16 @@ export default defineSection({
     "A heater on the traction voltage needs its own fuse, contactor and thermal cut-out; the law in most places wants a demister. One that burns fuel needs its exhaust outside and its fuel line away from hot parts.",
 });
 
+/** What winter makes of the chosen pack's range, and ten years of that. */
+function winterWords({ allowance, conditions }: Pick<Job, "allowance" | "conditions">, chosen: Candidate): Message {
+  const { winter, tenYearsWinter: old } = chosen.conditions ?? {};
+  if (!winter || !old || !conditions?.winter)
+    return message`Winter is taken as ${allowance.winter_ratio} times today's energy, on every road and with every pack. With a driven winter it follows from temperature and heater.`;
+  if (chosen.range_km <= 0 || winter.range_km <= 0)
+    return message`${chosen.name} has no range on this road ${chosen.range_km > 0 ? "in winter" : "today"}, so that nothing can be said of what winter makes of it.`;
+  return message`At ${q("temperature", conditions.winter.temperature_degC)}, ${chosen.name} goes ${q("distance", winter.range_km)} in place of ${q("distance", chosen.range_km)}: winter counts ${(chosen.range_km / winter.range_km).toFixed(2)} times. At ten years ${q("distance", old.range_km)} are left of it.`;
+}
+
 function drivesOf(
   conditions:
     | { winter?: ConditionDrive; tenYearsWinter?: ConditionDrive; others: readonly ConditionDrive[] }
@@ -145,5 +153,6 @@ function winterAfter(life: PackLife | undefined, index: number, units: UnitHabit
 
 function rangeWords({ range_km, rangeEnd, isStuck }: ConditionDrive, units: UnitHabit): string {
   if (isStuck) return "comes to a stand";
+  if (rangeEnd === "endless") return "draws nothing";
   return `${rangeEnd === "time" ? "over " : ""}${writeQuantity("distance", range_km, units)}`;
 }

@@ -1,5 +1,5 @@
 import { writeQuantity } from "../../shared/quantity/writeQuantity.ts";
-import { usualDays } from "../../sim/index.ts";
+import { type Candidate, usualDays } from "../../sim/index.ts";
 import { dayByHour } from "../charts/dayByHour.ts";
 import { smallMultiples } from "../charts/smallMultiples.ts";
 import { defineSection } from "./parts/section.ts";
@@ -26,6 +26,7 @@ export default defineSection({
       reachedFloor: run.reachedFloor,
       range_km: run.range_km,
       range: `${run.rangeEnd === "time" ? "at least " : ""}${writeQuantity("distance", run.range_km, units)}`,
+      noRange: noRange(run),
       current: writeQuantity("current", run.peak.battery_A, units),
       lowest: writeQuantity("voltage", run.peak.min_V, units),
       label_kWh: run.pack.nominal_kWh,
@@ -61,7 +62,13 @@ export default defineSection({
       {
         caption: "At the end of the road, and driving on until empty",
         columns: "Pack,Charge at the end,Range,Most current,Lowest volts".split(",").map((title) => ({ title })),
-        rows: packs.map(({ name, end, range, current, lowest }) => [name, end, range, current, lowest]),
+        rows: packs.map(({ name, end, range, noRange, current, lowest }) => [
+          name,
+          end,
+          noRange ?? range,
+          current,
+          lowest,
+        ]),
         note: "Range is driven out on this road again and again, not divided out of an energy. State of charge is the share of the tested capacity.",
       },
     ];
@@ -69,9 +76,15 @@ export default defineSection({
   sentence: ({ packs }) => {
     const fullest = packs.toSorted((a, b) => b.end_frac - a.end_frac)[0];
     const emptiest = packs.toSorted((a, b) => a.end_frac - b.end_frac)[0];
-    if (packs.length === 1)
-      return `${fullest.name} ends the road at ${fullest.end} and would go ${fullest.range} on it.`;
-    return `After one drive of the road ${emptiest.name} is at ${emptiest.end} and ${fullest.name} at ${fullest.end}; they would go ${emptiest.range} and ${fullest.range}.`;
+    const goes = ({ range, noRange }: typeof fullest) =>
+      noRange === undefined ? `would go ${range}` : `has no range: ${noRange}`;
+    if (packs.length === 1) return `${fullest.name} ends the road at ${fullest.end} and ${goes(fullest)}.`;
+    const ends = `After one drive of the road ${emptiest.name} is at ${emptiest.end} and ${fullest.name} at ${fullest.end}`;
+    if (emptiest.noRange === undefined && fullest.noRange === undefined)
+      return `${ends}; they would go ${emptiest.range} and ${fullest.range}.`;
+    return emptiest.noRange === fullest.noRange
+      ? `${ends}; neither has a range: ${fullest.noRange}.`
+      : `${ends}; ${emptiest.name} ${goes(emptiest)}, ${fullest.name} ${goes(fullest)}.`;
   },
   summary: ({ packs }) => {
     const lowest = packs.toSorted((a, b) => a.end_frac - b.end_frac)[0];
@@ -80,3 +93,9 @@ export default defineSection({
   attention: ({ packs }) =>
     packs.filter(({ reachedFloor }) => reachedFloor).map(({ name }) => `${name} is empty before the road ends.`),
 });
+
+/** Why a pack has no range on the road, where it has none: nought would read as an empty pack. */
+function noRange({ rangeEnd, distance_km, missed_km }: Candidate): string | undefined {
+  if (rangeEnd === "endless") return "this road draws nothing from it";
+  return rangeEnd === "stuck" && distance_km < missed_km ? "it comes to a stand" : undefined;
+}

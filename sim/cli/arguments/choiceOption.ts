@@ -12,6 +12,6 @@ export function choiceOption<Choice extends string>(
   if (text === undefined) return undefined;
   const found = choices.find((choice) => choice === text);
   if (found === undefined)
-    throw inputError("option-choice", `--${name}`, `found "${text}", ${choices.join(", ")} are wanted`);
+    throw inputError("option-choice", `--${name}`, `found "${text}", one of ${choices.join(", ")} is wanted`);
   return found;
 }

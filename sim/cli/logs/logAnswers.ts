@@ -1,5 +1,5 @@
-import { inputError } from "../../../shared/problems.ts";
 import { hemispheres, type LogFile, type Question, type ReadLogOptions, speedUnits } from "../../route/log/logFile.ts";
+import { choiceOption } from "../arguments/choiceOption.ts";
 import { numberOption, textOption } from "../arguments/optionValue.ts";
 import type { CommandArguments, CommandOption } from "../command.ts";
 
@@ -56,12 +56,4 @@ export function idleAnswers(answers: ReadLogOptions, logs: readonly LogFile[]): 
     ...(interval_s === undefined || hasNoTimes ? [] : ["--interval"]),
     ...(date === undefined || hasNoTimes || isUsed("date", date) ? [] : ["--date"]),
   ];
-}
-
-function choiceOption<T extends string>(args: CommandArguments, name: string, choices: readonly T[]): T | undefined {
-  const given = textOption(args, name);
-  if (given === undefined) return undefined;
-  const choice = choices.find((one) => one === given);
-  if (choice !== undefined) return choice;
-  throw inputError("option-choice", `--${name}`, `found "${given}", one of ${choices.join(", ")} is wanted`);
 }

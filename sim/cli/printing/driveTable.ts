@@ -1,5 +1,6 @@
 import { formatNumber as n } from "../../../shared/quantity/formatNumber.ts";
 import { type Message, messageIn } from "../../../shared/quantity/message.ts";
+import { toFigures } from "../../../shared/quantity/toFigures.ts";
 import type { Answer } from "../../plan/answer/answer.ts";
 import { CONDITIONS } from "../../plan/answer/conditions.ts";
 import { leftCell } from "../../plan/answer/leftWords.ts";
@@ -28,7 +29,8 @@ export function driveTable(report: DriveReport, answer: Answer): string {
 function roadLine(road: DriveReport["trace"]): string {
   const { title, id, distance_km, duration_s, mean_kmh, max_kmh, climb_m, descent_m } = road;
   const name = title === id ? id : `${title} (${id})`;
-  const minutes = duration_s < 120 ? `${n(duration_s)} s` : `${n(duration_s / 60)} min`;
+  const rounded_s = toFigures(duration_s, 3);
+  const minutes = rounded_s < 120 ? `${n(rounded_s)} s` : `${n(rounded_s / 60)} min`;
   const isLevel = climb_m === 0 && descent_m === 0;
   const hills = isLevel ? "level" : `${n(climb_m)} m up and ${n(descent_m)} m down`;
   return `${name}: ${n(distance_km)} km in ${minutes}, mean ${n(mean_kmh)} km/h, top ${n(max_kmh)} km/h, ${hills}`;

@@ -12,7 +12,7 @@ export interface PackSamples {
   readonly voltage_V: Float64Array;
   /** Time that the sample stands for; gaps stand for nothing. */
   readonly weight_s: Float64Array;
-  /** Row of the drive before it and the share of the way to the next one. */
+  /** Row of the drive before it, never the last one, and the share of the way to the next. */
   readonly row: Int32Array;
   readonly part_frac: Float64Array;
   /** Time from sample to sample, the middle one. */

@@ -89,8 +89,11 @@ function unseenWords({ time_s, voltage_V, current_A }: PackLog, samples: PackSam
   ];
 }
 
+/** From here on in minutes. */
+const MINUTES_FROM_s = 90;
+
 function secondsWords(seconds: number): string {
-  if (seconds < 90) return `${seconds.toFixed(1)} s`;
+  if (Math.round(10 * seconds) < 10 * MINUTES_FROM_s) return `${seconds.toFixed(1)} s`;
   const whole = Math.round(seconds);
   const [hours, minutes] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60)];
   return `${hours > 0 ? `${hours} h ` : ""}${minutes} min ${whole % 60} s`;

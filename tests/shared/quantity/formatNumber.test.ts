@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { formatNumber } from "../../../shared/quantity/formatNumber.ts";
+import { expectWrittenOnce } from "../../support/writtenOnce.ts";
 
 it.each([
   [723.9, 3, "724"],
@@ -16,4 +17,10 @@ it.each([
 
 it("has no minus before a nought", () => {
   expect(formatNumber(-0)).toBe("0");
+});
+
+it("writes no number in two ways where a figure more or less begins", () => {
+  const borders = [1e-5, 0.001, 0.1, 1, 10, 100, 999.5, 1000, 1e6, 1e12];
+  for (const digits of [1, 2, 3, 6])
+    expectWrittenOnce((value) => `${formatNumber(value, digits)} m`, borders, { m: 1 });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { moneyBetween, roundedEnds, writeMoney } from "../../../shared/quantity/money.ts";
+import { expectWrittenOnce } from "../../support/writtenOnce.ts";
 
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, " ");
 
@@ -33,4 +34,9 @@ describe("a band of money", () => {
   it("is one amount where both ends are written alike", () => {
     expect(plain(moneyBetween({ low: 1201, high: 1204 }, "GBP"))).toBe("1200 GBP");
   });
+});
+
+it("no amount is written in two ways where a figure more or less begins", () => {
+  const write = (amount: number) => writeMoney(amount, "EUR").replace(/\u202f/g, "");
+  expectWrittenOnce(write, [0.1, 1, 10, 100, 1000, 10_000, 1e6], { EUR: 1 });
 });

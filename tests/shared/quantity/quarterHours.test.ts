@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { quarterHours } from "../../../shared/quantity/quarterHours.ts";
+import { expectWrittenOnce } from "../../support/writtenOnce.ts";
 
 it.each([
   [0, "¼ h"],
@@ -12,4 +13,13 @@ it.each([
   [13.6, "14 h"],
 ])("%f h are written %s", (time_h, words) => {
   expect(quarterHours(time_h)).toBe(words);
+});
+
+it("no wait is written in two ways where it is rounded more roughly", () => {
+  const part: Readonly<Record<string, string>> = { "¼": ".25", "½": ".5", "¾": ".75" };
+  expectWrittenOnce(
+    (time_h) => quarterHours(time_h).replace(/[¼½¾]/, (each) => part[each] ?? ""),
+    [0.25, 1, 10, 10.5],
+    { h: 1 },
+  );
 });

@@ -13,6 +13,12 @@ it("says the currents by how long they last, with fuse and pack", () => {
   expect(alt).toMatch(/The fuse to begin with is 250 A, and the pack gives 150 A for hours\.$/);
 });
 
+it("writes what lasts as long as two minutes as that, rounded up or not", () => {
+  const { read } = currentDuration({ lines: [{ name: "road", points }], continuous_A: 150, fuse_A: 250 }, drawing());
+  const lasting = (duration_s: number) => read?.(Math.log10(duration_s)).where;
+  expect([110, 119.7, 120].map(lasting)).toEqual(["110 s", "2 min", "2 min"]);
+});
+
 it("says that no current is drawn", () => {
   const none = points.map((point) => ({ ...point, battery_A: 0 }));
   expect(

@@ -39,6 +39,23 @@ describe("the working on conditions", () => {
     expect(tablesOf(closed)[2].columns).toHaveLength(3);
   });
 
+  it("says of a pack without a range that it has none, in place of nought and of ratios to nought", () => {
+    const endless = { range_km: 0, rangeEnd: "endless" as const };
+    const judged = values.judged.map((each) => {
+      const winters = Object.entries(each.conditions ?? {}).map(([key, drive]) => [
+        key,
+        Array.isArray(drive) ? drive : { ...drive, ...endless },
+      ]);
+      return { ...each, ...endless, battery_Whpkm: 0, conditions: Object.fromEntries(winters) };
+    });
+    const none = conditions.compute({ ...values, judged, packLife: undefined });
+    expect(conditions.sentence(none)).toBe(
+      "13 kWh has no range on this road today, so that nothing can be said of what winter makes of it.",
+    );
+    expect(conditions.summary?.(none)).toBe("13 kWh: winter draws nothing, at ten years draws nothing");
+    expect(JSON.stringify(tablesOf(none))).not.toMatch(/NaN|Infinity/);
+  });
+
   it("says that winter is a factor where the job knows it by one", () => {
     const { conditions: _conditions, ...plain } = job;
     const factor = conditions.compute(sectionValues({ ...plain, allowance: { winter_ratio: 1.33, aged_frac: 0.75 } }));

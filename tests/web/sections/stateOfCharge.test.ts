@@ -37,7 +37,32 @@ it("says how full the emptiest and the fullest are after the road, and that a ra
   expect(told([small, large]).sentence).toBe(both);
   expect(told([large, small]).sentence).toBe(both);
   expect(told([large, small]).summary).toBe("small ends the road at 42 %");
-  expect(told([large]).sentence).toBe("large ends the road at 81 % and would go at least 120 km on it.");
+  expect(told([large]).sentence).toBe("large ends the road at 81 % and would go at least 120 km.");
+});
+
+it("says of a pack that has no range why, and never that it would go nowhere", () => {
+  const endless = { range_km: 0, rangeEnd: "endless" } as const;
+  const stuck = { range_km: 0, rangeEnd: "stuck", distance_km: 0, missed_km: 8 } as const;
+  const [first, last] = ["small is at 42 % and large at 81 %; ", "After one drive of the road "];
+  expect(told([{ ...large, ...endless }]).sentence).toBe(
+    "large ends the road at 81 % and has no range: this road draws nothing from it.",
+  );
+  expect(
+    told([
+      { ...small, ...endless },
+      { ...large, ...endless },
+    ]).sentence,
+  ).toBe(`${last}${first}neither has a range: this road draws nothing from it.`);
+  expect(told([{ ...small, ...stuck }, large]).sentence).toBe(
+    `${last}${first}small has no range: it comes to a stand, large would go at least 120 km.`,
+  );
+  expect(told([{ ...large, rangeEnd: "stuck", distance_km: 9, missed_km: 1 }]).sentence).toContain("would go 120 km.");
+  const candidates = [{ ...run, ...endless }];
+  const tables = [
+    ...stateOfCharge.plot(stateOfCharge.compute({ ...inputs, runs: { ...runs, candidates } }), drawing(640)),
+  ];
+  const rows = tables.flatMap((each) => ("rows" in each ? each.rows : []));
+  expect(rows.map((row) => row[2])).toEqual(["this road draws nothing from it"]);
 });
 
 it("warns of each pack that is empty before the road ends, and of no other", () => {

@@ -99,7 +99,7 @@ function climbOf({ climb_kmh, held_s, isHeldToEmpty }: HillOfGear, units: UnitHa
   const speed = writeQuantity("speed", climb_kmh, units, 2);
   if (isHeldToEmpty) return `${speed}, until empty`;
   if (held_s < 1) return `${speed}: not held`;
-  return `${speed}, ${held_s < 60 ? `${Math.round(held_s)} s` : `${Math.round(held_s / 60)} min`}`;
+  return `${speed}, ${Math.round(held_s) < 60 ? `${Math.round(held_s)} s` : `${Math.round(held_s / 60)} min`}`;
 }
 
 function missed(missed_frac: number, units: UnitHabit): string {

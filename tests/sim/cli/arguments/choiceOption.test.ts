@@ -10,5 +10,5 @@ it("is one of the words, or nothing where none was given", () => {
 });
 
 it("refuses another word and says which there are", () => {
-  expect(() => given("sunday")).toThrow('--day: found "sunday", usual, longest are wanted');
+  expect(() => given("sunday")).toThrow('--day: found "sunday", one of usual, longest is wanted');
 });

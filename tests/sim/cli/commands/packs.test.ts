@@ -91,8 +91,8 @@ describe("bad input ends in 2 with a sentence", () => {
   it.each([
     [["--most", "0"], /--most: found "0", a whole number from 1 to 400 modules is wanted/],
     [["--most", "10000"], /--most: found "10000", a whole number from 1 to 400 modules is wanted/],
-    [["--day", "sunday"], /--day: found "sunday", usual, longest are wanted/],
-    [["--condition", "spring"], /--condition: found "spring", new, winter, tenYearsWinter are wanted/],
+    [["--day", "sunday"], /--day: found "sunday", one of usual, longest is wanted/],
+    [["--condition", "spring"], /--condition: found "spring", one of new, winter, tenYearsWinter is wanted/],
     [["--reserve", "-5 km"], /--reserve: .*-5/],
     [["--mass", "0 kg"], /--mass: .*0/],
   ])("%s", async (words, message) => {

@@ -1,5 +1,8 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { changedDemoFile } from "../../../support/changedDemo.ts";
+import { emptyFolder } from "../../../support/emptyFolder.ts";
 import { runCommand } from "../../../support/runCommand.ts";
 import { driven, tuner } from "../commands/drivenTuner.ts";
 
@@ -35,6 +38,17 @@ describe("the table", () => {
     expect(out).toMatch(/^29 kWh +296( +\d+ to \d+){3} +more than enough$/m);
     expect(text.match(/treat it as deadly/g)).toHaveLength(1);
     expect(text).not.toContain("not comparable");
+  });
+
+  it("writes how long a road takes in one way on both sides of two minutes", async () => {
+    const takes = async (last_s: number) => {
+      const road = join(emptyFolder(), "road.csv");
+      writeFileSync(road, `time_s,speed_kmh\n0,0\n20,30\n100,30\n${last_s},0\n`);
+      return (await runCommand("drive", tuner, "--trace", road)).out.match(/ km in (.*?), mean/)?.[1];
+    };
+    expect(await takes(119)).toBe("119 s");
+    expect(await takes(119.7)).toBe("2 min");
+    expect(await takes(120)).toBe("2 min");
   });
 
   it("says of a pack that is only just enough what to measure first, and which pack would do without", async () => {

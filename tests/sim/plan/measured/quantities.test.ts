@@ -47,7 +47,7 @@ describe("what a log comes to", () => {
     expect(logged({}, samplesOf(times(20, 100), times(20, -3))).peak_A).toBe(0);
   });
   it("leaves two samples in a thousand out of its extremes: noise alone makes peaks", () => {
-    const still = driveOf(times(1000, 0));
+    const still = driveOf(times(1001, 0));
     const spiky = [999, 999, ...times(998, 20)];
     expect(logged({}, samplesOf(times(1000, 100), spiky), still).peak_A).toBe(20);
     expect(logged({}, samplesOf(times(1000, 100), [999, 999, 999, ...times(997, 20)]), still).peak_A).toBe(999);

@@ -39,6 +39,7 @@ describe("how the clocks were laid on each other", () => {
   it("is in minutes from a minute and a half on, and in hours from one on", () => {
     expect(clocks(89.9)).toMatch(/\+89\.9 s,/);
     expect(clocks(90)).toMatch(/\+1 min 30 s,/);
+    expect(clocks(89.97)).toMatch(/\+1 min 30 s,/);
     expect(clocks(-3599)).toMatch(/-59 min 59 s,/);
     expect(clocks(3599.6)).toMatch(/\+1 h 0 min 0 s,/);
     expect(clocks(7384)).toMatch(/\+2 h 3 min 4 s,/);

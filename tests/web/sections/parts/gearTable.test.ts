@@ -43,6 +43,7 @@ describe("the table of gears", () => {
     const on = (hill: object, row: object) => ({ ...row, hill: { needed_Nm: 100, climb_kmh: 30, ...hill } });
     const gears = [
       on({ available_Nm: 150, spare_frac: 0.5, starts: true, held_s: 45, isHeldToEmpty: false }, second),
+      on({ available_Nm: 150, spare_frac: 0.5, starts: true, held_s: 59.7, isHeldToEmpty: false }, second),
       on({ available_Nm: 80, spare_frac: -0.2, starts: false, held_s: 0.5, isHeldToEmpty: false }, second),
       on({ available_Nm: 150, spare_frac: 0.5, starts: true, held_s: 125, isHeldToEmpty: false }, second),
       on({ available_Nm: 150, spare_frac: 0.5, starts: true, held_s: 500, isHeldToEmpty: true }, second),
@@ -52,6 +53,7 @@ describe("the table of gears", () => {
     expect(driven.note).toBeUndefined();
     expect(onHill.rows.map((row) => row.slice(1))).toEqual([
       ["100 Nm", "150 Nm, 50 %", "30 km/h, 45 s"],
+      ["100 Nm", "150 Nm, 50 %", "30 km/h, 1 min"],
       ["100 Nm", "80 Nm: does not start", "30 km/h: not held"],
       ["100 Nm", "150 Nm, 50 %", "30 km/h, 2 min"],
       ["100 Nm", "150 Nm, 50 %", "30 km/h, until empty"],

@@ -25,6 +25,19 @@ describe("contourLabels", () => {
     expect(labels.length).toBe(3);
   });
 
+  it("writes the number of a contour that runs straight up or nearly so on it, within what is allowed", () => {
+    for (const lean of [0, 1e-3]) {
+      const upright = regularGrid([0, 100], [0, 100], [0, 100, 0 + lean, 100 + lean], 50, 50); // value = x, nearly
+      const labels = contourLabels(upright, [20, 55], pixel, (_, y) => y < 50);
+      expect(labels.map(({ level }) => level)).toEqual([20, 55]);
+      for (const { level, x: left, y: top } of labels) {
+        // A pixel is a quarter; what leans is 1e-3 off at most.
+        expect(Math.abs(left - level * 4)).toBeLessThanOrEqual(0.01);
+        expect(top).toBeGreaterThan(400 - 50 * 4);
+      }
+    }
+  });
+
   it("leaves out a contour that is nowhere to be seen", () => {
     expect(contourLabels(plane, [500], pixel, () => true)).toEqual([]);
   });

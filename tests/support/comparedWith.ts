@@ -6,7 +6,7 @@ import { noteForMeter } from "./noteForMeter.ts";
  * error for `npm run meter`. Compared as a difference where `within` is given (in the quantity's unit: printed digits), as a
  * share of the expected figure where `withinShare_frac` is (truncation, rounding).
  */
-export function heldAgainst(
+export function comparedWith(
   quantity: string,
   found: number,
   expected: number,
