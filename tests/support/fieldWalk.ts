@@ -156,7 +156,7 @@ export async function walkField({ id, texts, traces, hasFindings }: FieldToWalk)
     const page = isEmpty || isWords ? all : all.split(text.slice(0, 20).trim()).join("");
     const trace = new RegExp(traces).exec(page);
     if (trace) note(`leaves "${page.slice(Math.max(0, trace.index - 40), trace.index + 40)}" on the page`);
-    if (document.querySelector("main img")) note("puts a picture on the page");
+    if (document.images.length > 0) note("puts a picture on the page");
     // An emptied field takes them off by intention: what depends on it waits.
     if (hasFindings && !isEmpty && document.querySelectorAll("main .answer, main section .sentence").length < 5)
       note("takes the findings off the page");

@@ -78,7 +78,12 @@ async function walk(
 describe.each(demos.map(({ id }, which) => [id, which] as const))("every field of %s", (_, which) => {
   it.each(parts)(
     "in %s says what is wrong with bad input and keeps it, and takes the first text back",
-    (_name, given) => walk(which, given),
+    (_name, given) => {
+      // Rows of a list are walked one and all in the first demo, and one of them in the others.
+      const seen = new Set<string>();
+      const isFirst = (id: string) => which === 0 || seen.size < seen.add(kindOf(id)).size;
+      return walk(which, given, () => {}, isFirst);
+    },
   );
 });
 
