@@ -136,6 +136,7 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
         include: ["tests/browser/*.test.ts"],
         // Builds the notebook, serves it on a free port and finds Chromium, once for all files.
         globalSetup: ["tests/support/builtNotebook.ts"],
+        isolate: false,
         // A walk over the whole page takes minutes on a busy machine; this only bounds one that hangs.
         testTimeout: 300_000,
         hookTimeout: 120_000,
