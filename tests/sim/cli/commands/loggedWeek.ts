@@ -20,6 +20,11 @@ export const drive_km = truth.distance_m[truth.distance_m.length - 1] / 1000;
 
 export const rows = makeLog(truth, { ...amongHouses, seed: 2 }, start_s);
 
+/** Its first minutes, for what does not hang on how long a log is: most of what reading one takes is proportional to that. */
+export const beginning = rows.slice(0, 700);
+
+export const beginning_km = truth.distance_m[Math.round(beginning[beginning.length - 1].time_s - start_s)] / 1000;
+
 export const dayLater = (days: number) => rows.map((row) => ({ ...row, time_s: row.time_s + days * S_PER_DAY }));
 
 export interface Found {

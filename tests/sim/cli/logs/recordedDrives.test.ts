@@ -1,7 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { writeCsv, writeGpx, writeNmea } from "../../../logs/logWriter.ts";
 import { runCommand } from "../../../support/runCommand.ts";
-import { clock, dayLater, drive_km, found, logFiles, refused, rows, table } from "../commands/loggedWeek.ts";
+import {
+  beginning,
+  beginning_km,
+  clock,
+  dayLater,
+  drive_km,
+  found,
+  logFiles,
+  refused,
+  rows,
+  table,
+} from "../commands/loggedWeek.ts";
 
 describe("several logs", () => {
   it("of one week are joined in order of time, whatever order they are named in", async () => {
@@ -21,9 +32,12 @@ describe("several logs", () => {
   });
 
   it("of the same minutes count once, and it is said which gave way", async () => {
-    const paths = logFiles({ "a.gpx": writeGpx(rows), "b.csv": writeCsv(rows.filter((_, i) => i % 3 === 0)) });
+    const paths = logFiles({
+      "a.gpx": writeGpx(beginning),
+      "b.csv": writeCsv(beginning.filter((_, i) => i % 3 === 0)),
+    });
     const { files, total } = await found(...paths);
-    expect(total.distance_km / drive_km).toBeCloseTo(1, 2);
+    expect(total.distance_km / beginning_km).toBeCloseTo(1, 2);
     expect(files[0].repairs.map(({ kind }) => kind)).not.toContain("sameMinutes");
     expect(files[1].repairs).toContainEqual({
       kind: "sameMinutes",
@@ -34,7 +48,7 @@ describe("several logs", () => {
   });
 
   it("stand in one object with strict traces and cycles", async () => {
-    const paths = logFiles({ "lane.csv": "time_s,speed_mps\n0,0\n10,10\n20,0\n", "day.gpx": writeGpx(rows) });
+    const paths = logFiles({ "lane.csv": "time_s,speed_mps\n0,0\n10,10\n20,0\n", "day.gpx": writeGpx(beginning) });
     const { files, trips, total } = await found("udds", ...paths);
     expect(files.map(({ format }) => format)).toEqual(["cycle", "trace", "gpx"]);
     expect(trips.slice(0, 2)).toMatchObject([{ id: "udds" }, { id: "lane", distance_km: 0.1, start: null }]);
@@ -44,7 +58,7 @@ describe("several logs", () => {
 
   it("with and without a zone are put in order as written, with a word of warning", async () => {
     const local = table("time,speed (km/h)", (s) => `2024-05-04 ${clock(s)},30`);
-    const paths = logFiles({ "a.gpx": writeGpx(rows), "b.csv": local });
+    const paths = logFiles({ "a.gpx": writeGpx(beginning), "b.csv": local });
     const { code, err } = await runCommand("trace", ...paths);
     expect({ code, err }).toEqual({ code: 0, err: expect.stringMatching(/^b\.csv: its clock has no zone [^\n]*$/) });
     expect((await runCommand("trace", paths[1])).err).toBe("");
@@ -58,7 +72,7 @@ describe("several logs", () => {
 
 describe("trace --moved", () => {
   it("says beside each repair what it moved, for people and for programs", async () => {
-    const [file] = logFiles({ "made.gpx": writeGpx(rows.slice(0, 700)) });
+    const [file] = logFiles({ "made.gpx": writeGpx(rows.slice(0, 400)) });
     const { out } = await runCommand("trace", file, "--moved");
     expect(out).toMatch(/mended {5}.*\n(?: {13}.*\n)* {4}moved {4}(distance|energy at the wheel|climb|hardly) /);
     const { files } = await found(file, "--moved");

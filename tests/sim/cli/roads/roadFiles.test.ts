@@ -4,7 +4,7 @@ import type { AddressInfo } from "node:net";
 import { describe, expect, it } from "vitest";
 import { writeCsv, writeGpx, writeNmea } from "../../../logs/logWriter.ts";
 import { runCommand } from "../../../support/runCommand.ts";
-import { bare, bareAt, drive_km, type Found, found, logFiles, refused, rows } from "../commands/loggedWeek.ts";
+import { bare, bareAt, beginning, beginning_km, type Found, found, logFiles, refused } from "../commands/loggedWeek.ts";
 
 describe("a file that is no sound log", () => {
   it.each<[string, string | Uint8Array, string]>([
@@ -56,9 +56,9 @@ describe("a file that is no sound log", () => {
   });
 
   it.each([
-    ["gpx", writeGpx(rows)],
-    ["nmea", writeNmea(rows)],
-    ["csv", writeCsv(rows)],
+    ["gpx", writeGpx(beginning)],
+    ["nmea", writeNmea(beginning)],
+    ["csv", writeCsv(beginning)],
   ] as const)("cut in half, a %s is read as far as it goes, which is said", async (format, bytes) => {
     // Wherever the cut falls: at each of the bytes of some row.
     const half = Math.floor(bytes.length / 2);
@@ -69,21 +69,21 @@ describe("a file that is no sound log", () => {
       expect(err).toMatch(/end of the file/);
       const { files, total } = JSON.parse(out) as Found;
       expect(files[0].format).toBe(format);
-      expect(files[0].fixes / rows.length).toBeCloseTo(0.5, 1);
-      expect(total.distance_km).toBeGreaterThan(0.3 * drive_km);
-      expect(total.distance_km).toBeLessThan(0.7 * drive_km);
+      expect(files[0].fixes / beginning.length).toBeCloseTo(0.5, 1);
+      expect(total.distance_km).toBeGreaterThan(0.3 * beginning_km);
+      expect(total.distance_km).toBeLessThan(0.7 * beginning_km);
     }
   });
 
   it("that ends without a line end is not called cut", async () => {
-    const whole = new TextDecoder().decode(writeCsv(rows)).trimEnd();
+    const whole = new TextDecoder().decode(writeCsv(beginning)).trimEnd();
     const [path] = logFiles({ "a.csv": whole });
     expect((await runCommand("trace", path)).err).toBe("");
-    expect((await found(path)).files[0]).toMatchObject({ fixes: rows.length, badLines: 0 });
+    expect((await found(path)).files[0]).toMatchObject({ fixes: beginning.length, badLines: 0 });
   });
 
   it("in Latin-1 or UTF-16 is read like one in UTF-8", async () => {
-    const text = new TextDecoder().decode(writeCsv(rows)).replace("altitude", "Höhe");
+    const text = new TextDecoder().decode(writeCsv(beginning)).replace("altitude", "Höhe");
     const paths = logFiles({
       "utf8.csv": text,
       "latin1.csv": Buffer.from(text, "latin1"),

@@ -15,7 +15,7 @@ describe("--trace", () => {
   });
 
   it("names a road of the job before it names a cycle", async () => {
-    const path = changedDemoFile({ "roads.1.id": "nycc" });
+    const path = changedDemoFile({ "roads.1.id": "nycc", origins: {} });
     expect((await driven(path, "--trace", "nycc")).trace).toMatchObject({ duration_s: 1369, climb_m: 120 });
     expect((await driven(path, "--trace", "hwfet")).trace).toMatchObject({ id: "hwfet", duration_s: 765 });
   });
@@ -39,7 +39,7 @@ describe("--trace", () => {
 
   it("takes a road recorded in the job", async () => {
     const own = { kind: "trace", id: "own", title: "Own", time_s: [5, 15, 25, 40], speed_kmh: [0, 36, 36, 0] };
-    const { trace } = await driven(changedDemoFile({ roads: [own] }));
+    const { trace } = await driven(changedDemoFile({ roads: [own], origins: {} }));
     expect(trace).toMatchObject({ id: "own", duration_s: 35, distance_km: 0.225 });
   });
 });

@@ -2,10 +2,10 @@ import { readFileSync, symlinkSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { writeCsv, writeGpx } from "../../../logs/logWriter.ts";
-import { changedDemoFile } from "../../../support/changedDemo.ts";
 import { emptyFolder } from "../../../support/emptyFolder.ts";
 import { runCommand } from "../../../support/runCommand.ts";
-import { dayLater, found, logFiles, refused, rows, truth } from "../commands/loggedWeek.ts";
+import { quick } from "../commands/drivenTuner.ts";
+import { beginning, found, logFiles, refused, rows, truth } from "../commands/loggedWeek.ts";
 
 describe("--out", () => {
   it("writes all trips as a strict trace without positions, which drives the same", async () => {
@@ -21,7 +21,7 @@ describe("--out", () => {
     // Where two trips meet, both at rest, one second of rest is put between them and nothing is driven.
     expect(trace.total.distance_km).toBeCloseTo(log.total.distance_km, 6);
     const driven = async (road: string) => {
-      const { code, out: json } = await runCommand("drive", changedDemoFile(), "--trace", road, "--json");
+      const { code, out: json } = await runCommand("drive", quick(), "--trace", road, "--json");
       expect(code).toBe(0);
       return JSON.parse(json) as { trace: { distance_km: number }; candidates: { battery_Whpkm: number }[] };
     };
@@ -35,7 +35,7 @@ describe("--out", () => {
   });
 
   it("keeps positions only when asked, in a file beside it with the same times", async () => {
-    const [path] = logFiles({ "monday.gpx": writeGpx(rows) });
+    const [path] = logFiles({ "monday.gpx": writeGpx(beginning) });
     const folder = emptyFolder();
     const { code, err } = await runCommand("trace", path, "--out", join(folder, "road.csv"), "--keep-positions");
     expect({ code, err }).toMatchObject({ code: 0, err: expect.stringContaining("road.positions.csv") });
@@ -64,7 +64,7 @@ describe("--out", () => {
     const link = join(emptyFolder(), "link.csv");
     symlinkSync(out, link);
     expect(await refused("udds", "--out", link, "--force")).toContain("found a link");
-    const [path] = logFiles({ "monday.gpx": writeGpx(rows) });
+    const [path] = logFiles({ "monday.gpx": writeGpx(beginning) });
     const beside = out.replace(".csv", ".positions.csv");
     writeFileSync(beside, "mine");
     expect(await refused(path, "--out", out, "--keep-positions")).toContain("--force replaces it");
@@ -72,7 +72,7 @@ describe("--out", () => {
   });
 
   it("never writes over a log that is read", async () => {
-    const [path, beside] = logFiles({ "a.csv": writeCsv(rows), "b.positions.csv": writeCsv(dayLater(1)) });
+    const [path, beside] = logFiles({ "a.csv": writeCsv(beginning), "b.positions.csv": writeCsv(rows.slice(-700)) });
     const before = readFileSync(path, "utf8");
     expect(await refused(path, "--out", path)).toContain("found the file that is read");
     const out = beside.replace(".positions", "");
