@@ -25,6 +25,11 @@ export function markShape(
     group.append(halo(pen, { x: left_px + 4, y: y_px + 5, fill: look.inkSoft }, words, look.tint));
     return group;
   }
+  // Rings of longest days may lie behind the band of the answer: it stands out by a rim of paper.
+  if (isBlack) {
+    const rim = { x: low - 4, y: y_px - 7, width: high - low + 8, height: 14, rx: 2 };
+    group.append(pen("rect", { class: "rim", ...rim, fill: look.paper, stroke: "none" }));
+  }
   group.append(pen("line", { x1: low, x2: high, y1: y_px, y2: y_px, "stroke-width": isBlack ? 4 : 3 }));
   for (const end of [low, high]) {
     group.append(pen("line", { x1: end, x2: end, y1: y_px - 5, y2: y_px + 5, "stroke-width": isBlack ? 3 : 2 }));

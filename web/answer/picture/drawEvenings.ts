@@ -1,7 +1,7 @@
 import * as look from "../../look/tokens.ts";
 import { LETTER_px } from "./answerDrawing.ts";
 import { type Dot, type Evening, type Evenings, LEAST_px, pilesOf } from "./eveningDots.ts";
-import type { Draw } from "./svg.ts";
+import { type Draw, halo } from "./svg.ts";
 
 /** Where the evenings of a row stand. */
 export interface EveningsAt {
@@ -9,7 +9,9 @@ export interface EveningsAt {
   /** Room above the row's line and below it. */
   readonly above_px: number;
   readonly below_px: number;
-  readonly left_px: number;
+  /** Evenings left of these are not drawn: beyond the picture's left edge, or where words count those that are. */
+  readonly aboveFrom_px: number;
+  readonly belowFrom_px: number;
   readonly right_px: number;
   readonly toPixel: (left: number) => number;
 }
@@ -32,19 +34,27 @@ export function drawEvenings(pen: Draw, evenings: Evenings, at: EveningsAt): SVG
   const place = [...Object.values(fixed), toPixel(0), toPixel(1)].join(" ");
   const last = lastDrawn.get(evenings);
   if (last?.place === place) return last.shapes.map((shape) => shape.cloneNode(true) as SVGElement);
-  const shapes = [...side(pen, evenings.new, -1, at.above_px, at), ...side(pen, evenings.old, 1, at.below_px, at)];
+  const above = { middle_px: at.middle_px, height_px: at.above_px, from_px: at.aboveFrom_px, toPixel };
+  const below = { ...above, height_px: at.below_px, from_px: at.belowFrom_px };
+  const shapes = [
+    ...side(pen, evenings.new, -1, above, at.right_px),
+    ...side(pen, evenings.old, 1, below, at.right_px),
+  ];
   lastDrawn.set(evenings, { place, shapes });
   return shapes.map((shape) => shape.cloneNode(true) as SVGElement);
 }
 
-function side(
-  pen: Draw,
-  evenings: readonly Evening[],
-  direction: 1 | -1,
-  height_px: number,
-  { middle_px, left_px, right_px, toPixel }: EveningsAt,
-): SVGElement[] {
-  const { dots, pitch_px, tallest } = pilesOf(evenings, toPixel, height_px - 2, left_px + 2);
+/** One side of a row's line. */
+export interface RowSide {
+  readonly middle_px: number;
+  readonly height_px: number;
+  readonly from_px: number;
+  readonly toPixel: (left: number) => number;
+}
+
+function side(pen: Draw, evenings: readonly Evening[], direction: 1 | -1, on: RowSide, right_px: number): SVGElement[] {
+  const { middle_px, height_px } = on;
+  const { dots, pitch_px, tallest } = pilesOf(evenings, on.toPixel, height_px - 2, on.from_px);
   const y_px = (place: number) => middle_px + direction * (2 + (place + 0.5) * pitch_px);
   const isOutline = tallest * pitch_px > height_px && pitch_px <= LEAST_px;
   const out: SVGElement[] = isOutline
@@ -63,7 +73,10 @@ function side(
           fill: "none",
         }),
       );
-  return [...out, ...rings(pen, evenings, direction, { middle_px, height_px, left_px, toPixel })];
+  const rings = ringsOf(evenings, direction, on).map(({ x_px, y_px: cy, r }) =>
+    pen("circle", { class: "longest", cx: x_px, cy, r, fill: look.paper, stroke: look.ink, "stroke-width": 1.6 }),
+  );
+  return [...out, ...rings];
 }
 
 /** Piles that are too tall for dots, as outlines, winter next to the line; beside it how many days the tallest column has. */
@@ -107,28 +120,29 @@ function outline(
   return [
     drawn(dots, look.dayOther, "days"),
     drawn(winter, look.dayWinter, "days is-winter"),
-    ...(direction < 0 ? [pen("text", label, words)] : []),
+    ...(direction < 0 ? [halo(pen, label, words)] : []),
   ];
 }
 
-/** The longest days, ringed; beyond the picture's left edge none. A pile too tall for its row is pressed together. */
-function rings(
-  pen: Draw,
+/** A ring of a longest day. */
+export interface Ring {
+  readonly x_px: number;
+  readonly y_px: number;
+  readonly r: number;
+}
+
+/** The longest days, ringed, from `from_px` on. A pile too tall for its row is pressed together. */
+export function ringsOf(
   evenings: readonly Evening[],
   direction: 1 | -1,
-  {
-    middle_px,
-    height_px,
-    left_px,
-    toPixel,
-  }: Pick<EveningsAt, "middle_px" | "left_px" | "toPixel"> & { readonly height_px: number },
-): SVGElement[] {
+  { middle_px, height_px, from_px, toPixel }: RowSide,
+): Ring[] {
   const longest = evenings.filter(({ isLongest }) => isLongest).sort((a, b) => a.left - b.left);
   const r = longest.length <= FEW_RINGS ? RING_px.few : RING_px.many;
   const piles = new Map<number, number>();
   const placed = longest.flatMap(({ left }) => {
     const x_px = toPixel(left);
-    if (x_px < left_px + r) return [];
+    if (x_px < from_px) return [];
     const column = Math.floor(x_px / (2 * r));
     const place = piles.get(column) ?? 0;
     piles.set(column, place + 1);
@@ -136,17 +150,7 @@ function rings(
   });
   const most = Math.max(0, ...piles.values());
   const pitch_px = Math.min(2 * r + 2, most > 1 ? Math.max(0, height_px - 3 - 2 * r) / (most - 1) : 0);
-  return placed.map(({ x_px, place }) =>
-    pen("circle", {
-      class: "longest",
-      cx: x_px,
-      cy: middle_px + direction * (3 + r + place * pitch_px),
-      r,
-      fill: look.paper,
-      stroke: look.ink,
-      "stroke-width": 1.6,
-    }),
-  );
+  return placed.map(({ x_px, place }) => ({ x_px, y_px: middle_px + direction * (3 + r + place * pitch_px), r }));
 }
 
 function round(px: number): number {

@@ -4,10 +4,16 @@ import { type Answer, largestWords } from "../../../sim/index.ts";
 import * as look from "../../look/tokens.ts";
 import { type AnswerDrawing, BELOW_ratio, LETTER_px, type RowFrame, type RowLine } from "./answerDrawing.ts";
 import { markShape } from "./bandMarks.ts";
-import { drawEvenings } from "./drawEvenings.ts";
+import { drawEvenings, ringsOf } from "./drawEvenings.ts";
 import type { Evenings } from "./eveningDots.ts";
 import { marksOf } from "./marks.ts";
 import { type Draw, halo } from "./svg.ts";
+import { wordsBeside } from "./wordsBeside.ts";
+
+/** So far within the picture the first dot stands. */
+const EDGE_px = 2;
+/** So far above the middle of a band its words reach. */
+const LETTERS_px = 7;
 
 /** Every evening of a pack as dots; for the chosen one also its band, and the name of its longest day. */
 export function yearRow(
@@ -21,21 +27,14 @@ export function yearRow(
   const { index, left_px, right_px, isNarrow, toPixel } = frame;
   const pack = answer.packs[index];
   const room = { above_px: 0.5 * space_px, below_px: 0.42 * space_px };
-  const out = drawEvenings(pen, evenings, { middle_px, ...room, left_px, right_px, toPixel });
-  const short = (side: Evenings["new"]) => side.filter(({ left }) => toPixel(left) < left_px).length;
-  for (const [count, y_px] of [
-    [short(evenings.new), middle_px - 8],
-    [short(evenings.old), middle_px + 17],
+  const [above, below] = [edgeOf(evenings.new, frame), edgeOf(evenings.old, frame)];
+  const edges = { aboveFrom_px: above.from_px, belowFrom_px: below.from_px };
+  const out = drawEvenings(pen, evenings, { middle_px, ...room, ...edges, right_px, toPixel });
+  for (const [{ words }, y_px] of [
+    [above, middle_px - 8],
+    [below, middle_px + (isNarrow ? 12 : 17)],
   ] as const) {
-    if (count > 0)
-      out.push(
-        halo(
-          pen,
-          { x: left_px + 4, y: y_px, fill: look.inkSoft },
-          `‹ ${count === 1 ? "1 day" : `${count} days`}`,
-          look.tint,
-        ),
-      );
+    if (words !== "") out.push(halo(pen, { x: left_px + 4, y: y_px, fill: look.inkSoft }, words, look.tint));
   }
   if (!isChosen) {
     const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
@@ -54,14 +53,13 @@ export function yearRow(
   }
   const old = marksOf(pack, units).find(({ condition }) => condition === "tenYearsWinter");
   if (old) {
-    const y_px = middle_px + BELOW_ratio * space_px - 11; // its letters stay over the row's edge
+    // Its letters stay over the row's edge, and under the days counted beyond the left one.
+    const y_px = middle_px + BELOW_ratio * space_px - (isNarrow ? 9 : 11);
     out.push(markShape(pen, old, y_px, toPixel, true, left_px));
     const words = isNarrow ? "winter, ten years" : "usual winter day, ten years";
-    const low_px = Math.max(left_px, toPixel(old.band.low));
-    const isLeft = low_px - 10 - LETTER_px * words.length > left_px;
-    // A mark beyond the left edge is not seen, and its words stand at the edge.
-    const beside_px = Math.max(left_px - 6, toPixel(old.band.high)) + 10;
-    const x = isLeft ? low_px - 10 : Math.min(right_px - LETTER_px * words.length, beside_px);
+    const side = { middle_px, height_px: room.below_px, from_px: below.from_px, toPixel };
+    const taken = ringsOf(evenings.old, 1, side).filter((ring) => ring.y_px + ring.r > y_px - LETTERS_px);
+    const { x, isLeft } = wordsBeside(old.band, LETTER_px * words.length, taken, frame);
     out.push(
       halo(
         pen,
@@ -87,6 +85,22 @@ export function yearRow(
     );
   }
   return out;
+}
+
+/**
+ * From where on the evenings of a side are drawn, and the words that count those beyond: they stand at the left edge, and no evening is drawn where
+ * they stand, but counted with them.
+ */
+function edgeOf(side: Evenings["new"], { left_px, toPixel }: RowFrame): { from_px: number; words: string } {
+  const beyond = (from_px: number) => side.filter(({ left }) => toPixel(left) < from_px).length;
+  const wordsOf = (count: number) => `‹ ${count === 1 ? "1 day" : `${count} days`}`;
+  const edge_px = left_px + EDGE_px;
+  const count = beyond(edge_px);
+  if (count === 0) return { from_px: edge_px, words: "" };
+  // Counting what they cover may make the words a letter longer, hence twice.
+  const after_px = (words: string) => left_px + 2 * EDGE_px + 4 + LETTER_px * words.length;
+  const from_px = after_px(wordsOf(beyond(after_px(wordsOf(count)))));
+  return { from_px, words: wordsOf(beyond(from_px)) };
 }
 
 /** The least and the most that is left of a pack's evenings. */

@@ -10,7 +10,7 @@ const toPixel = (left: number) => 100 + 4 * left;
 
 const pen = penOf(new JSDOM("<!doctype html>").window.document);
 
-const at = { middle_px: 50, above_px: 40, below_px: 40, left_px: 0, right_px: 400, toPixel };
+const at = { middle_px: 50, above_px: 40, below_px: 40, aboveFrom_px: 0, belowFrom_px: 0, right_px: 400, toPixel };
 
 describe("the piles of a year", () => {
   it("have a dot a usual day, winter next to the line, and none for the longest days", () => {

@@ -9,8 +9,8 @@ import { answered } from "../answeredByHand.ts";
 const { document } = new JSDOM("").window;
 const evening = (left: number, isLongest = false): Evening => ({ left, isWinter: false, isLongest });
 
-/** The words of a row: five pixels a kilometre, coming home with nothing left at 400 px, the left edge at 300 px. */
-function row(newer: readonly Evening[], older: readonly Evening[], isChosen: boolean, changes: Partial<RowFrame> = {}) {
+/** What a row is drawn of: five pixels a kilometre, coming home with nothing left at 400 px, the left edge at 300 px. */
+function all(newer: readonly Evening[], older: readonly Evening[], isChosen = false, changes: Partial<RowFrame> = {}) {
   const answer = answered([6], 0, { longestDay_km: 20 });
   const frame: RowFrame = {
     axis: { from: -20, to: 90, ticks: [0] },
@@ -26,15 +26,41 @@ function row(newer: readonly Evening[], older: readonly Evening[], isChosen: boo
   };
   const drawing = { document, width_px: 900, rowHeight_px: 100, units: "metric", rows: [0], chosen: 0 } as const;
   const line = { middle_px: 50, space_px: 100, isChosen };
-  const shapes = yearRow(penOf(document), answer, { new: newer, old: older }, drawing, line, frame);
-  return shapes.filter(({ tagName }) => tagName === "text");
+  return yearRow(penOf(document), answer, { new: newer, old: older }, drawing, line, frame);
 }
+const row = (...of: Parameters<typeof all>) => all(...of).filter(({ tagName }) => tagName === "text");
 
 it("counts the days that end beyond the left edge, new and at ten years apart", () => {
   // The edge is 20 km short: one evening of the new pack and two of the old one lie beyond it.
-  const words = row([evening(-21), evening(-19)], [evening(-30), evening(-21), evening(5)], false);
+  const words = row([evening(-21), evening(-5)], [evening(-30), evening(-21), evening(5)], false);
   expect(words.map(({ textContent }) => textContent)).toEqual(["‹ 1 day", "‹ 2 days"]);
-  expect(row([evening(3)], [evening(-20)], false)).toEqual([]);
+  // Half a kilometre, two pixels and a half, is the least that is within.
+  expect(row([evening(3)], [evening(-19.5)], false)).toEqual([]);
+});
+
+it("draws no evening where the words stand that count those beyond the edge, and counts it with them", () => {
+  // "‹ 2 days" of 8 letters at 7 px with its margins ends 64 px from the edge: 12.8 km within it.
+  const [words] = row([evening(-30), evening(-10), evening(-7)], [], false);
+  expect(words.textContent).toBe("‹ 2 days");
+  const dots = all([evening(-30), evening(-10), evening(-7)], []).flatMap((shape) =>
+    [...(shape.getAttribute("d") ?? "").matchAll(/M([\d.]+) [\d.]+h0/g)].map(([, x]) => Number(x)),
+  );
+  expect(dots).toHaveLength(1);
+  expect(dots[0]).toBeGreaterThan(300 + 4 + 7 * 8);
+});
+
+it("sets the words of the answer's band beside rings of longest days that reach down to them, not on these", () => {
+  const wordsAt = (older: readonly Evening[]) => {
+    const text = row([], older, true, { left_px: 100 }).find(
+      ({ textContent }) => textContent === "usual winter day, ten years",
+    );
+    return Number(text?.getAttribute("x"));
+  };
+  const free = wordsAt([]);
+  // Fifty rings in one pile reach down to the words' height, a few pixels left of where they end.
+  const pile = Array.from({ length: 50 }, () => evening((free - 6 - 400) / 5, true));
+  expect(wordsAt(pile)).toBeLessThan(free - 6);
+  expect(wordsAt(pile.slice(0, 2))).toBe(free);
 });
 
 it("names the longest day of the chosen pack, at the left of its worst evening where there is room", () => {
