@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { axeFinds } from "../support/axeFinds.ts";
 import { changedDemoFile } from "../support/changedDemo.ts";
-import { answered, expectNoSidewaysScroll, worked } from "../support/notebookPage.ts";
+import { answered, expectNoSidewaysScroll, sampled, worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -78,6 +78,22 @@ describe("the answer screen", () => {
     expect(await verdict(page)).toBe("17 kWh: enough.");
     expect(await page.locator("#answer .say").textContent()).toMatch(/^A usual day of 48.km ends with/);
     expect(await page.locator(".day-tick.was").count()).toBe(1);
+    expect(faults).toEqual([]);
+    await page.context().close();
+  });
+
+  it("says beside a verdict near its band that it is being checked, which moves nothing, and no longer once it is", async () => {
+    const { page, faults } = await openAnswer();
+    await sampled(page);
+    expect(await page.locator("#answer .checking").count()).toBe(0);
+    const before = await boxOf(page, "picture");
+    const load = page.locator("#answer-field-vehicle-load_kg");
+    await load.fill("112");
+    await load.blur();
+    await page.locator("#answer .checking").waitFor({ state: "attached" });
+    expect(await boxOf(page, "picture")).toEqual(before);
+    await page.locator("#answer .checking").waitFor({ state: "detached" });
+    await sampled(page);
     expect(faults).toEqual([]);
     await page.context().close();
   });

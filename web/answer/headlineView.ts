@@ -7,7 +7,7 @@ import type { ShownAnswer } from "./shownAnswer.ts";
 
 /** The verdict and its sentence, for the pack chosen. A stop takes their place, with two ways out; a failure, with a way to try again. */
 export function headlineView(
-  { answer, failure }: ShownAnswer,
+  { answer, failure, isChecking }: ShownAnswer,
   chosen: number | undefined,
   units: UnitHabit,
   retry: () => void,
@@ -22,7 +22,10 @@ export function headlineView(
   const { headline, sentences, isStop } = answerWords(answer, chosen);
   const stop = isStop ? answer.packs[chosen ?? answer.recommended ?? 0].stop : undefined;
   return html`<div class=${isStop ? "is-stop" : ""}>
-    <h2 class="verdict">${messageIn(headline, units)}</h2>
+    <div class="verdict-line">
+      <h2 class="verdict">${messageIn(headline, units)}</h2>
+      ${isChecking ? html`<span class="checking" title="The verdict may still change: many variants of what is not known are being driven.">checking</span>` : nothing}
+    </div>
     <p class="say">${unbroken(sentences.map((sentence) => messageIn(sentence, units)).join(" "))}</p>
     ${
       stop
@@ -52,9 +55,13 @@ function casesOf({ home_frac }: NonNullable<PackAnswer["sampled"]>): string {
   return `${Math.min(99, Math.max(1, Math.round(100 * home_frac)))} of 100 cases`;
 }
 
-/** The answer in one line, for whoever hears the page. */
-export function spokenAnswer({ answer, late }: ShownAnswer, chosen: number | undefined, units: UnitHabit): string {
-  if (!answer || late !== "none") return "";
+/** The answer in one line, for whoever hears the page: once it will not be another one. */
+export function spokenAnswer(
+  { answer, late, isChecking }: ShownAnswer,
+  chosen: number | undefined,
+  units: UnitHabit,
+): string {
+  if (!answer || late !== "none" || isChecking) return "";
   const { headline, sentences } = answerWords(answer, chosen);
   return [headline, ...sentences].map((sentence) => messageIn(sentence, units)).join(" ");
 }

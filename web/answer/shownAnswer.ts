@@ -6,6 +6,7 @@ import {
   type CostPlan,
   type DriveReport,
   type InConditions,
+  packsToSample,
   type SampledRange,
   scaledConditions,
   scaledUnknowns,
@@ -28,6 +29,8 @@ export interface ShownAnswer {
   readonly late: "all" | "bands" | "none";
   /** Many variants of the packs whose verdict hangs on them are driven: it will not be another one. */
   readonly isSampled?: boolean;
+  /** They are not yet, and there are such packs: a verdict may still become another one. */
+  readonly isChecking?: boolean;
   /** Every evening of the year, and whether it is one of before a change. */
   readonly year?: YearReport;
   readonly isYearLate?: boolean;
@@ -70,10 +73,12 @@ export function shownAnswer(
   const isOld = unknowns.isLate || runs.isLate || conditions.isLate;
   const bands = isOld ? scaledUnknowns(unknowns.value, candidates) : unknowns.value;
   const ranges = isOld || sampled.state !== "ready" ? undefined : sampled.value;
+  const answer = answerFor(use.value, candidates, bands, ranges);
   return {
-    answer: answerFor(use.value, candidates, bands, ranges),
+    answer,
     ...beside,
     isSampled: ranges !== undefined,
+    isChecking: ranges === undefined && packsToSample(answer).length > 0,
     late: runs.isLate ? "all" : isOld ? "bands" : "none",
   };
 }

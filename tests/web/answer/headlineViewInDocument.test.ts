@@ -39,6 +39,25 @@ it("leads out of a stop to fields, and shows neither range nor price", () => {
   for (const way of ways) expect(way).toMatch(/^#field-[\w-]+$/);
 });
 
+it("says quietly that a verdict is being checked while it may still change, outside the heading, and nothing else", () => {
+  const enough = answered([8]);
+  const checked = drawn({ answer: enough, late: "none", isChecking: true }, 0);
+  expect(checked.querySelector(".checking")?.textContent).toBe("checking");
+  const heading = checked.querySelector("h2")?.textContent;
+  expect(heading).not.toContain("checking");
+  // No live region: it is not read out at every change.
+  expect(checked.querySelector("[aria-live], [role=status]")).toBeNull();
+  const settled = drawn({ answer: enough, late: "none", isChecking: false }, 0);
+  expect(settled.querySelector(".checking")).toBeNull();
+  expect(settled.querySelector("h2")?.textContent).toBe(heading);
+});
+
+it("is read out once it will not be another one", () => {
+  const enough = answered([8]);
+  expect(spokenAnswer({ answer: enough, late: "none", isChecking: true }, 0, "metric")).toBe("");
+  expect(spokenAnswer({ answer: enough, late: "none" }, 0, "metric")).toMatch(/^8 kWh: /);
+});
+
 // 4.4 kWh go 11 km at ten years in winter, give or take a tenth: of a day of 10 km that leaves 0.1 km short to 2.1 km.
 const answer = answered([4.4]);
 const sampled = (home_frac: number) => ({

@@ -56,7 +56,9 @@ it("takes the band of many variants once they are driven, and says that it is su
   const sampled = (isLate = false) => ready([{ ranges_km: [5, 6, 7] }, undefined], isLate);
   const first = shownAnswer(used, ready(two), none, ready(doubts), waiting, waiting, waiting, ready(undefined));
   expect(first).toMatchObject({ late: "none", isSampled: false });
-  const { answer, isSampled } = shownAnswer(
+  // 1 km is left, 1.1 km either way: by as little as that many variants may say otherwise.
+  expect(first.isChecking).toBe(true);
+  const { answer, isSampled, isChecking } = shownAnswer(
     used,
     ready(two),
     none,
@@ -67,10 +69,23 @@ it("takes the band of many variants once they are driven, and says that it is su
     sampled(),
   );
   expect(isSampled).toBe(true);
+  expect(isChecking).toBe(false);
   expect(answer?.packs.map((pack) => pack.sampled?.variants)).toEqual([3, undefined]);
   // Not those of before a change.
   const late = shownAnswer(used, ready(two), none, ready(doubts, true), waiting, waiting, waiting, sampled());
   expect(late.answer?.packs[0]).not.toHaveProperty("sampled");
+});
+
+it("is checked only where a verdict may become another one", () => {
+  const [, far] = doubts;
+  const clear = { candidates: [inventedCandidate(6), inventedCandidate(6)] };
+  const open = ready(undefined);
+  const shown = (of: typeof two, unknowns: typeof doubts) =>
+    shownAnswer(used, ready(of), none, ready(unknowns), waiting, waiting, waiting, open).isChecking;
+  expect(shown(two, doubts)).toBe(true);
+  expect(shown(clear, [far, far])).toBe(false);
+  // Until bands are known there is no verdict that could change.
+  expect(shownAnswer(used, ready(two), none, waiting).isChecking).toBeUndefined();
 });
 
 it("shows none while nothing is driven", () => {
