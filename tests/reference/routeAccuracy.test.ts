@@ -46,7 +46,9 @@ describe("noisy logs at 1 Hz with recorded speeds", () => {
 });
 
 describe("noisy logs at 1 Hz of positions alone", () => {
-  const recovered = logs.map((log) => ({
+  // One of each cycle and one of each receiver.
+  const some = logs.filter(({ cycle, position_m }) => (cycle === "udds") === (position_m === 8));
+  const recovered = some.map((log) => ({
     ...log,
     found: recover(log.cycle, spoiling(log.position_m, log.seed, undefined)),
   }));

@@ -29,7 +29,7 @@ function climbFound_m(speed_kmh: number, height: (distance_m: number) => number,
   };
 }
 
-const cases = [30, 50, 80].flatMap((speed_kmh) => [1, 2, 3].map((seed) => ({ speed_kmh, seed })));
+const cases = [30, 50, 80].flatMap((speed_kmh) => [1].map((seed) => ({ speed_kmh, seed })));
 
 // A receiver's height scatters by metres, and summing that as climb makes a mountain of a plain: the criteria here are our
 // own, 20 m on a flat road of 10 km, and 15 % on one that climbs 210 m in waves of 30 m.

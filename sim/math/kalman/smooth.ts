@@ -2,7 +2,7 @@ import type { MotionModel } from "./motionModel.ts";
 import { predictCovariance, predictMeans } from "./predict.ts";
 import { smoothBack } from "./smoothBack.ts";
 
-/** Smoothed means, event after event: `mean[(k * axes + axis) * states + state]`. */
+/** Smoothed means, event after event: `mean[(k * axes + axis) * states + state]`; none where only the likelihood is wanted. */
 export interface Smoothed {
   readonly mean: Float64Array;
   /** Sum over measurements of minus half of (residual^2 / variance + log variance): how well the model fits. */
@@ -20,8 +20,9 @@ export interface Smoothed {
 export function smooth(model: MotionModel, backward = true): Smoothed {
   const { states: n, axes, events } = model;
   const nn = n * n;
-  const mean = new Float64Array(events * axes * n);
-  const covariances = new Float64Array(events * nn);
+  const kept = backward ? events : 0;
+  const mean = new Float64Array(kept * axes * n);
+  const covariances = new Float64Array(kept * nn);
   const transition = new Float64Array(nn);
   const noise = new Float64Array(nn);
   const covariance = Float64Array.from(model.startCovariance);
@@ -68,6 +69,7 @@ export function smooth(model: MotionModel, backward = true): Smoothed {
       predictCovariance(n, transition, noise, covariance, work);
     }
     model.measure(k, observe);
+    if (!backward) continue;
     mean.set(x, k * axes * n);
     covariances.set(covariance, k * nn);
   }

@@ -6,7 +6,7 @@ import { writeFar } from "../log/writeFar.ts";
 import { writeInterval } from "../log/writeTime.ts";
 import { checkLength, checkTimes, checkUsable } from "./checkCleanable.ts";
 import { cleanSegments } from "./cleanSegments.ts";
-import { spreadOver, stopsOver, unmodelledOf } from "./draws/bands.ts";
+import { spreadOver, stopsFound_frac, stopsOver, unmodelledOf } from "./draws/bands.ts";
 import type { CycleDriving } from "./draws/nearestCycle.ts";
 import { usualRoadLoad } from "./draws/wheelEnergy.ts";
 import { findGaps, type GapFindings } from "./gaps/findGaps.ts";
@@ -17,6 +17,7 @@ import { notDriven } from "./notDriven.ts";
 import { qualityOf, THIN_s } from "./quality.ts";
 import type { CleanedLog, CleanInput, CleanOptions, LongGap, RawSeries } from "./report/cleanedLog.ts";
 import { RepairList } from "./report/repairList.ts";
+import { dropStandingJumps } from "./rows/dropStandingJumps.ts";
 import { dropUnreachable, dropZeroFixes } from "./rows/dropWild.ts";
 import { findJumps } from "./rows/findJumps.ts";
 import { orderInTime } from "./rows/orderInTime.ts";
@@ -71,6 +72,7 @@ export function* cleanLogInSteps(log: CleanInput, options: CleanOptions = {}): S
   yield 0.12;
   const { rows, setAside, setAside_s } = withoutLongStands(all, repairs, utcOffset_s);
   const jumps = findJumps(rows, repairs, utcOffset_s);
+  dropStandingJumps(rows, repairs, utcOffset_s);
   yield 0.2;
   scaleToPositions(rows, repairs);
   dropForeignSpeeds(rows, repairs);
@@ -113,7 +115,7 @@ function assembled(
   const circuity_frac = found.interval_s >= THIN_s ? circuitySeen_frac(rows, found) : 0;
   const unmodelled = unmodelledOf(found.interval_s, setting.hasSpeeds, circuity_frac);
   const spread = spreadOver(pieces, unmodelled);
-  const stops = stopsOver(pieces, unmodelled);
+  const stops = stopsOver(pieces, unmodelled, stopsFound_frac(found.interval_s));
   const quality = qualityOf({
     series,
     repairs: finished,

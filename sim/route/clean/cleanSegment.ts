@@ -16,7 +16,7 @@ import { layOut } from "./rows/plane.ts";
 import type { RowColumns } from "./rows/rowColumns.ts";
 import { type Timeline, timeline } from "./rows/timeline.ts";
 import { type CleanedSegment, segmentGrid, standingSegment } from "./segmentGrid.ts";
-import { segmentMoments } from "./segmentMoments.ts";
+import { type Moments, segmentMoments } from "./segmentMoments.ts";
 import type { SegmentSetting } from "./segmentSetting.ts";
 
 /** One segment with its positions and flags, and the drives to choose its speeds from. */
@@ -63,7 +63,8 @@ export function* knowSegment(
     time_s: line.time_s,
     at_m: observed?.at_m ?? new Float64Array(line.count).fill(Number.NaN),
     speed_mps: moments.speed_mps,
-    offset_m2: moments.offset_m2,
+    // Speeds of a scale that nobody knows are held by the way.
+    offset_m2: observed && setting.speedScale.isKnown ? withLaid(moments, observed.laid_m2, driven) : moments.offset_m2,
     isParked: parked,
   };
   const isEmpty = !hasPositions && countValues(moments.speed_mps) === 0;
@@ -116,9 +117,22 @@ export function* drawSegment(
     draws: setting.draws,
     chance: setting.chance,
     canStand: repairs.does("standingDrift"),
+    hasSpeeds: setting.hasSpeeds,
     spreadLog: setting.drivingLog,
   });
   return { segment: grid, drives, raw_mps };
+}
+
+/** Variance of the positions' offset with that of the way laid between them; across a gap driven over the way is laid by other means. */
+function withLaid({ offset_m2, east_m }: Moments, laid_m2: Float64Array, driven: Uint8Array): Float64Array {
+  let isAcross = false;
+  return offset_m2.map((each_m2, k) => {
+    isAcross ||= driven[k] === 1;
+    if (Number.isNaN(east_m[k])) return each_m2;
+    const whole_m2 = each_m2 + (isAcross ? 0 : (laid_m2[k] ?? 0));
+    isAcross = false;
+    return whole_m2;
+  });
 }
 
 function onGrid(line: Timeline, moments: Float64Array): Float64Array {

@@ -144,12 +144,19 @@ function energyWords(spread: Spread | undefined): string | undefined {
     : `energy at the wheel known to -${below} to +${above} %`;
 }
 
-/** How well the stops are known: `17 stops on the way, 14 to 19 by what else fits the log; one under 4 s does not show`. */
-function stopWords({ taken, band }: Stops, shortest_s: number): string {
-  const [low, high] = [Math.min(taken, Math.round(band.low)), Math.max(taken, Math.round(band.high))];
-  const known = low === high ? "" : `, ${low} to ${high} by what else fits the log`;
-  const hidden = shortest_s < LEAST_HIDDEN_s ? "" : `; one under ${writeInterval(shortest_s)} may not show`;
-  return `${countOf(taken, "stop")} on the way${known}${hidden}`;
+/**
+ * How well the stops are known: `17 stops on the way, 14 to 19 by what else fits the log; one under 4 s may not show`; where a thin log is
+ * silent of some, `17 stops on the way are likely, 12 to 22; 12 of them are in the road: one under 30 s may not show`.
+ */
+function stopWords({ taken, likely, band: { low, high } }: Stops, shortest_s: number): string {
+  const hidden = shortest_s < LEAST_HIDDEN_s ? "" : `one under ${writeInterval(shortest_s)} may not show`;
+  if (likely > taken) {
+    const why = hidden && `: ${hidden}`;
+    return `${countOf(likely, "stop")} on the way are likely, ${low} to ${high}; ${taken} of them are in the road${why}`;
+  }
+  const [least, most] = [Math.min(taken, low), Math.max(taken, high)];
+  const known = least === most ? "" : `, ${least} to ${most} by what else fits the log`;
+  return `${countOf(taken, "stop")} on the way${known}${hidden && `; ${hidden}`}`;
 }
 
 /** What thin sampling leaves open, and where the driving between the fixes comes from; undefined where sampling is not thin. */

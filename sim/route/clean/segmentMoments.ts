@@ -41,7 +41,7 @@ export function segmentMoments(
     }
     east_m[k] = plane.east_m[row - segment.from];
     north_m[k] = plane.north_m[row - segment.from];
-    speed_mps[k] = rows.speed_mps[row] * setting.speedScale;
+    speed_mps[k] = rows.speed_mps[row] * setting.speedScale.ratio;
     offset_m2[k] = setting.offsets.get(row) ?? (parkedBefore.has(row) ? PARKED_OFFSET_m2 : 0);
   }
   return { time_s: line.time_s, east_m, north_m, speed_mps, offset_m2, positions: countValues(east_m) };

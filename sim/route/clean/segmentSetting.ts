@@ -10,14 +10,13 @@ import type { RepairList } from "./report/repairList.ts";
 import { countValues } from "./rows/countValues.ts";
 import type { JumpFindings } from "./rows/findJumps.ts";
 import type { RowColumns } from "./rows/rowColumns.ts";
-import { speedScale } from "./rows/speedScale.ts";
+import { type SpeedScale, speedScale } from "./rows/speedScale.ts";
 
 /** What is known of the whole log when a segment of it is cleaned. */
 export interface SegmentSetting {
   readonly noise: PositionNoise;
   readonly speedNoise: SpeedNoise;
-  /** Factor on recorded speeds. */
-  readonly speedScale: number;
+  readonly speedScale: SpeedScale;
   readonly hasSpeeds: boolean;
   /** Share of the fixes that have a recorded speed; 0 where those are too few to be of use. */
   readonly speedCover_frac: number;
@@ -64,7 +63,7 @@ export function segmentSetting(
   const setting: SegmentSetting = {
     noise: fitPositionNoise(rows, found.segments, found.interval_s),
     speedNoise: someSpeeds ? fitSpeedNoise(...recordedSpeeds(rows)) : usualSpeedNoise,
-    speedScale: someSpeeds ? speedScale(rows, repairs) : 1,
+    speedScale: someSpeeds ? speedScale(rows, found.interval_s, repairs) : { ratio: 1, isKnown: true },
     hasSpeeds,
     speedCover_frac,
     offsets: jumps.offsets,

@@ -10,7 +10,10 @@ const PASSING_mps = 1.5;
  *
  *   v t > 2 s sqrt(2 (1 - exp(-t / T))), nearly 2 s sqrt(2 t / T):    t > 8 s^2 / (T v^2)
  */
-export function shortestStop_s(interval_s: number, noise: PositionNoise | undefined): number {
+export function shortestStop_s(
+  interval_s: number,
+  noise: Pick<PositionNoise, "correlated_m" | "correlation_s"> | undefined,
+): number {
   const byNoise_s = noise ? (8 * noise.correlated_m ** 2) / (noise.correlation_s * PASSING_mps ** 2) : 0;
   return Math.max(interval_s, byNoise_s);
 }

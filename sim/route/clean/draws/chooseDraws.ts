@@ -20,8 +20,9 @@ export interface Heights {
 const REST_s = 30;
 
 /**
- * One drive of all that were drawn: of each piece between two standstills the draw whose energy at the wheel is the median, so that the whole
- * has the energy of the middle of them. Heights come with their speeds, shifted so that they meet the smoothed ones at a piece's ends.
+ * One drive of all that were drawn, piece by piece between two standstills: it stops as often up to the end of each as the median of the draws, and of those that
+ * do it is the one whose energy at the wheel is nearest to the median, more or less by what the pieces before are off theirs. So the whole
+ * has the energy and the stops of the middle of all draws. Heights come with their speeds, shifted so that they meet the smoothed ones at a piece's ends.
  */
 export function chooseDraws(drives: Drives, heights: Heights | undefined, load: RoadLoadTerms): ChosenDrive {
   const { draws, seconds } = drives;
@@ -29,6 +30,8 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
   const elevation_m = heights && new Float64Array(seconds);
   const pieces: Piece[] = [];
   const drawn_m = new Float64Array(seconds);
+  const goesSoFar = new Float64Array(draws);
+  let [owed_J, takenGoes] = [0, 0];
   for (const [from, to] of piecesOf(drives)) {
     const energy_J = new Float64Array(draws);
     const distance_m = new Float64Array(draws);
@@ -46,7 +49,11 @@ export function chooseDraws(drives: Drives, heights: Heights | undefined, load: 
         goes[draw] += after_mps > 0 && (before_mps === 0 || i === from + 1) ? 1 : 0;
       }
     }
-    const chosen = medianIndex(energy_J);
+    for (let draw = 0; draw < draws; draw++) goesSoFar[draw] += goes[draw];
+    const middle_J = energy_J[middleOf(energy_J)];
+    const chosen = nearest(goes, goesSoFar[middleOf(goesSoFar)] - takenGoes, energy_J, middle_J + owed_J);
+    owed_J += middle_J - energy_J[chosen];
+    takenGoes += goes[chosen];
     for (let i = from; i <= to; i++) speed_mps[i] = drives.speed_mps[chosen * seconds + i];
     if (heights && elevation_m) {
       heightsOf(heights, drives, chosen, from, to, drawn_m);
@@ -89,7 +96,19 @@ function heightsOf(heights: Heights, drives: Drives, draw: number, from: number,
   }
 }
 
-function medianIndex(values: Float64Array): number {
+/** Where the middle one of the values in order stands. */
+function middleOf(values: Float64Array): number {
   const order = Array.from(values, (_, i) => i).sort((a, b) => values[a] - values[b]);
   return order[Math.floor(order.length / 2)];
+}
+
+/** The draw whose goes are nearest to those wanted and, of several, whose energy is. */
+function nearest(goes: Float64Array, wanted: number, energy_J: Float64Array, wanted_J: number): number {
+  let best = 0;
+  for (let draw = 1; draw < goes.length; draw++) {
+    const nearer = Math.abs(goes[best] - wanted) - Math.abs(goes[draw] - wanted);
+    const nearer_J = Math.abs(energy_J[best] - wanted_J) - Math.abs(energy_J[draw] - wanted_J);
+    if (nearer > 0 || (nearer === 0 && nearer_J > 0)) best = draw;
+  }
+  return best;
 }

@@ -25,6 +25,8 @@ export interface DrawSetting {
   readonly draws: number;
   readonly chance: Chance;
   readonly canStand: boolean;
+  /** Whether most of the log's fixes have a recorded speed. */
+  readonly hasSpeeds: boolean;
   /** How well the log knows the driving's acceleration noise: standard deviation of the logarithm of the factor on its accelerations. */
   readonly spreadLog: number;
 }
@@ -78,7 +80,7 @@ export function* drawDrives(
   }
   const isSeen = canStand ? seenMoving(line, known.speed_mps, noise.speed_mps) : undefined;
   for (let draw = 0; isSeen && draw < draws; draw++) {
-    settle(result.subarray(draw * line.seconds, (draw + 1) * line.seconds), isSeen, noise);
+    settle(result.subarray(draw * line.seconds, (draw + 1) * line.seconds), isSeen, noise, setting.hasSpeeds);
   }
   return { draws, seconds: line.seconds, speed_mps: result };
 }

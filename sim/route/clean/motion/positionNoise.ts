@@ -12,12 +12,18 @@ const correlated_m = [0.2, 0.7, 1.5, 3, 5, 8, 12];
 const whites_m = [0.03, 0.1, 0.5, 1.5];
 /** Time constants that are tried. */
 const correlations_s = [10, 20, 50, 120];
-const tried = { correlated_m, white_m: whites_m, correlation_s: correlations_s };
+/**
+ * Accelerations per axis that are tried: they have a standard deviation of 0.6 to 0.9 m/s2 along the road in the standard cycles (computed from the cycles on
+ * board), and bends add as much across it, taken at speed up to twice of that. Where it is held too low, a winding road driven fast passes
+ * for a receiver's drift, and its bends are cut.
+ */
+const accelerations_mps2 = [0.6, 0.9, 1.4];
+const tried = { correlated_m, white_m: whites_m, correlation_s: correlations_s, acceleration_mps2: accelerations_mps2 };
 /** Fixes looked at: enough for stands and straights among them. */
 const LONGEST_FIT = 2000;
 /** Between fixes further apart than this the car's own motion hides the noise: turning off at a corner would pass for a bad receiver. */
 export const THINNEST_s = 4;
-const USUAL: PositionNoise = { correlated_m: 5, white_m: 0.5, correlation_s: 20 };
+const USUAL: PositionNoise = { correlated_m: 5, white_m: 0.5, correlation_s: 20, acceleration_mps2: 0.9 };
 
 /** The noise under which the positions of the longest segment are likeliest; that of a telephone where it cannot tell. */
 export function fitPositionNoise(rows: RowColumns, segments: readonly Segment[], interval_s: number): PositionNoise {

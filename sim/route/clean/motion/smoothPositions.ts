@@ -15,12 +15,14 @@ export interface PositionInput {
   readonly noise: PositionNoise;
 }
 
-/** Noise of positions per axis: one part correlated in time, with a time constant, one that is new in every fix. */
+/** Noise of positions per axis: one part correlated in time, with a time constant, one that is new in every fix; and how the car moves under it. */
 export interface PositionNoise {
   readonly correlated_m: number;
   readonly white_m: number;
   /** Time constant of the correlated part: satellites and reflections change over tens of seconds. */
   readonly correlation_s: number;
+  /** Standard deviation of the car's acceleration, per axis. */
+  readonly acceleration_mps2: number;
 }
 
 export interface SmoothedPositions {
@@ -30,11 +32,7 @@ export interface SmoothedPositions {
   readonly northSpeed_mps: Float64Array;
 }
 
-/**
- * Accelerations of everyday driving have a standard deviation of 0.6 to 0.9 m/s2 along the road in the standard cycles
- * and bends add as much across it; they last some seconds. Computed from the cycles on board.
- */
-const ACCELERATION_mps2 = 0.9;
+/** Accelerations of everyday driving last some seconds. Computed from the cycles on board. */
 const ACCELERATION_LASTS_s = 5;
 /** Moments on each side after which the ends no longer matter. */
 const OVERLAP = 512;
@@ -99,7 +97,7 @@ export function runPositions(input: PositionInput, first: number, last: number, 
       startMean: Float64Array.of(startEast, 0, 0, 0, startNorth, 0, 0, 0),
       transition(k, transition, spread) {
         const dt_s = time_s[first + k] - time_s[first + k - 1];
-        accelerationModel(dt_s, ACCELERATION_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
+        accelerationModel(dt_s, noise.acceleration_mps2, ACCELERATION_LASTS_s, STATES, transition, spread);
         const keep = Math.exp(-dt_s / noise.correlation_s);
         transition[15] = keep;
         spread[15] = correlated * (1 - keep * keep) + offset_m2[first + k];

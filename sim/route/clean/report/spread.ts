@@ -21,9 +21,12 @@ export interface RoadLoadTerms {
   readonly f2_Npmps2: number;
 }
 
-/** Stops on the way: of the drive that was taken, and the range of eight in ten of those that fit the log. */
+/** Stops on the way, and the range that holds eight in ten. */
 export interface Stops {
+  /** Of the drive that was taken. */
   readonly taken: number;
+  /** With those that a thin log does not show: of how many it is silent is known, not where they are. */
+  readonly likely: number;
   readonly band: Band;
 }
 

@@ -6,7 +6,7 @@ import { layOut } from "./plane.ts";
 import { dropPosition, positioned, type RowColumns } from "./rowColumns.ts";
 
 /** Steps are looked for only between fixes this near in time: over longer, driving itself moves the car as far. */
-const NEAR_s = 3.5;
+export const NEAR_s = 3.5;
 /** A reflected signal that holds longer than this cannot be told from the road. */
 const LONGEST_STEP_s = 30;
 /** Smallest step looked for: half of what a reflection off a house front does. Assumed. */

@@ -108,12 +108,14 @@ function withoutLostClocks(usable: readonly number[], time_s: Float64Array, repa
   return sane;
 }
 
-/** True where the neighbours of row k are near to one another in time, or k is at an end and out of order. */
+/**
+ * True where the two rows nearest to row k are near to one another in time: those beside it, or the next two where it is at an end. Where
+ * they are not, one of them may be the wild one.
+ */
 function isBackAmong(k: number, usable: readonly number[], time_s: Float64Array): boolean {
-  if (k === 0 || k === usable.length - 1) {
-    return true;
-  }
-  return Math.abs(time_s[usable[k + 1]] - time_s[usable[k - 1]]) < LOST_CLOCK_s;
+  const middle = Math.min(Math.max(k, 1), usable.length - 2);
+  const [first, second] = [middle - 1, middle, middle + 1].filter((each) => each !== k);
+  return Math.abs(time_s[usable[second]] - time_s[usable[first]]) < LOST_CLOCK_s;
 }
 
 function withoutRepeats(

@@ -47,6 +47,23 @@ describe("the quality of a log", () => {
   });
 });
 
+it("of a thin log says how many stops are likely, and how many of them are in the road", () => {
+  // Twenty minutes of a minute's drive at 15 m/s and a minute's stand, a fix every 30 s: ten drives, nine stops between them.
+  let north_m = 0;
+  const rows = Array.from({ length: 1200 }, (_, i) => {
+    const since_s = i % 120;
+    const speed_mps = Math.max(0, Math.min(since_s, 60 - since_s, 15));
+    north_m += speed_mps;
+    return { time_s: START_s + i, north_m, speed_mps };
+  });
+  const log = cleanLog(madeLog(rows.filter((_, i) => i % 30 === 0)));
+  const words =
+    /(\d+) stops on the way are likely, (\d+) to (\d+); (\d+) of them are in the road: one under 30 s may not show/;
+  const [, likely, low, high, taken] = (words.exec(reasons(log)) ?? []).map(Number);
+  expect(log.stops).toEqual({ taken, likely, band: { low, high } });
+  expect(likely).toBeGreaterThan(taken);
+});
+
 describe("recorded speeds on part of the fixes", () => {
   it.each([
     ["a third", (i: number) => i % 3 !== 0, 33],

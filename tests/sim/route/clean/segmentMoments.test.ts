@@ -11,7 +11,10 @@ it("lays rows out along the timeline, speeds scaled, with what may have moved th
     { time_s: 2, north_m: 20 },
     { time_s: 3, speed_mps: 12 },
   );
-  const setting = { speedScale: 0.9, offsets: new Map([[2, 25]]) } as unknown as SegmentSetting;
+  const setting = {
+    speedScale: { ratio: 0.9, isKnown: true },
+    offsets: new Map([[2, 25]]),
+  } as unknown as SegmentSetting;
   const segment = { from: 0, to: 3, bridges: [{ from: 0, kind: "parked" as const }] };
   const line = timeline(rows, 0, 3);
   const moments = segmentMoments(rows, segment, line, layOut(rows.latitude_deg, rows.longitude_deg), setting);

@@ -22,7 +22,12 @@ it("has speeds where more than half of the fixes have one, and says that they ar
 
 it("takes the usual noise where no speed is recorded", () => {
   const bare = settingOf(everySecond(60, (i) => ({ north_m: 10 * i })));
-  expect(bare).toMatchObject({ speedNoise: usualSpeedNoise, speedScale: 1, speedCover_frac: 0, kinds: [] });
+  expect(bare).toMatchObject({
+    speedNoise: usualSpeedNoise,
+    speedScale: { ratio: 1, isKnown: true },
+    speedCover_frac: 0,
+    kinds: [],
+  });
 });
 
 it("knows the driver of a thin log least, and draws fewer drives of a very long one", () => {

@@ -34,6 +34,30 @@ it("has no way where there was no position, and goes on behind it", () => {
   expect(at_m[9]).toBeCloseTo(90, 9);
 });
 
+it("is less sure of its length the more the road turns between two positions", () => {
+  const logged = { east_m: column((i) => (i % 10 === 0 ? 10 * i : Number.NaN)), north_m: column(() => 0) };
+  const straight = alongObserved(line, logged, smoothed, 1).laid_m2;
+  // A road of 100 m laid along positions is off by a percent and a half: sqrt(2) of 1 % over each 100 m.
+  expect(Math.sqrt(straight[20])).toBeCloseTo(100 * Math.SQRT2 * 0.01, 9);
+  expect(straight[15]).toBe(0);
+  const bent = {
+    ...smoothed,
+    east_m: column((i) => 100 * Math.sin(i / 10)),
+    north_m: column((i) => 100 * (1 - Math.cos(i / 10))),
+    eastSpeed_mps: column((i) => 10 * Math.cos(i / 10)),
+    northSpeed_mps: column((i) => 10 * Math.sin(i / 10)),
+  };
+  const { laid_m2 } = alongObserved(
+    line,
+    { east_m: logged.east_m.map((each, i) => each && bent.east_m[i]), north_m: bent.north_m },
+    bent,
+    1,
+  );
+  // Where a sharp corner of one radian may lie anywhere on 100 m, two legs are up to 1 / cos(1/2) - 1 = 14 % longer than the line; the standard deviation is no more.
+  expect(Math.sqrt(laid_m2[20])).toBeGreaterThan(5);
+  expect(Math.sqrt(laid_m2[20])).toBeLessThan(14);
+});
+
 it("goes round a corner with its whole length", () => {
   // At 10 m/s to the east, from the twelfth second on a quarter of a circle of 15 m, then north: 290 m in all.
   const radius_m = 15;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { spreadOver, stopsOver, unmodelledOf } from "../../../../../sim/route/clean/draws/bands.ts";
+import { spreadOver, stopsFound_frac, stopsOver, unmodelledOf } from "../../../../../sim/route/clean/draws/bands.ts";
 
 const nothing = { energy_frac: 0, distance_frac: 0, stops_frac: 0 };
 const piece = (goes: readonly number[], chosen = 0) => ({
@@ -17,7 +17,9 @@ describe("what the model leaves out", () => {
     const { energy_frac, distance_frac } = unmodelledOf(30, false, 0.05);
     const straight = unmodelledOf(30, false, 0);
     // Independent parts add as squares.
-    expect(energy_frac).toBeCloseTo(Math.hypot(straight.energy_frac, 0.05), 12);
+    const winding = Math.sqrt(energy_frac ** 2 - straight.energy_frac ** 2);
+    expect(winding).toBeGreaterThan(0.05 / 3);
+    expect(winding).toBeLessThan(0.05);
     // As much again lies unseen of a road that wanders by chance, a third of smooth bends (a chord's shortfall goes as its length squared).
     expect(distance_frac).toBeGreaterThan(Math.hypot(straight.distance_frac, 0.05 / 3));
     expect(distance_frac).toBeLessThan(Math.hypot(straight.distance_frac, 0.05));
@@ -42,21 +44,34 @@ describe("what the model leaves out", () => {
 
 describe("stops on the way", () => {
   it("lie between one go and the next, through all pieces of a draw", () => {
-    // Five draws of 2 + 3 goes and so on: 4, 4, 5, 3, 8 stops, in order 3 4 4 5 8; straight between them 10 % is 3.4 and 90 % is 6.8.
+    // Five draws of 2 + 3 goes and so on: 4, 4, 5, 3, 8 stops, in order 3 4 4 5 8; four of them, eight in ten, lie within 3 to 5.
     const pieces = [piece([2, 2, 3, 1, 4]), piece([3, 3, 3, 3, 5], 2)];
-    const found = stopsOver(pieces, nothing);
-    expect(found?.taken).toBe(2 + 3 - 1);
-    expect(found?.band.low).toBeCloseTo(3.4, 12);
-    expect(found?.band.high).toBeCloseTo(6.8, 12);
+    expect(stopsOver(pieces, nothing)).toEqual({ taken: 2 + 3 - 1, likely: 4, band: { low: 3, high: 5 } });
   });
 
-  it("are open by one at least where the model leaves any out", () => {
-    expect(stopsOver([piece([3, 3])], { ...nothing, stops_frac: 0.15 })?.band).toEqual({ low: 1, high: 3 });
-    expect(stopsOver([piece([21, 21])], { ...nothing, stops_frac: 0.15 })?.band).toEqual({ low: 17, high: 23 });
+  it("are a single count where eight in ten draws agree on it", () => {
+    expect(stopsOver([piece([6, 6, 6, 6, 9])], nothing)?.band).toEqual({ low: 5, high: 5 });
+  });
+
+  it("are open by what the model leaves out, the whole counts within", () => {
+    expect(stopsOver([piece([3, 3])], { stops_frac: 0.15 })?.band).toEqual({ low: 2, high: 2 });
+    expect(stopsOver([piece([23, 23])], { stops_frac: 0.15 })?.band).toEqual({ low: 19, high: 25 });
+  });
+
+  it("are more than found where a part is found by chance, and less sure", () => {
+    // Of a share of 0.64 that is found, 16 are of 25, give or take sqrt(16 0.36) / 0.64 = 3.75; a band of 80 % is 1.28 of that on each side.
+    expect(stopsOver([piece([17, 17])], nothing, 0.64)).toEqual({ taken: 16, likely: 25, band: { low: 21, high: 29 } });
   });
 
   it("of a log that never moves are none; of no draws nothing is known", () => {
-    expect(stopsOver([piece([0, 0])], nothing)).toEqual({ taken: 0, band: { low: 0, high: 0 } });
+    expect(stopsOver([piece([0, 0])], nothing)).toEqual({ taken: 0, likely: 0, band: { low: 0, high: 0 } });
     expect(stopsOver([], nothing)).toBeUndefined();
   });
+});
+
+it("all stops are found where fixes are near, fewer the further they are apart", () => {
+  const shares = [1, 5, 10, 20, 30].map(stopsFound_frac);
+  expect(shares.slice(0, 2)).toEqual([1, 1]);
+  for (let i = 2; i < shares.length; i++) expect(shares[i]).toBeLessThan(shares[i - 1]);
+  expect(stopsFound_frac(120)).toBe(stopsFound_frac(30));
 });

@@ -20,6 +20,21 @@ const drives = {
   ),
 };
 
+/** Draws of so many goes at such a speed, each go ten seconds long and ten seconds of standing behind it. */
+function goesAt(goes: readonly number[], speed_mps: readonly number[]) {
+  const seconds = 82;
+  const speeds = goes.flatMap((count, draw) =>
+    Array.from({ length: seconds }, (_, i) => (i > 0 && i % 20 < 10 && i < 20 * count ? (speed_mps[draw] ?? 0) : 0)),
+  );
+  return { draws: goes.length, seconds, speed_mps: Float32Array.from(speeds) };
+}
+
+it("stops as often as the middle of the draws, and of those that do takes the middle energy", () => {
+  // Of 1, 2, 2, 2 and 4 goes two are the middle; the energies of the five in order end with those of the second, fourth and third draw.
+  const drives = goesAt([1, 2, 2, 2, 4], [1, 9, 13, 11, 2]);
+  expect(chooseDraws(drives, undefined, load).pieces.map(({ chosen }) => chosen)).toEqual([1]);
+});
+
 describe("a drive out of three", () => {
   const { speed_mps, pieces } = chooseDraws(drives, undefined, load);
   it("takes of each piece between two rests the one of the middle energy", () => {

@@ -22,7 +22,7 @@ function drawn(speed_mps: (i: number) => number, canStand = true) {
     offset_m2: new Float64Array(SECONDS),
     isParked: new Uint8Array(SECONDS),
   };
-  const setting = { draws: 8, chance: chanceOf(1), canStand, spreadLog: 0.1 };
+  const setting = { draws: 8, chance: chanceOf(1), canStand, hasSpeeds: true, spreadLog: 0.1 };
   return runSteps(drawDrives(line, road, usual_mps2, noise, setting));
 }
 const at = ({ seconds, speed_mps }: ReturnType<typeof drawn>, second: number) =>

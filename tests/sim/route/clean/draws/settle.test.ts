@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import { seenMoving, settle } from "../../../../../sim/route/clean/draws/settle.ts";
 
 const wander = { correlated_m: 5, correlation_s: 20 };
-const settled = (speeds: readonly number[], seen: readonly number[] = [], noise = wander) => {
+const settled = (speeds: readonly number[], seen: readonly number[] = [], noise = wander, hasSpeeds = false) => {
   const speed_mps = Float32Array.from(speeds);
   const isSeen = new Uint8Array(speeds.length);
   for (const second of seen) isSeen[second] = 1;
-  settle(speed_mps, isSeen, noise);
+  settle(speed_mps, isSeen, noise, hasSpeeds);
   return Array.from(speed_mps);
 };
 
@@ -25,6 +25,12 @@ describe("a drawn drive put at rest", () => {
   it("moves where a recorded speed shows it, but for less than 3 m", () => {
     expect(settled([0, 2, 2, 0], [1])[1]).toBe(2);
     expect(settled([0, 1, 1, 0], [1])[1]).toBe(0);
+  });
+
+  it("stands through a move of less than 35 m that recorded speeds ought to show and do not", () => {
+    const move = (far_m: number) => settled([0, far_m / 4, far_m / 4, far_m / 4, far_m / 4, 0], [], wander, true)[2];
+    expect(move(34)).toBe(0);
+    expect(move(36)).toBe(9);
   });
 
   it("leaves what moves before its first standstill and after its last", () => {

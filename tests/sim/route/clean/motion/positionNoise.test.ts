@@ -4,7 +4,7 @@ import { drawsOf } from "../../../../support/draws.ts";
 import { everySecond } from "../rowsByHand.ts";
 
 const whole = (to: number) => [{ from: 0, to, bridges: [] }];
-const usual = { correlated_m: 5, white_m: 0.5, correlation_s: 20 };
+const usual = { correlated_m: 5, white_m: 0.5, correlation_s: 20, acceleration_mps2: 0.9 };
 
 /** A drive to the north at 15 m/s with an error that keeps e^(−1/20) of itself each second, of such a size. */
 function driven(correlated_m: number) {

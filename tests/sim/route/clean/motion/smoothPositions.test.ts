@@ -8,7 +8,7 @@ const time_s = Float64Array.from({ length: n }, (_, i) => 0.5 * i);
 const east_m = time_s.map((t) => (t < 60 ? 0 : 30));
 const north_m = new Float64Array(n);
 const isStanding = new Uint8Array(n);
-const noise = { correlated_m: 3, white_m: 0.5, correlation_s: 20 };
+const noise = { correlated_m: 3, white_m: 0.5, correlation_s: 20, acceleration_mps2: 0.9 };
 const fastest_mps = (offset_m2: Float64Array) => {
   const { eastSpeed_mps } = runSteps(smoothPositions({ time_s, east_m, north_m, isStanding, offset_m2, noise }));
   return eastSpeed_mps.reduce((most, each) => Math.max(most, each), 0);

@@ -28,6 +28,31 @@ it("drops a single time that lies days off its neighbours", () => {
   expect(ordered([1000, 1001, 1e6, 1002, 1003])).toMatchObject({ rows: [0, 1, 3, 4], kinds: ["backwardTime"] });
 });
 
+it.each([
+  [
+    [1e6, 1000, 1001, 1002],
+    [1, 2, 3],
+  ],
+  [
+    [1000, 1e6, 1001, 1002],
+    [0, 2, 3],
+  ],
+  [
+    [1000, 1001, 1e6, 1002],
+    [0, 1, 3],
+  ],
+  [
+    [1000, 1001, 1002, 1e6],
+    [0, 1, 2],
+  ],
+])("keeps the good row at an end beside a wild time: %j", (times_s, rows) => {
+  expect(ordered(times_s).rows).toEqual(rows);
+});
+
+it("keeps all rows where each is days off the next: a log of single fixes", () => {
+  expect(ordered([0, 1e6, 2e6]).rows).toEqual([0, 1, 2]);
+});
+
 describe("a change of the clocks", () => {
   const NIGHT_s = 7200;
   it("put back by an hour is undone where times have no zone", () => {

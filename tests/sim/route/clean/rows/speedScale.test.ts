@@ -7,7 +7,7 @@ import { everySecond } from "../rowsByHand.ts";
 function scaled(reads_ratio: number, { seconds = 600, off = [] as readonly "speedScale"[] } = {}) {
   const repairs = new RepairList(off);
   const rows = everySecond(seconds, (i) => ({ north_m: 20 * i, speed_mps: 20 * reads_ratio }));
-  return { ratio: speedScale(rows, repairs), detail: repairs.finish()[0]?.detail };
+  return { ...speedScale(rows, 1, repairs), detail: repairs.finish()[0]?.detail };
 }
 
 it("brings speeds that read high back to the positions, and says so", () => {
@@ -18,11 +18,11 @@ it("brings speeds that read high back to the positions, and says so", () => {
 });
 
 it("leaves speeds that agree, and those that are off by more than a scale", () => {
-  expect(scaled(1.03)).toEqual({ ratio: 1, detail: undefined });
-  expect(scaled(1.4).ratio).toBe(1);
+  expect(scaled(1.02)).toEqual({ ratio: 1, isKnown: true, detail: undefined });
+  expect(scaled(1.4)).toMatchObject({ ratio: 1, isKnown: false });
 });
 
 it("leaves a log with too few fast pieces, and one that is not to be mended", () => {
-  expect(scaled(1.08, { seconds: 150 }).ratio).toBe(1);
-  expect(scaled(1.08, { off: ["speedScale"] }).ratio).toBe(1);
+  expect(scaled(1.08, { seconds: 150 })).toMatchObject({ ratio: 1, isKnown: false });
+  expect(scaled(1.08, { off: ["speedScale"] })).toMatchObject({ ratio: 1, isKnown: false });
 });
