@@ -24,7 +24,7 @@ export function headlineView(
   return html`<div class=${isStop ? "is-stop" : ""}>
     <div class="verdict-line">
       <h2 class="verdict">${messageIn(headline, units)}</h2>
-      ${isChecking ? html`<span class="checking" title="The verdict may still change: many variants of what is not known are being driven.">checking</span>` : nothing}
+      ${isChecking ? html`<span class="checking" title="The verdict may still change.">checking</span>` : nothing}
     </div>
     <p class="say">${unbroken(sentences.map((sentence) => messageIn(sentence, units)).join(" "))}</p>
     ${

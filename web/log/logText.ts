@@ -1,5 +1,5 @@
 import type { Problem } from "../../shared/problems.ts";
-import type { ColumnRole, LogFile, Question, RepairKind } from "../../sim/index.ts";
+import type { Question, RepairKind } from "../../sim/index.ts";
 
 /** Options of the command line as the page calls them. */
 const optionWords: readonly (readonly [string, string])[] = [
@@ -15,14 +15,6 @@ export function problemWords({ where, message }: Problem): string {
   const words = optionWords.reduce((text, [option, page]) => text.replaceAll(option, page), `${where}: ${message}`);
   return words.replace(/\.$/, "");
 }
-
-export const formatWords: Readonly<Record<LogFile["format"], string>> = {
-  gpx: "GPX",
-  tcx: "TCX",
-  kml: "KML",
-  nmea: "NMEA 0183 sentences",
-  table: "a table",
-};
 
 /** Each class of repair: what it does, for the list that it can be left out of. */
 export const repairWords: Readonly<Record<RepairKind, string>> = {
@@ -44,32 +36,6 @@ export const repairWords: Readonly<Record<RepairKind, string>> = {
   gradient: "Slopes held to the steepest roads there are",
 };
 
-/** Without these no drive can be made: time must rise, and a stand without a log is no drive. */
-export const neverOff: ReadonlySet<RepairKind> = new Set(["backwardTime", "duplicate", "parked"]);
-
-export const roleWords: Readonly<Record<ColumnRole | "none", string>> = {
-  none: "not used",
-  time: "time",
-  date: "date",
-  lat: "latitude",
-  lon: "longitude",
-  latHemisphere: "north or south",
-  lonHemisphere: "east or west",
-  speed: "speed",
-  height: "height",
-  accuracy: "accuracy of the position",
-  hdop: "dilution of precision",
-  packVoltage: "pack voltage",
-  packCurrent: "pack current",
-  stateOfCharge: "state of charge",
-  motorSpeed: "motor speed",
-  temperature: "temperature",
-  vehicle: "which car",
-  name: "name of the value in this row",
-  value: "value",
-  unit: "unit",
-};
-
 /** Questions that a log of a road may leave open, as they are asked; which way amps count matters to no road. */
 export const questionWords: Readonly<Partial<Record<Question["name"], string>>> = {
   vehicle: "Car to read",
@@ -77,17 +43,6 @@ export const questionWords: Readonly<Partial<Record<Question["name"], string>>> 
   hemisphere: "Half of the globe",
   interval: "Seconds from one row to the next",
   date: "Day of the first row",
-};
-
-export const choiceWords: Readonly<Record<string, string>> = {
-  kmh: "km/h",
-  mph: "miles an hour",
-  mps: "m/s",
-  knots: "knots",
-  NE: "north, east of Greenwich",
-  NW: "north, west of Greenwich",
-  SE: "south, east of Greenwich",
-  SW: "south, west of Greenwich",
 };
 
 /** `Fri 3 May 2024`; days of a log that counts from its start are numbered. */
@@ -105,11 +60,3 @@ const dayFormat = new Intl.DateTimeFormat("en-GB", {
   year: "numeric",
   timeZone: "UTC",
 });
-
-/** `3 h 12 min`, `24 min` or `40 s`. */
-export function durationWords(duration_s: number): string {
-  const whole_s = Math.round(duration_s);
-  if (whole_s < 90) return `${whole_s} s`;
-  const minutes = Math.round(whole_s / 60);
-  return minutes < 60 ? `${minutes} min` : `${Math.floor(minutes / 60)} h ${minutes % 60} min`;
-}

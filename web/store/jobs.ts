@@ -20,7 +20,6 @@ import { openJob } from "./openJob.ts";
 import type { Platform } from "./platform.ts";
 import { type Recovered, recoverUnsaved } from "./recoverUnsaved.ts";
 import type { Opened } from "./saver.ts";
-import { jobDiff } from "./versions/jobDiff.ts";
 
 /** Edits that are in no file. */
 const hasNoCopy = ({ editCount, file }: JobHead) => editCount > (file?.editCount ?? 0);
@@ -214,6 +213,7 @@ export async function openJobs(
     allowFile: link.allow,
     overwriteFile: link.overwrite,
     async compare(before, after) {
+      const { jobDiff } = await import("./versions/jobDiff.ts"); // seldom asked for
       return jobDiff(await documentOf(before), await documentOf(after));
     },
     keepMine: openedJob.endConflict,

@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { longestDay, medianDay, pieceChoices } from "../../../web/log/logPieces.ts";
-import { dayWords, durationWords, problemWords } from "../../../web/log/logText.ts";
+import { dayWords, problemWords } from "../../../web/log/logText.ts";
+import { durationWords } from "../../../web/log/readingWords.ts";
 import type { DayRow } from "../../../web/worker/roads/roadsApi.ts";
 
 function day(date: string, distance_m: number, trips = 2): DayRow {

@@ -1,6 +1,5 @@
 import { messageIn } from "../../../shared/quantity/message.ts";
-import type { UnitHabit } from "../../../shared/quantity/writeQuantity.ts";
-import { type Answer, largestWords } from "../../../sim/index.ts";
+import type { Answer } from "../../../sim/index.ts";
 import * as look from "../../look/tokens.ts";
 import { type AnswerDrawing, BELOW_ratio, MARK_ratio, type RowFrame } from "./answerDrawing.ts";
 import { markLabel, markShape } from "./bandMarks.ts";
@@ -9,6 +8,7 @@ import { inReaders, marksOf } from "./marks.ts";
 import { pinnedSpans } from "./pinnedSpans.ts";
 import { rowNames } from "./rowNames.ts";
 import type { Draw } from "./svg.ts";
+import { wasteNote } from "./wasteNote.ts";
 import { yearRow } from "./yearRow.ts";
 
 /** One pack: its name and verdict, and what is left of its day as marks, or as a dot an evening. */
@@ -59,28 +59,11 @@ export function packRow(pen: Draw, answer: Answer, drawing: AnswerDrawing, frame
   }
   group.append(...pinnedSpans(pen, pack.name, drawing, { y0: y0 + strip_px, space_px, isChosen }, frame));
   group.append(...rings(pen, answer, index, drawing, { middle_px, space_px, isChosen }, frame));
-  const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
-  if (waste && !isChosen) group.append(...wasteNote(pen, messageIn(waste, units), y0, space_px, frame, pack, units));
+  if (!isChosen && !isNarrow) {
+    const upper = marksOf(pack, units).filter(({ condition }) => condition !== "tenYearsWinter");
+    const ring = pack.longest ? [inReaders(pack.longest.new, units).value].filter((value) => value > 0) : [];
+    const first = Math.min(...ring, ...upper.map(({ band }) => band.low));
+    group.append(...wasteNote(pen, answer, index, units, { y_px: y0 + 0.54 * space_px - 21, first, toPixel }));
+  }
   return group;
-}
-
-/** What the largest pack carries for nothing, where its row has room: between home and its first mark. */
-function wasteNote(
-  pen: Draw,
-  words: string,
-  y0: number,
-  space_px: number,
-  { toPixel }: RowFrame,
-  pack: Answer["packs"][number],
-  units: UnitHabit,
-): SVGElement[] {
-  const [first, second = ""] = words.split("; ");
-  const from_px = toPixel(0) + 10;
-  const upper = marksOf(pack, units).filter(({ condition }) => condition !== "tenYearsWinter");
-  const ring = pack.longest ? [inReaders(pack.longest.new, units).value].filter((value) => value > 0) : [];
-  const free_px = toPixel(Math.min(...ring, ...upper.map(({ band }) => band.low))) - 10 - from_px;
-  if (free_px < 6.6 * Math.max(first.length, second.length)) return [];
-  return [first + (second ? ";" : ""), second].map((line, i) =>
-    pen("text", { class: "waste", x: from_px, y: y0 + 0.54 * space_px - 21 + 16 * i, fill: look.inkSoft }, line),
-  );
 }

@@ -9,23 +9,22 @@ const FAR_px = 60;
 
 /** Where the words of a band stand: at its left where there is room, else at its right, and clear of the rings at their height where a few pixels do it. */
 export function wordsBeside(
-  band: { readonly low: number; readonly high: number },
+  { low, high }: { readonly low: number; readonly high: number },
   width_px: number,
   rings: readonly Ring[],
   { left_px, right_px, toPixel }: Pick<RowFrame, "left_px" | "right_px" | "toPixel">,
 ): { x: number; isLeft: boolean } {
-  const low_px = Math.max(left_px, toPixel(band.low)) - BESIDE_px;
-  // A mark beyond the left edge is not seen, and its words stand at the edge.
-  const high_px = Math.max(left_px - 6, toPixel(band.high)) + BESIDE_px;
-  const taken = rings.map(({ x_px, r }) => [x_px - r - CLEAR_px, x_px + r + CLEAR_px] as const);
-  let end_px = low_px;
-  for (const [from, to] of taken.toSorted((a, b) => b[0] - a[0]))
-    if (from < end_px && to > end_px - width_px) end_px = from;
-  let start_px = high_px;
-  for (const [from, to] of taken.toSorted((a, b) => a[1] - b[1]))
-    if (to > start_px && from < start_px + width_px) start_px = to;
+  const low_px = Math.max(left_px, toPixel(low)) - BESIDE_px;
   const isLeft = low_px - width_px > left_px;
-  if (low_px - end_px <= FAR_px && end_px - width_px > left_px) return { x: end_px, isLeft: true };
-  if (start_px - high_px <= FAR_px && start_px + width_px < right_px) return { x: start_px, isLeft: false };
-  return isLeft ? { x: low_px, isLeft } : { x: Math.min(right_px - width_px, high_px), isLeft };
+  const away = isLeft ? -1 : 1;
+  // A mark beyond the left edge is not seen, and its words stand at the edge.
+  const first_px = isLeft ? low_px : Math.min(right_px - width_px, Math.max(left_px - 6, toPixel(high)) + BESIDE_px);
+  let x = first_px;
+  for (const { x_px, r } of rings.toSorted((a, b) => away * (a.x_px - b.x_px))) {
+    const into_px = away * (x_px - x);
+    if (into_px > -r - CLEAR_px && into_px < width_px + r + CLEAR_px) x = x_px + away * (r + CLEAR_px);
+  }
+  const end_px = x + away * width_px;
+  const isNear = Math.abs(x - first_px) <= FAR_px && end_px > left_px && end_px < right_px;
+  return { x: isNear ? x : first_px, isLeft };
 }

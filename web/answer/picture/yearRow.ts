@@ -1,6 +1,5 @@
-import { messageIn } from "../../../shared/quantity/message.ts";
 import { inUnits } from "../../../shared/quantity/writeQuantity.ts";
-import { type Answer, largestWords } from "../../../sim/index.ts";
+import type { Answer } from "../../../sim/index.ts";
 import * as look from "../../look/tokens.ts";
 import { type AnswerDrawing, BELOW_ratio, LETTER_px, type RowFrame, type RowLine } from "./answerDrawing.ts";
 import { markShape } from "./bandMarks.ts";
@@ -8,6 +7,7 @@ import { drawEvenings, ringsOf } from "./drawEvenings.ts";
 import type { Evenings } from "./eveningDots.ts";
 import { marksOf } from "./marks.ts";
 import { type Draw, halo } from "./svg.ts";
+import { wasteNote } from "./wasteNote.ts";
 import { wordsBeside } from "./wordsBeside.ts";
 
 /** So far within the picture the first dot stands. */
@@ -37,18 +37,8 @@ export function yearRow(
     if (words !== "") out.push(halo(pen, { x: left_px + 4, y: y_px, fill: look.inkSoft }, words, look.tint));
   }
   if (!isChosen) {
-    const waste = answer.largest?.index === index && !isNarrow ? largestWords(answer) : undefined;
-    if (waste) {
-      const from_px = toPixel(0) + 10;
-      const lines = messageIn(waste, units).split("; ");
-      const free_px = toPixel(Math.min(...evenings.new.map(({ left }) => left))) - 10 - from_px;
-      if (free_px > 6.6 * Math.max(...lines.map(({ length }) => length)))
-        out.push(
-          ...lines.map((line, i) =>
-            pen("text", { class: "waste", x: from_px, y: middle_px - 22 + 16 * i, fill: look.inkSoft }, line),
-          ),
-        );
-    }
+    const first = Math.min(...evenings.new.map(({ left }) => left));
+    if (!isNarrow) out.push(...wasteNote(pen, answer, index, units, { y_px: middle_px - 22, first, toPixel }));
     return out;
   }
   const old = marksOf(pack, units).find(({ condition }) => condition === "tenYearsWinter");

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit-html";
 import type { Form } from "../../fields/fieldContext.ts";
-import { choiceWords, formatWords, problemWords } from "../../log/logText.ts";
+import { problemWords } from "../../log/logText.ts";
+import { choiceWords, formatWords } from "../../log/readingWords.ts";
 import { logOutcome } from "./logOutcome.ts";
 import { understoodForm } from "./understoodForm.ts";
 

@@ -5,8 +5,9 @@ import { type UnitHabit, writeQuantity } from "../../../shared/quantity/writeQua
 import { M_PER_KM } from "../../../shared/units.ts";
 import { type RepairKind, repairKinds } from "../../../sim/index.ts";
 import type { Form } from "../../fields/fieldContext.ts";
-import { dayWords, neverOff, problemWords, repairWords } from "../../log/logText.ts";
+import { dayWords, problemWords, repairWords } from "../../log/logText.ts";
 import { openQuestions } from "../../log/openQuestions.ts";
+import { neverOff } from "../../log/readingWords.ts";
 import type { Brought, Drive, PlannedRoute } from "../../worker/roads/roadsApi.ts";
 import { logRoadForm } from "./logRoadForm.ts";
 import { plannedRouteForm } from "./plannedRouteForm.ts";

@@ -9,7 +9,7 @@ import { tooLong, wordsField } from "../../fields/wordsField.ts";
 import { logOrigin } from "../../log/driveLog.ts";
 import { longestDay, medianDay, pieceChoices } from "../../log/logPieces.ts";
 import { CUT_m } from "../../log/logStaging.ts";
-import { durationWords } from "../../log/logText.ts";
+import { durationWords } from "../../log/readingWords.ts";
 import { drivenDays_km, logDaysAWeek, withLogDays } from "../../log/takeDays.ts";
 import { freeRoadId, namedRoad, withRoad } from "../../log/takeRoad.ts";
 import type { Drive } from "../../worker/roads/roadsApi.ts";

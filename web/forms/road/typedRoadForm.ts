@@ -5,7 +5,8 @@ import { M_PER_KM } from "../../../shared/units.ts";
 import { refusal } from "../../fields/attempt.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { firstOf, wordsField } from "../../fields/wordsField.ts";
-import { durationWords, problemWords } from "../../log/logText.ts";
+import { problemWords } from "../../log/logText.ts";
+import { durationWords } from "../../log/readingWords.ts";
 import { drivingFields, drivingNote, roadTitleField } from "./drivingFields.ts";
 import { makeRoad } from "./makeRoad.ts";
 

@@ -3,8 +3,9 @@ import { readQuantity } from "../../../shared/quantity.ts";
 import { type ColumnRole, columnRoles, type Question, type ReadLogOptions } from "../../../sim/index.ts";
 import type { Form } from "../../fields/fieldContext.ts";
 import { viewChoice } from "../../fields/viewChoice.ts";
-import { choiceWords, questionWords, roleWords } from "../../log/logText.ts";
+import { questionWords } from "../../log/logText.ts";
 import { openQuestions } from "../../log/openQuestions.ts";
+import { choiceWords, roleWords } from "../../log/readingWords.ts";
 import type { Brought, FileReading } from "../../worker/roads/roadsApi.ts";
 
 /** How the files were understood, all of it changeable; what a file leaves open is asked first, the guess pre-set. */

@@ -106,7 +106,8 @@ export function showJobs(
   const compare = (title: string, before: Comparable) =>
     attempt(async () => {
       const id = jobs.current.peek()?.id;
-      if (id !== undefined) compared.value = { title, differences: await jobs.compare(before, { id }) };
+      if (id !== undefined)
+        compared.value = { title, differences: await fetchPart(() => jobs.compare(before, { id })) };
     });
   effect(() => {
     const isBack = jobs.list.value.some(({ id, shelf }) => id === removedLast.value && shelf !== "removed");

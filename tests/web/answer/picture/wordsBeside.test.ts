@@ -24,10 +24,10 @@ it("words give way to rings at their height, by as much as these need and 3 px m
   expect(place(150, 200, 220)).toEqual({ x: 225, isLeft: false });
 });
 
-it("words that would come too far from their band go to its other side, and where that is full too they stay", () => {
+it("words that would come too far from their band, or out of the picture, stay where they are", () => {
   const row = [220, 230, 240, 250, 260, 270, 280, 286];
-  expect(place(300, 340, ...row)).toEqual({ x: 350, isLeft: false });
-  expect(place(300, 440, ...row)).toEqual({ x: 290, isLeft: true });
+  expect(place(300, 340, ...row)).toEqual({ x: 290, isLeft: true });
+  expect(place(200, 240, 185)).toEqual({ x: 190, isLeft: true });
 });
 
 it("words of a band beyond the left edge stand at that edge", () => {
