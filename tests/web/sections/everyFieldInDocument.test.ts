@@ -5,6 +5,7 @@ import { demos } from "../../../shared/demos/index.ts";
 import { readJob } from "../../../shared/job/readJob.ts";
 import { openMeasuring, openRoutes } from "../../../sim/index.ts";
 import { chapters } from "../../../web/chapters/index.ts";
+import { knownField } from "../../../web/editing/fieldTable/fieldAt.ts";
 import { createJobEditor } from "../../../web/editing/jobEditor.ts";
 import { createFieldContext, createForm } from "../../../web/fields/fieldContext.ts";
 import { sections } from "../../../web/sections/index.ts";
@@ -35,15 +36,28 @@ function shortDemo(which: number) {
   });
 }
 
-/** Kinds of field that have had every text; fields of a kind have one pattern of path, such as `packs-*-name`. */
+/** Kinds of field that were walked; fields of a kind have one pattern of path, such as `packs-*-name`. */
 const walkedKinds = new Set<string>();
 const kindOf = (id: string) => id.replace(/-\d+/g, "-*");
+/** Readers that have had every text: those of a quantity, of words, of a number. What is no field of the job has its own. */
+const triedReaders = new Set<string>();
+function readerOf(id: string): string {
+  const field = knownField(id.replace(/^field-/, "").replaceAll("-", "."));
+  if (!field) return kindOf(id);
+  return "kind" in field ? `${field.type} ${field.kind}` : field.type;
+}
 
-/** All texts for the first field of a kind on the first demo that has it; one of them each, in turn, for the others. */
+/** What a field's own bounds and its being left empty decide; of all other texts its reader makes the same wherever it stands. */
+const byField: readonly string[] = ["-40", "1e99", ""];
+
+/** All texts for the first field of a reader; for others those that their own bounds decide, where they are the first of their kind, and one in turn. */
 function textsFor(id: string, index: number): readonly string[] {
-  const kind = kindOf(id);
-  if (walkedKinds.has(kind)) return [badTexts[index % badTexts.length] ?? ""];
-  walkedKinds.add(kind);
+  const reader = readerOf(id);
+  const inTurn = badTexts[index % badTexts.length] ?? "";
+  const isFirst = !walkedKinds.has(kindOf(id));
+  walkedKinds.add(kindOf(id));
+  if (triedReaders.has(reader)) return isFirst ? [...new Set([...byField, inTurn])] : [inTurn];
+  triedReaders.add(reader);
   return badTexts;
 }
 
@@ -108,6 +122,7 @@ describe("every field that is there only when it is asked for", () => {
 
 it("has walked every kind of field", () => {
   expect(walkedKinds.size).toBeGreaterThan(150);
+  expect(triedReaders.size).toBeGreaterThan(20);
   const unusual = [
     "cycle-heights",
     "own-*-caption",
