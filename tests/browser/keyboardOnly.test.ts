@@ -1,7 +1,7 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { demos } from "../../shared/demos/index.ts";
-import { answered, sampled, worked } from "../support/notebookPage.ts";
+import { sampled, worked } from "../support/notebookPage.ts";
 import { openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
@@ -66,13 +66,18 @@ const fromTheTop = (page: Page) =>
     document.body.focus();
   });
 const idNow = (page: Page) => page.evaluate(() => document.activeElement?.id);
+/** Until nothing on the page moves or comes by itself any more: workings, verdict, and what can be pressed only from then on. */
+async function rested(page: Page): Promise<void> {
+  await worked(page);
+  await sampled(page);
+}
 const say = async (page: Page) => (await page.locator("#answer .say").textContent()) ?? "";
 
 describe("by the keyboard alone", () => {
   it("goes from the first key to an answer for another job", async () => {
     const { page, faults } = await openNotebook(browser, 1440, 900, false, true);
     await page.emulateMedia({ reducedMotion: "reduce" }); // so that a stop is where it will be when it is looked at
-    await answered(page);
+    await rested(page);
     for (const [k, part] of ["answer", "chapters", "workings"].entries()) {
       await fromTheTop(page);
       for (let i = 0; i <= k; i++) {
@@ -91,12 +96,12 @@ describe("by the keyboard alone", () => {
     await tabTo(page, "button", demos[1].title);
     await page.keyboard.press("Enter");
     await page.waitForFunction((title) => document.querySelector("h1")?.textContent === title, demos[1].title);
-    await answered(page);
+    await rested(page);
     const demoAnswer = await say(page);
 
     await tabTo(page, "#answer-day");
     for (let i = 0; i < 5; i++) await page.keyboard.press("ArrowRight");
-    await answered(page);
+    await rested(page);
     await expect.poll(() => say(page)).not.toBe(demoAnswer);
 
     await openByKeys(page, "roadLoad");
@@ -106,7 +111,7 @@ describe("by the keyboard alone", () => {
     await expect.poll(() => page.locator("#roadLoad .offer").isVisible()).toBe(true);
     await tabTo(page, "#roadLoad .offer button", "Take");
     await page.keyboard.press("Space");
-    await worked(page);
+    await rested(page);
     await expect.poll(() => page.locator("#roadLoad .offer").count()).toBe(0);
     await expect.poll(() => page.locator(".tools button", { hasText: "Undo" }).textContent()).toContain(part);
 
@@ -118,7 +123,7 @@ describe("by the keyboard alone", () => {
     await expect.poll(() => stopNow(page)).toMatchObject({ isThere: true });
     await tabTo(page, "#packs .list-table button", "Remove");
     await page.keyboard.press("Space");
-    await worked(page);
+    await rested(page);
     await expect.poll(() => page.locator("#packs .list-table tbody tr:not(.row-below)").count()).toBe(packs);
 
     await tabTo(page, "#packs .section-tools button", "Write a note");
@@ -153,11 +158,11 @@ describe("by the keyboard alone", () => {
     await fromTheTop(page);
     await tabTo(page, ".tools select");
     await page.keyboard.press("ArrowDown");
-    await answered(page);
+    await rested(page);
     await expect.poll(() => say(page)).toContain("miles");
     await tabTo(page, ".tools button", "Undo", "Shift+Tab");
     await page.keyboard.press("Enter");
-    await answered(page);
+    await rested(page);
     await expect.poll(() => say(page)).toContain("km");
     expect(faults).toEqual([]);
     await page.context().close();
@@ -165,8 +170,7 @@ describe("by the keyboard alone", () => {
 
   it("passes every stop once, in the order in which the page is read, and leaves the page at its end", async () => {
     const { page } = await openNotebook(browser);
-    await worked(page);
-    await sampled(page); // a prediction can be frozen from then on, which is one stop more
+    await rested(page);
     await fromTheTop(page);
     const stops = await page.evaluate(() => {
       const wanted = "a[href], button:not(:disabled), input:not(:disabled), select, textarea, summary, [tabindex='0']";
@@ -209,7 +213,7 @@ describe("by the keyboard alone", () => {
 async function openByKeys(page: Page, working: string): Promise<void> {
   await tabTo(page, `[data-opens="${working}"]`);
   await page.keyboard.press("Enter");
-  await worked(page);
+  await rested(page);
 }
 
 /** Whether something stands before what has the keyboard. */
