@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { axeFinds } from "../support/axeFinds.ts";
 import { changedDemoFile } from "../support/changedDemo.ts";
 import { answered, expectNoSidewaysScroll, sampled, worked } from "../support/notebookPage.ts";
-import { openNotebook, startChromium } from "../support/openNotebook.ts";
+import { type OpenNotebook, openNotebook, startChromium } from "../support/openNotebook.ts";
 
 let browser: Browser;
 beforeAll(async () => {
@@ -156,9 +156,25 @@ describe("the answer screen", () => {
     await page.context().close();
   });
 
-  it("puts a stop in the place of a pack's kilometres, and never recommends it", async () => {
-    const { page, faults } = await openAnswer();
+  it("has nothing that axe finds, with a pinned state too", async () => {
+    const { page } = await openAnswer();
     await answered(page);
+    await page.getByRole("button", { name: "Pin this" }).click();
+    await page.locator("#answer-day").fill("50");
+    expect(await axeFinds(page, { within: ["#answer", ".masthead"], least: 15 })).toEqual([]);
+    await page.context().close();
+  });
+});
+
+describe("the answer to a job that is opened", () => {
+  let notebook: OpenNotebook;
+  beforeAll(async () => {
+    notebook = await openAnswer();
+    await answered(notebook.page);
+  });
+
+  it("puts a stop in the place of a pack's kilometres, and never recommends it", async () => {
+    const { page, faults } = notebook;
     await open(page, { title: "With a stop", "packs.1.seriesModules": 8, "packs.1.name": "8s3p" });
     expect(await verdict(page)).toBe("17 kWh: enough.");
     const row = page.locator(".answer-table tr", { hasText: "8s3p" });
@@ -168,7 +184,6 @@ describe("the answer screen", () => {
     expect(await page.locator("#answer .ways").textContent()).toMatch(/Use 5 in series\s+Change the controller/);
     expect(await page.locator("#answer .is-stop .say").textContent()).not.toMatch(/\d.km/);
     expect(faults).toEqual([]);
-    await page.context().close();
   });
 
   it.each([
@@ -181,23 +196,12 @@ describe("the answer screen", () => {
     ],
     ["nothing unknown", { origins: {} }, /^13 kWh: enough\.$/],
   ])("says what is so of %s", async (title, changes, words) => {
-    const { page, faults } = await openAnswer();
-    await answered(page);
+    const { page, faults } = notebook;
     await open(page, { title, ...changes });
     expect(await verdict(page)).toMatch(words);
     expect(await page.locator("#answer").textContent()).not.toMatch(/NaN|undefined|Infinity/);
     expect(await page.locator("#answer img").count()).toBe(0);
     await expectNoSidewaysScroll(page);
     expect(faults).toEqual([]);
-    await page.context().close();
-  });
-
-  it("has nothing that axe finds, with a pinned state too", async () => {
-    const { page } = await openAnswer();
-    await answered(page);
-    await page.getByRole("button", { name: "Pin this" }).click();
-    await page.locator("#answer-day").fill("50");
-    expect(await axeFinds(page, { within: ["#answer", ".masthead"], least: 15 })).toEqual([]);
-    await page.context().close();
   });
 });

@@ -182,6 +182,7 @@ describe("every figure", () => {
       const { names, rows } = csvOf(text.slice(1));
       expect(names.join(), caption).toMatch(/^[A-Za-z]\w*(,\w+)+$/);
       expect(rows.length, caption).toBeGreaterThan(0);
+      expect(text, caption).not.toMatch(/NaN|undefined/);
     }
   });
 });

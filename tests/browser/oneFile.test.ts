@@ -100,21 +100,23 @@ it("draws a figure to save with the typeface that lies inside it", async () => {
   expect(readFileSync(await download.path(), "utf8")).toContain("@font-face");
 });
 
-it("draws every figure as wide as a telephone, and saves each as drawing, picture and numbers", async () => {
+it("draws every figure as wide as a telephone, saves each as a drawing and some as picture and numbers", async () => {
   await page.setViewportSize({ width: 390, height: 844 });
   await worked(page);
   await expectNoSidewaysScroll(page);
   const viewer = await (await browser.newContext({ offline: true })).newPage();
   const figures = await page.locator("main figure").all();
   expect(figures.length).toBeGreaterThanOrEqual(10);
-  for (const figure of figures) {
+  for (const [at, figure] of figures.entries()) {
     const words = (await figure.locator("svg[role=img]").getAttribute("aria-label")) ?? "";
     const drawing = await seen(viewer, await savedFigure(page, figure, "SVG"), "image/svg+xml");
     expect(drawing.width_px, words).toBeLessThanOrEqual(390);
+    expect(drawing.inked_frac, words).toBeGreaterThan(0.01);
+    // Picture and numbers are made as on the served page, where tests/browser/everyFigure.test.ts saves the numbers of all.
+    if (at % 5 !== 0) continue;
     const png = await savedFigure(page, figure, "PNG");
     expect(sizeOfPng(png), words).toEqual([2 * drawing.width_px, 2 * drawing.height_px]);
-    for (const { inked_frac } of [drawing, await seen(viewer, png, "image/png")])
-      expect(inked_frac, words).toBeGreaterThan(0.01);
+    expect((await seen(viewer, png, "image/png")).inked_frac, words).toBeGreaterThan(0.01);
     const rows = Papa.parse<string[]>((await savedFigure(page, figure, "CSV")).toString("utf8")).data;
     expect(rows.length, words).toBeGreaterThan(1);
     expect(rows.join(), words).not.toMatch(/NaN|undefined/);
