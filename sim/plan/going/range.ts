@@ -56,7 +56,7 @@ export function driveOn(model: Model, trace: Trace, channels?: Channels): Driven
   const { climb_J, total_J } = totals.ledger;
   const isThereAndBack = model.hasWindHome || Math.abs(climb_J) > CLOSED_frac * Math.max(0, total_J);
   const home = isThereAndBack ? homeward(model) : model;
-  const ways = thereAndBack(trace);
+  const ways = isThereAndBack ? thereAndBack(trace) : undefined;
   let isHome = false;
   let place_m = 0;
   let before_m = 0;
@@ -84,11 +84,11 @@ export function driveOn(model: Model, trace: Trace, channels?: Channels): Driven
     before_m = totals.distance_m;
     beforeTarget_m = totals.target_m;
     if (isWhole) repetitionSoc_frac = state.pack.soc_frac;
-    if (isThereAndBack) {
+    if (ways) {
       place_m = ways.placeFrom_m(place_m, isHome ? -covered_m : covered_m);
       isHome = !isHome;
     }
     out.model = isHome ? home : model;
-    pass(out, totals, isHome ? ways.home(place_m) : ways.out(place_m));
+    pass(out, totals, ways ? (isHome ? ways.home(place_m) : ways.out(place_m)) : trace);
   }
 }
