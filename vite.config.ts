@@ -79,16 +79,14 @@ function forNode(mode: "command" | "library"): UserConfig {
   };
 }
 
-// One project a room, so that `npx vitest run --project sim` runs that room alone. All of them together are the gate.
-const rooms = ["shared", "sim", "web", "reference", "invariants", "conventions", "plots"];
+// Rooms whose tests need no more than the program: one project, so that a worker loads each module once for all of them.
+// `npx vitest run tests/sim` runs one room alone. All projects together are the gate.
+const rooms = ["shared", "sim", "web", "reference", "invariants", "plots"];
 // Tests that draw into a document: a worker makes one, which the page's library keeps, and each file empties it.
 const inDocument = ["tests/web/**/*InDocument.test.ts"];
-const roomProjects = rooms.map((room) => ({
+const inMemory = {
   extends: true as const,
   test: {
-    name: room,
-    include: [`tests/${room}/**/*.test.ts`],
-    exclude: inDocument,
     setupFiles: ["tests/support/sameCases.ts"],
     // A test that asks nothing passes whatever the program does.
     expect: { requireAssertions: true },
@@ -97,12 +95,11 @@ const roomProjects = rooms.map((room) => ({
     isolate: false,
     // Snapshots of text and pictures must not depend on where the machine stands.
     env: { TZ: "UTC" },
-    // Property tests, tsc and biome take their time on a busy machine; this only bounds a test that hangs.
-    testTimeout: room === "conventions" ? 240_000 : 120_000,
+    // Property tests take their time on a busy machine; this only bounds a test that hangs.
+    testTimeout: 120_000,
     hookTimeout: 120_000,
-    benchmark: { include: room === "sim" ? ["tests/bench/**/*.bench.ts"] : [] },
   },
-}));
+};
 
 const tests: NonNullable<ViteUserConfig["test"]> = {
   reporters: ["default", new CountReporter()],
@@ -113,20 +110,33 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
   passWithNoTests: false,
   coverage: { provider: "v8", include: ["shared/**/*.ts", "sim/**/*.ts", "web/**/*.ts"] },
   projects: [
-    ...roomProjects,
     {
-      extends: true,
+      ...inMemory,
       test: {
+        ...inMemory.test,
+        name: "rooms",
+        include: rooms.map((room) => `tests/${room}/**/*.test.ts`),
+        exclude: inDocument,
+      },
+    },
+    {
+      ...inMemory,
+      test: {
+        ...inMemory.test,
+        name: "conventions",
+        include: ["tests/conventions/*.test.ts"],
+        // Compiler and linter take their time on a busy machine.
+        testTimeout: 240_000,
+      },
+    },
+    {
+      ...inMemory,
+      test: {
+        ...inMemory.test,
         name: "document",
         include: inDocument,
         setupFiles: ["tests/support/sameCases.ts", "tests/support/emptyPage.ts"],
-        expect: { requireAssertions: true },
         environment: "jsdom",
-        pool: "threads" as const,
-        isolate: false,
-        env: { TZ: "UTC" },
-        testTimeout: 120_000,
-        benchmark: { include: [] },
       },
     },
     {
@@ -144,7 +154,6 @@ const tests: NonNullable<ViteUserConfig["test"]> = {
         retry: 1,
         // What a page does a moment later comes later on a busy machine.
         expect: { poll: { timeout: 30_000 } },
-        benchmark: { include: [] },
       },
     },
   ],
