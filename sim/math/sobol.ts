@@ -14,7 +14,7 @@ export function sobolCells(dimension: number, bits: number, count: number): Uint
   const cells = new Uint32Array(count);
   for (let point = 1; point < count; point++) {
     // What the point without its lowest one is, and that bit's direction.
-    const lowest = Math.log2(point & -point);
+    const lowest = 31 - Math.clz32(point & -point);
     cells[point] = cells[point & (point - 1)] ^ direction[lowest];
   }
   return cells;
