@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { changedDemoFile } from "../../../support/changedDemo.ts";
 import { emptyFolder } from "../../../support/emptyFolder.ts";
 import { runCommand } from "../../../support/runCommand.ts";
-import { driven, tuner } from "../commands/drivenTuner.ts";
+import { driven, quick, tuner } from "../commands/drivenTuner.ts";
 
 describe("the table", () => {
   it("has a line a pack with units above, at most three figures, and fits a terminal of 80 letters", async () => {
@@ -44,7 +44,7 @@ describe("the table", () => {
     const takes = async (last_s: number) => {
       const road = join(emptyFolder(), "road.csv");
       writeFileSync(road, `time_s,speed_kmh\n0,0\n20,30\n100,30\n${last_s},0\n`);
-      return (await runCommand("drive", tuner, "--trace", road)).out.match(/ km in (.*?), mean/)?.[1];
+      return (await runCommand("drive", quick(), "--trace", road)).out.match(/ km in (.*?), mean/)?.[1];
     };
     expect(await takes(119)).toBe("119 s");
     expect(await takes(119.7)).toBe("2 min");
