@@ -3,7 +3,7 @@ import { expect } from "vitest";
 
 /** Waits until every working has its summary or says why it has none, and every open one its finding, from what stands in the fields now. */
 export async function worked(page: Page): Promise<void> {
-  await page.waitForFunction(
+  const done = page.waitForFunction(
     () => {
       const sections = [...document.querySelectorAll("main section.working")];
       const isFilled = (section: Element, part: string) => section.querySelector(part)?.textContent?.trim() !== "";
@@ -21,6 +21,12 @@ export async function worked(page: Page): Promise<void> {
     undefined,
     { timeout: 60_000 },
   );
+  await done.catch(async (error: Error) => {
+    const open = await page
+      .locator("[data-drawing], main section[data-late]")
+      .evaluateAll((all) => all.map(({ id }) => id));
+    throw new Error(`${error.message}; late or not drawn: ${open.join(", ") || "nothing"}`);
+  });
   // A change may only just be on its way to the worker: nothing is late for two frames in a row.
   await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
   if ((await page.locator("[data-drawing], main section[data-late]:is([data-open], .chapter)").count()) > 0)
