@@ -129,7 +129,7 @@ function withLaid({ offset_m2, east_m }: Moments, laid_m2: Float64Array, driven:
   return offset_m2.map((each_m2, k) => {
     isAcross ||= driven[k] === 1;
     if (Number.isNaN(east_m[k])) return each_m2;
-    const whole_m2 = each_m2 + (isAcross ? 0 : (laid_m2[k] ?? 0));
+    const whole_m2 = each_m2 + (isAcross ? 0 : laid_m2[k]);
     isAcross = false;
     return whole_m2;
   });

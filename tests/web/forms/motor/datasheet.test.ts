@@ -1,18 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { readDatasheet } from "../../../../web/forms/motor/datasheet.ts";
-
-const figures = {
-  peakTorque_Nm: "120",
-  peakPower_kW: "38",
-  continuousPower_kW: "16",
-  topSpeed_rpm: "8000",
-  rated_V: "108",
-};
-const point = (row: number, speed: string, torque: string, efficiency: string) => ({
-  [`points.${row}.speed_rpm`]: speed,
-  [`points.${row}.torque_Nm`]: torque,
-  [`points.${row}.efficiency_frac`]: efficiency,
-});
+import { figures, point } from "./datasheetByHand.ts";
 
 describe("a datasheet as typed", () => {
   it("is fitted once all five figures are there, in whatever units", () => {

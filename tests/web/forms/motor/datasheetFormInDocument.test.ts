@@ -3,14 +3,7 @@ import { withPath } from "../../../../shared/job/path.ts";
 import { datasheetForm } from "../../../../web/forms/motor/datasheetForm.ts";
 import { demoJob } from "../../../support/demoJob.ts";
 import { formPage } from "../../../support/formPage.ts";
-
-const figures = {
-  peakTorque_Nm: "120",
-  peakPower_kW: "38",
-  continuousPower_kW: "16",
-  topSpeed_rpm: "8000",
-  rated_V: "108",
-};
+import { figures } from "./datasheetByHand.ts";
 
 function page(units: "metric" | "british" = "metric") {
   const shown = formPage(withPath(demoJob(), "units", units), datasheetForm);

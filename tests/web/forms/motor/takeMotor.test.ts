@@ -5,19 +5,8 @@ import { readMap } from "../../../../web/forms/motor/bringMap.ts";
 import { readDatasheet } from "../../../../web/forms/motor/datasheet.ts";
 import { takeDatasheet, takeMap } from "../../../../web/forms/motor/takeMotor.ts";
 import { demoJob } from "../../../support/demoJob.ts";
+import { figures, point } from "./datasheetByHand.ts";
 
-const figures = {
-  peakTorque_Nm: "120",
-  peakPower_kW: "38",
-  continuousPower_kW: "16",
-  topSpeed_rpm: "8000",
-  rated_V: "108",
-};
-const point = (row: number, speed: string, torque: string, efficiency: string) => ({
-  [`points.${row}.speed_rpm`]: speed,
-  [`points.${row}.torque_Nm`]: torque,
-  [`points.${row}.efficiency_frac`]: efficiency,
-});
 const csv = "rpm,20,60,100\n1000,78,76,70\n3000,86,89,87\n6000,84,90,\n";
 
 describe("a datasheet taken into the job", () => {

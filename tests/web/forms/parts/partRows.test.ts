@@ -1,26 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { bodies } from "../../../../shared/parts/bodies.ts";
-import { chargers } from "../../../../shared/parts/chargers.ts";
-import { modules } from "../../../../shared/parts/modules.ts";
 import { motors } from "../../../../shared/parts/motors.ts";
 import { practice } from "../../../../shared/parts/origin.ts";
 import type { Part } from "../../../../shared/parts/part.ts";
-import { tyres } from "../../../../shared/parts/tyres.ts";
 import { partRows } from "../../../../web/forms/parts/partRows.ts";
-
-function partOf<Data>(parts: readonly Part<Data>[], id: string): Part<Data> {
-  const part = parts.find((each) => each.id === id);
-  if (!part) throw new Error(`no part ${id}`);
-  return part;
-}
-
-const groups: readonly [string, readonly Part<unknown>[]][] = [
-  ["motor", motors],
-  ["module", modules],
-  ["vehicle.roadLoad", bodies],
-  ["vehicle.tyres", tyres],
-  ["charger", chargers],
-];
+import { groups, partOf } from "./partsByPlace.ts";
 
 describe("what a part brings, in words", () => {
   it.each(groups.flatMap(([path, parts]) => parts.map((part) => [part.title, path, part] as const)))(

@@ -1,33 +1,17 @@
 import { describe, expect, it } from "vitest";
 import { accessories } from "../../../../shared/parts/accessories.ts";
 import { bodies } from "../../../../shared/parts/bodies.ts";
-import { chargers } from "../../../../shared/parts/chargers.ts";
-import { modules } from "../../../../shared/parts/modules.ts";
-import { motors } from "../../../../shared/parts/motors.ts";
-import type { Part } from "../../../../shared/parts/part.ts";
 import { surfaces } from "../../../../shared/parts/surfaces.ts";
 import { tyres } from "../../../../shared/parts/tyres.ts";
 import { createJobEditor, type EditorState } from "../../../../web/editing/jobEditor.ts";
 import { replacedBy, takeIntoList, takePart } from "../../../../web/forms/parts/takePart.ts";
 import { demoJob } from "../../../support/demoJob.ts";
+import { groups, partOf } from "./partsByPlace.ts";
 
 const state = (): EditorState => ({ job: demoJob(), drafts: {} });
 
-function partOf<Data>(parts: readonly Part<Data>[], id: string): Part<Data> {
-  const part = parts.find((each) => each.id === id);
-  if (!part) throw new Error(`no part ${id}`);
-  return part;
-}
 const crossPly = partOf(tyres, "period-cross-ply");
 const measuredRadius = "vehicle.tyres.loadedRadius_mm";
-
-const groups: readonly [string, readonly Part<unknown>[]][] = [
-  ["motor", motors],
-  ["module", modules],
-  ["vehicle.roadLoad", bodies],
-  ["vehicle.tyres", tyres],
-  ["charger", chargers],
-];
 
 describe("a generic part taken into the job", () => {
   it.each(groups.flatMap(([path, parts]) => parts.map((part) => [path, part.title, part] as const)))(
