@@ -10,7 +10,7 @@ export interface ContourLabel {
 /**
  * A place on each contour for its number: where it crosses a column of the grid in the half of positive y, as far to the right as
  * `isInside` allows and clear of the numbers placed before it; of one that runs straight up, and so crosses no column, where it crosses
- * a row, from four fifths of the height down. A contour with no such place goes without.
+ * a row, from four fifths of the height down. No number reaches over the grid's sides. A contour with no such place goes without.
  */
 export function contourLabels(
   grid: RegularGrid,
@@ -33,6 +33,7 @@ export function contourLabels(
     for (const [x, y] of crossings(level)) {
       if (!isInside(x, y)) continue;
       const at = { level, x: pixel.x(x), y: pixel.y(y), half };
+      if (at.x - half < pixel.x(grid.x1) || at.x + half > pixel.x(grid.x2)) continue;
       if (placed.every((other) => Math.abs(other.y - at.y) > 14 || Math.abs(other.x - at.x) > other.half + half))
         return at;
     }

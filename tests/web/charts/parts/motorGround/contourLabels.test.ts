@@ -38,6 +38,12 @@ describe("contourLabels", () => {
     }
   });
 
+  it("leaves out a number that would reach over a side: of 36 px with its margins, 18 px of its middle at least are free", () => {
+    const upright = regularGrid([0, 100], [0, 100], [0, 100, 0, 100], 50, 50); // value = x, four pixels each
+    const levels = contourLabels(upright, [4, 5, 95, 97], pixel, () => true).map(({ level }) => level);
+    expect(levels).toEqual([5, 95]);
+  });
+
   it("leaves out a contour that is nowhere to be seen", () => {
     expect(contourLabels(plane, [500], pixel, () => true)).toEqual([]);
   });
